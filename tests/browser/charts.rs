@@ -81,3 +81,56 @@ async fn a_row_leads_to_the_word_and_a_day_to_its_log() {
     browser.find("log-filtered").await;
     browser.close().await;
 }
+
+/// What does not keep its place in letters twice as large: a figure beside its name where there is no room for both, days that
+/// lie over each other, charts side by side, a word of the map in two pieces.
+const CROWDED: &str = r"
+const out = [];
+const box = (e) => e.getBoundingClientRect();
+for (const d of document.querySelectorAll('dl.facts')) {
+  const [dt, dd] = [d.querySelector('dt'), d.querySelector('dd')].map(box);
+  if (dd.top < dt.bottom - 1) out.push(`${d.querySelector('dt').textContent} stands beside its figure, ${dd.width} px wide`);
+}
+const days = [...document.querySelectorAll('.calendar td a')];
+for (const a of days) {
+  if (a.scrollHeight > a.clientHeight + 1) out.push(`a day is cut: ${a.scrollHeight} of ${a.clientHeight}`);
+  const under = days.find((b) => Math.abs(box(b).left - box(a).left) < 2 && box(b).top > box(a).top && box(b).top < box(a).bottom - 1);
+  if (under) out.push('a day lies over the one below it');
+}
+const minis = [...document.querySelectorAll('.mini')].map(box);
+if (minis.some((m, i) => i > 0 && m.top < minis[i - 1].bottom - 1)) out.push('charts stand side by side');
+for (const says of document.querySelectorAll('table.map strong')) {
+  for (const word of says.textContent.matchAll(/\S+/g)) {
+    const range = document.createRange();
+    range.setStart(says.firstChild, word.index);
+    range.setEnd(says.firstChild, word.index + word[0].length);
+    if (range.getClientRects().length > 1) out.push(`${word[0]} is broken on the map`);
+  }
+}
+return [out, document.querySelectorAll('dl.facts').length + days.length, document.scrollingElement.scrollWidth];";
+
+#[tokio::test(flavor = "multi_thread")]
+async fn in_large_letters_there_is_one_column_and_nothing_lies_over_anything() {
+    let dir = demo_dir();
+    let (_, story) = story(dir.path()).await;
+    let who = animal(&story);
+    let server = Server::start(dir.path(), 0);
+    let browser = Browser::open(PHONE).await;
+    for language in ["en", "de"] {
+        for page in ["words", "days", "evidence"] {
+            in_language(&browser, &server, language, &format!("/a/{who}/{page}")).await;
+            browser.css("main h1").await;
+            let small = browser.page.execute(CROWDED, vec![]).await.unwrap();
+            assert_eq!(small[2], json!(PHONE.0), "{page} in {language}");
+            browser.page.execute("document.documentElement.style.fontSize = '200%'", vec![]).await.unwrap();
+            let large = browser.page.execute(CROWDED, vec![]).await.unwrap();
+            browser.picture(&format!("large-{page}-{language}")).await;
+            assert_eq!((&large[0], &large[2]), (&json!([]), &json!(PHONE.0)), "{page} in {language}");
+            assert!(page == "evidence" || large[1].as_u64() > Some(5), "{page} holds what is looked at");
+            if page == "words" {
+                assert_ne!(small[0], json!([]), "in small letters there is room for both");
+            }
+        }
+    }
+    browser.close().await;
+}

@@ -3,7 +3,7 @@
 use crate::harness::{Browser, Server, animal, story};
 use crate::listen::record;
 use crate::sounds::{say, wav};
-use sayso_model::{AnimalId, Event, EventId, Note, PressedBy, Sign, SignLevel, When, WordId};
+use sayso_model::{AnimalId, Body, Event, EventId, Note, PressedBy, Sign, SignLevel, When, Withdrawal, WordId};
 use sayso_store::Store;
 use std::path::Path;
 use uuid::Uuid;
@@ -31,6 +31,24 @@ pub async fn growled(dir: &Path, animals: impl Iterator<Item = AnimalId>, days_a
     });
     let store = Store::open(dir).await.unwrap();
     store.append(events.collect()).await.unwrap();
+    store.close().await.unwrap();
+}
+
+/// Takes back the sessions of the last day, so that one is still to come.
+pub async fn unheld(dir: &Path) {
+    let (_, story) = story(dir).await;
+    let (zone, now) = (story.zone(), story.ledger().all().map(|e| e.happened_at).max().unwrap());
+    let of_today = story.ledger().all().filter(|e| matches!(e.body, Body::SessionStart(_)));
+    let of_today = of_today.filter(|e| e.happened_at.day(&zone) == now.day(&zone));
+    let taken_back = |e: &Event| Event {
+        id: EventId(Uuid::now_v7()),
+        happened_at: now,
+        recorded_at: now,
+        body: Withdrawal { of: e.id, because: None }.into(),
+        ..e.clone()
+    };
+    let store = Store::open(dir).await.unwrap();
+    store.append(of_today.map(taken_back).collect()).await.unwrap();
     store.close().await.unwrap();
 }
 

@@ -1,6 +1,6 @@
 //! Pages on a phone, in languages whose words are longer or run the other way, and with letters twice as large.
 
-use crate::every_page::{every_page, growled, prepared};
+use crate::every_page::{every_page, growled, prepared, unheld};
 use crate::harness::{Browser, PHONE, Server, demo_dir, story};
 use fantoccini::Locator;
 use serde_json::{Value, json};
@@ -32,9 +32,19 @@ return [...document.querySelectorAll('details.word')].filter((w) => !w.checkVisi
 #[tokio::test(flavor = "multi_thread")]
 async fn today_is_a_screen_and_a_half_at_most_for_every_animal() {
     let mut heights = Vec::new();
-    for (how, days_ago) in [("calm", None), ("growled", Some(3.0)), ("growled today", Some(0.0))] {
+    let cases = [
+        ("calm", None, true),
+        ("before a session", None, false),
+        ("growled", Some(3.0), true),
+        ("growled, before a session", Some(3.0), false),
+        ("growled today", Some(0.0), true),
+    ];
+    for (how, days_ago, held) in cases {
         let dir = demo_dir();
         let (_, story) = story(dir.path()).await;
+        if !held {
+            unheld(dir.path()).await;
+        }
         if let Some(days_ago) = days_ago {
             growled(dir.path(), story.animals().into_keys(), days_ago).await;
         }
@@ -49,7 +59,10 @@ async fn today_is_a_screen_and_a_half_at_most_for_every_animal() {
                 let said = look("return document.documentElement.lang").await.unwrap();
                 assert!(language == STAND_IN || said == language, "{said}");
                 let warned = look("return document.querySelectorAll('main > .stop').length").await.unwrap();
-                assert!(how == "calm" || warned.as_u64() > Some(0), "a growl stands at the top");
+                assert!(days_ago.is_none() || warned.as_u64() > Some(0), "a growl stands at the top");
+                let planned =
+                    look("return Boolean(document.querySelector('[data-test=next] .primary'))").await.unwrap();
+                assert!(held || planned == json!(true), "{how}: a session stands there");
                 browser.picture(&format!("today-{how}-{language}-{}", card.name)).await;
                 // What has no line of its own is named.
                 let unnamed = look(UNNAMED).await.unwrap();

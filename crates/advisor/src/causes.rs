@@ -6,7 +6,7 @@ use crate::case::Case;
 use crate::cause::{Bearing, Cause, Weighed};
 use crate::ease::{late_fall, worst_hours};
 use crate::estimate::{Estimate, Unit, median};
-use crate::good::{More, more};
+use crate::lately::{More, more};
 use crate::observe::{Answered, own_presses, showings};
 use crate::rate::per_day;
 use sayso_listen::{ADVISED_S, LOUDNESS_APART};

@@ -7,6 +7,7 @@ use crate::observe::{Answered, own_presses, showings};
 use crate::rate::{clumping, rate};
 use crate::rhythm::{Rhythm, rhythm};
 pub use crate::sums::Answers;
+use crate::weeks::{WEEK, week_begins};
 use sayso_methods::stats::Count;
 use sayso_model::{Day, Moment, Session, Sign, SignLevel, WordId};
 use serde::Serialize;
@@ -44,7 +45,7 @@ impl DayRow {
     }
 }
 
-/// One week (seven household days, the last one ending today).
+/// One week, as [`crate::weeks`] counts them.
 #[derive(Clone, PartialEq, Debug, Serialize)]
 pub struct Week {
     /// Its first day.
@@ -140,10 +141,12 @@ fn weeks(
     // How much presses come in bursts is learned from all weeks together; one week alone hardly shows it.
     let bursts = clumping(own_presses(all, None).iter().map(|a| a.press.at()), watched_from, now, zone);
     let mut weeks = Vec::new();
-    let mut last = now.day(zone);
-    while last.plus(1).start(zone) > from {
-        let first = last.plus(-6);
-        let (begin, end) = (first.start(zone), last.plus(1).start(zone));
+    for ago in 0.. {
+        let first = week_begins(ago, now.day(zone));
+        let (begin, end) = (first.start(zone), first.plus(WEEK).start(zone));
+        if end <= from {
+            break;
+        }
         let inside = |at: Moment| at >= begin && at < end;
         let upto = |at: Moment| all.partition_point(|a| a.press.at() < at);
         let week = &all[upto(begin)..upto(end)];
@@ -160,7 +163,6 @@ fn weeks(
             presses: Count::new(own as u64, length)
                 .map_or(Estimate::unknown(Unit::PerDay), |count| rate(count, bursts, Unit::PerDay)),
         });
-        last = first.plus(-1);
     }
     weeks.reverse();
     weeks

@@ -1,11 +1,12 @@
-//! What can wait: food, a likes test that is due, checks.
+//! What can wait: food, a likes test that is due, checks. What needs the animal waits while it rests.
 
 use crate::advice::{Act, Advice, Because, Caution, Change, Feed, NamedWord, Reason, Sure, Topic};
 use crate::case::Case;
 use crate::likes::LikesReport;
 use crate::ration::Ration;
 use crate::stages::standings;
-use sayso_model::Stage;
+use crate::welfare::rest_today;
+use sayso_model::{Sign, SignLevel, Stage};
 use std::collections::BTreeSet;
 
 /// A check begun longer ago than this, in days, is not asked for any more.
@@ -17,9 +18,19 @@ pub fn later(case: &Case<'_>, ration: &Ration, likes: &LikesReport) -> Vec<Advic
     let mut found = Vec::new();
     found.extend(food(ration));
     found.extend(allowance(ration));
-    found.extend(likes_test(case, likes));
-    found.extend(checks(case));
+    if !tests_rest(case) {
+        found.extend(likes_test(case, likes));
+        found.extend(checks(case));
+    }
     found
+}
+
+/// Whether tests and checks rest: as long as sessions do, and on the day after a strong sign. They are never pressing, so a day
+/// more costs nothing.
+#[must_use]
+pub fn tests_rest(case: &Case<'_>) -> bool {
+    let mut lately = case.story().between::<Sign>(case.animal(), case.since(2), case.now());
+    rest_today(case) || lately.any(|s| s.part.level == SignLevel::Strong)
 }
 
 fn food(ration: &Ration) -> Option<Advice> {

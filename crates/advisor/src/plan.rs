@@ -26,6 +26,9 @@ const USUAL_PACE: f64 = 2.0;
 const RECENT_DAYS: i32 = 28;
 /// Sessions needed before the animal's own figures are used.
 const ENOUGH: usize = 6;
+/// Sessions a day without figures, and at most (common practice, no source: short ones, spread over the day).
+const USUAL_A_DAY: usize = 2;
+const MOST_A_DAY: usize = 3;
 
 /// One word of the plan.
 #[derive(Clone, PartialEq, Debug, Serialize)]
@@ -95,6 +98,8 @@ pub struct Plan {
     pub cautions: Vec<Caution>,
     /// Times of day with at least some sessions, best joining first.
     pub times: Vec<TimeOfDay>,
+    /// Sessions of a usual day.
+    pub a_day: usize,
 }
 
 /// The most invitations of a word among its showings (common practice: once or twice; no source).
@@ -143,7 +148,26 @@ pub fn plan(case: &Case<'_>, steps: &[WordStep]) -> Option<Plan> {
         pace,
         cautions: vec![Caution::ComesAndGoes, Caution::Battery],
         times: times(case, from),
+        a_day: usual_a_day(case),
     })
+}
+
+/// Sessions of a usual day: the middle of the days with any over four weeks, between one and three; two without enough
+/// of them.
+fn usual_a_day(case: &Case<'_>) -> usize {
+    let today = case.now().day(case.zone());
+    let mut days: BTreeMap<_, usize> = BTreeMap::new();
+    for session in case.sessions_since(case.since(RECENT_DAYS)) {
+        // Today is not over yet.
+        let day = session.start.at().day(case.zone());
+        *days.entry(day).or_default() += usize::from(day != today);
+    }
+    let mut counts: Vec<usize> = days.into_values().filter(|n| *n > 0).collect();
+    counts.sort_unstable();
+    match counts.get(counts.len() / 2) {
+        Some(middle) if counts.iter().sum::<usize>() >= ENOUGH => (*middle).clamp(1, MOST_A_DAY),
+        _ => USUAL_A_DAY,
+    }
 }
 
 /// Ends before the animal usually wants to go: the time by which a quarter of sessions had been left, by

@@ -11,14 +11,13 @@ use crate::precedence::{Asked, Board, PRECEDENCE};
 use crate::stages::{Standing, joining_recent, standings};
 use crate::stuck::shared_causes;
 use crate::thinning::thinning;
+use crate::weeks::{TREND_WEEKS, own_by_week};
 use crate::welfare::rest_today;
 use sayso_methods::learning::stage::StageRule;
+use sayso_model::Stage;
 use sayso_model::facts::WAIT;
-use sayso_model::{Stage, WordId};
 use serde::Serialize;
 
-/// Weeks of the trend.
-pub const TREND_WEEKS: usize = 8;
 /// A delivery should come within so many seconds of the press (common practice, no source).
 pub const GIVE_WITHIN_S: f64 = 2.0;
 
@@ -82,22 +81,10 @@ fn one(case: &Case<'_>, asked: &Asked<'_, '_>) -> Option<WordStep> {
         step,
         advice,
         also,
-        trend: trend(case, s.word),
+        trend: own_by_week(case, s.word).map(Option::unwrap_or_default),
         stuck: asked.stuck(),
         closing: s.closing,
     })
-}
-
-fn trend(case: &Case<'_>, word: WordId) -> [usize; TREND_WEEKS] {
-    let today = case.now().day(case.zone());
-    let mut weeks = [0; TREND_WEEKS];
-    for (day, presses) in &case.totals().of(word).own_by_day {
-        let back = usize::try_from(today.days_since(*day)).ok().map(|days| days / 7);
-        if let Some(back) = back.filter(|w| *w < TREND_WEEKS) {
-            weeks[TREND_WEEKS - 1 - back] += presses;
-        }
-    }
-    weeks
 }
 
 fn hint(standing: &Standing, act: &Act) -> Option<Hint> {
@@ -125,6 +112,12 @@ fn hint(standing: &Standing, act: &Act) -> Option<Hint> {
 }
 
 impl WordStep {
+    /// Whether something is to be put right before it is taught on: told before the others, and never folded away.
+    #[must_use]
+    pub const fn needs_something(&self) -> bool {
+        matches!(self.step, Step::Avoided | Step::SetUp | Step::Mend | Step::StepBack)
+    }
+
     /// Whether it is shown in the next session: it is being taught, and nothing speaks against pressing its button.
     #[must_use]
     pub const fn shown(&self) -> bool {

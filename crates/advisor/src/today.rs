@@ -1,10 +1,11 @@
-//! Today: welfare, one next thing to do, one step a word, what went well, and what can wait. Welfare first.
+//! Today: welfare, one next thing to do, one step a word, what the week holds, and what can wait. Welfare first.
 
 use crate::advice::{Act, Advice, Because, Change, NamedWord, Sure, Topic};
 use crate::case::Case;
 use crate::estimate::Estimate;
-use crate::good::{Good, went_well};
-use crate::later::{allowance, first_test, later};
+use crate::held::{Another, Held, another, held};
+use crate::lately::{Lately, lately};
+use crate::later::{allowance, first_test, later, tests_rest};
 use crate::likes::{LikesReport, likes};
 use crate::plan::{Plan, plan};
 use crate::ration::{Ration, ration};
@@ -27,8 +28,10 @@ pub struct Today {
     pub next: Next,
     /// One step a word, by what it says.
     pub steps: Vec<WordStep>,
-    /// What went well this week.
-    pub went_well: Vec<Good>,
+    /// Sessions of today that are over.
+    pub held: Option<Held>,
+    /// Facts of the last seven days.
+    pub lately: Vec<Lately>,
     /// What can wait.
     pub later: Vec<Advice>,
     /// The day's rewards.
@@ -58,6 +61,13 @@ pub enum Next {
         /// Its plan.
         plan: Box<Plan>,
     },
+    /// Nothing after the sessions held today, until a later hour or for the day. Presses are answered.
+    Pause {
+        /// From when another one fits; none for today.
+        until: Option<Moment>,
+        /// Its plan, should somebody hold one all the same.
+        plan: Box<Plan>,
+    },
     /// Something to mend before a session has anything to show.
     Mend {
         /// What.
@@ -71,11 +81,11 @@ pub enum Next {
 }
 
 impl Today {
-    /// The next session; none while sessions rest or nothing is to be shown.
+    /// The next session, now or after a pause; none while sessions rest or nothing is to be shown.
     #[must_use]
     pub const fn plan(&self) -> Option<&Plan> {
         match &self.next {
-            Next::Session { plan } => Some(plan),
+            Next::Session { plan } | Next::Pause { plan, .. } => Some(plan),
             _ => None,
         }
     }
@@ -118,7 +128,8 @@ pub fn today(case: &Case<'_>) -> Option<Today> {
     let card = (*story.animals().get(&case.animal())?).clone();
     let (ration, likes, steps) = (ration(story, &card, now), likes(case), steps(case));
     let (joined, begun) = joining_recent(case);
-    let next = next(case, &ration, &likes, &steps);
+    let held = held(case);
+    let next = next(case, &ration, &likes, (&steps, held.as_ref()));
     let mut later = later(case, &ration, &likes);
     // What is next does not also come later.
     if let Next::SetUp { advice } | Next::TestLikes { advice } = &next {
@@ -130,15 +141,16 @@ pub fn today(case: &Case<'_>) -> Option<Today> {
         welfare: welfare(case),
         next,
         steps,
-        went_well: went_well(case),
+        held,
+        lately: lately(case),
         later,
         ration,
         joining: Estimate::share(joined, begun),
     })
 }
 
-/// In the order of precedence of steps: rest, set up, a session, mend, answer.
-fn next(case: &Case<'_>, ration: &Ration, likes: &LikesReport, steps: &[WordStep]) -> Next {
+/// In the order of precedence of steps: rest, set up, a session or the pause after one, mend, answer.
+fn next(case: &Case<'_>, ration: &Ration, likes: &LikesReport, (steps, held): (&[WordStep], Option<&Held>)) -> Next {
     if rest_today(case) {
         return Next::Rest;
     }
@@ -146,7 +158,12 @@ fn next(case: &Case<'_>, ration: &Ration, likes: &LikesReport, steps: &[WordStep
         return next;
     }
     if let Some(plan) = plan(case, steps) {
-        return Next::Session { plan: Box::new(plan) };
+        let until = match held.map_or(Another::Now, |held| another(case, &plan, held)) {
+            Another::Now => return Next::Session { plan: Box::new(plan) },
+            Another::From(at) => Some(at),
+            Another::Tomorrow => None,
+        };
+        return Next::Pause { until, plan: Box::new(plan) };
     }
     let of = |step: Step| steps.iter().find(|s| s.step == step).map(|s| Box::new(s.advice.clone()));
     if let Some(advice) = of(Step::SetUp) {
@@ -175,6 +192,9 @@ fn first_things(case: &Case<'_>, ration: &Ration, likes: &LikesReport) -> Option
         return Some(Next::SetUp { advice: Box::new(advice) });
     }
     if likes.trials == 0 {
+        if tests_rest(case) {
+            return Some(Next::Rest);
+        }
         return Some(Next::TestLikes { advice: Box::new(first_test(rewards)) });
     }
     set_up(Act::ChooseFirstWords, Because::NoWordYet { trials: likes.trials }, Change::WordMade)

@@ -5,7 +5,7 @@
 mod giving;
 mod ideas;
 
-pub use giving::{Giving, given_at_board, giving};
+pub use giving::{Giving, given_at_board, giving, held_up};
 pub use ideas::{Care, Idea, idea, ideas};
 
 use crate::species::Species;

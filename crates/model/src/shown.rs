@@ -22,7 +22,8 @@ impl Story {
         all.into_iter().filter_map(|(of, card)| Some((of, card.picture.as_ref()?))).collect()
     }
 
-    /// The picture of a thing; a word without one of its own shows what is given for it.
+    /// The picture of a thing; a word without one of its own shows what is given for it, and a thing without one the word
+    /// that asks for it.
     #[must_use]
     pub fn picture_of(&self, of: PictureOf) -> Option<&Picture> {
         let own = |of| self.newest_card(|c: &PictureCard| c.shows == of)?.picture.as_ref();
@@ -31,7 +32,11 @@ impl Story {
                 let reward = self.newest_card(|c: &WordCard| c.word == word)?.reward?;
                 own(PictureOf::Reward { reward })
             }
-            PictureOf::Animal { .. } | PictureOf::Reward { .. } => None,
+            PictureOf::Reward { reward } => {
+                let mut asking = self.words().into_values().filter(|w| w.active && w.reward == Some(reward));
+                asking.find_map(|w| own(PictureOf::Word { word: w.word }))
+            }
+            PictureOf::Animal { .. } => None,
         };
         own(of).or_else(given)
     }

@@ -321,7 +321,7 @@ export interface Messages {
   "client-events-end-closing-word": {};
   "client-events-end-done": {};
   "client-events-end-interrupted": {};
-  "client-events-end-left": {};
+  "client-events-end-left": { name: string | number };
   "client-events-end-strong-sign": {};
   "client-events-given": {};
   "client-events-ignored": {};

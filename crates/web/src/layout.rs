@@ -161,7 +161,7 @@ pub fn layout_with(page: &Page, tab: Tab, title: &str, modules: &[&str], body: M
             }
             nav.side aria-label=(say!(l, frame::pages)) { ul { (near(&Tab::ALL)) (sharing(page)) } }
             main #main tabindex="-1" {
-                h1 { (title) }
+                (heading(page, tab, title))
                 (not_understood(page))
                 (body)
                 @if !matches!(tab, Tab::Board | Tab::Today) {
@@ -182,6 +182,29 @@ pub fn layout_with(page: &Page, tab: Tab, title: &str, modules: &[&str], body: M
             }
         },
     )
+}
+
+/// Pages on which the animal's picture stands beside the title, and not in the bar above.
+const fn beside_title(tab: Tab) -> bool {
+    matches!(tab, Tab::Today | Tab::Likes | Tab::Words)
+}
+
+/// The title, on the pages about an animal's day, likes and words beside its picture.
+fn heading(page: &Page, tab: Tab, title: &str) -> Markup {
+    let animal = page.animal.filter(|_| beside_title(tab));
+    let shown = animal.and_then(|animal| {
+        let name = page.story.animals().get(&animal)?.name.to_string();
+        Some((page.story.picture_of(PictureOf::Animal { animal })?, name))
+    });
+    html! {
+        @match shown {
+            Some((p, name)) => div.titled {
+                img.picture src=(picture::at(p)) width=(p.width) height=(p.height) alt=(say!(&page.locale, pictures::of, name = name)) data-test="animal-picture";
+                h1 { (title) }
+            }
+            None => h1 { (title) }
+        }
+    }
 }
 
 /// A page without home: set-up, pairing, errors.
@@ -261,7 +284,7 @@ fn animal_switch(page: &Page, tab: Tab) -> Markup {
             details.switch {
                 summary {
                     span.unseen { (say!(&page.locale, frame::which_animal)) " " }
-                    @if let Some(l) = current { (picture::of(&page.story, PictureOf::Animal { animal: l.animal })) }
+                    @if let Some(l) = current.filter(|_| !beside_title(tab)) { (picture::of(&page.story, PictureOf::Animal { animal: l.animal })) }
                     @match current { Some(l) => (l.name.as_str()), None => (say!(&page.locale, frame::animals)) }
                 }
                 ul {

@@ -61,7 +61,7 @@ async fn a_paired_test_runs_from_start_to_ranking() {
         .says("12 trials")
         .says("Ranking")
         .says("<svg")
-        .says("choices agree with each other")
+        .says("The choices agree with each other")
         .says("Taken from Pip’s left")
         .says("Tests so far");
     let order: Vec<usize> = ["cooked chicken", "ball", "scratch", "bed"]
@@ -243,7 +243,7 @@ async fn what_cannot_be_held_up_is_offered_by_a_stand_in_or_timed_freely() {
     let test = begin(&home, "paired", &[ball.clone(), garden.clone()], "1").await;
     home.page(&test)
         .await
-        .says("garden cannot be held up beside another thing")
+        .says("“garden” cannot be held up beside another thing")
         .says(&format!("/people/reward/{garden}"))
         .says("likes/new?format=free_access");
     home.post(
@@ -268,4 +268,80 @@ async fn what_cannot_be_held_up_is_offered_by_a_stand_in_or_timed_freely() {
     .await
     .kept();
     home.page(&test).await.does_not_say("held up");
+}
+
+/// Words of the page between tags.
+fn plain(html: &str) -> String {
+    html.replace(['\u{2068}', '\u{2069}'], "")
+}
+
+#[tokio::test]
+async fn what_cannot_be_held_up_is_offered_by_what_stands_for_it() {
+    let home = Home::new().await;
+    let rub = home.reward("touch", "belly rub", &[]).await;
+    let ball = home.reward("play", "ball", &[]).await;
+    let cheese = home.reward("play", "rope, long", &[]).await;
+    let pair = |left: &str, right: &str| {
+        let (home, left, right) = (&home, left.to_owned(), right.to_owned());
+        async move {
+            let to = format!("/a/{}/likes/pair", home.animal);
+            let test = home.post(&to, &[("left", &left), ("right", &right)]).await;
+            home.page(&test.kept().to).await
+        }
+    };
+    pair(&ball, &cheese).await.says("hold both alike").does_not_say("cannot be held up");
+    let page = pair(&rub, &ball).await;
+    page.does_not_say("hold both alike").says("or what stands for it, alike");
+    assert!(plain(&page.text).contains("“belly rub” cannot be held up"), "{}", page.text);
+    // Its card asks what stands for it, and the test then says so.
+    let card = format!("/people/reward/{rub}");
+    home.page(&card).await.says("name=\"stand_in\"");
+    let kept = [("kind", "touch"), ("name", "belly rub"), ("active", "yes"), ("stand_in", "the soft brush")];
+    home.post(&card, &kept).await.kept();
+    let page = pair(&rub, &ball).await;
+    page.says("shown as");
+    assert!(plain(&page.text).contains("offer the soft brush for it"), "{}", page.text);
+}
+
+#[tokio::test]
+async fn enough_for_now_and_the_next_pair_are_never_both_proposed() {
+    let home = Home::new().await;
+    let all = four(&home).await;
+    let (mut asked, mut enough) = (0, 0);
+    // It likes all the same: nothing is ever settled, and at sixty choices it is enough.
+    for round in 0..6_u32 {
+        let test = begin(&home, "paired", &all, "2").await;
+        for i in 0..12_u32 {
+            let page = home.page(&test).await;
+            let choice = &offered(&page)[((i * 7 + round * 5) / 3 % 2) as usize];
+            home.post(&format!("{test}/trial"), &[("number", &number(&page)), ("answer", choice)]).await.kept();
+        }
+        let page = home.page(&format!("/a/{}/likes", home.animal)).await;
+        let (says_enough, offers) = (page.text.contains("enough for now"), page.text.contains("likes/pair"));
+        assert!(!(says_enough && offers), "both at once: {}", page.text);
+        (asked, enough) = (asked + usize::from(offers), enough + usize::from(says_enough));
+    }
+    assert!(asked > 0 && enough > 0, "{asked} asked for more, {enough} enough for now");
+}
+
+#[tokio::test]
+async fn no_test_is_offered_on_the_day_after_a_growl() {
+    use sayso_model::{Event, EventId, Note, Sign, SignLevel, When};
+    let home = Home::new().await;
+    four(&home).await;
+    let likes = format!("/a/{}/likes", home.animal);
+    home.page(&likes).await.says("New test");
+    let first = home.story().await.ledger().all().next().unwrap().clone();
+    let sign = Sign { sign: Note::new("growl").unwrap(), level: SignLevel::Strong, when: When::During, session: None };
+    let yesterday = "2026-03-01T11:00:00Z".parse().unwrap();
+    let growl = Event {
+        id: EventId(uuid::Uuid::now_v7()),
+        animal: Some(home.animal),
+        happened_at: yesterday,
+        body: sign.into(),
+        ..first
+    };
+    home.state.store.append(vec![growl]).await.unwrap();
+    home.page(&likes).await.does_not_say("New test").says("strong signs of stress were noted");
+    home.page(&format!("{likes}/new")).await.does_not_say("<form method=\"post\"");
 }

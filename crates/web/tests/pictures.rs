@@ -51,9 +51,24 @@ async fn a_picture_is_kept_shown_and_given_out_as_what_it_is() {
     {
         home.page(page).await.says(&format!("src=\"{at}\""));
     }
+    // The animal itself stands beside the title, and is named for who does not see it.
+    for page in ["today", "likes", "words"] {
+        let page = home.page(&format!("/a/{}/{page}", home.animal)).await;
+        let (_, head) = page.text.split_once("<main").unwrap();
+        let (head, _) = head.split_once("<h1>").expect("a title");
+        assert!(head.contains(&format!("src=\"{at}\"")) && head.contains("alt=\"Picture of Pip\""), "{head}");
+    }
     // A word shows its own, where it has one.
     home.post_bytes(&format!("{tug}/picture"), "image/png", LARGER.to_vec()).await.kept();
     home.page("/sheets/labels").await.does_not_say(&at).says("width=\"512\"");
+    // What it asks for shows that in a likes test, where it has none of its own.
+    home.page(&rope).await.says("width=\"192\"");
+    home.post(&format!("{rope}/picture/remove"), &[]).await.kept();
+    let ball = home.reward("play", "ball", &[]).await;
+    let rope_id = rope.rsplit('/').next().unwrap();
+    let pair = home.post(&format!("/a/{}/likes/pair", home.animal), &[("left", rope_id), ("right", &ball)]).await;
+    home.page(&pair.kept().to).await.says("width=\"512\"").says("<svg class=\"picture\"");
+    home.post_bytes(&format!("{rope}/picture"), FORM, as_form(ICON)).await.kept();
 
     let request = Request::get(&at).header(header::HOST, "localhost").body(Body::empty()).unwrap();
     let (told, body) = home.app.clone().oneshot(request).await.unwrap().into_parts();

@@ -154,13 +154,13 @@ async fn the_presses_of_the_words_and_of_those_taught_no_more_sum_to_the_total()
     events.push(press(words[0], "2026-01-05T10:00:00Z"));
     home.state.store.append(events).await.unwrap();
     let sheet = format!("/sheets/{}/progress", home.animal);
-    home.page(&sheet).await.says("Pip’s own presses: 10.").does_not_say("not taught any more");
+    home.page(&sheet).await.says("Pip’s own presses: 10.").does_not_say("is not taught now");
     let card = format!("/a/{}/words/card/{}", home.animal, words[1]);
     home.post(&card, &[("says", "water")]).await.kept();
-    home.page(&sheet).await.says("Pip’s own presses: 10.").says("words not taught any more: 3.");
+    home.page(&sheet).await.says("Pip’s own presses: 10.").says("words that Pip is not taught now: “water” 3.");
     // The table counts in the period that the sheet is about.
     let page = home.page(&format!("{sheet}?days=84")).await;
-    page.says("Pip’s own presses: 11.").says("words not taught any more: 3.");
+    page.says("Pip’s own presses: 11.").says("words that Pip is not taught now: “water” 3.");
     let (_, row) = page.text.split_once(">ball<").expect("a row of the word");
     assert!(row.split_once("</tr>").unwrap().0.ends_with(">8</td>"), "{row}");
 }

@@ -4,7 +4,11 @@
 mod at_home;
 
 use at_home::Home;
+use sayso_advisor::Case;
+use sayso_advisor::steps::Step;
+use sayso_advisor::today::{Next, today};
 use sayso_model::{AnimalId, Event, EventId, HomeId, Moment, Note, Sign, SignLevel, When};
+use sayso_wording::{Locale, advice};
 
 fn noon() -> Moment {
     "2026-03-02T12:00:00Z".parse().unwrap()
@@ -91,6 +95,99 @@ async fn every_advice_on_today_has_one_button_or_is_for_elsewhere() {
         assert_eq!(main.matches("data-test=\"step\"").count(), words.len(), "a step a word");
     }
     assert!(seen > 7, "{seen}");
+}
+
+#[tokio::test]
+async fn what_also_holds_is_told_in_facts_and_never_as_a_second_thing_to_do() {
+    let (home, animals) = demo(0.0).await;
+    let story = home.state.store.story(home.state.store.home().await.unwrap().unwrap()).await.unwrap();
+    let mut facts = 0;
+    for (animal, _) in animals {
+        let name = story.animals()[&animal].name.to_string();
+        let page = home.page(&format!("/a/{animal}/today")).await.text;
+        let lists: Vec<&str> =
+            page.split("data-test=\"also\">").skip(1).filter_map(|s| s.split("</ul>").next()).collect();
+        facts += lists.iter().map(|list| list.matches("<li>").count()).sum::<usize>();
+        for step in today(&Case::new(&story, animal, noon())).unwrap().steps {
+            for other in &step.also {
+                let act = advice::act(&Locale::ENGLISH, &name, &other.act);
+                let said = lists.iter().any(|list| read(list).contains(&act));
+                assert!(!said, "{name}, {}: {act}", step.word.says);
+            }
+        }
+    }
+    assert!(facts > 3, "{facts} facts");
+}
+
+#[tokio::test]
+async fn a_word_that_needs_something_is_never_folded_away() {
+    let (mut needy, mut folded) = (0, 0);
+    for days_ago in [0.0, 20.0, 40.0] {
+        let (home, animals) = demo(days_ago).await;
+        let first = home.state.store.home().await.unwrap().unwrap();
+        for growl in [false, true] {
+            for (animal, _) in &animals {
+                if growl {
+                    let story = home.state.store.story(first).await.unwrap();
+                    let pattern = story.ledger().all().next().unwrap().clone();
+                    let sign = Sign {
+                        sign: Note::new("growl").unwrap(),
+                        level: SignLevel::Strong,
+                        when: When::During,
+                        session: None,
+                    };
+                    let growled = Event {
+                        id: EventId(uuid::Uuid::now_v7()),
+                        animal: Some(*animal),
+                        happened_at: noon().plus_seconds(-4.0 * 86_400.0),
+                        body: sign.into(),
+                        ..pattern
+                    };
+                    home.state.store.append(vec![growled]).await.unwrap();
+                }
+                let story = home.state.store.story(first).await.unwrap();
+                let page = home.page(&format!("/a/{animal}/today")).await.text;
+                let hidden = page.split_once("data-test=\"more-words\"").map_or("", |(_, rest)| rest);
+                folded += usize::from(!hidden.is_empty());
+                for step in today(&Case::new(&story, *animal, noon())).unwrap().steps {
+                    let needs = matches!(step.step, Step::Avoided | Step::SetUp | Step::Mend | Step::StepBack);
+                    let row = format!("<strong>{}</strong>", step.word.says);
+                    assert!(!(needs && hidden.contains(&row)), "{} is folded away: {:?}", step.word.says, step.step);
+                    needy += usize::from(needs);
+                }
+            }
+        }
+    }
+    assert!(needy > 3 && folded > 0, "{needy} words need something, {folded} folds");
+}
+
+#[tokio::test]
+async fn after_a_session_it_is_told_and_nothing_urges_another() {
+    let (home, animals) = demo(0.0).await;
+    let story = home.state.store.story(home.state.store.home().await.unwrap().unwrap()).await.unwrap();
+    let mut paused = 0;
+    for (animal, _) in animals {
+        let found = today(&Case::new(&story, animal, noon())).unwrap();
+        let page = home.page(&format!("/a/{animal}/today")).await.text;
+        let (_, next) = page.split_once("data-test=\"next\"").unwrap();
+        let (next, _) = next.split_once("</section>").unwrap();
+        let Some(held) = found.held else {
+            assert!(!next.contains("data-test=\"held\""));
+            continue;
+        };
+        let shown = match held.showings {
+            0 => "no showing".to_owned(),
+            1 => "one showing".to_owned(),
+            more => format!("{more} showings"),
+        };
+        assert!(read(next).contains(" today, over at ") && read(next).contains(&shown), "{}", read(next));
+        if let Next::Pause { .. } = found.next {
+            assert!(!next.contains("primary") && !read(next).contains("at most"), "{}", read(next));
+            assert!(read(next).contains("Rest until ") || read(next).contains("Nothing more is needed today"));
+            paused += 1;
+        }
+    }
+    assert!(paused > 0, "the demo holds a session before noon");
 }
 
 /// What was noted is named in the open with whom to ask, on the day itself too, and on the Board where hands act.

@@ -183,7 +183,7 @@ fn judged(l: &Locale, name: &str, plan: &DesignPlan, tested: &Tested) -> String 
 fn amount(l: &Locale, x: f64, plan: &DesignPlan) -> String {
     match (unit_of(plan.measure), plan.unit) {
         (Unit::Share, _) => say!(l, designs::percentage_points, value = l.number(100.0 * x, 0)),
-        (Unit::Seconds, _) => say!(l, unit::seconds, value = l.number(x, 1)),
+        (Unit::Seconds, _) => l.seconds(x),
         (_, CaseUnit::Day) => say!(l, unit::a_day, value = l.number(x, 1)),
         (_, CaseUnit::Session) => say!(l, designs::a_session, value = l.number(x, 1)),
     }

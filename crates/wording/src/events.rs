@@ -39,10 +39,10 @@ pub fn then(locale: &Locale, then: Then) -> String {
 
 /// Why a session ended.
 #[must_use]
-pub fn end(locale: &Locale, reason: EndReason) -> String {
+pub fn end(locale: &Locale, name: &str, reason: EndReason) -> String {
     match reason {
         EndReason::Done => say!(locale, client_events::end_done),
-        EndReason::AnimalLeft => say!(locale, client_events::end_left),
+        EndReason::AnimalLeft => say!(locale, client_events::end_left, name = name),
         EndReason::StrongSign => say!(locale, client_events::end_strong_sign),
         EndReason::ClosingWord => say!(locale, client_events::end_closing_word),
         EndReason::Interrupted => say!(locale, client_events::end_interrupted),
@@ -112,7 +112,7 @@ impl Teller<'_> {
     }
 
     fn words(&self, ids: &[WordId]) -> String {
-        self.locale.and(&ids.iter().map(|id| self.word(*id)).collect::<Vec<_>>())
+        self.locale.names(&ids.iter().map(|id| self.word(*id)).collect::<Vec<_>>())
     }
 
     fn reward(&self, id: RewardId) -> String {
@@ -132,16 +132,6 @@ impl Teller<'_> {
             Some(_) => say!(self.locale, pictures::logged, what = what),
             None => say!(self.locale, pictures::logged_removed, what = what),
         }
-    }
-
-    /// Seconds that were measured: to one decimal under ten, else whole, so that those one below the other compare.
-    fn seconds(&self, s: f64) -> String {
-        say!(self.locale, unit::seconds, value = self.locale.number(s, usize::from(s < 9.95)))
-    }
-
-    /// Seconds that a person set, as they were set.
-    fn set_seconds(&self, s: f64) -> String {
-        say!(self.locale, unit::seconds, value = self.locale.number(s, usize::from(s.fract() != 0.0)))
     }
 
     /// The event's content in a few words.
@@ -168,11 +158,11 @@ impl Teller<'_> {
                 say!(locale, events::session_began, purpose = self.purpose(s.purpose), room = room)
             }
             Body::Joining(j) => match j.after_s {
-                Some(s) => say!(locale, events::joined_after, seconds = self.seconds(s.get())),
+                Some(s) => say!(locale, events::joined_after, seconds = self.locale.seconds(s.get())),
                 None => say!(locale, events::joined),
             },
             Body::Leaving(_) => say!(locale, events::left),
-            Body::SessionEnd(e) => say!(locale, events::session_ended, reason = end(locale, e.reason)),
+            Body::SessionEnd(e) => say!(locale, events::session_ended, reason = end(locale, self.name, e.reason)),
             Body::Press(p) => self.press(p),
             Body::Delivery(d) => self.delivery(d),
             Body::Look(l) => match l.word {
@@ -264,9 +254,10 @@ impl Teller<'_> {
             locale,
             events::answered,
             word = self.word(d.word),
+            name = self.name,
             answer = answer(locale, d.answer),
             other = d.alternative.map_or_else(|| NONE.to_owned(), |r| self.reward(r)),
-            after = d.delay_s.map_or_else(|| NONE.to_owned(), |s| self.seconds(s.get())),
+            after = d.delay_s.map_or_else(|| NONE.to_owned(), |s| self.locale.seconds(s.get())),
             then = then
         )
     }
@@ -280,7 +271,7 @@ impl Teller<'_> {
         };
         let result = match &i.result {
             InvitationResult::Pressed { word: w, after_s } => {
-                say!(locale, events::pressed_at, word = self.word(*w), seconds = self.seconds(after_s.get()))
+                say!(locale, events::pressed_at, word = self.word(*w), seconds = self.locale.seconds(after_s.get()))
             }
             InvitationResult::WithoutButton { .. } => say!(locale, events::answered_without_button),
             InvitationResult::NothingByWait => say!(locale, events::nothing_by_wait),
@@ -292,7 +283,7 @@ impl Teller<'_> {
             word = self.word(i.word),
             way = way,
             call = i.call.map_or_else(|| NONE.to_owned(), |c| c.number.to_string()),
-            wait = self.set_seconds(i.wait_s.get()),
+            wait = self.locale.set_seconds(i.wait_s.get()),
             result = result
         )
     }
@@ -317,10 +308,10 @@ impl Teller<'_> {
             LikeOutcome::ChoseNone => say!(locale, events::chose_none),
             LikeOutcome::WalkedAway => say!(locale, events::walked_away),
             LikeOutcome::Observed { observed_s, .. } => {
-                say!(locale, events::watched, seconds = self.seconds(observed_s.get()))
+                say!(locale, events::watched, seconds = self.locale.seconds(observed_s.get()))
             }
         };
-        say!(locale, events::offered, things = locale.and(&offered), came = came)
+        say!(locale, events::offered, things = locale.names(&offered), came = came)
     }
 
     fn purpose(&self, purpose: Purpose) -> String {

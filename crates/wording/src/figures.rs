@@ -15,7 +15,7 @@ pub fn number(locale: &Locale, x: f64, unit: Unit) -> String {
 fn number_to(locale: &Locale, x: f64, unit: Unit, decimals: usize) -> String {
     match unit {
         Unit::Share => say!(locale, unit::percent, value = locale.number(100.0 * x, decimals)),
-        Unit::Seconds => say!(locale, unit::seconds, value = locale.number(x, 1)),
+        Unit::Seconds => locale.seconds(x),
         Unit::PerDay => say!(locale, unit::a_day, value = locale.number(x, 1)),
         Unit::PerMinute => say!(locale, unit::a_minute, value = locale.number(x, 1)),
         Unit::Number => locale.number(x, 1),

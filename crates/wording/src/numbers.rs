@@ -61,6 +61,31 @@ impl Locale {
         if p < 0.001 { format!("p < {}", self.number(0.001, 3)) } else { format!("p = {}", self.number(p, 3)) }
     }
 
+    /// Seconds that were measured: to one decimal under ten, else whole, so that those one below the other compare.
+    #[must_use]
+    pub fn seconds(&self, s: f64) -> String {
+        say!(self, unit::seconds, value = self.in_seconds(s))
+    }
+
+    /// The same without the unit, where that stands in a heading.
+    #[must_use]
+    pub fn in_seconds(&self, s: f64) -> String {
+        self.number(s, usize::from(s < 9.95))
+    }
+
+    /// Seconds that a person or a rule set, as they were set.
+    #[must_use]
+    pub fn set_seconds(&self, s: f64) -> String {
+        say!(self, unit::seconds, value = self.number(s, usize::from(s.fract() != 0.0)))
+    }
+
+    /// `“a”, “b” and “c”`: words and things by their names, marked off, so that one with a comma or a blank in it is not read as two.
+    #[must_use]
+    pub fn names<T: AsRef<str>>(&self, names: &[T]) -> String {
+        let quoted: Vec<String> = names.iter().map(|name| say!(self, act::quoted, word = name.as_ref())).collect();
+        self.and(&quoted)
+    }
+
     /// `a, b and c`.
     #[must_use]
     pub fn and<T: AsRef<str>>(&self, items: &[T]) -> String {
@@ -110,6 +135,25 @@ pub(crate) fn in_message(value: &FluentValue<'_>, kept: &IntlLangMemoizer) -> Op
 #[cfg(test)]
 mod tests {
     use super::*;
+
+    #[test]
+    fn seconds_have_one_decimal_under_ten_and_none_from_there_on() {
+        let l = Locale::of(Language::De);
+        let written = |s| l.seconds(s).replace('\u{a0}', " ");
+        assert_eq!(
+            [0.0, 1.0, 1.34, 9.94, 9.96, 15.2].map(written),
+            ["0,0 s", "1,0 s", "1,3 s", "9,9 s", "10 s", "15 s"]
+        );
+        assert_eq!([10.0, 2.5].map(|s| l.set_seconds(s).replace('\u{a0}', " ")), ["10 s", "2,5 s"]);
+    }
+
+    #[test]
+    fn names_are_marked_off_and_listed_as_the_language_lists() {
+        let names = ["cheese, cube", "ball", "belly rub"];
+        assert_eq!(Locale::ENGLISH.names(&names), "“cheese, cube”, “ball” and “belly rub”");
+        assert_eq!(Locale::of(Language::De).names(&names), "„cheese, cube“, „ball“ und „belly rub“");
+        assert_eq!(Locale::of(Language::Es).names(&["a", "b"]), "«a» y «b»");
+    }
 
     #[test]
     fn less_than_nothing_has_a_true_minus_and_a_rounded_nothing_no_sign() {

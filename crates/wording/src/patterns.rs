@@ -121,7 +121,7 @@ pub fn slips(locale: &Locale, name: &str, s: &Slips) -> String {
     if let Some(why) = &s.lacking {
         return say!(locale, patterns::since_why, why = why.say(locale));
     }
-    let seconds = say!(locale, unit::seconds, value = locale.number(WITHIN_S, 1));
+    let seconds = locale.set_seconds(WITHIN_S);
     if s.quick == 0 {
         return say!(locale, patterns::slips_none, name = name, seconds = seconds, n = s.presses);
     }

@@ -2,9 +2,9 @@
 #![allow(clippy::unwrap_used, missing_docs)]
 
 use sayso_advisor::advice::Because;
-use sayso_advisor::today::{Next, Today, today};
+use sayso_advisor::today::{Today, today};
 use sayso_advisor::{Advice, Case};
-use sayso_model::{Language, Moment, Story};
+use sayso_model::{Language, Moment, Story, Zone};
 use sayso_wording::Locale;
 use sayso_wording::advice as said;
 
@@ -25,8 +25,9 @@ fn of_advice(l: &Locale, name: &str, advice: &Advice, all: &mut Vec<String>) {
 
 fn page(l: &Locale, today: &Today) -> Vec<String> {
     let name = today.animal.name.as_str();
-    let mut all = vec![said::next(l, name, &today.next)];
-    if let Next::Session { plan } = &today.next {
+    let mut all = vec![said::next(l, name, &Zone::utc(), &today.next)];
+    all.extend(today.held.iter().map(|held| said::held(l, &Zone::utc(), held)));
+    if let Some(plan) = today.plan() {
         all.push(said::length(l, &plan.minutes_from));
         all.extend(plan.words.iter().map(|w| said::planned(l, w)));
         all.extend(plan.cautions.iter().map(|c| said::caution(l, name, *c)));
@@ -38,7 +39,7 @@ fn page(l: &Locale, today: &Today) -> Vec<String> {
         std::iter::once(&step.advice).chain(&step.also).for_each(|a| of_advice(l, name, a, &mut all));
         all.extend(step.hint.iter().map(|h| said::hint(l, name, h)));
     }
-    all.extend(today.went_well.iter().map(|g| said::good(l, name, g)));
+    all.extend(today.lately.iter().map(|fact| said::lately(l, name, fact)));
     all
 }
 

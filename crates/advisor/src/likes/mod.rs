@@ -52,6 +52,7 @@ pub fn likes(case: &Case<'_>) -> LikesReport {
     let known = verdict.as_ref().map(|v| known(v, &items, &cards));
     LikesReport {
         trials: trials.len(),
+        choosing: trials.iter().filter(|t| is_choosing(t.part.format)).count(),
         no_choice,
         ranking: ranking(&items, &cards, fit.as_ref(), verdict.as_ref().map(set_of), &scores),
         side: side(&pairs),
@@ -61,6 +62,11 @@ pub fn likes(case: &Case<'_>) -> LikesReport {
         known,
         last,
     }
+}
+
+/// Whether a trial of this kind holds things to choose between, as the models of choice read them.
+const fn is_choosing(format: LikesFormat) -> bool {
+    matches!(format, LikesFormat::Paired | LikesFormat::Multiple)
 }
 
 fn verdict(fit: &ChoiceFit, items: usize) -> Option<Verdict> {

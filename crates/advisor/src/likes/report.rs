@@ -39,6 +39,8 @@ pub struct NextTest {
 pub struct LikesReport {
     /// Trials of all tests.
     pub trials: usize,
+    /// Of those, the ones in which it could choose between things; the others were timed, or held one thing.
+    pub choosing: usize,
     /// Trials in which it chose none or walked away: an answer too.
     pub no_choice: usize,
     /// Rewards tested, best liked first; those never in a choice last.

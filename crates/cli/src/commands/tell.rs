@@ -8,9 +8,9 @@ use sayso_advisor::agreement::{ScoreScale, agreement, read};
 use sayso_advisor::evidence::Evidence;
 use sayso_advisor::patterns::patterns as found;
 use sayso_advisor::steps::WordStep;
-use sayso_advisor::today::Next;
+use sayso_advisor::today::{Next, Today};
 use sayso_advisor::{Advice, Case, evidence, today};
-use sayso_model::Story;
+use sayso_model::{Story, Zone};
 use sayso_notebook::animal_named;
 use sayso_wording::advice as words_of;
 use sayso_wording::agreement as told;
@@ -36,22 +36,22 @@ pub async fn today(l: &Locale, dir: &Path, which: Option<&str>) -> Result<(), Cl
             print_advice(l, name, advice);
         }
         tell!("## {}", say!(l, today::now));
-        print_next(l, name, &today.next);
+        print_next(l, name, &story.zone(), &today);
         if !today.steps.is_empty() {
             tell!("## {}", say!(l, today::words));
         }
         // Those that need something first, else as they come.
         let mut steps: Vec<&WordStep> = today.steps.iter().collect();
-        steps.sort_by_key(|w| !w.stuck);
+        steps.sort_by_key(|w| !w.needs_something());
         for word in steps {
             tell!("{} ({})", word.word.says, words_of::stage_name(l, word.stage));
             print_step(l, name, word);
         }
-        if !today.went_well.is_empty() {
-            tell!("## {}", say!(l, today::went_well));
+        if !today.lately.is_empty() {
+            tell!("## {}", say!(l, today::lately));
         }
-        for good in &today.went_well {
-            tell!("{}", words_of::good(l, name, good));
+        for fact in &today.lately {
+            tell!("{}", words_of::lately(l, name, fact));
         }
         if !today.later.is_empty() {
             tell!("## {}", say!(l, today::later));
@@ -65,8 +65,11 @@ pub async fn today(l: &Locale, dir: &Path, which: Option<&str>) -> Result<(), Cl
 }
 
 /// The one next thing, with its words and the hint that matters for each.
-fn print_next(l: &Locale, name: &str, next: &Next) {
-    match next {
+fn print_next(l: &Locale, name: &str, zone: &Zone, today: &Today) {
+    if let Some(held) = &today.held {
+        tell!("{}", words_of::held(l, zone, held));
+    }
+    match &today.next {
         Next::SetUp { advice } | Next::TestLikes { advice } | Next::Mend { advice } => print_advice(l, name, advice),
         Next::Session { plan } => {
             tell!(l, today::session, minutes = plan.minutes);
@@ -81,7 +84,9 @@ fn print_next(l: &Locale, name: &str, next: &Next) {
                 }
             }
         }
-        Next::Rest | Next::Answer { .. } => tell!("{}", words_of::next(l, name, next)),
+        next @ (Next::Rest | Next::Pause { .. } | Next::Answer { .. }) => {
+            tell!("{}", words_of::next(l, name, zone, next));
+        }
     }
 }
 
@@ -227,7 +232,7 @@ pub async fn evidence(l: &Locale, dir: &Path, which: Option<&str>) -> Result<(),
 fn figures(l: &Locale, e: &Evidence) -> [String; 6] {
     let told = |e| finding(l, e);
     let s = &e.standing;
-    let within = say!(l, unit::seconds, value = l.number(evidence::GIVEN_WITHIN_S, 0));
+    let within = l.set_seconds(evidence::GIVEN_WITHIN_S);
     [
         say!(l, command_tell::pressed, figure = told(&s.response)),
         say!(l, command_tell::right, figure = told(&s.right), chance = chance(l, &s.chance)),

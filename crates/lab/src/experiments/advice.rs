@@ -1,5 +1,4 @@
-//! Is the advice of one mind: one step a word, plan and row alike, nothing invited that goes back to showing, no word that ends
-//! sessions taught as a wish, no session while welfare says rest?
+//! Is the advice of one mind: one step a word, plan and row alike, no closing word taught, no session while sessions rest?
 
 use super::{Section, end};
 use crate::error::{LabError, told};
@@ -175,6 +174,7 @@ fn read(seen: &mut Seen, case: &Case<'_>) {
         Next::SetUp { .. } => "set up",
         Next::TestLikes { .. } => "test likes",
         Next::Session { .. } => "a session",
+        Next::Pause { .. } => "a pause",
         Next::Mend { .. } => "mend",
         Next::Answer { .. } => "answer",
     };

@@ -19,6 +19,8 @@ pub struct Giving {
     pub most_per_day: u16,
     /// Whether it can be given at the board, again and again.
     pub at_board: bool,
+    /// Whether, given there, the thing itself can be held up or laid out beside another one. A stroke or an exercise cannot.
+    pub held_up: bool,
     /// Where the fact comes from.
     pub source: String,
 }
@@ -50,6 +52,12 @@ pub fn given_at_board(reward: &RewardCard) -> bool {
     reward.at_board.unwrap_or_else(|| giving(reward.kind).at_board)
 }
 
+/// Whether a thing itself can be held up or laid out beside another one; else it is offered by what stands for it.
+#[must_use]
+pub fn held_up(reward: &RewardCard) -> bool {
+    given_at_board(reward) && giving(reward.kind).held_up
+}
+
 #[cfg(test)]
 mod tests {
     use super::*;
@@ -63,5 +71,7 @@ mod tests {
         }
         let at_board: Vec<_> = RewardKind::ALL.into_iter().filter(|k| giving(*k).at_board).collect();
         assert_eq!(at_board, [RewardKind::Food, RewardKind::Play, RewardKind::Touch, RewardKind::Training]);
+        let never: Vec<_> = RewardKind::ALL.into_iter().filter(|k| !giving(*k).held_up).collect();
+        assert_eq!(never, [RewardKind::Touch, RewardKind::Training], "a stroke cannot be held up");
     }
 }

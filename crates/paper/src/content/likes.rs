@@ -54,7 +54,7 @@ fn known(blocks: &mut Vec<Block>, case: &Case<'_>, l: &Locale, card: &AnimalCard
     }
     if let Some(side) = &report.side {
         let told = say!(l, sheets::side, name = &card.name, share = l.estimate(&side.left), p = l.p(side.p));
-        text.push(Paragraph::block("", format!("{told} {}", lean(l, card.name.as_str(), side.lean)), Look::Plain));
+        text.push(Paragraph::block("", format!("{} {told}", lean(l, card.name.as_str(), side.lean)), Look::Plain));
     }
     if let Some(why) = said::test_again(l, card.name.as_str(), report) {
         text.push(Paragraph::block(say!(l, sheets::test_again), why, Look::Plain));

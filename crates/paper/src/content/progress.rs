@@ -39,7 +39,7 @@ pub fn progress(case: &Case<'_>, locale: Locale, length: u16, printed_by: Option
     let mut blocks =
         vec![Paragraph::block(say!(l, sheets::not_a_diagnosis), say!(l, sheets::own_records), Look::Boxed)];
     blocks.extend(beside(above, report::showings(l, &all)));
-    blocks.extend(report::words(l, card, words, &all));
+    blocks.extend(report::words(case, l, card, words, &all));
     let charts = [report::joined(l, &all), report::response(l, words)].into_iter().flatten();
     blocks.extend(beside(below, charts));
     blocks.extend(report::not_known(case, l, card, &all, words));

@@ -8,11 +8,12 @@ use sayso_advisor::ration::Ration;
 use sayso_advisor::stages::Standing;
 use sayso_advisor::welfare::welfare;
 use sayso_advisor::{Case, Estimate};
-use sayso_model::{AnimalCard, LikesTest, ProbeTrial, Sign, SignLevel};
+use sayso_model::{AnimalCard, LikesTest, ProbeTrial, Sign, SignLevel, WordId};
 use sayso_wording::advice::{known, stage_name};
 use sayso_wording::ration::{basis, refusal};
 use sayso_wording::signs::noted;
 use sayso_wording::{Locale, say};
+use std::collections::BTreeMap;
 
 pub fn in_short(case: &Case<'_>, l: &Locale, card: &AnimalCard, all: &Days) -> Vec<Block> {
     let begun: usize = all.days.iter().map(|d| d.sessions).sum();
@@ -36,9 +37,9 @@ pub fn in_short(case: &Case<'_>, l: &Locale, card: &AnimalCard, all: &Days) -> V
     blocks
 }
 
-/// A row a word; its own presses are those of the period, so that with those of words not taught any more they sum to the
-/// total in short.
-pub fn words(l: &Locale, card: &AnimalCard, all: &[Standing], period: &Days) -> Vec<Block> {
+/// A row a word; its own presses are those of the period, so that with those of words it is not taught, taken off or another
+/// animal's, they sum to the total in short.
+pub fn words(case: &Case<'_>, l: &Locale, card: &AnimalCard, all: &[Standing], period: &Days) -> Vec<Block> {
     let heading = Block::Heading(say!(l, sheets::words));
     if all.is_empty() {
         return vec![heading, Paragraph::block("", say!(l, sheets::none_taught), Look::Plain)];
@@ -52,7 +53,16 @@ pub fn words(l: &Locale, card: &AnimalCard, all: &[Standing], period: &Days) -> 
         say!(l, sheets::own_presses),
     ];
     let own = |s: &Standing| -> usize { period.days.iter().filter_map(|d| d.presses.get(&s.word)).sum() };
-    let rest = period.days.iter().map(DayRow::all_presses).sum::<usize>().saturating_sub(all.iter().map(own).sum());
+    let mut rest: BTreeMap<WordId, usize> = BTreeMap::new();
+    for (word, presses) in period.days.iter().flat_map(|d| &d.presses) {
+        if all.iter().all(|s| s.word != *word) {
+            *rest.entry(*word).or_default() += presses;
+        }
+    }
+    let cards = case.story().words();
+    let named = |word| cards.get(word).map_or_else(|| say!(l, events::word_without_card), |card| card.says.to_string());
+    let rest: Vec<String> =
+        rest.iter().map(|(word, n)| say!(l, sheets::presses_of, word = named(word), presses = *n)).collect();
     let row = |s: &Standing| {
         let cells = vec![
             Cell::from(s.says.clone()),
@@ -66,7 +76,10 @@ pub fn words(l: &Locale, card: &AnimalCard, all: &[Standing], period: &Days) -> 
     };
     let table = Table { caption: say!(l, sheets::since), head, rows: all.iter().map(row).collect() };
     let stages = Paragraph::block("", say!(l, sheets::stages, name = &card.name), Look::Quiet);
-    let rest = (rest > 0).then(|| Paragraph::block("", say!(l, sheets::presses_rest, presses = rest), Look::Quiet));
+    let rest = (!rest.is_empty()).then(|| {
+        let said = say!(l, sheets::presses_rest, name = &card.name, words = l.and(&rest));
+        Paragraph::block("", said, Look::Quiet)
+    });
     [heading, Block::Table(table)].into_iter().chain(rest).chain([stages]).collect()
 }
 

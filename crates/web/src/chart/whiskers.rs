@@ -8,6 +8,8 @@ use sayso_wording::{Locale, say};
 use std::fmt::Write;
 
 const ROW: f64 = 40.0;
+/// Of a row, what its name takes above the whisker; no line runs through it.
+const NAMED: f64 = 19.0;
 
 /// Rows in the order given; `level` is a value drawn through all of them.
 #[must_use]
@@ -16,19 +18,16 @@ pub fn whiskers(locale: &Locale, title: &str, told: &str, axis: &Axis, level: Op
     let height = 46.0 + ROW * rows.len() as f64;
     let plot = Plot { left: 12.0, top: 4.0, right: WIDTH - 22.0, bottom: height - 36.0 };
     let mut out = String::new();
-    for (at, _) in &axis.ticks {
-        let x = plot.x(axis, *at);
-        let _ =
-            write!(out, r#"<line class="rule" x1="{x:.1}" x2="{x:.1}" y1="{:.1}" y2="{:.1}"/>"#, plot.top, plot.bottom);
-    }
     plot.x_axis(&mut out, axis);
-    if let Some(level) = level {
-        let x = plot.x(axis, level);
-        let _ = write!(
-            out,
-            r#"<line class="level" x1="{x:.1}" x2="{x:.1}" y1="{:.1}" y2="{:.1}"/>"#,
-            plot.top, plot.bottom
-        );
+    #[allow(clippy::cast_precision_loss)]
+    for top in (0..rows.len()).map(|i| plot.top + ROW * i as f64) {
+        let mut upright = |class: &str, at: f64| {
+            let x = plot.x(axis, at);
+            let (from, to) = (top + NAMED, top + ROW);
+            let _ = write!(out, r#"<line class="{class}" x1="{x:.1}" x2="{x:.1}" y1="{from:.1}" y2="{to:.1}"/>"#);
+        };
+        axis.ticks.iter().for_each(|(at, _)| upright("rule", *at));
+        level.into_iter().for_each(|at| upright("level", at));
     }
     for (i, row) in rows.iter().enumerate() {
         #[allow(clippy::cast_precision_loss)]

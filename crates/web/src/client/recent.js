@@ -50,7 +50,7 @@ export function inWords(pad, body) {
     case "session_start":
       return say("client-recent-started");
     case "session_end":
-      return say("client-recent-ended", { why: words.end(body.reason) });
+      return say("client-recent-ended", { why: words.end(body.reason, pad.now.name) });
     case "joining":
       return say("client-recent-joined");
     case "leaving":

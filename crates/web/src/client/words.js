@@ -24,10 +24,9 @@ const THEN = {
   pressed_again: "client-events-pressed-again",
 };
 
-/** @type {Record<EndReason, Plain>} Why a session ended. */
+/** @type {Record<Exclude<EndReason, "animal_left">, Plain>} Why a session ended. */
 const END = {
   done: "client-events-end-done",
-  animal_left: "client-events-end-left",
   strong_sign: "client-events-end-strong-sign",
   closing_word: "client-events-end-closing-word",
   interrupted: "client-events-end-interrupted",
@@ -44,7 +43,10 @@ const LEVEL = {
 export const answer = (a) => say(ANSWER[a]);
 /** @param {Then} t */
 export const then = (t) => say(THEN[t]);
-/** @param {EndReason} r */
-export const end = (r) => say(END[r]);
+/**
+ * @param {EndReason} r
+ * @param {string} name Of the animal.
+ */
+export const end = (r, name) => (r === "animal_left" ? say("client-events-end-left", { name }) : say(END[r]));
 /** @param {SignLevel} l */
 export const level = (l) => say(LEVEL[l]);

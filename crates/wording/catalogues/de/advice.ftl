@@ -36,6 +36,16 @@ advice-next-words-invited = „{ $word }“ { $times ->
    *[other] { $times }-mal, davon { $invited } mit Einladung
 }
 advice-next-answer = Antworte auf alles, was { $name } drückt.
+advice-held = { $sessions ->
+    [one] Heute eine Sitzung, um { $time } zu Ende
+   *[other] Heute { $sessions } Sitzungen, die letzte um { $time } zu Ende
+}: { $showings ->
+    [0] nichts gezeigt
+    [one] einmal gezeigt
+   *[other] { $showings }-mal gezeigt
+}.
+advice-next-pause = Pause bis { $time }. Danach passt noch eine kurze Sitzung, wenn { $name } mag. Antworte auf alles, was { $name } drückt.
+advice-next-enough = Mehr ist heute nicht nötig. Antworte auf alles, was { $name } drückt.
 advice-length-few-sessions = Üblich: { $timed ->
     [0] keine gemessene Sitzung
     [one] nur eine gemessene Sitzung
@@ -44,30 +54,30 @@ advice-length-few-sessions = Üblich: { $timed ->
 advice-length-few-left = Üblich: Weniger als ein Viertel von { $timed } gemessenen Sitzungen wurde früh verlassen.
 advice-length-quarter-left = Ein Viertel von { $timed } gemessenen Sitzungen war nach { $minutes } min verlassen; höre vorher auf.
 
-advice-good-first-press = Erster eigener Druck von „{ $word }“ durch { $name }, { $day }.
-advice-good-more-presses = „{ $word }“: { $now ->
+advice-lately-first-press = Erster eigener Druck von „{ $word }“ durch { $name }, { $day }.
+advice-lately-more-presses = „{ $word }“: { $now ->
     [one] einmal selbst gedrückt
    *[other] { $now }-mal selbst gedrückt
 } in sieben Tagen, { $before }-mal in den vier Wochen davor.
-advice-good-check-passed = Prüfung bestanden: { $words }, { $right } von { $of } richtig.
-advice-good-joined = { $name } machte bei { $joined } von { $of } Sitzungen mit.
-advice-good-taken = { $name } nahm { $taken } von { $of } gegebenen Sachen.
+advice-lately-check-passed = Prüfung bestanden: { $words }, { $right } von { $of } richtig.
+advice-lately-joined = { $name } machte bei { $joined } von { $of } Sitzungen mit.
+advice-lately-taken = { $name } nahm { $taken } von { $of } gegebenen Sachen.
 
 advice-lean-left = { $name } neigt nach links: Mische die Seiten gut und teste weiter. Die Reihenfolge berücksichtigt es.
 advice-lean-right = { $name } neigt nach rechts: Mische die Seiten gut und teste weiter. Die Reihenfolge berücksichtigt es.
 advice-lean-too-few = Zu wenige Wahlen, um etwas über Seiten zu sagen.
 advice-lean-none = Keine Neigung zu einer Seite über den Zufall hinaus.
 advice-known-well-enough = Klare Lieblinge vorerst: { $best } ({ $sure } sicher, { $n ->
-    [one] eine Wahl
-   *[other] { $n } Wahlen
+    [one] ein Durchgang mit Auswahl
+   *[other] { $n } Durchgänge mit Auswahl
 }).
 advice-known-enough-for-now = Nicht entschieden, aber vorerst genug; bisher am besten: { $best } ({ $sure } sicher, { $n ->
-    [one] eine Wahl
-   *[other] { $n } Wahlen
+    [one] ein Durchgang mit Auswahl
+   *[other] { $n } Durchgänge mit Auswahl
 }).
 advice-known-not-yet = Noch nicht klar; bisher am besten: { $best } ({ $sure } sicher, { $n ->
-    [one] eine Wahl
-   *[other] { $n } Wahlen
+    [one] ein Durchgang mit Auswahl
+   *[other] { $n } Durchgänge mit Auswahl
 }).
 advice-next-pair = Dieses Paar sagt am meisten darüber, welche die besten sind; die Seiten gleichen frühere aus.
 

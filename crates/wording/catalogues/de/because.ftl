@@ -18,7 +18,7 @@ because-lasting-swallowing = { $count ->
 because-recurring = Es kommt immer wieder: in { $weeks } der letzten { $of } Wochen.
 because-left-few = { $name } hat { $left } der letzten { $of } mitgemachten Sitzungen verlassen.
 because-left-sessions = { $name } hat { $left } der letzten mitgemachten Sitzungen verlassen: { $share }.
-because-mild-signs = Sitzungen dieser Woche mit einem milden Stresszeichen: { $share }.
+because-mild-signs = Sitzungen der letzten sieben Tage mit einem milden Stresszeichen: { $share }.
 because-sudden-change = Eigenes Drücken in den letzten zwei Tagen: { $now }. In den vier Wochen davor: { $before }.
 because-food-given = Heute { $given } kcal { $feeds ->
     [one] in einer Gabe
@@ -71,9 +71,9 @@ because-noted-by-hand = „{ $word }“ wurde inzwischen { $times ->
 because-silent-causes = Eine leere Batterie, ein kaputter Knopf oder eine neue Aufnahme darauf kann der Grund sein; oder das Wort wird gerade nicht gebraucht. Es sagt nichts darüber, was ein Tier weiß.
 because-test-old = Der letzte Vorlieben-Test ist { $days } Tage alt. Die Hälfte gilt nach { $half } Tagen als vergessen (üblich, ohne Quelle).
 because-best-unclear = Noch nicht klar; bisher am besten: { $best } ({ $probability } sicher, { $choices ->
-    [0] noch keine Wahl
-    [one] eine Wahl
-   *[other] { $choices } Wahlen
+    [0] noch kein Durchgang mit Auswahl
+    [one] ein Durchgang mit Auswahl
+   *[other] { $choices } Durchgänge mit Auswahl
 }).
 because-when-wanted = { $name } war { $of }-mal eingeladen und wollte die Sache: { $parts }.
 because-wanted-this = drückte dieses Wort { $all ->

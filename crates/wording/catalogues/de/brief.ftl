@@ -11,8 +11,8 @@ brief-health = Zuerst zum Tierarzt
 brief-sounds-alike = Ein anders klingendes Wort aufnehmen
 brief-people-differ = Auf eine Antwort einigen
 brief-step-back = { $to ->
-    [invite] Zurück zum Einladen, kein Verlust
-   *[other] Zurück zum Zeigen, kein Verlust
+    [invite] Wieder einladen, kein Verlust
+   *[other] Wieder zeigen, kein Verlust
 }
 brief-begin-inviting = Mit Einladen beginnen
 brief-invite = Ein- oder zweimal einladen

@@ -51,7 +51,7 @@ events-answered = { $word }: { $answer }{ $other ->
    *[other] { " " }nach { $after }
 }{ $then ->
     [none] { "" }
-   *[other] ; dann: { $then }
+   *[other] ; { $name } { $then }
 }
 events-pressed-then = drückte { $word }
 events-looked = Blick auf das Brett

@@ -29,7 +29,7 @@ evidence-behind-nothing = noch nichts gelost, { $shown ->
 }
 evidence-trend = Eigene Drücke je Woche über acht Wochen, die älteste zuerst: { $list }
 evidence-trend-before = noch nicht da
-evidence-this-week = { $n } diese Woche
+evidence-this-week = { $n } in sieben Tagen
 evidence-legend = Sprossen: wie weit die Aufzeichnungen tragen; eine gefüllte ist erreicht. Kleine Balken: eigene Drücke je Woche über acht Wochen, jedes Wort in eigenem Maß, die letzten sieben Tage zuletzt; ein Punkt ist eine Woche ohne, eine Lücke liegt vor dem Wort.
 evidence-how-to-climb = Was die Sprossen bedeuten
 evidence-step-1 = 1. Das Notizbuch hat etwas gelost, und was daraus wurde, passt zum Zufall.
@@ -152,4 +152,14 @@ evidence-after = { $after ->
    *[other] nicht gesehen
 }
 evidence-after-region = Was { $name } nach Antworten tat
-evidence-answers = Eigene Drücke beantwortet: gegeben { $given }, teilweise { $partly }, jetzt nicht { $declined }, etwas anderes { $alternative }, verpasst oder nicht notiert { $missed }. Eine Antwort zählt für den Druck, zu dem sie notiert ist, wenn ihre Zeiten keine drei Tage auseinanderliegen; eine ohne Druck für den letzten ihres Wortes in den zwei Minuten davor.
+evidence-answers = Eigene Drücke beantwortet: { $parts }. Eine Antwort zählt für den Druck, zu dem sie notiert ist, wenn ihre Zeiten keine drei Tage auseinanderliegen; eine ohne Druck für den letzten ihres Wortes in den zwei Minuten davor.
+evidence-answer-times = { $answer ->
+    [given] gegeben
+    [partly] teilweise gegeben
+    [declined] „jetzt nicht“
+    [alternative] etwas anderes
+   *[other] verpasst oder nicht notiert
+} { $times ->
+    [one] einmal
+   *[other] { $times }-mal
+}

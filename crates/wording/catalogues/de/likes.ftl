@@ -16,14 +16,23 @@ likes-last-none = Zuletzt: nichts gewählt
 likes-last-away = Zuletzt: weggegangen
 likes-last-watched = Zuletzt: { $seconds } s beobachtet
 likes-undo = Rückgängig
+likes-undo-this = Rückgängig: { $what }
 likes-away-is-an-answer = { $name } ist weggegangen, und das ist eine Antwort. Weiter, wenn { $name } von selbst zurückkommt, oder an einem anderen Tag.
-likes-stand-in = { $thing } kann man nicht hinhalten: biete dafür { $stand_in } an. Wählt { $name } das, geht sofort hin.
-likes-no-stand-in = { $thing } kann man nicht neben etwas anderes halten. Biete an, was zu Hause dafür steht, immer dasselbe, etwa die Leine; oder nimm die Zeit frei.
+likes-stand-in = „{ $thing }“ kann man nicht hinhalten: biete dafür { $stand_in } an. Wählt { $name } das, { $kind ->
+    [touch] gib es sofort
+    [training] macht es sofort
+   *[other] geht sofort hin
+}.
+likes-no-stand-in = „{ $thing }“ kann man nicht neben etwas anderes halten. Biete an, was zu Hause dafür steht, immer dasselbe, etwa { $kind ->
+    [touch] die Bürste oder die offene Hand
+    [training] was ihr dafür braucht
+   *[other] die Leine
+}; oder nimm die Zeit frei.
 likes-name-stand-in = Auf der Karte nennen
 likes-time-freely = Frei die Zeit nehmen
 likes-needs-stand-in = kann man nicht hinhalten: nenne auf der Karte, was dafür steht, oder nimm die Stoppuhr
 likes-shown-as = gezeigt als: { $stand_in }
-likes-pieces = { $pieces } × { $thing }
+likes-pieces = { $pieces } × „{ $thing }“
 likes-food-left = Futterbelohnungen heute übrig: { $kcal } kcal ({ $pieces }). Ein genommenes Stück wird gezählt.
 likes-food-short = Es reicht nicht für ein Stück von allem hier. Für heute aufhören, oder kleiner schneiden und die Karte ändern.
 likes-food-unknown = Wie viel Futter { $name } heute haben darf, ist nicht bekannt. Ein genommenes Stück wird trotzdem gezählt.
@@ -38,7 +47,10 @@ likes-lay-all = Lege alle hin, in dieser Reihenfolge von links, wie { $name } si
 likes-did-not-come = Kam nicht
 likes-chose-none = Nichts gewählt
 likes-walked-away = Weggegangen
-likes-how-to-hold = Steh hinter der Mitte, halte beide gleich, sieh keines an. Lass das Genommene genießen; räume die anderen weg.
+likes-how-to-hold = Steh hinter der Mitte, { $held ->
+    [all] halte beide gleich, sieh keines an
+   *[some] halte jede Sache, oder was dafür steht, gleich und sieh keine an
+}. Lass das Genommene genießen; räume die anderen weg.
 likes-two-at-once = Werden zwei zugleich genommen, notiere nichts und biete sie noch einmal an.
 likes-half-a-minute = Keine Wahl in etwa einer halben Minute heißt „nichts“.
 likes-move-freely = Lass { $name } sich frei bewegen; fünf Minuten sind üblich. Nimm die Zeit, womit { $name } sich beschäftigt, eines nach dem anderen.
@@ -78,15 +90,18 @@ likes-page-title = Was { $name } mag
 likes-no-test-today = Heute kein Test: starke Zeichen von Stress wurden notiert. Gib Raum; ein ruhiger Tag kommt.
 likes-nothing-tested = Noch ist nichts getestet. Ein Test zeigt, was { $name } wählt; die ersten Wörter sollten das meistgewählte sein.
 likes-from-trials = { $trials ->
-    [one] Aus einem Durchgang, davon ohne Wahl: { $none }. Nicht zu wählen ist auch eine Antwort und bleibt.
-   *[other] Aus { $trials } Durchgängen, davon ohne Wahl: { $none }. Nicht zu wählen ist auch eine Antwort und bleibt.
-}
+    [one] Aus einem Durchgang
+   *[other] Aus { $trials } Durchgängen
+}{ $choosing ->
+    [all] { "" }
+   *[other] , { $choosing } davon mit Auswahl
+}; ohne Wahl: { $none }. Nicht zu wählen ist auch eine Antwort und bleibt.
 likes-test-again = Noch einmal testen:
 likes-new-test = Neuer Test
 likes-ranking = Reihenfolge
 likes-sheet = Ein Blatt davon zum Drucken
 likes-disagree = Testarten können sich widersprechen: Hunde ordneten Futter zu zweit und in der Reihe verschieden; nur das letzte stimmte überein (Cameron, Siddall & Bizo 2021). Vorlieben ändern sich mit Stunde und Tag; ältere Durchgänge zählen weniger.
-likes-known-how = Wie sicher: die Wahrscheinlichkeit, dass nichts anderes klar besser ist. 90 % genügen; bei 60 Wahlen ist Schluss, { $name } zuliebe.
+likes-known-how = Wie sicher: die Wahrscheinlichkeit, dass nichts anderes klar besser ist. 90 % genügen; bei 60 Durchgängen mit Auswahl ist Schluss, { $name } zuliebe.
 likes-next = Was als Nächstes anbieten
 likes-next-pair = { $left } links von { $name }, { $right } rechts.
 likes-offer-pair = Dieses Paar jetzt anbieten
@@ -108,7 +123,6 @@ likes-thing = Sache
 likes-offered = angeboten
 likes-in-seconds = Sekunden
 likes-taken = genommen
-likes-agree = Passen die Wahlen von { $name } zueinander? { $zeta } (1: ohne Kreis wie A vor B, B vor C, C vor A; 0: gar nicht). { $circular } von höchstens { $most } Kreisen, { $items } verglichene Sachen.
 likes-sides = Seiten: die Zahlen
 likes-side = Von links genommen: { $share }, { $p }.
 likes-over-middling = Wahrscheinlichkeit, es etwas Mittlerem vorzuziehen

@@ -66,7 +66,8 @@ sheets-shown = Gezeigt
 sheets-to-giving = Vom Druck zum Geben
 sheets-when-invited = Gedrückt bei Einladung und Wunsch
 sheets-own-presses = Eigene Drücke
-sheets-presses-rest = Eigene Drücke im Zeitraum bei Wörtern, die nicht mehr gelehrt werden: { $presses }.
+sheets-presses-rest = Dazu eigene Drücke im Zeitraum bei Wörtern, die { $name } jetzt nicht lernt: { $words }.
+sheets-presses-of = „{ $word }“ { $presses }
 sheets-n = { $n }
 sheets-n-of = (n = { $n })
 sheets-stages = Stufen: vorbereiten, zeigen (Menschen drücken und geben), einladen (ein Angebot, eine Pause und die Sache in jedem Fall), sich unterhalten ({ $name } drückt von sich aus). Nicht zu drücken zählt nie als nicht verstehen.
@@ -131,7 +132,11 @@ sheets-trials-last = Aus { $trials ->
 sheets-test-again = Noch einmal testen:
 sheets-over-middling = Wahrscheinlichkeit, vor einer mittelmäßig beliebten Sache genommen zu werden
 sheets-chance = Wahrscheinlichkeit
-sheets-consistency = Stimmigkeit der Wahlen zu zweit: { $zeta } (1 ist ohne Kreis wie A vor B, B vor C, C vor A; 0 ist keine; { $circular } von höchstens { $most } Kreisen, { $items } verglichene Sachen).
+sheets-consistency = { $circular ->
+    [0] Die Wahlen passen zueinander: kein Kreis wie A vor B, B vor C, C vor A
+    [one] Die Wahlen haben einen Kreis wie A vor B, B vor C, C vor A, von höchstens { $most }
+   *[other] Die Wahlen haben { $circular } Kreise wie A vor B, B vor C, C vor A, von höchstens { $most }
+} ({ $items } Sachen zu zweit verglichen; Stimmigkeit { $zeta }, 1 ist ohne Kreis).
 sheets-side = Von links aus Sicht von { $name } genommen: { $share }, { $p }.
 sheets-scores = Werte je Art des Tests
 sheets-thing = Sache

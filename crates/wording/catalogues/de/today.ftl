@@ -3,6 +3,10 @@ today-now = Jetzt
 today-start = Los
 today-why = Warum? ({ $sure })
 today-why-plan = Warum so viel?
+today-pause-why = { $a_day ->
+    [one] Hier ist sonst eine Sitzung am Tag üblich
+   *[other] Hier sind sonst { $a_day } Sitzungen am Tag üblich
+}, oder was allgemein üblich ist, wo es wenige gab; dazwischen zwei Stunden Pause (üblich, ohne Quelle).
 today-care = Vorsicht:
 today-take-care = { $care } { $what }
 today-change-our-mind = Das würde unsere Meinung ändern:
@@ -22,10 +26,10 @@ today-more-words = { $count ->
 }
 today-trend = Selbst gedrückt in den letzten acht Wochen: { $counts }
 today-evidence = Was das Drücken von „{ $word }“ sagt
-today-went-well = Das lief diese Woche gut
+today-lately = In den letzten sieben Tagen
 today-later = Später
 today-joining = Wie oft in vier Wochen bei Sitzungen dabei
-today-pieces = { $count } × { $name }
+today-pieces = { $count } × „{ $name }“
 today-food-left-pieces = Futter übrig für heute: { $pieces }
 today-food-left = Futterbelohnungen übrig für heute: { $left } von { $of }.
 today-food-over = Heute keine Futterbelohnung mehr: { $over } über { $of }

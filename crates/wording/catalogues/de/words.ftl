@@ -15,10 +15,16 @@ words-left-out = Weggelassen, und warum ({ $things })
 words-why-these = Warum diese?
 words-score = Beste Mischung: beliebt, schnell gegeben, gut zu unterscheiden. Wert { $total }: Beliebtheit und Gaben { $liked }, Arten { $kinds }, Klangabstand { $apart }, schon gesagt { $said }.
 words-best-in = In { $share } von { $draws } Ziehungen aus dem, was noch offen ist, die beste Zusammenstellung.
-words-how-much = etwa { $times ->
-    [one] einmal
-   *[other] { $times }-mal
-} am Tag am Brett{ $guess ->
+words-how-much = { $basis ->
+    [measured] bisher etwa { $times ->
+        [one] einmal
+       *[other] { $times }-mal
+    } am Tag gegeben
+   *[fits] passt höchstens etwa { $times ->
+        [one] einmal
+       *[other] { $times }-mal
+    } in den Tag
+}{ $guess ->
     [yes] { " " }(bisher eine Vermutung)
    *[no] { "" }
 }

@@ -39,6 +39,16 @@ advice-next-words-invited = “{ $word }” { $times ->
    *[other] { $times } times, { $invited } of them invited
 }
 advice-next-answer = Answer whatever { $name } presses.
+advice-held = { $sessions ->
+    [one] One session today, over at { $time }
+   *[other] { $sessions } sessions today, the last over at { $time }
+}: { $showings ->
+    [0] no showing
+    [one] one showing
+   *[other] { $showings } showings
+}.
+advice-next-pause = Rest until { $time }. Then another short session fits, if { $name } likes. Answer whatever { $name } presses.
+advice-next-enough = Nothing more is needed today. Answer whatever { $name } presses.
 advice-length-few-sessions = Common practice: { $timed ->
     [0] no timed session
     [one] only one timed session
@@ -47,15 +57,15 @@ advice-length-few-sessions = Common practice: { $timed ->
 advice-length-few-left = Common practice: fewer than a quarter of { $timed } timed sessions were left early.
 advice-length-quarter-left = A quarter of { $timed } timed sessions had been left by { $minutes } min; end before that.
 
-# What went well this week.
-advice-good-first-press = First press of “{ $word }” by { $name } alone, { $day }.
-advice-good-more-presses = “{ $word }”: { $now ->
+# What the last seven days hold.
+advice-lately-first-press = First press of “{ $word }” by { $name } alone, { $day }.
+advice-lately-more-presses = “{ $word }”: { $now ->
     [one] one own press
    *[other] { $now } own presses
 } in seven days, { $before } in the four weeks before.
-advice-good-check-passed = Check passed: { $words }, right { $right } of { $of } times.
-advice-good-joined = { $name } joined { $joined } of { $of } sessions.
-advice-good-taken = { $name } took { $taken } of { $of } things given.
+advice-lately-check-passed = Check passed: { $words }, right { $right } of { $of } times.
+advice-lately-joined = { $name } joined { $joined } of { $of } sessions.
+advice-lately-taken = { $name } took { $taken } of { $of } things given.
 
 # Rhythm, readiness, demand, likes.
 advice-lean-left = { $name } leans to the left side: mix sides well and test on. The ranking allows for it.
@@ -63,16 +73,16 @@ advice-lean-right = { $name } leans to the right side: mix sides well and test o
 advice-lean-too-few = Too few choices to say anything about sides.
 advice-lean-none = No sign of a lean to one side beyond chance.
 advice-known-well-enough = Clear favourites for now: { $best } ({ $sure } sure, { $n ->
-    [one] one choice
-   *[other] { $n } choices
+    [one] one trial of choosing
+   *[other] { $n } trials of choosing
 }).
 advice-known-enough-for-now = Not settled, but enough for now; best so far: { $best } ({ $sure } sure, { $n ->
-    [one] one choice
-   *[other] { $n } choices
+    [one] one trial of choosing
+   *[other] { $n } trials of choosing
 }).
 advice-known-not-yet = Not clear yet; best so far: { $best } ({ $sure } sure, { $n ->
-    [one] one choice
-   *[other] { $n } choices
+    [one] one trial of choosing
+   *[other] { $n } trials of choosing
 }).
 advice-next-pair = This pair would tell most about which few are best; sides balance earlier ones.
 

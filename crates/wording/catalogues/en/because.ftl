@@ -19,7 +19,7 @@ because-lasting-swallowing = { $count ->
 because-recurring = It keeps coming back: in { $weeks } of the last { $of } weeks.
 because-left-few = { $name } left { $left } of the last { $of } sessions joined.
 because-left-sessions = { $name } left { $left } of the last sessions joined: { $share }.
-because-mild-signs = Sessions this week with a mild sign of stress: { $share }.
+because-mild-signs = Sessions of the last seven days with a mild sign of stress: { $share }.
 because-sudden-change = Own presses over the last two days: { $now }. Over the four weeks before: { $before }.
 because-food-given = { $given } kcal given { $feeds ->
     [one] in one feed
@@ -72,9 +72,9 @@ because-noted-by-hand = “{ $word }” was noted by hand { $times ->
 because-silent-causes = A flat battery, a broken button or a new recording on it could be why; or there is no use for the word just now. It says nothing about what an animal knows.
 because-test-old = The last likes test is { $days } days old. Half of what it said counts as forgotten after { $half } days (common practice, no source).
 because-best-unclear = Not clear yet; best so far: { $best } ({ $probability } sure, { $choices ->
-    [0] no choice yet
-    [one] one choice
-   *[other] { $choices } choices
+    [0] no trial of choosing yet
+    [one] one trial of choosing
+   *[other] { $choices } trials of choosing
 }).
 because-when-wanted = { $name } was invited and wanted the thing { $of } times: { $parts }.
 because-wanted-this = pressed this word { $all ->

@@ -52,7 +52,7 @@ events-answered = { $word }: { $answer }{ $other ->
    *[other] { " " }after { $after }
 }{ $then ->
     [none] { "" }
-   *[other] ; then it { $then }
+   *[other] ; { $name } { $then }
 }
 events-pressed-then = pressed { $word }
 events-looked = Looked at the board

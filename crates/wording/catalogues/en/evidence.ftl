@@ -29,7 +29,7 @@ evidence-behind-nothing = nothing drawn yet, { $shown ->
 }
 evidence-trend = Own presses a week over eight weeks, oldest first: { $list }
 evidence-trend-before = not there yet
-evidence-this-week = { $n } this week
+evidence-this-week = { $n } in seven days
 evidence-legend = Steps: how far the records carry; a filled step is reached. Small bars: own presses a week over eight weeks, each word on its own scale, the last seven days last; a dot is a week without, a gap is before the word came.
 evidence-how-to-climb = What the steps mean
 evidence-step-1 = 1. Something was drawn by the notebook, and what came of it fits chance.
@@ -152,4 +152,14 @@ evidence-after = { $after ->
    *[other] not seen
 }
 evidence-after-region = What { $name } did after answers
-evidence-answers = Own presses answered: given { $given }, partly { $partly }, not now { $declined }, another thing { $alternative }, missed or not recorded { $missed }. An answer counts for the press it was noted for if their times lie within three days; one noted for none, for the last press of its word in the two minutes before.
+evidence-answers = Own presses answered: { $parts }. An answer counts for the press it was noted for if their times lie within three days; one noted for none, for the last press of its word in the two minutes before.
+evidence-answer-times = { $answer ->
+    [given] given
+    [partly] given in part
+    [declined] “not now”
+    [alternative] another thing
+   *[other] missed or not recorded
+} { $times ->
+    [one] once
+   *[other] { $times } times
+}

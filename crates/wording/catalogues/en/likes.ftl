@@ -16,14 +16,23 @@ likes-last-none = Last: chose none
 likes-last-away = Last: walked away
 likes-last-watched = Last: watched { $seconds } s
 likes-undo = Undo
+likes-undo-this = Undo: { $what }
 likes-away-is-an-answer = { $name } walked away, and that is an answer. Go on when { $name } comes back unasked, or another day.
-likes-stand-in = { $thing } cannot be held up: offer { $stand_in } for it. If { $name } picks it, go there at once.
-likes-no-stand-in = { $thing } cannot be held up beside another thing. Offer what stands for it at home, always the same, such as the lead; or time it freely.
+likes-stand-in = “{ $thing }” cannot be held up: offer { $stand_in } for it. If { $name } picks it, { $kind ->
+    [touch] give it at once
+    [training] do it at once
+   *[other] go there at once
+}.
+likes-no-stand-in = “{ $thing }” cannot be held up beside another thing. Offer what stands for it at home, always the same, such as { $kind ->
+    [touch] the brush or an open hand
+    [training] what you use for it
+   *[other] the lead
+}; or time it freely.
 likes-name-stand-in = Name it on the card
 likes-time-freely = Time it freely
 likes-needs-stand-in = cannot be held up: name what stands for it on its card, or use the stopwatch
 likes-shown-as = shown as: { $stand_in }
-likes-pieces = { $pieces } × { $thing }
+likes-pieces = { $pieces } × “{ $thing }”
 likes-food-left = Food rewards left today: { $kcal } kcal ({ $pieces }). A piece that is taken is counted.
 likes-food-short = Not enough is left for one piece of everything here. Stop for today, or cut smaller pieces and edit the card.
 likes-food-unknown = How much food { $name } may have today is not known. A piece that is taken is counted all the same.
@@ -38,7 +47,10 @@ likes-lay-all = Put all of these out, in this order from { $name }’s left
 likes-did-not-come = Did not come
 likes-chose-none = Chose none
 likes-walked-away = Walked away
-likes-how-to-hold = Stand behind the middle, hold both alike, look at neither. Let what was taken be enjoyed; put the others away.
+likes-how-to-hold = Stand behind the middle, { $held ->
+    [all] hold both alike, look at neither
+   *[some] hold each thing, or what stands for it, alike, and look at none
+}. Let what was taken be enjoyed; put the others away.
 likes-two-at-once = If two are taken at once, note nothing and offer them again.
 likes-half-a-minute = No choice within about half a minute is “none”.
 likes-move-freely = Let { $name } move freely; five minutes are usual. Time what { $name } is busy with, one thing at a time.
@@ -78,15 +90,18 @@ likes-page-title = What { $name } likes
 likes-no-test-today = No test today: strong signs of stress were noted. Give space; a calm day will come.
 likes-nothing-tested = Nothing has been tested yet. A test shows what { $name } picks with a choice; the first words should be what { $name } picks most.
 likes-from-trials = { $trials ->
-    [one] From one trial, { $none } without a choice. Not choosing is an answer too and is kept.
-   *[other] From { $trials } trials, { $none } of them without a choice. Not choosing is an answer too and is kept.
-}
+    [one] From one trial
+   *[other] From { $trials } trials
+}{ $choosing ->
+    [all] { "" }
+   *[other] , { $choosing } of choosing
+}; without a choice: { $none }. Not choosing is an answer too and is kept.
 likes-test-again = Test again:
 likes-new-test = New test
 likes-ranking = Ranking
 likes-sheet = A sheet of this to print
 likes-disagree = Ways of testing can disagree: dogs ranked foods differently two at a time and in a row; only the lowest agreed (Cameron, Siddall & Bizo 2021). Likes also change with the hour and the day, so older trials count for less.
-likes-known-how = How sure: the probability that no other thing is clearly better. Enough is 90%; stop in any case at 60 choices, for { $name }’s sake.
+likes-known-how = How sure: the probability that no other thing is clearly better. Enough is 90%; stop in any case at 60 trials of choosing, for { $name }’s sake.
 likes-next = What to offer next
 likes-next-pair = { $left } to { $name }’s left, { $right } to the right.
 likes-offer-pair = Offer this pair now
@@ -108,7 +123,6 @@ likes-thing = Thing
 likes-offered = offered
 likes-in-seconds = seconds
 likes-taken = taken
-likes-agree = Do { $name }’s choices agree with each other? { $zeta } (1: without a circle such as A over B, B over C, C over A; 0: none). { $circular } of at most { $most } circles, { $items } things compared.
 likes-sides = Sides: the figures
 likes-side = Taken from { $name }’s left: { $share }, { $p }.
 likes-over-middling = Probability of picking it over something middling

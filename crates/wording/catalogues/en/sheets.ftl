@@ -67,7 +67,8 @@ sheets-shown = Shown
 sheets-to-giving = Press to giving
 sheets-when-invited = Pressed when invited and wanting it
 sheets-own-presses = Own presses
-sheets-presses-rest = Own presses in the period of words not taught any more: { $presses }.
+sheets-presses-rest = Besides, own presses in the period of words that { $name } is not taught now: { $words }.
+sheets-presses-of = “{ $word }” { $presses }
 sheets-n = { $n }
 sheets-n-of = (n = { $n })
 sheets-stages = Stages: prepare, show (people press and give), invite (an offer, a wait, and the thing in any case), converse ({ $name } presses unasked). Not pressing is never counted as not understanding.
@@ -132,7 +133,11 @@ sheets-trials-last = From { $trials ->
 sheets-test-again = Test again:
 sheets-over-middling = Probability of being taken over a thing of average liking
 sheets-chance = probability
-sheets-consistency = Consistency of paired choices: { $zeta } (1 is without a circle such as A over B, B over C, C over A; 0 is none; { $circular } of at most { $most } circles, { $items } things compared).
+sheets-consistency = { $circular ->
+    [0] The choices agree with each other: no circle such as A over B, B over C, C over A
+    [one] The choices hold one circle such as A over B, B over C, C over A, of at most { $most }
+   *[other] The choices hold { $circular } circles such as A over B, B over C, C over A, of at most { $most }
+} ({ $items } things compared, two at a time; consistency { $zeta }, where 1 is without a circle).
 sheets-side = Taken from { $name }’s left: { $share }, { $p }.
 sheets-scores = Scores by kind of test
 sheets-thing = Thing

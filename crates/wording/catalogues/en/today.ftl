@@ -3,6 +3,10 @@ today-now = Now
 today-start = Start
 today-why = Why? ({ $sure })
 today-why-plan = Why this much?
+today-pause-why = { $a_day ->
+    [one] Usually one session a day here
+   *[other] Usually { $a_day } sessions a day here
+}, or common practice where there are few; two hours of rest between them (common practice, no source).
 today-care = Take care:
 today-take-care = { $care } { $what }
 today-change-our-mind = We’d change our mind if:
@@ -22,10 +26,10 @@ today-more-words = { $count ->
 }
 today-trend = Own presses in the last eight weeks: { $counts }
 today-evidence = What presses of “{ $word }” tell
-today-went-well = This week went well
+today-lately = In the last seven days
 today-later = Later
 today-joining = How often sessions were joined in four weeks
-today-pieces = { $count } × { $name }
+today-pieces = { $count } × “{ $name }”
 today-food-left-pieces = Food left today: { $pieces }
 today-food-left = Food rewards left today: { $left } of { $of }.
 today-food-over = No food rewards left today: { $over } over { $of }

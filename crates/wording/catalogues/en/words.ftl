@@ -15,10 +15,16 @@ words-left-out = Left out, and why ({ $things })
 words-why-these = Why these?
 words-score = Best mix: liked, quick to give, easy to tell apart. Score { $total }: liking and deliveries { $liked }, kinds { $kinds }, sounding apart { $apart }, already said { $said }.
 words-best-in = The best of all sets in { $share } of { $draws } draws from what is not known yet.
-words-how-much = about { $times ->
-    [one] once
-   *[other] { $times } times
-} a day at the board{ $guess ->
+words-how-much = { $basis ->
+    [measured] given about { $times ->
+        [one] once
+       *[other] { $times } times
+    } a day so far
+   *[fits] fits the day about { $times ->
+        [one] once
+       *[other] { $times } times
+    } at most
+}{ $guess ->
     [yes] { " " }(a guess so far)
    *[no] { "" }
 }

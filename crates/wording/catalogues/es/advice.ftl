@@ -36,6 +36,16 @@ advice-next-words-invited = «{ $word }» { $times ->
    *[other] { $times } veces, { $invited } invitando
 }
 advice-next-answer = Responde a lo que { $name } pulse.
+advice-held = { $sessions ->
+    [one] Una sesión hoy, terminó a las { $time }
+   *[other] { $sessions } sesiones hoy, la última terminó a las { $time }
+}: { $showings ->
+    [0] ninguna demostración
+    [one] una demostración
+   *[other] { $showings } demostraciones
+}.
+advice-next-pause = Descanso hasta las { $time }. Después cabe otra sesión corta, si { $name } quiere. Responde a lo que { $name } pulse.
+advice-next-enough = Hoy no hace falta nada más. Responde a lo que { $name } pulse.
 advice-length-few-sessions = Práctica común: { $timed ->
     [0] ninguna sesión cronometrada
     [one] solo una sesión cronometrada
@@ -44,30 +54,30 @@ advice-length-few-sessions = Práctica común: { $timed ->
 advice-length-few-left = Práctica común: menos de un cuarto de { $timed } sesiones cronometradas se abandonaron pronto.
 advice-length-quarter-left = Un cuarto de { $timed } sesiones cronometradas ya se había abandonado a los { $minutes } min; termina antes.
 
-advice-good-first-press = Primera pulsación de «{ $word }» por cuenta de { $name }, { $day }.
-advice-good-more-presses = «{ $word }»: { $now ->
+advice-lately-first-press = Primera pulsación de «{ $word }» por cuenta de { $name }, { $day }.
+advice-lately-more-presses = «{ $word }»: { $now ->
     [one] una pulsación propia
    *[other] { $now } pulsaciones propias
 } en siete días, { $before } en las cuatro semanas anteriores.
-advice-good-check-passed = Comprobación superada: { $words }, { $right } aciertos de { $of }.
-advice-good-joined = { $name } participó en { $joined } de { $of } sesiones.
-advice-good-taken = { $name } tomó { $taken } de { $of } cosas dadas.
+advice-lately-check-passed = Comprobación superada: { $words }, { $right } aciertos de { $of }.
+advice-lately-joined = { $name } participó en { $joined } de { $of } sesiones.
+advice-lately-taken = { $name } tomó { $taken } de { $of } cosas dadas.
 
 advice-lean-left = { $name } tiende a la izquierda: mezcla bien los lados y sigue probando. El orden lo tiene en cuenta.
 advice-lean-right = { $name } tiende a la derecha: mezcla bien los lados y sigue probando. El orden lo tiene en cuenta.
 advice-lean-too-few = Muy pocas elecciones para decir algo de los lados.
 advice-lean-none = Ninguna tendencia a un lado más allá del azar.
 advice-known-well-enough = Favoritos claros por ahora: { $best } ({ $sure } de seguridad, { $n ->
-    [one] una elección
-   *[other] { $n } elecciones
+    [one] un ensayo con elección
+   *[other] { $n } ensayos con elección
 }).
 advice-known-enough-for-now = No decidido, pero basta por ahora; lo mejor hasta ahora: { $best } ({ $sure } de seguridad, { $n ->
-    [one] una elección
-   *[other] { $n } elecciones
+    [one] un ensayo con elección
+   *[other] { $n } ensayos con elección
 }).
 advice-known-not-yet = Aún no está claro; lo mejor hasta ahora: { $best } ({ $sure } de seguridad, { $n ->
-    [one] una elección
-   *[other] { $n } elecciones
+    [one] un ensayo con elección
+   *[other] { $n } ensayos con elección
 }).
 advice-next-pair = Esta pareja diría más sobre cuáles son las mejores; los lados equilibran los anteriores.
 

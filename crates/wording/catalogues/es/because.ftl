@@ -18,7 +18,7 @@ because-lasting-swallowing = { $count ->
 because-recurring = Vuelve una y otra vez: en { $weeks } de las últimas { $of } semanas.
 because-left-few = { $name } abandonó { $left } de las últimas { $of } sesiones en que participó.
 because-left-sessions = { $name } abandonó { $left } de las últimas sesiones en que participó: { $share }.
-because-mild-signs = Sesiones de esta semana con una señal leve de estrés: { $share }.
+because-mild-signs = Sesiones de los últimos siete días con una señal leve de estrés: { $share }.
 because-sudden-change = Pulsaciones propias en los últimos dos días: { $now }. En las cuatro semanas anteriores: { $before }.
 because-food-given = Hoy se dieron { $given } kcal { $feeds ->
     [one] en una toma
@@ -71,9 +71,9 @@ because-noted-by-hand = «{ $word }» se anotó a mano { $times ->
 because-silent-causes = Puede ser una pila agotada, un botón roto o una grabación nueva; o que ahora no haya uso para la palabra. No dice nada de lo que un animal sabe.
 because-test-old = La última prueba de gustos tiene { $days } días. La mitad de lo que dijo se da por olvidada tras { $half } días (práctica común, sin fuente).
 because-best-unclear = Aún no está claro; lo mejor hasta ahora: { $best } ({ $probability } de seguridad, { $choices ->
-    [0] aún sin elecciones
-    [one] una elección
-   *[other] { $choices } elecciones
+    [0] aún ningún ensayo con elección
+    [one] un ensayo con elección
+   *[other] { $choices } ensayos con elección
 }).
 because-when-wanted = Se invitó a { $name } { $of } veces y quería la cosa: { $parts }.
 because-wanted-this = pulsó esta palabra { $all ->

@@ -51,7 +51,7 @@ events-answered = { $word }: { $answer }{ $other ->
    *[other] { " " }a los { $after }
 }{ $then ->
     [none] { "" }
-   *[other] ; después { $then }
+   *[other] ; { $name } { $then }
 }
 events-pressed-then = pulsó { $word }
 events-looked = Miró el tablero

@@ -29,7 +29,7 @@ evidence-behind-nothing = nada sorteado aún, { $shown ->
 }
 evidence-trend = Pulsaciones propias por semana en ocho semanas, la más antigua primero: { $list }
 evidence-trend-before = aún no estaba
-evidence-this-week = { $n } esta semana
+evidence-this-week = { $n } en siete días
 evidence-legend = Peldaños: hasta dónde llegan los registros; un peldaño lleno está alcanzado. Barras pequeñas: pulsaciones propias por semana en ocho semanas, cada palabra en su escala, los últimos siete días al final; un punto es una semana sin ninguna, un hueco es antes de que llegara la palabra.
 evidence-how-to-climb = Qué significan los peldaños
 evidence-step-1 = 1. El cuaderno sorteó algo, y lo que salió encaja con el azar.
@@ -152,4 +152,14 @@ evidence-after = { $after ->
    *[other] no se vio
 }
 evidence-after-region = Qué hizo { $name } tras las respuestas
-evidence-answers = Pulsaciones propias respondidas: dado { $given }, en parte { $partly }, ahora no { $declined }, otra cosa { $alternative }, sin respuesta o sin registrar { $missed }. Una respuesta cuenta para la pulsación anotada si sus horas distan menos de tres días; una sin pulsación, para la última de su palabra en los dos minutos previos.
+evidence-answers = Pulsaciones propias respondidas: { $parts }. Una respuesta cuenta para la pulsación anotada si sus horas distan menos de tres días; una sin pulsación, para la última de su palabra en los dos minutos previos.
+evidence-answer-times = { $answer ->
+    [given] dado
+    [partly] dado en parte
+    [declined] «ahora no»
+    [alternative] otra cosa
+   *[other] sin respuesta o sin registrar
+} { $times ->
+    [one] una vez
+   *[other] { $times } veces
+}

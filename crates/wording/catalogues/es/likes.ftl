@@ -16,14 +16,23 @@ likes-last-none = Último: no eligió
 likes-last-away = Último: se fue
 likes-last-watched = Último: observado { $seconds } s
 likes-undo = Deshacer
+likes-undo-this = Deshacer: { $what }
 likes-away-is-an-answer = { $name } se fue, y eso es una respuesta. Sigue cuando { $name } vuelva sin llamar, u otro día.
-likes-stand-in = { $thing } no se puede mostrar: ofrece { $stand_in } en su lugar. Si { $name } lo elige, id enseguida.
-likes-no-stand-in = { $thing } no se puede mostrar junto a otra cosa. Ofrece lo que lo representa en casa, siempre lo mismo, como la correa; o cronométralo libremente.
+likes-stand-in = «{ $thing }» no se puede mostrar: ofrece { $stand_in } en su lugar. Si { $name } lo elige, { $kind ->
+    [touch] dáselo enseguida
+    [training] hacedlo enseguida
+   *[other] id enseguida
+}.
+likes-no-stand-in = «{ $thing }» no se puede mostrar junto a otra cosa. Ofrece lo que lo representa en casa, siempre lo mismo, como { $kind ->
+    [touch] el cepillo o la mano abierta
+    [training] lo que usáis para ello
+   *[other] la correa
+}; o cronométralo libremente.
 likes-name-stand-in = Ponlo en la ficha
 likes-time-freely = Cronometrar libremente
 likes-needs-stand-in = no se puede mostrar: pon en su ficha qué lo representa, o usa el cronómetro
 likes-shown-as = se muestra: { $stand_in }
-likes-pieces = { $pieces } × { $thing }
+likes-pieces = { $pieces } × «{ $thing }»
 likes-food-left = Premios de comida que quedan hoy: { $kcal } kcal ({ $pieces }). Cada pieza tomada se cuenta.
 likes-food-short = No queda para una pieza de cada cosa. Déjalo por hoy, o corta piezas más pequeñas y edita la ficha.
 likes-food-unknown = No se sabe cuánta comida puede tomar hoy { $name }. Cada pieza tomada se cuenta igualmente.
@@ -38,7 +47,10 @@ likes-lay-all = Ponlos todos, en este orden desde la izquierda de { $name }
 likes-did-not-come = No vino
 likes-chose-none = No eligió
 likes-walked-away = Se fue
-likes-how-to-hold = Ponte detrás del centro, sostén ambos igual, no mires ninguno. Deja disfrutar lo tomado; retira lo demás.
+likes-how-to-hold = Ponte detrás del centro, { $held ->
+    [all] sostén ambos igual, no mires ninguno
+   *[some] sostén por igual cada cosa, o lo que la representa, y no mires ninguna
+}. Deja disfrutar lo tomado; retira lo demás.
 likes-two-at-once = Si toma dos a la vez, no anotes nada y ofrécelos de nuevo.
 likes-half-a-minute = Sin elección en medio minuto: «no eligió».
 likes-move-freely = Deja que { $name } se mueva libremente; lo habitual son cinco minutos. Cronometra con qué se ocupa { $name }, una cosa cada vez.
@@ -78,15 +90,18 @@ likes-page-title = Lo que le gusta a { $name }
 likes-no-test-today = Hoy sin prueba: se anotaron señales fuertes de estrés. Deja espacio; llegará un día tranquilo.
 likes-nothing-tested = Aún no se ha probado nada. Una prueba muestra qué elige { $name }; las primeras palabras deberían ser lo que más elige.
 likes-from-trials = { $trials ->
-    [one] De un ensayo, sin elección: { $none }. No elegir también es una respuesta y se guarda.
-   *[other] De { $trials } ensayos, de ellos sin elección: { $none }. No elegir también es una respuesta y se guarda.
-}
+    [one] De un ensayo
+   *[other] De { $trials } ensayos
+}{ $choosing ->
+    [all] { "" }
+   *[other] , { $choosing } con elección
+}; sin elegir: { $none }. No elegir también es una respuesta y se guarda.
 likes-test-again = Probar de nuevo:
 likes-new-test = Nueva prueba
 likes-ranking = Orden
 likes-sheet = Una hoja de esto para imprimir
 likes-disagree = Las formas de probar pueden discrepar: los perros ordenaron comidas de otro modo de dos en dos y en fila; solo coincidió la última (Cameron, Siddall & Bizo 2021). Los gustos cambian con la hora y el día, así que los ensayos viejos cuentan menos.
-likes-known-how = La seguridad: la probabilidad de que nada más sea claramente mejor. Basta con el 90 %; para en todo caso a las 60, por el bien de { $name }.
+likes-known-how = La seguridad: la probabilidad de que nada más sea claramente mejor. Basta con el 90 %; para en todo caso a los 60 ensayos con elección, por el bien de { $name }.
 likes-next = Qué ofrecer ahora
 likes-next-pair = { $left } a la izquierda de { $name }, { $right } a la derecha.
 likes-offer-pair = Ofrecer este par ahora
@@ -108,7 +123,6 @@ likes-thing = Cosa
 likes-offered = ofrecido
 likes-in-seconds = segundos
 likes-taken = tomado
-likes-agree = ¿Concuerdan entre sí las elecciones de { $name }? { $zeta } (1: sin círculos como A sobre B, B sobre C, C sobre A; 0: nada). { $circular } de { $most } círculos posibles, { $items } cosas comparadas.
 likes-sides = Lados: las cifras
 likes-side = Tomado de la izquierda de { $name }: { $share }, { $p }.
 likes-over-middling = Probabilidad de elegirlo frente a algo normal

@@ -66,7 +66,8 @@ sheets-shown = Mostrada
 sheets-to-giving = De pulsar a dar
 sheets-when-invited = Pulsada al invitar y quererlo
 sheets-own-presses = Pulsaciones propias
-sheets-presses-rest = Pulsaciones propias del periodo en palabras que ya no se enseñan: { $presses }.
+sheets-presses-rest = Además, pulsaciones propias del periodo en palabras que ahora no se enseñan a { $name }: { $words }.
+sheets-presses-of = «{ $word }» { $presses }
 sheets-n = { $n }
 sheets-n-of = (n = { $n })
 sheets-stages = Etapas: preparar, mostrar (las personas pulsan y dan), invitar (una oferta, una espera y la cosa en todo caso), conversar ({ $name } pulsa sin que se lo pidan). No pulsar nunca cuenta como no entender.
@@ -131,7 +132,11 @@ sheets-trials-last = De { $trials ->
 sheets-test-again = Probar otra vez:
 sheets-over-middling = Probabilidad de elegirse antes que algo de gusto medio
 sheets-chance = probabilidad
-sheets-consistency = Coherencia de las elecciones por pares: { $zeta } (1 es sin círculos como A antes que B, B antes que C, C antes que A; 0 es ninguna; { $circular } de como mucho { $most } círculos, { $items } cosas comparadas).
+sheets-consistency = { $circular ->
+    [0] Las elecciones concuerdan: ningún círculo como A antes que B, B antes que C, C antes que A
+    [one] Las elecciones tienen un círculo como A antes que B, B antes que C, C antes que A, de como mucho { $most }
+   *[other] Las elecciones tienen { $circular } círculos como A antes que B, B antes que C, C antes que A, de como mucho { $most }
+} ({ $items } cosas comparadas por pares; coherencia { $zeta }, 1 es sin círculos).
 sheets-side = Tomado de la izquierda de { $name }: { $share }, { $p }.
 sheets-scores = Puntuaciones por tipo de prueba
 sheets-thing = Cosa

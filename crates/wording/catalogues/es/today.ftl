@@ -3,6 +3,10 @@ today-now = Ahora
 today-start = Empezar
 today-why = ¿Por qué? ({ $sure })
 today-why-plan = ¿Por qué tanto?
+today-pause-why = { $a_day ->
+    [one] Aquí suele haber una sesión al día
+   *[other] Aquí suele haber { $a_day } sesiones al día
+}, o lo habitual si hay pocas; dos horas de descanso entre ellas (práctica común, sin fuente).
 today-care = Cuidado:
 today-take-care = { $care } { $what }
 today-change-our-mind = Cambiaríamos de opinión si:
@@ -22,10 +26,10 @@ today-more-words = { $count ->
 }
 today-trend = Pulsaciones propias en las últimas ocho semanas: { $counts }
 today-evidence = Qué dicen las pulsaciones de «{ $word }»
-today-went-well = Fue bien esta semana
+today-lately = En los últimos siete días
 today-later = Más tarde
 today-joining = Con qué frecuencia se unió a las sesiones en cuatro semanas
-today-pieces = { $count } × { $name }
+today-pieces = { $count } × «{ $name }»
 today-food-left-pieces = Comida que queda hoy: { $pieces }
 today-food-left = Recompensas de comida que quedan hoy: { $left } de { $of }.
 today-food-over = Hoy no quedan recompensas de comida: { $over } por encima de { $of }

@@ -15,10 +15,16 @@ words-left-out = Descartadas, y por qué ({ $things })
 words-why-these = ¿Por qué estas?
 words-score = La mejor mezcla: gustan, se dan rápido, se distinguen bien. Puntuación { $total }: gusto y entregas { $liked }, tipos { $kinds }, sonido distinto { $apart }, ya dichas { $said }.
 words-best-in = El mejor de todos los conjuntos en el { $share } de { $draws } sorteos de lo que aún no se sabe.
-words-how-much = más o menos { $times ->
-    [one] una vez
-   *[other] { $times } veces
-} al día junto al tablero{ $guess ->
+words-how-much = { $basis ->
+    [measured] hasta ahora, dado { $times ->
+        [one] una vez
+       *[other] unas { $times } veces
+    } al día
+   *[fits] cabe en el día { $times ->
+        [one] una vez
+       *[other] unas { $times } veces
+    } como mucho
+}{ $guess ->
     [yes] { " " }(por ahora, una suposición)
    *[no] { "" }
 }

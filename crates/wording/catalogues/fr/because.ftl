@@ -18,7 +18,7 @@ because-lasting-swallowing = { $count ->
 because-recurring = Cela revient : dans { $weeks } des { $of } dernières semaines.
 because-left-few = { $name } a quitté { $left } des { $of } dernières séances suivies.
 because-left-sessions = { $name } a quitté { $left } des dernières séances suivies : { $share }.
-because-mild-signs = Séances de cette semaine avec un signe léger de stress : { $share }.
+because-mild-signs = Séances des sept derniers jours avec un signe léger de stress : { $share }.
 because-sudden-change = Appuis spontanés sur les deux derniers jours : { $now }. Sur les quatre semaines d’avant : { $before }.
 because-food-given = { $given } kcal données { $feeds ->
     [1] en une fois
@@ -71,9 +71,9 @@ because-noted-by-hand = « { $word } » a été noté à la main { $times ->
 because-silent-causes = Une pile vide, un bouton cassé ou un nouvel enregistrement peut l’expliquer ; ou le mot ne sert pas en ce moment. Cela ne dit rien de ce qu’un animal sait.
 because-test-old = Le dernier test de préférences a { $days } jours. La moitié compte comme oubliée après { $half } jours (pratique courante, sans source).
 because-best-unclear = Pas encore clair ; meilleurs jusqu’ici : { $best } (sûr à { $probability }, { $choices ->
-    [0] encore aucun choix
-    [1] un choix
-   *[other] { $choices } choix
+    [0] encore aucun essai de choix
+    [1] un essai de choix
+   *[other] { $choices } essais de choix
 }).
 because-when-wanted = { $name } était { $of } fois invité et voulait la chose : { $parts }.
 because-wanted-this = a appuyé sur ce mot { $all ->

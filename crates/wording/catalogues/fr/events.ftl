@@ -51,7 +51,7 @@ events-answered = { $word } : { $answer }{ $other ->
    *[other] { " " }après { $after }
 }{ $then ->
     [none] { "" }
-   *[other] { " " }; puis { $then }
+   *[other] { " " }; { $name } { $then }
 }
 events-pressed-then = a appuyé sur { $word }
 events-looked = A regardé le tableau

@@ -29,7 +29,7 @@ evidence-behind-nothing = rien tiré au sort, { $shown ->
 }
 evidence-trend = Appuis spontanés par semaine sur huit semaines, la plus ancienne d’abord : { $list }
 evidence-trend-before = pas encore là
-evidence-this-week = { $n } cette semaine
+evidence-this-week = { $n } en sept jours
 evidence-legend = Échelons : jusqu’où portent les relevés ; un échelon plein est atteint. Petites barres : appuis spontanés par semaine sur huit semaines, chaque mot à son échelle, les sept derniers jours en dernier ; un point est une semaine sans, un vide précède l’arrivée du mot.
 evidence-how-to-climb = Ce que veulent dire les échelons
 evidence-step-1 = 1. Le carnet a tiré quelque chose au sort, et le résultat est conforme au hasard.
@@ -149,4 +149,14 @@ evidence-after = { $after ->
    *[other] pas vu
 }
 evidence-after-region = Ce que { $name } a fait après les réponses
-evidence-answers = Appuis spontanés répondus : donné { $given }, en partie { $partly }, pas maintenant { $declined }, autre chose { $alternative }, manqué ou non noté { $missed }. Une réponse compte pour l’appui auquel elle est notée si leurs heures sont à moins de trois jours ; sans appui, pour le dernier de son mot dans les deux minutes précédentes.
+evidence-answers = Appuis spontanés répondus : { $parts }. Une réponse compte pour l’appui auquel elle est notée si leurs heures sont à moins de trois jours ; sans appui, pour le dernier de son mot dans les deux minutes précédentes.
+evidence-answer-times = { $answer ->
+    [given] donné
+    [partly] donné en partie
+    [declined] « pas maintenant »
+    [alternative] autre chose
+   *[other] manqué ou non noté
+} { $times ->
+    [1] une fois
+   *[other] { $times } fois
+}

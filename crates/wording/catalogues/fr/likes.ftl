@@ -16,14 +16,23 @@ likes-last-none = Dernier : aucun choix
 likes-last-away = Dernier : est parti
 likes-last-watched = Dernier : observé { $seconds } s
 likes-undo = Annuler
+likes-undo-this = Annuler : { $what }
 likes-away-is-an-answer = { $name } s’en est allé, et c’est une réponse. Continue quand { $name } revient sans appel, ou un autre jour.
-likes-stand-in = { $thing } ne peut pas être montré : propose { $stand_in } à la place. Si { $name } le choisit, allez-y aussitôt.
-likes-no-stand-in = { $thing } ne peut pas être montré à côté d’autre chose. Propose ce qui le représente chez vous, toujours la même chose, comme la laisse ; ou chronomètre librement.
+likes-stand-in = « { $thing } » ne peut pas être montré : propose { $stand_in } à la place. Si { $name } le choisit, { $kind ->
+    [touch] donne-le aussitôt
+    [training] faites-le aussitôt
+   *[other] allez-y aussitôt
+}.
+likes-no-stand-in = « { $thing } » ne peut pas être montré à côté d’autre chose. Propose ce qui le représente chez vous, toujours la même chose, comme { $kind ->
+    [touch] la brosse ou la main ouverte
+    [training] ce qui vous sert pour cela
+   *[other] la laisse
+} ; ou chronomètre librement.
 likes-name-stand-in = Le nommer sur la fiche
 likes-time-freely = Chronométrer librement
 likes-needs-stand-in = ne peut pas être montré : nomme sur sa fiche ce qui le représente, ou prends le chronomètre
 likes-shown-as = montré par : { $stand_in }
-likes-pieces = { $pieces } × { $thing }
+likes-pieces = { $pieces } × « { $thing } »
 likes-food-left = Récompenses à manger restantes aujourd’hui : { $kcal } kcal ({ $pieces }). Un morceau pris est compté.
 likes-food-short = Il ne reste pas de quoi donner un morceau de tout. Arrête pour aujourd’hui, ou coupe plus petit et modifie la fiche.
 likes-food-unknown = On ne sait pas combien { $name } peut manger aujourd’hui. Un morceau pris est compté quand même.
@@ -38,7 +47,10 @@ likes-lay-all = Pose-les tous, dans cet ordre depuis la gauche de { $name }
 likes-did-not-come = N’est pas venu
 likes-chose-none = Aucun choix
 likes-walked-away = Est parti
-likes-how-to-hold = Place-toi derrière le milieu, tiens les deux pareil, n’en regarde aucun. Laisse profiter de ce qui est pris ; range le reste.
+likes-how-to-hold = Place-toi derrière le milieu, { $held ->
+    [all] tiens les deux pareil, n’en regarde aucun
+   *[some] tiens pareil chaque chose, ou ce qui la représente, et n’en regarde aucune
+}. Laisse profiter de ce qui est pris ; range le reste.
 likes-two-at-once = Si deux sont pris à la fois, ne note rien et propose-les à nouveau.
 likes-half-a-minute = Pas de choix en une demi-minute environ : « aucun ».
 likes-move-freely = Laisse { $name } bouger librement ; cinq minutes sont habituelles. Chronomètre ce qui occupe { $name }, une chose à la fois.
@@ -78,15 +90,18 @@ likes-page-title = Ce que { $name } aime
 likes-no-test-today = Pas de test aujourd’hui : de forts signes de stress ont été notés. Laisse de l’espace ; un jour calme viendra.
 likes-nothing-tested = Rien n’a encore été testé. Un test montre ce que { $name } choisit ; les premiers mots devraient être ses choix les plus fréquents.
 likes-from-trials = { $trials ->
-    [1] D’un essai, dont sans choix : { $none }. Ne pas choisir est aussi une réponse, et elle reste.
-   *[other] De { $trials } essais, dont sans choix : { $none }. Ne pas choisir est aussi une réponse, et elle reste.
-}
+    [1] D’un essai
+   *[other] De { $trials } essais
+}{ $choosing ->
+    [all] { "" }
+   *[other] , dont { $choosing } de choix
+} ; sans choix : { $none }. Ne pas choisir est aussi une réponse, et elle reste.
 likes-test-again = Tester à nouveau :
 likes-new-test = Nouveau test
 likes-ranking = Classement
 likes-sheet = Une feuille à imprimer
 likes-disagree = Les façons de tester peuvent diverger : des chiens ont classé la nourriture autrement par paires et en rang ; seul le dernier concordait (Cameron, Siddall & Bizo 2021). Les préférences changent avec l’heure et le jour ; les essais anciens comptent moins.
-likes-known-how = Sûr à quel point : la probabilité que rien d’autre ne soit nettement mieux. 90 % suffisent ; arrête dans tous les cas à 60 choix, pour { $name }.
+likes-known-how = Sûr à quel point : la probabilité que rien d’autre ne soit nettement mieux. 90 % suffisent ; arrête dans tous les cas à 60 essais de choix, pour { $name }.
 likes-next = Quoi proposer ensuite
 likes-next-pair = { $left } à gauche de { $name }, { $right } à droite.
 likes-offer-pair = Proposer cette paire maintenant
@@ -108,7 +123,6 @@ likes-thing = Chose
 likes-offered = proposé
 likes-in-seconds = secondes
 likes-taken = pris
-likes-agree = Les choix de { $name } s’accordent-ils ? { $zeta } (1 : sans cercle comme A avant B, B avant C, C avant A ; 0 : aucun accord). { $circular } cercles sur { $most } au plus, { $items } choses comparées.
 likes-sides = Côtés : les chiffres
 likes-side = Pris à gauche de { $name } : { $share }, { $p }.
 likes-over-middling = Probabilité de le choisir plutôt qu’une chose moyenne

@@ -66,7 +66,8 @@ sheets-shown = Montré
 sheets-to-giving = De l’appui au don
 sheets-when-invited = Appuyé sur invitation et envie
 sheets-own-presses = Appuis spontanés
-sheets-presses-rest = Appuis spontanés de la période sur des mots qui ne sont plus enseignés : { $presses }.
+sheets-presses-rest = En plus, appuis spontanés de la période sur des mots qui ne sont pas enseignés à { $name } actuellement : { $words }.
+sheets-presses-of = « { $word } » { $presses }
 sheets-n = { $n }
 sheets-n-of = (n = { $n })
 sheets-stages = Étapes : préparer, montrer (les personnes appuient et donnent), inviter (une offre, une attente, et la chose dans tous les cas), converser ({ $name } appuie sans qu’on le demande). Ne pas appuyer ne compte jamais comme ne pas comprendre.
@@ -131,7 +132,11 @@ sheets-trials-last = Sur { $trials ->
 sheets-test-again = Tester encore :
 sheets-over-middling = Probabilité d’être pris avant une chose moyennement aimée
 sheets-chance = chance
-sheets-consistency = Cohérence des choix par deux : { $zeta } (1 est sans cercle comme A avant B, B avant C, C avant A ; 0 est aucune ; { $circular } sur au plus { $most } cercles, { $items } choses comparées).
+sheets-consistency = { $circular ->
+    [0] Les choix concordent : aucun cercle comme A avant B, B avant C, C avant A
+    [1] Les choix comptent un cercle comme A avant B, B avant C, C avant A, sur au plus { $most }
+   *[other] Les choix comptent { $circular } cercles comme A avant B, B avant C, C avant A, sur au plus { $most }
+} ({ $items } choses comparées par deux ; cohérence { $zeta }, 1 est sans cercle).
 sheets-side = Pris à gauche de { $name } : { $share }, { $p }.
 sheets-scores = Scores par genre de test
 sheets-thing = Chose

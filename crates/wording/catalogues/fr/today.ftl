@@ -3,6 +3,10 @@ today-now = Maintenant
 today-start = Commencer
 today-why = Pourquoi ? ({ $sure })
 today-why-plan = Pourquoi autant ?
+today-pause-why = { $a_day ->
+    [1] Ici, c’est d’habitude une séance par jour
+   *[other] Ici, c’est d’habitude { $a_day } séances par jour
+}, ou la pratique courante s’il y en a peu ; deux heures de pause entre elles (pratique courante, sans source).
 today-care = Attention :
 today-take-care = { $care } { $what }
 today-change-our-mind = Nous changerions d’avis si :
@@ -22,10 +26,10 @@ today-more-words = { $count ->
 }
 today-trend = Appuis de lui-même ces huit dernières semaines : { $counts }
 today-evidence = Ce que disent les appuis sur « { $word } »
-today-went-well = Ce qui a bien marché cette semaine
+today-lately = Ces sept derniers jours
 today-later = Plus tard
 today-joining = Séances rejointes en quatre semaines
-today-pieces = { $count } × { $name }
+today-pieces = { $count } × « { $name } »
 today-food-left-pieces = Nourriture restante aujourd’hui : { $pieces }
 today-food-left = Récompenses en nourriture restantes aujourd’hui : { $left } sur { $of }.
 today-food-over = Plus de récompense en nourriture aujourd’hui : { $over } au-dessus de { $of }

@@ -15,10 +15,16 @@ words-left-out = Écartés, et pourquoi ({ $things })
 words-why-these = Pourquoi ceux-ci ?
 words-score = Le meilleur mélange : aimés, vite donnés, faciles à distinguer. Score { $total } : goût et dons { $liked }, sortes { $kinds }, sons distincts { $apart }, déjà dits { $said }.
 words-best-in = Le meilleur de tous les ensembles dans { $share } des { $draws } tirages de ce qu’on ne sait pas encore.
-words-how-much = environ { $times ->
-    [1] une fois
-   *[other] { $times } fois
-} par jour près du tableau{ $guess ->
+words-how-much = { $basis ->
+    [measured] donné jusqu’ici environ { $times ->
+        [1] une fois
+       *[other] { $times } fois
+    } par jour
+   *[fits] tient dans la journée environ { $times ->
+        [1] une fois
+       *[other] { $times } fois
+    } au plus
+}{ $guess ->
     [yes] { " " }(une supposition pour l’instant)
    *[no] { "" }
 }

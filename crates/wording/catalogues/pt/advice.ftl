@@ -36,6 +36,16 @@ advice-next-words-invited = “{ $word }” { $times ->
    *[other] { $times } vezes, { $invited } com convite
 }
 advice-next-answer = Responda ao que { $name } apertar.
+advice-held = { $sessions ->
+    [1] Uma sessão hoje, acabou às { $time }
+   *[other] { $sessions } sessões hoje, a última acabou às { $time }
+}: { $showings ->
+    [0] nenhuma demonstração
+    [1] uma demonstração
+   *[other] { $showings } demonstrações
+}.
+advice-next-pause = Descanso até { $time }. Depois cabe outra sessão curta, se { $name } quiser. Responda ao que { $name } apertar.
+advice-next-enough = Hoje não é preciso mais nada. Responda ao que { $name } apertar.
 advice-length-few-sessions = Prática comum: { $timed ->
     [0] nenhuma sessão cronometrada
     [1] só uma sessão cronometrada
@@ -44,30 +54,30 @@ advice-length-few-sessions = Prática comum: { $timed ->
 advice-length-few-left = Prática comum: menos de um quarto de { $timed } sessões cronometradas foi deixado cedo.
 advice-length-quarter-left = Um quarto de { $timed } sessões cronometradas já tinha sido deixado aos { $minutes } min; termine antes.
 
-advice-good-first-press = Primeiro aperto de “{ $word }” por conta própria de { $name }, { $day }.
-advice-good-more-presses = “{ $word }”: { $now ->
+advice-lately-first-press = Primeiro aperto de “{ $word }” por conta própria de { $name }, { $day }.
+advice-lately-more-presses = “{ $word }”: { $now ->
     [1] um aperto próprio
    *[other] { $now } apertos próprios
 } em sete dias, { $before } nas quatro semanas antes.
-advice-good-check-passed = Verificação superada: { $words }, certo { $right } de { $of } vezes.
-advice-good-joined = { $name } participou de { $joined } de { $of } sessões.
-advice-good-taken = { $name } aceitou { $taken } de { $of } coisas dadas.
+advice-lately-check-passed = Verificação superada: { $words }, certo { $right } de { $of } vezes.
+advice-lately-joined = { $name } participou de { $joined } de { $of } sessões.
+advice-lately-taken = { $name } aceitou { $taken } de { $of } coisas dadas.
 
 advice-lean-left = { $name } tende à esquerda: misture bem os lados e continue testando. A ordem leva isso em conta.
 advice-lean-right = { $name } tende à direita: misture bem os lados e continue testando. A ordem leva isso em conta.
 advice-lean-too-few = Poucas escolhas para dizer algo dos lados.
 advice-lean-none = Nenhuma tendência a um lado além do acaso.
 advice-known-well-enough = Favoritos claros por enquanto: { $best } ({ $sure } de certeza, { $n ->
-    [1] uma escolha
-   *[other] { $n } escolhas
+    [1] um ensaio com escolha
+   *[other] { $n } ensaios com escolha
 }).
 advice-known-enough-for-now = Não decidido, mas basta por enquanto; melhores até agora: { $best } ({ $sure } de certeza, { $n ->
-    [1] uma escolha
-   *[other] { $n } escolhas
+    [1] um ensaio com escolha
+   *[other] { $n } ensaios com escolha
 }).
 advice-known-not-yet = Ainda não está claro; melhores até agora: { $best } ({ $sure } de certeza, { $n ->
-    [1] uma escolha
-   *[other] { $n } escolhas
+    [1] um ensaio com escolha
+   *[other] { $n } ensaios com escolha
 }).
 advice-next-pair = Este par diria mais sobre quais são os melhores; os lados equilibram os anteriores.
 

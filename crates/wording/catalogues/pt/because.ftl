@@ -18,7 +18,7 @@ because-lasting-swallowing = { $count ->
 because-recurring = Volta sempre: em { $weeks } das últimas { $of } semanas.
 because-left-few = { $name } deixou { $left } das últimas { $of } sessões em que entrou.
 because-left-sessions = { $name } deixou { $left } das últimas sessões em que entrou: { $share }.
-because-mild-signs = Sessões desta semana com um sinal leve de estresse: { $share }.
+because-mild-signs = Sessões dos últimos sete dias com um sinal leve de estresse: { $share }.
 because-sudden-change = Apertos próprios nos últimos dois dias: { $now }. Nas quatro semanas antes: { $before }.
 because-food-given = Hoje { $given } kcal { $feeds ->
     [1] de uma vez
@@ -71,9 +71,9 @@ because-noted-by-hand = “{ $word }” foi anotada à mão { $times ->
 because-silent-causes = Pode ser pilha gasta, botão quebrado ou gravação nova; ou a palavra não tem uso agora. Não diz nada sobre o que um animal sabe.
 because-test-old = O último teste de gostos tem { $days } dias. Metade conta como esquecida após { $half } dias (prática comum, sem fonte).
 because-best-unclear = Ainda não está claro; melhores até agora: { $best } ({ $probability } de certeza, { $choices ->
-    [0] ainda nenhuma escolha
-    [1] uma escolha
-   *[other] { $choices } escolhas
+    [0] ainda nenhum ensaio com escolha
+    [1] um ensaio com escolha
+   *[other] { $choices } ensaios com escolha
 }).
 because-when-wanted = { $name } foi convidado { $of } vezes e queria a coisa: { $parts }.
 because-wanted-this = apertou esta palavra { $all ->

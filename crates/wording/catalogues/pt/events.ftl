@@ -51,7 +51,7 @@ events-answered = { $word }: { $answer }{ $other ->
    *[other] { " " }após { $after }
 }{ $then ->
     [none] { "" }
-   *[other] ; depois { $then }
+   *[other] ; { $name } { $then }
 }
 events-pressed-then = apertou { $word }
 events-looked = Olhou para o quadro

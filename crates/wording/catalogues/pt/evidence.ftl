@@ -29,7 +29,7 @@ evidence-behind-nothing = nada sorteado ainda, { $shown ->
 }
 evidence-trend = Apertos próprios por semana em oito semanas, a mais antiga primeiro: { $list }
 evidence-trend-before = ainda não existia
-evidence-this-week = { $n } esta semana
+evidence-this-week = { $n } em sete dias
 evidence-legend = Degraus: até onde os registros chegam; um degrau cheio foi alcançado. Barras pequenas: apertos próprios por semana em oito semanas, cada palavra na sua escala, os últimos sete dias por último; um ponto é uma semana sem nenhum, um vazio é antes de a palavra chegar.
 evidence-how-to-climb = O que os degraus significam
 evidence-step-1 = 1. O caderno sorteou algo, e o que saiu cabe no acaso.
@@ -152,4 +152,14 @@ evidence-after = { $after ->
    *[other] não visto
 }
 evidence-after-region = O que { $name } fez após as respostas
-evidence-answers = Apertos próprios respondidos: dado { $given }, em parte { $partly }, agora não { $declined }, outra coisa { $alternative }, sem resposta ou não anotado { $missed }. Uma resposta conta para o aperto anotado se suas horas distam menos de três dias; uma sem aperto, para o último da sua palavra nos dois minutos anteriores.
+evidence-answers = Apertos próprios respondidos: { $parts }. Uma resposta conta para o aperto anotado se suas horas distam menos de três dias; uma sem aperto, para o último da sua palavra nos dois minutos anteriores.
+evidence-answer-times = { $answer ->
+    [given] dado
+    [partly] dado em parte
+    [declined] “agora não”
+    [alternative] outra coisa
+   *[other] sem resposta ou não anotado
+} { $times ->
+    [1] uma vez
+   *[other] { $times } vezes
+}

@@ -16,14 +16,23 @@ likes-last-none = Último: não escolheu
 likes-last-away = Último: foi embora
 likes-last-watched = Último: observado { $seconds } s
 likes-undo = Desfazer
+likes-undo-this = Desfazer: { $what }
 likes-away-is-an-answer = { $name } foi embora, e isso é uma resposta. Continue quando { $name } voltar por conta própria, ou em outro dia.
-likes-stand-in = { $thing } não pode ser mostrado: ofereça { $stand_in } em vez disso. Se { $name } escolher, vão logo.
-likes-no-stand-in = { $thing } não pode ser mostrado ao lado de outra coisa. Ofereça o que o representa em casa, sempre o mesmo, como a guia; ou cronometre livremente.
+likes-stand-in = “{ $thing }” não pode ser mostrado: ofereça { $stand_in } em vez disso. Se { $name } escolher, { $kind ->
+    [touch] dê logo
+    [training] façam logo
+   *[other] vão logo
+}.
+likes-no-stand-in = “{ $thing }” não pode ser mostrado ao lado de outra coisa. Ofereça o que o representa em casa, sempre o mesmo, como { $kind ->
+    [touch] a escova ou a mão aberta
+    [training] o que usam para isso
+   *[other] a guia
+}; ou cronometre livremente.
 likes-name-stand-in = Ponha na ficha
 likes-time-freely = Cronometrar livremente
 likes-needs-stand-in = não pode ser mostrado: ponha na ficha o que o representa, ou use o cronômetro
 likes-shown-as = mostrado como: { $stand_in }
-likes-pieces = { $pieces } × { $thing }
+likes-pieces = { $pieces } × “{ $thing }”
 likes-food-left = Recompensas de comida que restam hoje: { $kcal } kcal ({ $pieces }). Cada pedaço aceito é contado.
 likes-food-short = Não dá para um pedaço de tudo. Pare por hoje, ou corte pedaços menores e edite a ficha.
 likes-food-unknown = Não se sabe quanta comida { $name } pode ter hoje. Cada pedaço aceito é contado mesmo assim.
@@ -38,7 +47,10 @@ likes-lay-all = Ponha todas as coisas, nesta ordem, a partir da esquerda de { $n
 likes-did-not-come = Não veio
 likes-chose-none = Não escolheu
 likes-walked-away = Foi embora
-likes-how-to-hold = Fique atrás do meio, segure os dois por igual, não olhe para nenhum. Deixe aproveitar o que foi aceito; guarde o resto.
+likes-how-to-hold = Fique atrás do meio, { $held ->
+    [all] segure os dois por igual, não olhe para nenhum
+   *[some] segure por igual cada coisa, ou o que a representa, e não olhe para nenhuma
+}. Deixe aproveitar o que foi aceito; guarde o resto.
 likes-two-at-once = Se aceitar dois ao mesmo tempo, não anote nada e ofereça de novo.
 likes-half-a-minute = Sem escolha em cerca de meio minuto: “não escolheu”.
 likes-move-freely = Deixe { $name } se mover à vontade; cinco minutos é o habitual. Cronometre com o que { $name } se ocupa, uma coisa por vez.
@@ -78,15 +90,18 @@ likes-page-title = Do que { $name } gosta
 likes-no-test-today = Hoje sem teste: foram anotados sinais fortes de estresse. Dê espaço; um dia calmo virá.
 likes-nothing-tested = Ainda nada foi testado. Um teste mostra o que { $name } escolhe; as primeiras palavras devem ser o que mais escolhe.
 likes-from-trials = { $trials ->
-    [1] De um ensaio, sem escolha: { $none }. Não escolher também é uma resposta e fica.
-   *[other] De { $trials } ensaios, destes sem escolha: { $none }. Não escolher também é uma resposta e fica.
-}
+    [1] De um ensaio
+   *[other] De { $trials } ensaios
+}{ $choosing ->
+    [all] { "" }
+   *[other] , { $choosing } com escolha
+}; sem escolher: { $none }. Não escolher também é uma resposta e fica.
 likes-test-again = Testar de novo:
 likes-new-test = Novo teste
 likes-ranking = Ordem
 likes-sheet = Uma folha disto para imprimir
 likes-disagree = As formas de testar podem divergir: os cães ordenaram comidas de outro modo em pares e em fileira; só a última coincidiu (Cameron, Siddall & Bizo 2021). Os gostos mudam com a hora e o dia, por isso os ensaios antigos contam menos.
-likes-known-how = A certeza: a probabilidade de nada ser claramente melhor. Bastam 90%; pare em todo caso nas 60 escolhas, pelo bem de { $name }.
+likes-known-how = A certeza: a probabilidade de nada ser claramente melhor. Bastam 90%; pare em todo caso nos 60 ensaios com escolha, pelo bem de { $name }.
 likes-next = O que oferecer a seguir
 likes-next-pair = { $left } à esquerda de { $name }, { $right } à direita.
 likes-offer-pair = Oferecer este par agora
@@ -108,7 +123,6 @@ likes-thing = Coisa
 likes-offered = oferecido
 likes-in-seconds = segundos
 likes-taken = aceito
-likes-agree = As escolhas de { $name } concordam entre si? { $zeta } (1: sem círculos como A sobre B, B sobre C, C sobre A; 0: nada). { $circular } de { $most } círculos possíveis, { $items } coisas comparadas.
 likes-sides = Lados: os números
 likes-side = Aceito à esquerda de { $name }: { $share }, { $p }.
 likes-over-middling = Probabilidade de ser escolhido em vez de algo mediano

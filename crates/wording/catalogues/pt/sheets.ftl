@@ -66,7 +66,8 @@ sheets-shown = Mostrada
 sheets-to-giving = Do aperto à entrega
 sheets-when-invited = Apertada ao convidar e querendo
 sheets-own-presses = Apertos próprios
-sheets-presses-rest = Apertos próprios do período em palavras que já não se ensinam: { $presses }.
+sheets-presses-rest = Além disso, apertos próprios do período em palavras que agora não se ensinam a { $name }: { $words }.
+sheets-presses-of = “{ $word }” { $presses }
 sheets-n = { $n }
 sheets-n-of = (n = { $n })
 sheets-stages = Etapas: preparar, mostrar (as pessoas apertam e dão), convidar (uma oferta, uma espera e a coisa de qualquer forma), conversar ({ $name } aperta sem ninguém pedir). Não apertar nunca conta como não entender.
@@ -131,7 +132,11 @@ sheets-trials-last = De { $trials ->
 sheets-test-again = Testar de novo:
 sheets-over-middling = Probabilidade de ser escolhida em vez de uma coisa de gosto médio
 sheets-chance = probabilidade
-sheets-consistency = Coerência das escolhas a dois: { $zeta } (1 é sem círculos como A antes de B, B antes de C, C antes de A; 0 é nenhuma; { $circular } de no máximo { $most } círculos, { $items } coisas comparadas).
+sheets-consistency = { $circular ->
+    [0] As escolhas concordam: nenhum círculo como A antes de B, B antes de C, C antes de A
+    [1] As escolhas têm um círculo como A antes de B, B antes de C, C antes de A, de no máximo { $most }
+   *[other] As escolhas têm { $circular } círculos como A antes de B, B antes de C, C antes de A, de no máximo { $most }
+} ({ $items } coisas comparadas a dois; coerência { $zeta }, 1 é sem círculos).
 sheets-side = Aceito à esquerda de { $name }: { $share }, { $p }.
 sheets-scores = Pontuações por tipo de teste
 sheets-thing = Coisa

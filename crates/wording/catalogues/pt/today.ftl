@@ -3,6 +3,10 @@ today-now = Agora
 today-start = Começar
 today-why = Por quê? ({ $sure })
 today-why-plan = Por que tanto?
+today-pause-why = { $a_day ->
+    [1] Aqui costuma haver uma sessão por dia
+   *[other] Aqui costuma haver { $a_day } sessões por dia
+}, ou a prática comum quando há poucas; duas horas de descanso entre elas (prática comum, sem fonte).
 today-care = Cuidado:
 today-take-care = { $care } { $what }
 today-change-our-mind = Mudaríamos de opinião se:
@@ -22,10 +26,10 @@ today-more-words = { $count ->
 }
 today-trend = Apertos próprios nas últimas oito semanas: { $counts }
 today-evidence = O que dizem os apertos de “{ $word }”
-today-went-well = Deu certo esta semana
+today-lately = Nos últimos sete dias
 today-later = Mais tarde
 today-joining = Com que frequência se juntou às sessões em quatro semanas
-today-pieces = { $count } × { $name }
+today-pieces = { $count } × “{ $name }”
 today-food-left-pieces = Comida que resta hoje: { $pieces }
 today-food-left = Recompensas de comida que restam hoje: { $left } de { $of }.
 today-food-over = Hoje não há mais recompensas de comida: { $over } acima de { $of }

@@ -15,10 +15,16 @@ words-left-out = Deixadas de fora, e por quê ({ $things })
 words-why-these = Por que estas?
 words-score = A melhor mistura: agradam, são dadas rápido, se distinguem bem. Pontuação { $total }: gosto e entregas { $liked }, tipos { $kinds }, sons distintos { $apart }, já ditas { $said }.
 words-best-in = O melhor de todos os conjuntos em { $share } de { $draws } sorteios do que ainda não se sabe.
-words-how-much = cerca de { $times ->
-    [1] uma vez
-   *[other] { $times } vezes
-} por dia junto ao quadro{ $guess ->
+words-how-much = { $basis ->
+    [measured] até agora, dado cerca de { $times ->
+        [1] uma vez
+       *[other] { $times } vezes
+    } por dia
+   *[fits] cabe no dia cerca de { $times ->
+        [1] uma vez
+       *[other] { $times } vezes
+    } no máximo
+}{ $guess ->
     [yes] { " " }(por enquanto, um palpite)
    *[no] { "" }
 }

@@ -90,12 +90,9 @@ fn mend(l: &Locale, name: &str, word: &str, cause: Cause) -> String {
 #[must_use]
 pub fn hint(l: &Locale, name: &str, hint: &Hint) -> String {
     match hint {
-        Hint::GiveFaster { seconds, aim_s } => say!(
-            l,
-            act::hint_give_faster,
-            seconds = l.value(seconds.value, seconds.unit),
-            aim = say!(l, unit::seconds, value = l.number(*aim_s, 0))
-        ),
+        Hint::GiveFaster { seconds, aim_s } => {
+            say!(l, act::hint_give_faster, seconds = l.value(seconds.value, seconds.unit), aim = l.set_seconds(*aim_s))
+        }
         Hint::ShowOnly => say!(l, act::hint_show_only),
         Hint::WaitThenShow { wait_s } => say!(l, act::hint_wait_then_show, seconds = l.number(*wait_s, 0)),
         Hint::WhenWanted => say!(l, act::hint_when_wanted, name = name),

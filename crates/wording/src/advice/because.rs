@@ -12,10 +12,6 @@ const fn more(above_chance: bool) -> &'static str {
     if above_chance { "more" } else { "not" }
 }
 
-fn seconds(l: &Locale, value: f64) -> String {
-    say!(l, unit::seconds, value = l.number(value, 1))
-}
-
 /// A fact.
 #[must_use]
 pub fn because(l: &Locale, name: &str, fact: &Because) -> String {
@@ -68,7 +64,7 @@ pub fn because(l: &Locale, name: &str, fact: &Because) -> String {
         Because::BestUnclear { best, probability, choices } => say!(
             l,
             because::best_unclear,
-            best = l.and(best),
+            best = l.names(best),
             probability = l.percent(*probability),
             choices = *choices
         ),
@@ -231,7 +227,7 @@ fn cause(l: &Locale, name: &str, fact: &Because) -> String {
                 (false, true) => "quiet",
                 (false, false) => "checked",
             };
-            say!(l, because::recording, found = found, seconds = seconds(l, *length))
+            say!(l, because::recording, found = found, seconds = l.seconds(*length))
         }
         Because::Taken { share, days, bar } => {
             say!(l, because::taken, days = *days, share = figure(share), bar = l.percent(*bar))
@@ -240,7 +236,7 @@ fn cause(l: &Locale, name: &str, fact: &Because) -> String {
             say!(l, because::showings_a_day, days = *days, rate = told(l, rate), bar = l.number(*bar, 0))
         }
         Because::Delay { seconds: delay, bar } => {
-            say!(l, because::delay, seconds = figure(delay), bar = seconds(l, *bar))
+            say!(l, because::delay, seconds = figure(delay), bar = l.seconds(*bar))
         }
         Because::Near { share, expected } => {
             say!(l, because::near, share = figure(share), expected = l.percent(*expected))

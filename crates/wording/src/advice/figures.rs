@@ -30,7 +30,7 @@ pub fn lean(l: &Locale, name: &str, lean: Lean) -> String {
 /// How settled the best few are.
 #[must_use]
 pub fn known(l: &Locale, known: &Known) -> String {
-    let (best, sure, n) = (l.and(&known.names), l.percent(known.probability), known.n);
+    let (best, sure, n) = (l.names(&known.names), l.percent(known.probability), known.n);
     match known.verdict {
         Settled::WellEnough => say!(l, advice::known_well_enough, best = best, sure = sure, n = n),
         Settled::EnoughForNow => say!(l, advice::known_enough_for_now, best = best, sure = sure, n = n),

@@ -1,14 +1,15 @@
-//! What an advice is about, how sure it is, causes, the one next thing, and what went well.
+//! What an advice is about, how sure it is, causes, the one next thing, and what the week holds.
 
 use super::words;
 use crate::advice::act;
 use crate::{Locale, say};
-use sayso_advisor::good::Good;
+use sayso_advisor::held::Held;
+use sayso_advisor::lately::Lately;
 use sayso_advisor::plan::Planned;
 use sayso_advisor::stuck::{Bearing, Cause};
 use sayso_advisor::today::Next;
 use sayso_advisor::{Sure, Topic};
-use sayso_model::Stage;
+use sayso_model::{Stage, Zone};
 
 /// What an advice is about.
 #[must_use]
@@ -84,9 +85,16 @@ pub fn planned(l: &Locale, planned: &Planned) -> String {
     say!(l, advice::next_words_invited, word = word, times = times, invited = invited)
 }
 
-/// The one next thing to do, in a sentence.
+/// The sessions of today that are over.
 #[must_use]
-pub fn next(l: &Locale, name: &str, next: &Next) -> String {
+pub fn held(l: &Locale, zone: &Zone, held: &Held) -> String {
+    let (sessions, showings, time) = (held.sessions, held.showings, l.time(held.ended, zone));
+    say!(l, advice::held, sessions = sessions, showings = showings, time = time)
+}
+
+/// The one next thing to do, in a sentence or two.
+#[must_use]
+pub fn next(l: &Locale, name: &str, zone: &Zone, next: &Next) -> String {
     match next {
         Next::Rest => say!(l, advice::next_rest, name = name),
         Next::SetUp { advice } | Next::TestLikes { advice } | Next::Mend { advice } => act(l, name, &advice.act),
@@ -94,24 +102,28 @@ pub fn next(l: &Locale, name: &str, next: &Next) -> String {
             let each: Vec<String> = plan.words.iter().map(|w| planned(l, w)).collect();
             say!(l, advice::next_session, minutes = plan.minutes, words = l.and(&each))
         }
+        Next::Pause { until: Some(until), .. } => {
+            say!(l, advice::next_pause, name = name, time = l.time(*until, zone))
+        }
+        Next::Pause { until: None, .. } => say!(l, advice::next_enough, name = name),
         Next::Answer { .. } => say!(l, advice::next_answer, name = name),
     }
 }
 
-/// Something that went well.
+/// A fact of the last seven days.
 #[must_use]
-pub fn good(l: &Locale, name: &str, good: &Good) -> String {
-    match good {
-        Good::FirstPress { word, day } => {
-            say!(l, advice::good_first_press, word = &word.says, name = name, day = l.weekday_date(*day))
+pub fn lately(l: &Locale, name: &str, fact: &Lately) -> String {
+    match fact {
+        Lately::FirstPress { word, day } => {
+            say!(l, advice::lately_first_press, word = &word.says, name = name, day = l.weekday_date(*day))
         }
-        Good::MorePresses { word, now, before, .. } => {
-            say!(l, advice::good_more_presses, word = &word.says, now = *now, before = *before)
+        Lately::MorePresses { word, now, before, .. } => {
+            say!(l, advice::lately_more_presses, word = &word.says, now = *now, before = *before)
         }
-        Good::CheckPassed { words: of_words, right, of } => {
-            say!(l, advice::good_check_passed, words = words(l, of_words), right = *right, of = *of)
+        Lately::CheckPassed { words: of_words, right, of } => {
+            say!(l, advice::lately_check_passed, words = words(l, of_words), right = *right, of = *of)
         }
-        Good::Joined { joined, of } => say!(l, advice::good_joined, name = name, joined = *joined, of = *of),
-        Good::Taken { taken, of } => say!(l, advice::good_taken, name = name, taken = *taken, of = *of),
+        Lately::Joined { joined, of } => say!(l, advice::lately_joined, name = name, joined = *joined, of = *of),
+        Lately::Taken { taken, of } => say!(l, advice::lately_taken, name = name, taken = *taken, of = *of),
     }
 }

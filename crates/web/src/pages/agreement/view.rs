@@ -56,7 +56,7 @@ fn records(page: &Page, picked: Option<&Picked>) -> Markup {
 /// Which sessions or checks are compared, to be chosen from.
 fn groups(page: &Page, p: &Picked) -> Markup {
     let (locale, today) = (&page.locale, page.now.day(&page.zone));
-    let seconds = say!(locale, unit::seconds, value = locale.number(WITHIN_S, 0));
+    let seconds = locale.set_seconds(WITHIN_S);
     let none = say!(locale, agreement::not_noted);
     html! {
         p.quiet { (say!(locale, agreement::paired, kind = p.noted.name(), seconds = seconds, none = none)) }

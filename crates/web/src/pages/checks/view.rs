@@ -32,7 +32,7 @@ pub async fn list(page: AnimalPage) -> Markup {
                 ul.plain { @for p in &plans {
                     @let words: Vec<String> = p.part.words.iter().map(|w| says(&page, *w)).collect();
                     li.line {
-                        span { strong { (l.date(p.at().day(&page.zone))) } " " (words.join(", "))
+                        span { strong { (l.date(p.at().day(&page.zone))) } " " (l.names(&words))
                             span.hint { (design(l, p.part.design)) " · " (blind(l, p.part))
                                 @if let Some(Ok(r)) = report(&case, p.part.probe) { " · " (state(l, &r)) } } }
                         a.button href=(address(&page, p.part.probe)) { (say!(l, checks::open)) }

@@ -60,7 +60,7 @@ pub fn demand(page: &AnimalPage, d: &Demand) -> Markup {
             p { (say!(locale, days::bursts)) " " (say!(locale, days::burst_may_come)) }
             ul {
                 @for b in d.bursts.iter().take(LISTED) {
-                    @let seconds = say!(locale, unit::seconds, value = locale.number(b.to.seconds_since(b.from), 0));
+                    @let seconds = locale.seconds(b.to.seconds_since(b.from));
                     li { (say!(locale, days::burst, when = locale.weekday_date_time(b.from, &page.zone), presses = b.presses, seconds = seconds)) }
                 }
             }

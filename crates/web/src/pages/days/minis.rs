@@ -30,7 +30,7 @@ pub fn minis(locale: &Locale, days: &Days) -> Markup {
         days.weeks.last().map(|w| w.delay).filter(|d| d.n >= sayso_advisor::estimate::TOO_EARLY).and_then(|d| d.value);
     let told_delay = match delay {
         Some(s) => {
-            say!(locale, days::told_delay, seconds = say!(locale, unit::seconds, value = locale.number(s, 1)))
+            say!(locale, days::told_delay, seconds = locale.seconds(s))
         }
         None => say!(locale, days::too_few),
     };

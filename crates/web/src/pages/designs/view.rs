@@ -126,7 +126,7 @@ fn the_plan(page: &AnimalPage, trial: &Trial<'_>, r: &Report) -> Markup {
     let (l, plan) = (&page.locale, trial.plan.part);
     let words = page.story.words();
     let named: Vec<String> = plan.words.iter().filter_map(|w| words.get(w).map(|c| c.says.to_string())).collect();
-    let named = if named.is_empty() { say!(l, designs::all_words) } else { named.join(", ") };
+    let named = if named.is_empty() { say!(l, designs::all_words) } else { l.names(&named) };
     let measured = measure(l, plan.measure);
     html! {
         dl.facts {

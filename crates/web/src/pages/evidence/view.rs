@@ -96,7 +96,7 @@ fn claim(page: &AnimalPage, e: &Evidence) -> Markup {
                 @for (what, said) in by_ladder(locale, claim, &page.zone) {
                     p.lead data-test="claim" { (say!(locale, evidence::claim, word = &claim.says, what = what, said = said)) }
                 }
-                @let within = say!(locale, unit::seconds, value = locale.number(GIVEN_WITHIN_S, 0));
+                @let within = locale.set_seconds(GIVEN_WITHIN_S);
                 p { (say!(locale, evidence::fidelity, seconds = within, share = finding(locale, &e.fidelity))) }
                 p data-test="claim-animal" { (say!(locale, evidence::claim_animal, name = name, said = of_animal(locale, animal, &page.zone))) }
                 @let (open, closed): (Vec<_>, Vec<_>) = rivals_of(locale, claim).into_iter().partition(|r| r.open);
@@ -220,6 +220,17 @@ fn after(page: &AnimalPage, e: &Evidence) -> Markup {
         }
     };
     let a = &e.answers;
+    let counts = [
+        ("given", a.given),
+        ("partly", a.partly),
+        ("declined", a.declined),
+        ("alternative", a.alternative),
+        ("missed", a.missed),
+    ];
+    // What never happened is not told.
+    let there = counts.iter().filter(|(_, times)| *times > 0);
+    let answers: Vec<String> =
+        there.map(|(answer, times)| say!(locale, evidence::answer_times, answer = *answer, times = *times)).collect();
     html! {
         div.scroll tabindex="0" role="region" aria-label=(say!(locale, evidence::after_region, name = &page.card.name)) {
             table {
@@ -233,6 +244,6 @@ fn after(page: &AnimalPage, e: &Evidence) -> Markup {
                 }
             }
         }
-        p.quiet { (say!(locale, evidence::answers, given = a.given, partly = a.partly, declined = a.declined, alternative = a.alternative, missed = a.missed)) }
+        @if !answers.is_empty() { p.quiet { (say!(locale, evidence::answers, parts = locale.and(&answers))) } }
     }
 }

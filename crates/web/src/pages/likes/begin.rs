@@ -10,10 +10,10 @@ use crate::typed::{Typed, again};
 use axum::extract::Query;
 use axum::response::{IntoResponse, Redirect, Response};
 use maud::{Markup, html};
+use sayso_advisor::later::tests_rest;
 use sayso_advisor::ration::forbidden;
-use sayso_advisor::welfare::rest_today;
 use sayso_methods::likes::schedule;
-use sayso_model::facts::given_at_board;
+use sayso_model::facts::held_up;
 use sayso_model::{AssessmentId, LikesFormat, LikesTest, RewardCard, RewardId};
 use sayso_wording::say;
 use serde::Deserialize;
@@ -118,7 +118,7 @@ fn form(page: &AnimalPage, typed: &Typed) -> Markup {
         .map(|r| {
             let text = html! {
                 (r.name.as_str()) " " span.quiet { (say!(l, ideas::kind, kind = r.kind.name())) }
-                @if !given_at_board(r) {
+                @if !held_up(r) {
                     span.hint { (match &r.stand_in {
                         Some(stand_in) => say!(l, likes::shown_as, stand_in = stand_in),
                         None => say!(l, likes::needs_stand_in),
@@ -144,7 +144,7 @@ fn form(page: &AnimalPage, typed: &Typed) -> Markup {
         &say!(l, likes::new_title),
         html! {
             (summary(typed))
-            @if rest_today(&page.case()) {
+            @if tests_rest(&page.case()) {
                 p.stop { (say!(l, likes::not_today, name = &page.card.name)) }
                 p { a href=(Tab::Likes.href(Some(page.id))) { (say!(l, likes::back)) } }
             } @else if rewards.is_empty() {

@@ -62,7 +62,7 @@ pub fn counts(page: &AnimalPage, test: &LikesTest) -> Markup {
                 thead { tr { th scope="col" { (say!(l, likes::thing)) } th.num scope="col" { (say!(l, likes::offered)) } @if timed { th.num scope="col" { (say!(l, likes::in_seconds)) } } @else { th.num scope="col" { (say!(l, likes::taken)) } } } }
                 tbody { @for r in &test.rewards {
                     tr { th scope="row" { (cards.get(r).map_or("?", |c| c.name.as_str())) } td.num { (offered(*r)) }
-                        td.num { @if timed { (format!("{:.0}", seconds(*r))) } @else { (chosen(*r)) } } }
+                        td.num { @if timed { (l.in_seconds(seconds(*r))) } @else { (chosen(*r)) } } }
                 } }
             }
         }

@@ -17,7 +17,7 @@ pub fn ranking(page: &AnimalPage, report: &LikesReport) -> Markup {
     html! {
         @if !ranked.is_empty() { (picture(l, &ranked)) }
         @if let Some(c) = &report.consistency {
-            p { (say!(l, likes::agree, name = name, zeta = l.number(c.zeta, 2), circular = c.circular, most = c.most, items = c.items)) }
+            p { (say!(l, sheets::consistency, zeta = l.number(c.zeta, 2), circular = c.circular, most = c.most, items = c.items)) }
         }
         @if let Some(s) = &report.side {
             p { (lean(l, name.as_str(), s.lean)) }

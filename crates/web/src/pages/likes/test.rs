@@ -17,7 +17,7 @@ use maud::{Markup, html};
 use sayso_advisor::likes::{Setup, next_setup};
 use sayso_advisor::ration::{Ration, ration};
 use sayso_advisor::welfare::rest_today;
-use sayso_model::facts::given_at_board;
+use sayso_model::facts::held_up;
 use sayso_model::{AssessmentId, LikeOutcome, LikesFormat, LikesTest, PictureOf, RewardCard, RewardId, RewardKind};
 use sayso_wording::say;
 use serde::Deserialize;
@@ -84,13 +84,14 @@ fn last(page: &AnimalPage, test: AssessmentId) -> Markup {
         @if let Some(t) = trials.last() {
             form.last method="post" action={ (address(page, test)) "/undo" } {
                 input type="hidden" name="trial" value=(t.id());
-                span { (match &t.part.result {
+                @let what = match &t.part.result {
                     LikeOutcome::Chose { reward } => say!(l, likes::last_chose, thing = name(*reward)),
                     LikeOutcome::ChoseNone => say!(l, likes::last_none),
                     LikeOutcome::WalkedAway => say!(l, likes::last_away),
-                    LikeOutcome::Observed { observed_s, .. } => say!(l, likes::last_watched, seconds = l.number(observed_s.get(), 0)),
-                }) }
-                button { (say!(l, likes::undo)) }
+                    LikeOutcome::Observed { observed_s, .. } => say!(l, likes::last_watched, seconds = l.in_seconds(observed_s.get())),
+                };
+                span { (what) }
+                button aria-label=(say!(l, likes::undo_this, what = &what)) { (say!(l, likes::undo)) }
             }
             @if t.part.result == LikeOutcome::WalkedAway {
                 p.caution { (say!(l, likes::away_is_an_answer, name = &page.card.name)) }
@@ -105,7 +106,7 @@ fn offer(page: &AnimalPage, test: &LikesTest, number: usize, offered: &[RewardId
     let today = ration(&page.story, &page.card, page.now);
     let free_access = test.format == LikesFormat::FreeAccess;
     html! {
-        @if free_access { (summary(typed)) } @else { (choice(page, test, number, &shown)) (held_up(page, &shown)) }
+        @if free_access { (summary(typed)) } @else { (choice(page, test, number, &shown)) (stand_ins(page, &shown)) }
         @if let Some(text) = &page.card.cautions { p.caution { strong { (say!(&page.locale, ideas::health)) } " " (text.as_str()) } }
         @for r in &shown { (for_animal(&page.locale, &page.card, r)) }
         (left(page, &today, &shown))
@@ -114,13 +115,13 @@ fn offer(page: &AnimalPage, test: &LikesTest, number: usize, offered: &[RewardId
 }
 
 /// What cannot be held up beside another thing is offered by what stands for it, or timed freely.
-fn held_up(page: &AnimalPage, shown: &[&RewardCard]) -> Markup {
+fn stand_ins(page: &AnimalPage, shown: &[&RewardCard]) -> Markup {
     let (l, name) = (&page.locale, &page.card.name);
     html! {
-        @for r in shown.iter().filter(|r| !given_at_board(r)) {
+        @for r in shown.iter().filter(|r| !held_up(r)) {
             p.box { (match &r.stand_in {
-                Some(stand_in) => say!(l, likes::stand_in, thing = &r.name, stand_in = stand_in, name = name),
-                None => say!(l, likes::no_stand_in, thing = &r.name),
+                Some(stand_in) => say!(l, likes::stand_in, thing = &r.name, stand_in = stand_in, name = name, kind = r.kind.name()),
+                None => say!(l, likes::no_stand_in, thing = &r.name, kind = r.kind.name()),
             }) " "
                 @if r.stand_in.is_none() {
                     a href=(format!("/people/reward/{}", r.reward)) { (say!(l, likes::name_stand_in)) } " · "
@@ -145,7 +146,7 @@ fn left(page: &AnimalPage, today: &Ration, shown: &[&RewardCard]) -> Markup {
         @if !foods.is_empty() {
             @match today.left_kcal {
                 Some(left) => {
-                    p.quiet { (say!(l, likes::food_left, kcal = l.number(left, 0), pieces = pieces.join(" · "))) }
+                    p.quiet { (say!(l, likes::food_left, kcal = l.number(left, 0), pieces = l.and(&pieces))) }
                     @if foods.values().any(|r| r.kcal_per_piece.is_some_and(|k| k.get() > left)) {
                         p.caution { (say!(l, likes::food_short)) }
                     }
@@ -183,7 +184,7 @@ fn choice(page: &AnimalPage, test: &LikesTest, number: usize, shown: &[&RewardCa
                         span.quiet { (place(i)) }
                         (picture::of(&page.story, PictureOf::Reward { reward: r.reward }))
                         strong { (r.name.as_str()) }
-                        span.shows { @if let Some(stand_in) = r.stand_in.as_ref().filter(|_| !given_at_board(r)) { (say!(l, likes::shown_as, stand_in = stand_in)) } }
+                        span.shows { @if let Some(stand_in) = r.stand_in.as_ref().filter(|_| !held_up(r)) { (say!(l, likes::shown_as, stand_in = stand_in)) } }
                     }
                 }
                 @for _ in shown.len()..places { div.pick.taken aria-hidden="true" {} }
@@ -193,7 +194,8 @@ fn choice(page: &AnimalPage, test: &LikesTest, number: usize, shown: &[&RewardCa
                 button name="answer" value="away" { (say!(l, likes::walked_away)) }
             }
         }
-        p.quiet { (say!(l, likes::how_to_hold)) " "
+        @let held = if shown.iter().all(|r| held_up(r)) { "all" } else { "some" };
+        p.quiet { (say!(l, likes::how_to_hold, held = held)) " "
             @if test.format != LikesFormat::Single { (say!(l, likes::two_at_once)) " " } (say!(l, likes::half_a_minute)) }
         @if shown.len() > 1 { p.quiet { (crate::pages::checks::whose_left(l, name.as_str())) } }
     }

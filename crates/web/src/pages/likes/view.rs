@@ -5,8 +5,8 @@ use crate::pages::people::instead;
 use crate::rich;
 use maud::{Markup, html};
 use sayso_advisor::Because;
-use sayso_advisor::likes::{LikesReport, likes};
-use sayso_advisor::welfare::rest_today;
+use sayso_advisor::later::tests_rest;
+use sayso_advisor::likes::{LikesReport, Settled, likes};
 use sayso_model::RewardId;
 use sayso_people::Capability;
 use sayso_wording::advice::{self, because};
@@ -14,8 +14,10 @@ use sayso_wording::say;
 
 pub fn view(page: &AnimalPage) -> Markup {
     let report = likes(&page.case());
-    let rest = rest_today(&page.case());
+    let rest = tests_rest(&page.case());
     let (l, name) = (&page.locale, page.card.name.as_str());
+    let choosing = if report.choosing == report.trials { "all".to_owned() } else { report.choosing.to_string() };
+    let settled = report.known.as_ref().is_some_and(|k| k.verdict != Settled::NotYet);
     layout(
         page,
         Tab::Likes,
@@ -25,12 +27,12 @@ pub fn view(page: &AnimalPage) -> Markup {
             @if report.trials == 0 {
                 p { (say!(l, likes::nothing_tested, name = name)) }
             } @else {
-                p { (say!(l, likes::from_trials, trials = report.trials, none = report.no_choice)) }
+                p { (say!(l, likes::from_trials, trials = report.trials, choosing = choosing, none = report.no_choice)) }
             }
             (known(page, &report))
             @if let Some(why @ Because::TestOld { .. }) = &report.retest { p.caution { strong { (say!(l, likes::test_again)) } " " (because(l, name, why)) } }
             @if !rest && page.may(Capability::Plan) {
-                div.row.even { a.button.primary href=(format!("/a/{}/likes/new", page.id)) { (say!(l, likes::new_test)) } }
+                div.row.even { a.button.primary[!settled] href=(format!("/a/{}/likes/new", page.id)) { (say!(l, likes::new_test)) } }
                 (next(page, &report))
             }
             @if report.trials > 0 {
@@ -67,7 +69,7 @@ fn next(page: &AnimalPage, report: &LikesReport) -> Markup {
     let active = |r: RewardId| cards.get(&r).filter(|c| c.active).map(|c| c.name.as_str());
     html! {
         @if let Some(next) = &report.next
-            && report.known.as_ref().is_none_or(|k| !k.well_enough())
+            && report.known.as_ref().is_none_or(|k| k.verdict == Settled::NotYet)
             && let (Some(left), Some(right)) = (active(next.left), active(next.right))
         {
             section.card {

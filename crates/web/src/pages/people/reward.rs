@@ -262,7 +262,7 @@ fn given(page: &Page, typed: &Typed) -> Markup {
         (select(typed, "at_board", &say!(l, reward::at_board), &say!(l, reward::at_board_hint), &at_board))
         (number(typed, "seconds_to_deliver", &say!(l, reward::seconds), &seconds))
         (number(typed, "most_per_day", &say!(l, reward::most), &times))
-        @if typed.text("at_board") == "no" || !typed.text("stand_in").is_empty() || usual.is_some_and(|u| !u.at_board) {
+        @if typed.text("at_board") == "no" || !typed.text("stand_in").is_empty() || usual.is_some_and(|u| !(u.at_board && u.held_up)) {
             (line(typed, "stand_in", &say!(l, reward::stand_in), &say!(l, reward::stand_in_hint), false))
         }
     }

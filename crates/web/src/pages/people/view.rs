@@ -143,7 +143,7 @@ fn one(page: &Page, r: &RewardCard) -> Markup {
         facts.push(say!(l, card::said_often));
     }
     if !names.is_empty() {
-        facts.push(say!(l, card::for_whom, names = names.join(", ")));
+        facts.push(say!(l, card::for_whom, names = l.and(&names)));
     }
     html! {
         div.pictured { (picture::of(&page.story, PictureOf::Reward { reward: r.reward })) div { strong { (r.name.as_str()) } @if !facts.is_empty() { span.hint { (facts.join(" · ")) } } } }

@@ -41,7 +41,7 @@ pub fn view(page: &AnimalPage, typed: &Typed) -> Markup {
 fn says(page: &AnimalPage, words: &[WordId]) -> String {
     let cards = page.story.words();
     let named: Vec<&str> = words.iter().filter_map(|w| cards.get(w).map(|c| c.says.as_str())).collect();
-    named.join(", ")
+    page.locale.names(&named)
 }
 
 /// When to leave it or stop it; stands wherever swaps are agreed or run.

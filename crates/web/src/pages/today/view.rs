@@ -1,6 +1,6 @@
-//! Markup of Today: welfare if there is any, one next thing, a line a word, what went well, what can wait.
+//! Markup of Today: welfare if there is any, one next thing, a line a word, what the week holds, what can wait.
 
-use super::advice::{button, caution, cautions, reasons};
+use super::advice::{button, caution, cautions, reason, reasons};
 use super::ration::ration;
 use crate::chart::spark;
 use crate::page::AnimalPage;
@@ -13,27 +13,27 @@ use sayso_advisor::hint::Hint;
 use sayso_advisor::plan::Plan;
 use sayso_advisor::steps::WordStep;
 use sayso_advisor::today::{Next, Today};
-use sayso_advisor::{Advice, Topic};
+use sayso_advisor::{Advice, Caution, Sure, Topic};
 use sayso_people::Capability;
 use sayso_wording::advice as words_of;
 use sayso_wording::figures::finding;
-use sayso_wording::say;
+use sayso_wording::{Locale, say};
 
-/// Words with a line of their own; what does not fit a screen and a half is folded, and named. Those that do not get on
-/// come first.
+/// Words with a line of their own; what does not fit a screen and a half is folded, and named. Those that need something come
+/// first, and have a line whatever else there is.
 const LINES: usize = 7;
 /// Lines that make room for each thing about welfare.
 const LINES_FOR_WELFARE: usize = 5;
 /// Lines that find room where no session is planned.
 const LINES_FOR_PLAN: usize = 2;
-/// Facts told of what went well.
-const GOOD: usize = 2;
+/// Facts told of the last seven days.
+const FACTS: usize = 2;
 /// Words that keep a line whatever else there is.
 const FEWEST_LINES: usize = 1;
 
 /// The page below its heading.
 pub fn page(page: &AnimalPage, today: &Today) -> Markup {
-    let (l, name) = (&page.locale, page.card.name.as_str());
+    let l = &page.locale;
     // The way to the first words has its own next step; a second one beside it would say something else.
     let on_the_way = today.steps.is_empty() && matches!(today.next, Next::SetUp { .. } | Next::TestLikes { .. });
     // What the way tells is not told again below it.
@@ -46,17 +46,28 @@ pub fn page(page: &AnimalPage, today: &Today) -> Markup {
             div data-test="next" { (set_up(page, &page.card)) }
         } @else { (next(page, today)) }
         (words(page, today))
-        @if !today.went_well.is_empty() {
-            section data-test="went-well" {
-                h2 { (say!(l, today::went_well)) }
-                ul.short { @for good in today.went_well.iter().take(GOOD) { li { (words_of::good(l, name, good)) } } }
-            }
-        }
+        (lately(page, today))
         @if food || !later.is_empty() {
             section data-test="later" {
                 h2 { (say!(l, today::later)) }
                 @for a in later { (self::later(page, a)) }
                 @if food { (ration(page, &today.ration)) }
+            }
+        }
+    }
+}
+
+/// Facts of the last seven days; where something concerns its wellbeing, behind a tap.
+fn lately(page: &AnimalPage, today: &Today) -> Markup {
+    let (l, name) = (&page.locale, page.card.name.as_str());
+    let facts = html! {
+        ul.short { @for fact in today.lately.iter().take(FACTS) { li { (words_of::lately(l, name, fact)) } } }
+    };
+    html! {
+        @if !today.lately.is_empty() {
+            section data-test="lately" {
+                @if today.welfare.is_empty() { h2 { (say!(l, today::lately)) } (facts) }
+                @else { details { summary { (say!(l, today::lately)) } (facts) } }
             }
         }
     }
@@ -90,7 +101,8 @@ fn next(page: &AnimalPage, today: &Today) -> Markup {
     let (l, name) = (&page.locale, page.card.name.as_str());
     html! {
         section.card.advice data-test="next" aria-label=(say!(l, today::now)) {
-            p.act { @if let Next::Session { plan } = next { (say!(l, today::session, minutes = plan.minutes)) } @else { (words_of::next(l, name, next)) } }
+            p.act { @if let Next::Session { plan } = next { (say!(l, today::session, minutes = plan.minutes)) } @else { (words_of::next(l, name, &page.zone, next)) } }
+            @if let Some(held) = &today.held { p.hint data-test="held" { (words_of::held(l, &page.zone, held)) } }
             @match next {
                 Next::Session { plan } => { (session(page, plan, today)) }
                 Next::SetUp { advice } | Next::TestLikes { advice } | Next::Mend { advice } => {
@@ -98,8 +110,17 @@ fn next(page: &AnimalPage, today: &Today) -> Markup {
                     (button(page, &advice.act, true))
                     details { summary { (say!(l, today::why, sure = words_of::sure(l, advice.sure))) } (reasons(page, advice)) }
                 }
-                Next::Rest | Next::Answer { .. } => {
+                Next::Rest | Next::Answer { .. } | Next::Pause { .. } => {
                     @if page.may(Capability::Record) { p { a.button.wide href=(format!("/a/{}/board", page.id)) data-test="do" { (say!(l, today::do_board)) } } }
+                    @if let Next::Pause { plan, .. } = next {
+                        details {
+                            summary { (say!(l, today::why, sure = words_of::sure(l, Sure::Little))) }
+                            ul {
+                                li { (say!(l, today::pause_why, a_day = plan.a_day)) }
+                                (best_time(l, plan))
+                            }
+                        }
+                    }
                 }
             }
         }
@@ -127,7 +148,7 @@ fn session(page: &AnimalPage, plan: &Plan, today: &Today) -> Markup {
         @for (i, hint) in plan.words.iter().enumerate().filter_map(|(i, w)| Some((i, w.hint.as_ref()?))) {
             @let words = of(hint);
             @if words.len() > 1 && plan.words[..i].iter().all(|w| w.hint.as_ref() != Some(hint)) {
-                p.hint data-test="shared-hint" { (say!(l, today::hint_for, words = l.and(&words), hint = words_of::hint(l, name, hint))) }
+                p.hint data-test="shared-hint" { (say!(l, today::hint_for, words = l.names(&words), hint = words_of::hint(l, name, hint))) }
             }
         }
         @if page.may(Capability::Record) { p { a.button.primary.wide href=(format!("/a/{}/board", page.id)) data-test="do" { (say!(l, today::start)) } } }
@@ -135,9 +156,7 @@ fn session(page: &AnimalPage, plan: &Plan, today: &Today) -> Markup {
             summary { (say!(l, today::why_plan)) }
             ul {
                 li { (words_of::length(l, &plan.minutes_from)) }
-                @if let Some(best) = plan.times.first() {
-                    li { (say!(l, today::best_time, from = l.hour(best.from), to = l.hour(best.to), joined = finding(l, &best.joining))) }
-                }
+                (best_time(l, plan))
                 li { (say!(l, today::joining)) ": " (finding(l, &today.joining)) }
                 @for w in &plan.words { li { (say!(l, today::shown_today, word = &w.word.says, times = w.today)) } }
             }
@@ -146,16 +165,26 @@ fn session(page: &AnimalPage, plan: &Plan, today: &Today) -> Markup {
     }
 }
 
+/// The time of day it joined best.
+fn best_time(l: &Locale, plan: &Plan) -> Markup {
+    html! {
+        @if let Some(best) = plan.times.first() {
+            li { (say!(l, today::best_time, from = l.hour(best.from), to = l.hour(best.to), joined = finding(l, &best.joining))) }
+        }
+    }
+}
+
 /// A line a word: its trend, stage and one step; why, and what also holds, behind the tap.
 fn words(page: &AnimalPage, today: &Today) -> Markup {
     let (l, steps) = (&page.locale, &today.steps);
     let free = if matches!(today.next, Next::Session { .. }) { 0 } else { LINES_FOR_PLAN };
-    let lines = (LINES + free).saturating_sub(LINES_FOR_WELFARE * today.welfare.len()).max(FEWEST_LINES);
+    let needy = steps.iter().filter(|w| w.needs_something()).count();
+    let lines = (LINES + free).saturating_sub(LINES_FOR_WELFARE * today.welfare.len()).max(FEWEST_LINES).max(needy);
     // A fold is as tall as a line: for one word alone it would win nothing.
     let lines = if steps.len() <= lines + 1 { steps.len() } else { lines };
     // Those that need something first, else as they come.
     let mut sorted: Vec<&WordStep> = steps.iter().collect();
-    sorted.sort_by_key(|w| !w.stuck);
+    sorted.sort_by_key(|w| !w.needs_something());
     let (open, folded) = sorted.split_at(sorted.len().min(lines));
     html! {
         @if !steps.is_empty() {
@@ -163,7 +192,7 @@ fn words(page: &AnimalPage, today: &Today) -> Markup {
                 h2 { (say!(l, today::words)) }
                 @for w in open { (line(page, w)) }
                 @if !folded.is_empty() {
-                    @let named = l.and(&folded.iter().map(|w| w.word.says.as_str()).collect::<Vec<_>>());
+                    @let named = l.names(&folded.iter().map(|w| w.word.says.as_str()).collect::<Vec<_>>());
                     details data-test="more-words" {
                         summary { (say!(l, today::more_words, count = folded.len(), words = named)) }
                         @for w in folded { (line(page, w)) }
@@ -195,12 +224,31 @@ fn line(page: &AnimalPage, w: &WordStep) -> Markup {
             (button(page, &w.advice.act, false))
             p.quiet { (say!(l, today::why, sure = words_of::sure(l, w.advice.sure))) }
             (reasons(page, &w.advice))
-            @if !w.also.is_empty() {
-                p.quiet { (say!(l, today::also)) }
-                ul { @for other in &w.also { li { (words_of::act(l, name, &other.act)) (cautions(page, other)) (reasons(page, other)) } } }
-            }
+            (also(page, w))
             p.quiet { (trend) }
             @if page.may(Capability::SeeFigures) { p { a.link href=(format!("/a/{}/evidence/{}", page.id, w.word.word)) { (say!(l, today::evidence, word = &w.word.says)) } } }
+        }
+    }
+}
+
+/// What else was found, as facts with their figures: never a second thing to do beside the one step.
+fn also(page: &AnimalPage, w: &WordStep) -> Markup {
+    let mut told: Vec<&Because> = w.advice.because.iter().map(|why| &why.fact).collect();
+    let mut facts: Vec<&Reason> = Vec::new();
+    for why in w.also.iter().flat_map(|other| &other.because) {
+        if !told.contains(&&why.fact) {
+            told.push(&why.fact);
+            facts.push(why);
+        }
+    }
+    html! {
+        @if !facts.is_empty() {
+            p.quiet { (say!(&page.locale, today::also)) }
+            ul data-test="also" { @for why in facts { li { (reason(page, why)) } } }
+            // Who reads of a tired battery may open the button at once.
+            @if w.also.iter().any(|other| other.cautions.contains(&Caution::Battery)) && !w.advice.cautions.contains(&Caution::Battery) {
+                (caution(page, &words_of::caution(&page.locale, page.card.name.as_str(), Caution::Battery)))
+            }
         }
     }
 }

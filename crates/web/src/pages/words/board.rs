@@ -196,7 +196,7 @@ fn form(page: &AnimalPage, typed: &Typed, (rows, columns): (u8, u8), moved: &[St
                 (select(typed, "language", &say!(l, words::board_language), &say!(l, words::board_language_hint), &languages))
                 (lists(l, typed, rows, columns, &words))
                 @if !free.is_empty() {
-                    p #places { (say!(l, words::not_on_it, words = free.iter().map(|w| w.says.as_str()).collect::<Vec<_>>().join(", "))) " "
+                    p #places { (say!(l, words::not_on_it, words = l.names(&free.iter().map(|w| w.says.as_str()).collect::<Vec<_>>()))) " "
                         button name="step" value="propose" formaction=(format!("{to}#board")) { (say!(l, words::propose_places)) }
                         span.hint { (say!(l, words::places_stay)) } }
                 }

@@ -178,10 +178,12 @@ fn word(page: &AnimalPage, w: &Proposed, best: bool) -> Markup {
     }
 }
 
-/// The one line in sight: how often a day, and whether that is a guess.
+/// The one line in sight: how often a day it was given, or could be at most, and whether that is a guess. No aim either way.
 fn how_much(l: &Locale, w: &Proposed) -> String {
     let guess = matches!(w.given.seconds_from, Basis::Usual | Basis::MeasuredKind { .. });
-    say!(l, words::how_much, times = w.per_day.round(), guess = if guess { "yes" } else { "no" })
+    let (guess, times) = (if guess { "yes" } else { "no" }, w.per_day.round());
+    let as_given = matches!(w.given.per_day_from, Basis::Measured { .. }) && times == f64::from(w.given.per_day);
+    say!(l, words::how_much, basis = if as_given { "measured" } else { "fits" }, times = times, guess = guess)
 }
 
 fn reasons(page: &AnimalPage, w: &Proposed) -> Vec<String> {

@@ -1,28 +1,26 @@
-//! What went well this week, in facts with their counts. No streaks and no pressure: only what is there.
+//! What the last seven days hold, in facts with their counts. Changes only beyond chance, the rest without judgement: see
+//! `docs/decisions/seven-days.md`.
 
 use crate::advice::NamedWord;
 use crate::case::Case;
 use crate::checks::report;
+use crate::estimate::TOO_EARLY;
 use crate::rate::clumping;
+use crate::weeks::WEEK;
 use sayso_methods::stats::{Count, clumped_p};
 use sayso_model::{Day, Moment, PressedBy, ProbeId, Then, WordId};
 use serde::Serialize;
 use std::collections::BTreeSet;
 
-/// Days of the week looked at, and those it is held against.
-const WEEK: i32 = 7;
+/// Days a week is held against.
 const BEFORE: i32 = 28;
 /// p below which more presses are more than chance, shared among the words.
 const BEYOND_CHANCE: f64 = 0.05;
-/// Fewest deliveries of which it is told how many were taken, and sessions of which it is told how many it joined.
-const FEWEST: usize = 5;
-/// Share from which joining and taking went well.
-const MOST: f64 = 0.5;
 
-/// Something that went well.
+/// A fact of the last seven days.
 #[derive(Clone, PartialEq, Debug, Serialize)]
-#[serde(tag = "good", rename_all = "snake_case")]
-pub enum Good {
+#[serde(tag = "lately", rename_all = "snake_case")]
+pub enum Lately {
     /// The first press of its own accord of a word.
     FirstPress {
         /// The word.
@@ -50,14 +48,14 @@ pub enum Good {
         /// Of so many.
         of: usize,
     },
-    /// Sessions it joined.
+    /// Sessions it joined, many or few.
     Joined {
         /// How many.
         joined: usize,
         /// Of so many.
         of: usize,
     },
-    /// What was given and taken.
+    /// What was given and taken, much or little.
     Taken {
         /// How many.
         taken: usize,
@@ -66,35 +64,33 @@ pub enum Good {
     },
 }
 
-/// What went well in the last seven household days, today included.
+/// Facts of the last seven household days, today included; what is new or has changed first.
 #[must_use]
-pub fn went_well(case: &Case<'_>) -> Vec<Good> {
-    let mut found = Vec::new();
-    let first: Vec<Good> = first_presses(case).collect();
-    let is_new = |word: &NamedWord| first.iter().any(|g| matches!(g, Good::FirstPress { word: w, .. } if w == word));
-    let more = more_presses(case).filter(|(word, _)| !is_new(word)).map(|(_, good)| good);
-    let more: Vec<Good> = more.collect();
-    found.extend(first);
-    found.extend(more);
+pub fn lately(case: &Case<'_>) -> Vec<Lately> {
+    let first: Vec<Lately> = first_presses(case).collect();
+    let is_new = |word: &NamedWord| first.iter().any(|g| matches!(g, Lately::FirstPress { word: w, .. } if w == word));
+    let more = more_presses(case).filter(|(word, _)| !is_new(word)).map(|(_, fact)| fact);
+    let mut found: Vec<Lately> = more.collect();
+    found.splice(0..0, first);
     found.extend(checks_passed(case));
     found.extend(joined(case));
     found.extend(taken(case));
     found
 }
 
-fn first_presses<'a>(case: &'a Case<'_>) -> impl Iterator<Item = Good> + 'a {
+fn first_presses<'a>(case: &'a Case<'_>) -> impl Iterator<Item = Lately> + 'a {
     let from = case.now().day(case.zone()).plus(1 - WEEK);
     case.words().iter().filter_map(move |card| {
         let day = case.totals().of(card.word).own_by_day.first()?.0;
-        (day >= from).then(|| Good::FirstPress { word: NamedWord::from(*card), day })
+        (day >= from).then(|| Lately::FirstPress { word: NamedWord::from(*card), day })
     })
 }
 
-fn more_presses<'a>(case: &'a Case<'_>) -> impl Iterator<Item = (NamedWord, Good)> + 'a {
+fn more_presses<'a>(case: &'a Case<'_>) -> impl Iterator<Item = (NamedWord, Lately)> + 'a {
     case.words().iter().filter_map(move |card| {
         let More { now, before, p } = more(case, card.word)?;
         let word = NamedWord::from(*card);
-        Some((word.clone(), Good::MorePresses { word, now, before, p }))
+        Some((word.clone(), Lately::MorePresses { word, now, before, p }))
     })
 }
 
@@ -127,7 +123,7 @@ pub(crate) fn more(case: &Case<'_>, word: WordId) -> Option<More> {
     beyond.then_some(More { now: now_n, before: before_n, p })
 }
 
-fn checks_passed(case: &Case<'_>) -> Vec<Good> {
+fn checks_passed(case: &Case<'_>) -> Vec<Lately> {
     let week = case.since(WEEK);
     let (story, animal) = (case.story(), case.animal());
     let lately: BTreeSet<ProbeId> =
@@ -142,24 +138,25 @@ fn checks_passed(case: &Case<'_>) -> Vec<Good> {
             right += usize::try_from(result.k).unwrap_or(0);
             of += result.right.n;
         }
-        (!words.is_empty()).then_some(Good::CheckPassed { words, right, of })
+        (!words.is_empty()).then_some(Lately::CheckPassed { words, right, of })
     };
     lately.into_iter().filter_map(passed).collect()
 }
 
-fn joined(case: &Case<'_>) -> Option<Good> {
+fn joined(case: &Case<'_>) -> Option<Lately> {
     let over = case.sessions_over_since(case.since(WEEK));
     let (joined, of) = over.fold((0, 0), |(joined, of), s| (joined + usize::from(s.joined()), of + 1));
-    well(joined, of).then_some(Good::Joined { joined, of })
+    told(of).then_some(Lately::Joined { joined, of })
 }
 
-fn taken(case: &Case<'_>) -> Option<Good> {
+fn taken(case: &Case<'_>) -> Option<Lately> {
     let given = case.recent(case.since(WEEK)).iter().filter(|a| a.given());
     let then: Vec<Then> = given.filter_map(|a| a.delivery.and_then(|d| d.part.then)).collect();
     let taken = then.iter().filter(|t| **t == Then::Took).count();
-    well(taken, then.len()).then_some(Good::Taken { taken, of: then.len() })
+    told(then.len()).then_some(Lately::Taken { taken, of: then.len() })
 }
 
-fn well(k: usize, n: usize) -> bool {
-    n >= FEWEST && k as f64 > MOST * n as f64
+/// Whether there are as many as say something; how many of them is no reason to leave it out.
+const fn told(n: usize) -> bool {
+    n >= TOO_EARLY
 }

@@ -1,0 +1,75 @@
+//! Sessions held today, and when another one fits: with a rest between them, and no more of them than this home usually
+//! holds. See `docs/decisions/sessions-of-a-day.md`.
+
+use crate::case::Case;
+use crate::observe::showings;
+use crate::plan::Plan;
+use sayso_model::{Moment, Session, SessionId};
+use serde::Serialize;
+use std::collections::BTreeSet;
+
+/// Rest after a session before another one, in seconds (common practice, no source).
+const REST_S: f64 = 2.0 * 3600.0;
+/// Local hour from which no other session is proposed (our own choice: the evening is for rest).
+const LATEST_HOUR: u8 = 21;
+
+/// Sessions of today that are over.
+#[derive(Clone, Copy, PartialEq, Debug, Serialize)]
+pub struct Held {
+    /// How many.
+    pub sessions: usize,
+    /// Showings in them.
+    pub showings: usize,
+    /// When the last one ended.
+    pub ended: Moment,
+}
+
+/// Whether another session fits today.
+#[derive(Clone, Copy, PartialEq, Debug)]
+pub enum Another {
+    /// Now.
+    Now,
+    /// From this moment on.
+    From(Moment),
+    /// Not today.
+    Tomorrow,
+}
+
+fn ended(session: &Session<'_>) -> Moment {
+    let last = session.leavings.last().map(|l| l.at()).or_else(|| session.joinings.last().map(|j| j.at()));
+    session.end.map(|e| e.at()).or(last).unwrap_or_else(|| session.start.at())
+}
+
+/// The sessions of today that are over; none where there were none.
+#[must_use]
+pub fn held(case: &Case<'_>) -> Option<Held> {
+    let from = case.since(1);
+    let over: Vec<&Session<'_>> = case.sessions_since(from).iter().filter(|s| !s.open(case.now())).collect();
+    let ids: BTreeSet<SessionId> = over.iter().map(|s| s.id()).collect();
+    let shown = showings(case.recent(from), None);
+    Some(Held {
+        sessions: over.len(),
+        showings: shown.iter().filter(|a| a.press.part.session.is_some_and(|s| ids.contains(&s))).count(),
+        ended: over.iter().map(|s| ended(s)).max()?,
+    })
+}
+
+/// Whether another session fits after these: after a rest, at the time of day it joins best of those left.
+#[must_use]
+pub fn another(case: &Case<'_>, plan: &Plan, held: &Held) -> Another {
+    if held.sessions >= plan.a_day {
+        return Another::Tomorrow;
+    }
+    let (now, zone) = (case.now(), case.zone());
+    let (day, rested) = (now.day(zone), held.ended.plus_seconds(REST_S));
+    let at = |hour: u8| day.start(zone).plus_seconds(f64::from(hour) * 3600.0);
+    let left = plan.times.iter().find(|t| at(t.to) > rested.plus_seconds(plan.minutes * 60.0));
+    let from = left.map_or(rested, |t| at(t.from).max(rested));
+    if from <= now {
+        Another::Now
+    } else if from.day(zone) == day && from.hour(zone) < LATEST_HOUR {
+        Another::From(from)
+    } else {
+        Another::Tomorrow
+    }
+}
