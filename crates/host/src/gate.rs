@@ -12,11 +12,12 @@ use axum::response::Response;
 use sayso_model::HomeId;
 use sayso_people::Allowed;
 use sayso_web::Error;
-use sayso_web::leave::Leave;
+use sayso_web::leave::{Leave, NewProposal};
 use sayso_web::told::no_such_page;
 use std::sync::Arc;
 
-/// Middleware on every route of a home: closed unless the table opens it for this account, now.
+/// Middleware on every route of a home: closed unless the table opens it for this account, now. Of what a coach proposed there it
+/// is remembered who wrote it.
 ///
 /// # Errors
 /// [`Error::NotFound`] for a home that the account has nothing to do with, as for an address that is not there;
@@ -28,9 +29,13 @@ pub async fn guard(State(host): State<Arc<Host>>, mut request: Request, next: Ne
     };
     let signed = extensions.get::<Signed>().cloned().ok_or(Error::NotSignedIn)?;
     let Some(any_of) = asked::of(request.method(), path.as_str()) else { return Err(no_such_page().await) };
-    let (_, leave) = visit(&host, &signed, any_of, to).await?;
+    let (by, leave) = visit(&host, &signed, any_of, to).await?;
     request.extensions_mut().insert(leave);
-    Ok(next.run(request).await)
+    let mut response = next.run(request).await;
+    if let Some(NewProposal(event)) = response.extensions_mut().remove() {
+        host.people.witness_proposal(&by, &event, host.now()).await.map_err(told)?;
+    }
+    Ok(response)
 }
 
 /// Asks for one of several capabilities in a home: by which leave, and what pages go by.

@@ -44,7 +44,7 @@ fn opens(asker: &Asker, any_of: AnyOf) -> bool {
     any_of.iter().any(|capability| match grant(role, *capability) {
         Grant::Yes => role.scope() == sayso_people::role::ScopeKind::Home,
         Grant::OnDays => true,
-        Grant::WithConsent => *capability == Capability::SeeFigures,
+        Grant::WithConsent => matches!(capability, Capability::SeeFigures | Capability::Advise),
         Grant::No => false,
     })
 }

@@ -12,3 +12,4 @@ mod invitations;
 mod leaving;
 mod roles;
 mod server;
+mod talk;
