@@ -32,4 +32,5 @@ mod secure;
 mod served;
 #[path = "../../crates/listen/tests/common/mod.rs"]
 mod sounds;
+mod talking;
 mod tour;
