@@ -3,7 +3,10 @@
 use crate::harness::{Browser, Server, animal, story};
 use crate::listen::record;
 use crate::sounds::{say, wav};
-use sayso_model::{AnimalId, Body, Event, EventId, Note, PressedBy, Sign, SignLevel, When, Withdrawal, WordId};
+use sayso_model::{
+    AccountId, AnimalId, Author, Body, Event, EventId, Label, Note, PlanLine, PlanWay, PressedBy, Proposal,
+    ProposalAnswer, Proposed, Reply, ShortNote, Sign, SignLevel, Source, TalkAbout, When, Withdrawal, WordId,
+};
 use sayso_store::Store;
 use std::path::Path;
 use uuid::Uuid;
@@ -52,6 +55,37 @@ pub async fn unheld(dir: &Path) {
     store.close().await.unwrap();
 }
 
+/// A coach's question that waits, and a plan that was agreed a week ago.
+async fn talked(dir: &Path, who: AnimalId, word: WordId) {
+    let (_, story) = story(dir).await;
+    let at = story.ledger().all().map(|e| e.happened_at).max().unwrap().plus_seconds(-7.0 * 86_400.0);
+    let pattern = story.ledger().all().find(|e| e.animal == Some(who)).unwrap();
+    let event = |body: Body| Event {
+        id: EventId(Uuid::now_v7()),
+        happened_at: at,
+        recorded_at: at,
+        source: Source::Tap,
+        body,
+        ..pattern.clone()
+    };
+    let coach = |proposes: Proposed| Proposal {
+        from: Author { account: AccountId(Uuid::from_u128(7)), name: Label::new("Brook").unwrap() },
+        proposes,
+        text: ShortNote::new("Keep it at the board.\nDoes it roll off?").ok(),
+        takes_up: None,
+    };
+    let line = PlanLine { word, way: Some(PlanWay::Show), minutes: 3, times: 3 };
+    let last_day = at.day(&story.zone()).plus(20);
+    let plan = event(coach(Proposed::Plan { lines: vec![line], last_day }).into());
+    let yes = event(
+        ProposalAnswer { to: plan.id, reply: Reply::Accepted, text: ShortNote::new("From today on.").ok() }.into(),
+    );
+    let asks = event(coach(Proposed::Question { about: Some(TalkAbout::Word { word }) }).into());
+    let store = Store::open(dir).await.unwrap();
+    store.append(vec![plan, yes, asks]).await.unwrap();
+    store.close().await.unwrap();
+}
+
 /// The demo home with a recording, so that there is something to listen for; the sound of a press that waits to be
 /// judged; and a growl that is not long ago.
 pub async fn prepared(dir: &Path) -> About {
@@ -64,6 +98,7 @@ pub async fn prepared(dir: &Path) -> About {
     store.put_snippet(heard.id(), wav(&say(0, 0)), heard.event.recorded_at).await.unwrap();
     store.close().await.unwrap();
     growled(dir, std::iter::once(who), 3.0).await;
+    talked(dir, who, card.word).await;
     let calm = story.animals().into_keys().find(|a| *a != who).expect("another animal");
     About { who, word: card.word, calm }
 }
@@ -121,6 +156,7 @@ pub async fn every_page(browser: &Browser, server: &Server, About { who, word, c
         "/people/rule/new".into(),
         format!("/people/animal/{who}"),
         "/people".into(),
+        "/talk".into(),
         "/people/reward/new".into(),
         "/exchange".into(),
         preview,

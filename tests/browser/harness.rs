@@ -64,6 +64,11 @@ impl Browser {
         Self::open_at(size, &[&fake, &allowed, &plays], None, Arc::clone(&self.turn)).await
     }
 
+    /// A second person's phone, in the turn of this one.
+    pub async fn another(&self, size: (u32, u32)) -> Self {
+        Self::open_at(size, &[], None, Arc::clone(&self.turn)).await
+    }
+
     /// The same that cannot run WebAssembly, as one from before it: sound goes to the notebook.
     pub async fn sending(size: (u32, u32), sound: &Path) -> Self {
         let [fake, allowed, plays] = microphone(sound);

@@ -2,9 +2,9 @@
 
 use crate::cluster::Cluster;
 use sayso_host::{Host, HostConfig, links};
-use sayso_model::{HomeId, Label, Language, Story};
+use sayso_model::{ClubId, HomeId, Label, Language, Story};
 use sayso_people::db::Taker;
-use sayso_people::{Capability, OsSecrets, Part, Role, Scope};
+use sayso_people::{Allowed, Capability, OsSecrets, Part, Role, Scope, Secret, Session};
 use sayso_store::Database;
 use sayso_web::connections::{self, Bounds};
 use std::net::Ipv4Addr;
@@ -43,19 +43,57 @@ impl Hosted {
 
     /// A new home, and the path of its first keeper's link.
     pub async fn invitation(&self) -> (HomeId, String) {
-        let (people, now) = (&self.host.people, self.host.now());
-        let (_, first) = people.invite_first_keeper(now, &mut OsSecrets).await.unwrap();
-        let (name, language) = (Label::new("Wren").unwrap(), Language::En);
-        let taker = Taker::New { name: &name, language };
-        let keeper = people.take_invitation(&first, taker, "", "", now, &mut OsSecrets).await.unwrap();
-        let (session, _) = keeper.session.unwrap();
-        let by = people.may_on_server(&session, Capability::Host, now).await.unwrap();
+        let by = self.hosts().await;
         let home = HomeId(Uuid::now_v7());
         self.host.server.found(home).await.unwrap();
-        people.open_home(&by, home, now).await.unwrap();
-        let part = Part::new(Scope::Home(home), Role::Keeper, None, None).unwrap();
+        let link = self.opened(&by, home).await;
+        (home, link)
+    }
+
+    /// A home of some days, its keeper's link, a club, and the link of a coach in it.
+    pub async fn home_and_club(&self) -> (HomeId, String, ClubId, String) {
+        let (people, now, by) = (&self.host.people, self.host.now(), self.hosts().await);
+        let mut plan = sayso_sim::demo_home(now);
+        plan.days = 12;
+        let lived = sayso_sim::simulate(&plan, 3, now).unwrap().events;
+        let home = lived[0].home;
+        let store = self.host.server.found(home).await.unwrap();
+        for events in lived.chunks(500) {
+            store.append(events.to_vec()).await.unwrap();
+        }
+        let keeper = self.opened(&by, home).await;
+        let club = people.open_club(&by, &Label::new("Meadow Club").unwrap(), now, &mut OsSecrets).await.unwrap();
+        let part = Part::new(Scope::Club(club), Role::ClubKeeper, None, None).unwrap();
         let (_, secret) = people.invite(&by, &part, now, &mut OsSecrets).await.unwrap();
-        (home, format!("/join/{}", secret.reveal()))
+        let session = self.taken(&secret, "Heron").await;
+        let by = people.may_in_club(&session, Capability::ManageClub, club, now).await.unwrap();
+        let part = Part::new(Scope::Club(club), Role::Coach, None, None).unwrap();
+        let (_, secret) = people.invite(&by, &part, now, &mut OsSecrets).await.unwrap();
+        (home, keeper, club, format!("/join/{}", secret.reveal()))
+    }
+
+    async fn taken(&self, secret: &Secret, name: &str) -> Session {
+        let (name, language) = (Label::new(name).unwrap(), Language::En);
+        let taker = Taker::New { name: &name, language };
+        let (people, now) = (&self.host.people, self.host.now());
+        people.take_invitation(secret, taker, "", "", now, &mut OsSecrets).await.unwrap().session.unwrap().0
+    }
+
+    /// Leave to open homes and clubs.
+    async fn hosts(&self) -> Allowed {
+        let (people, now) = (&self.host.people, self.host.now());
+        let (_, first) = people.invite_first_keeper(now, &mut OsSecrets).await.unwrap();
+        let session = self.taken(&first, "Wren").await;
+        people.may_on_server(&session, Capability::Host, now).await.unwrap()
+    }
+
+    /// Opens a home that is founded; the path of its first keeper's link.
+    async fn opened(&self, by: &Allowed, home: HomeId) -> String {
+        let (people, now) = (&self.host.people, self.host.now());
+        people.open_home(by, home, now).await.unwrap();
+        let part = Part::new(Scope::Home(home), Role::Keeper, None, None).unwrap();
+        let (_, secret) = people.invite(by, &part, now, &mut OsSecrets).await.unwrap();
+        format!("/join/{}", secret.reveal())
     }
 
     /// What a home's log tells.

@@ -34,4 +34,5 @@ mod served;
 mod session;
 #[path = "../../crates/listen/tests/common/mod.rs"]
 mod sounds;
+mod talking;
 mod tour;

@@ -3,6 +3,7 @@
 //! Typed, without prose: `sayso-wording` turns it into words. Knows nothing of storage or pages. Welfare outranks every other advice. It never says that an animal does not understand.
 
 pub mod advice;
+pub mod agreed;
 pub mod agreement;
 pub mod buttons;
 pub mod called;

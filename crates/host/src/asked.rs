@@ -25,6 +25,9 @@ const OTHERS: AnyOf = &[C::RecordForOthers];
 const MEND: AnyOf = &[C::MendOwn];
 const CARDS: AnyOf = &[C::ChangeCards];
 const PLAN: AnyOf = &[C::Plan];
+const TALK: AnyOf = &[C::Agree, C::Advise];
+const AGREE: AnyOf = &[C::Agree];
+const ADVISE: AnyOf = &[C::Advise];
 const HOME: AnyOf = &[C::SettleHome];
 const IMPORT: AnyOf = &[C::Import];
 const EXPORT: AnyOf = &[C::Export];
@@ -124,6 +127,11 @@ pub static TABLE: &[Line] = &[
     ("/people/rule/new", CARDS, CARDS),
     ("/people/rule/{rule}", CARDS, CARDS),
     ("/a/{animal}/ideas", CARDS, CARDS),
+
+    ("/talk", TALK, NOBODY),
+    ("/talk/answer", NOBODY, AGREE),
+    ("/talk/write", ADVISE, ADVISE),
+    ("/talk/back", NOBODY, ADVISE),
 
     ("/sheets", SHEETS, NOBODY),
     ("/sheets/rules", RULES, NOBODY),

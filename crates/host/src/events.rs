@@ -9,8 +9,9 @@ use axum::body::Bytes;
 use axum::extract::State;
 use axum::extract::rejection::BytesRejection;
 use axum::http::HeaderMap;
-use sayso_model::{Event, Fault, HomeId, Problem, Problems, Story};
-use sayso_people::{Denied, HomeNow, Who, needs::may_append};
+use sayso_model::{Body, Event, Fault, HomeId, Label, Problem, Problems, Story};
+use sayso_people::may::may;
+use sayso_people::{Allowed, Capability, Denied, HomeNow, Who, needs::may_append};
 use sayso_store::Appended;
 use sayso_web::Error;
 use sayso_web::api::{Brought, Outcome};
@@ -42,9 +43,12 @@ pub async fn append(
         allowed.push((home, asks.allowed(home, events, &mut came).await?));
     }
     for (home, events) in allowed {
-        let (places, events): (Vec<usize>, Vec<Event>) = events.into_iter().unzip();
-        let outcomes = host.server.home(home).append(events).await?;
-        for (place, outcome) in places.into_iter().zip(outcomes) {
+        let taken = events.iter().map(|to| to.event.clone()).collect();
+        let outcomes = host.server.home(home).append(taken).await?;
+        for (Writes { place, event, proposes }, outcome) in events.into_iter().zip(outcomes) {
+            if let (Some(by), Appended::New) = (proposes, &outcome) {
+                host.people.witness_proposal(&by, &event, host.now()).await.map_err(told)?;
+            }
             if let Some(slot) = came.get_mut(place) {
                 *slot = Some(outcome);
             }
@@ -53,10 +57,20 @@ pub async fn append(
     brought.told(&locale, came.into_iter().flatten()).map(Json)
 }
 
+/// An event that may be written.
+struct Writes {
+    /// Its place in what came.
+    place: usize,
+    event: Event,
+    /// By which leave, where it is a coach's proposal: then it is remembered who wrote it.
+    proposes: Option<Allowed>,
+}
+
 /// Who asks.
 struct Asks<'a> {
     host: &'a Host,
     who: Who,
+    name: Label,
     fresh: bool,
 }
 
@@ -64,7 +78,7 @@ impl<'a> Asks<'a> {
     async fn of(host: &'a Host, signed: Signed) -> Result<Self, Error> {
         let who = host.people.who(signed.account.id).await.map_err(told)?;
         let fresh = host.people.is_fresh(&signed.session, host.now());
-        Ok(Self { host, who, fresh })
+        Ok(Self { host, who, name: signed.account.name, fresh })
     }
 
     /// The events of a home that may be written; the others are answered.
@@ -73,7 +87,7 @@ impl<'a> Asks<'a> {
         home: HomeId,
         events: Vec<(usize, Event)>,
         came: &mut [Option<Appended>],
-    ) -> Result<Vec<(usize, Event)>, Error> {
+    ) -> Result<Vec<Writes>, Error> {
         let (stories, now) = (Stories(&self.host.server), self.host.now());
         let known = self.host.people.known_to(&self.who, home, &stories, now).await.map_err(told)?;
         let story = match &known {
@@ -83,7 +97,7 @@ impl<'a> Asks<'a> {
         let mut may = Vec::new();
         for (place, event) in events {
             match self.ask(&event, known.as_ref(), story.as_deref()) {
-                Ok(()) => may.push((place, event)),
+                Ok(proposes) => may.push(Writes { place, event, proposes }),
                 // Kept on the phone until the person has signed in again; the rest of what came is, too.
                 Err(Denied::NotFresh(_)) => return Err(Error::NotFresh),
                 Err(why) => {
@@ -97,9 +111,14 @@ impl<'a> Asks<'a> {
         Ok(may)
     }
 
-    fn ask(&self, event: &Event, known: Option<&HomeNow>, story: Option<&Story>) -> Result<(), Denied> {
-        let first = |id| story.and_then(|s| s.ledger().first(id));
-        may_append(&self.who, event, known, first, self.host.now(), self.fresh).map(drop)
+    fn ask(&self, event: &Event, known: Option<&HomeNow>, story: Option<&Story>) -> Result<Option<Allowed>, Denied> {
+        let (first, now) = (|id| story.and_then(|s| s.ledger().first(id)), self.host.now());
+        may_append(&self.who, event, known, first, now, self.fresh)?;
+        let Body::Proposal(proposal) = &event.body else { return Ok(None) };
+        if proposal.from.name != self.name {
+            return Err(Denied::NotYourName);
+        }
+        may(&self.who, Capability::Advise, event.home, known, now).map(Some)
     }
 }
 
@@ -107,6 +126,7 @@ fn refused(why: Denied) -> Appended {
     let (field, fault) = match why {
         Denied::NothingHere => ("home", Fault::NotYourHome),
         Denied::NotToday => ("happened_at", Fault::NotYourDay),
+        Denied::NotYourName => ("body.from", Fault::NotYourAccount),
         Denied::NotByRole(_) | Denied::NotFresh(_) => ("body", Fault::NotYourRole),
     };
     Appended::Refused(Problems(vec![Problem { field: field.into(), fault }]))

@@ -13,12 +13,13 @@ use axum::response::Response;
 use sayso_model::HomeId;
 use sayso_people::Allowed;
 use sayso_web::Error;
-use sayso_web::leave::Leave;
+use sayso_web::leave::{Leave, NewProposal};
 use sayso_web::reading::asks_json;
 use sayso_web::told::no_such_page;
 use std::sync::Arc;
 
-/// Middleware on every route of a home: closed unless the table opens it for this account, now.
+/// Middleware on every route of a home: closed unless the table opens it for this account, now. Of what a coach proposed there it
+/// is remembered who wrote it.
 ///
 /// # Errors
 /// [`Error::NotFound`] for a home that the account has nothing to do with, as for an address that is not there;
@@ -31,8 +32,8 @@ pub async fn guard(State(host): State<Arc<Host>>, mut request: Request, next: Ne
     let signed = extensions.get::<Signed>().cloned().ok_or(Error::NotSignedIn)?;
     let Some(any_of) = asked::of(request.method(), path.as_str()) else { return Err(no_such_page().await) };
     let role = to.who.memberships.iter().find(|m| m.part.scope().home() == Some(to.home)).map(|m| m.part);
-    let leave = match visit(&host, &signed, any_of, asked::page_of(path.as_str()), to).await {
-        Ok((_, leave)) => leave,
+    let (by, leave) = match visit(&host, &signed, any_of, asked::page_of(path.as_str()), to).await {
+        Ok(found) => found,
         // A page is told with the ways out; scripts get the error as it is.
         Err(Error::Forbidden(why)) if !asks_json(request.headers()) && request.method().is_safe() => {
             return Ok(shut::out(&signed, request.headers(), role, why));
@@ -40,7 +41,11 @@ pub async fn guard(State(host): State<Arc<Host>>, mut request: Request, next: Ne
         Err(other) => return Err(other),
     };
     request.extensions_mut().insert(leave);
-    Ok(next.run(request).await)
+    let mut response = next.run(request).await;
+    if let Some(NewProposal(event)) = response.extensions_mut().remove() {
+        host.people.witness_proposal(&by, &event, host.now()).await.map_err(told)?;
+    }
+    Ok(response)
 }
 
 /// Asks for one of several capabilities in a home, for a page of that name: by which leave, and what pages go by.

@@ -247,6 +247,10 @@ bodies! {
     ConsentGiven => "consent_given",
     /// A home takes consent back.
     ConsentTakenBack => "consent_taken_back",
+    /// A coach proposes something, or asks.
+    Proposal boxed => "proposal",
+    /// A home answers a coach.
+    ProposalAnswer => "proposal_answer",
     /// Puts another event's content right.
     Correction => "correction",
     /// Takes another event back.

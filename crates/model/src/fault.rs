@@ -18,6 +18,9 @@ pub enum Fault {
     /// An event that whoever writes may not write in this role.
     #[error("is not for your role in this home")]
     NotYourRole,
+    /// An event in the name of another account than the one that is signed in.
+    #[error("must be the account that is signed in, under its own name")]
+    NotYourAccount,
     /// An event of a sitter on a day that was not agreed.
     #[error("must come on one of the days agreed with you")]
     NotYourDay,

@@ -183,6 +183,8 @@ text! {
     Label, 60, false, hidden_in_line;
     /// A remark: several lines, at most 2 000 characters.
     Note, 2_000, true, turning_in_text;
+    /// What two people write to each other: several lines, at most 500 characters.
+    ShortNote, 500, true, turning_in_text;
 }
 
 #[cfg(test)]

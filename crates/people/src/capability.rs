@@ -80,6 +80,10 @@ capabilities! {
     ChangeCards => "change_cards" in Home;
     /// Set up likes tests, checks, swaps, trials of a change
     Plan => "plan" in Home;
+    /// Propose and ask, under one's own name; see what came of it
+    Advise => "advise" in Home opens by CoachFigures looks yes;
+    /// Accept, decline and answer what a coach proposes or asks
+    Agree => "agree" in Home;
     /// The home's card: its name and zone
     SettleHome => "settle_home" in Home;
     /// Read files into the log

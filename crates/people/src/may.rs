@@ -20,6 +20,8 @@ pub struct HomeNow {
     pub zone: Zone,
     /// Its open consents.
     pub consents: Consents,
+    /// Events that this server saw being written by whom they name: givings of consent, and what coaches proposed.
+    pub witnessed: BTreeSet<EventId>,
 }
 
 impl HomeNow {
@@ -27,7 +29,8 @@ impl HomeNow {
     /// server, `witnessed`.
     #[must_use]
     pub fn of(home: HomeId, story: &Story, witnessed: &BTreeSet<EventId>, at: Moment) -> Self {
-        Self { home, zone: story.zone(), consents: consents(story, at).only(|given| witnessed.contains(&given)) }
+        let consents = consents(story, at).only(|given| witnessed.contains(&given));
+        Self { home, zone: story.zone(), consents, witnessed: witnessed.clone() }
     }
 }
 
@@ -76,6 +79,9 @@ pub enum Denied {
     /// It is not one of the sitter's days.
     #[error("this is not one of the days agreed")]
     NotToday,
+    /// It names another account than the one that writes.
+    #[error("it is not in the account's own name")]
+    NotYourName,
     /// The sign-in is too old for this.
     #[error("{} needs a fresh sign-in", .0.name())]
     NotFresh(Capability),

@@ -6,7 +6,7 @@
 use crate::capability::Capability;
 use crate::may::{Allowed, Denied, HomeNow, may};
 use crate::membership::Who;
-use sayso_model::{Body, Event, EventId, Moment, PersonId, Source};
+use sayso_model::{AccountId, Body, Event, EventId, Moment, PersonId, Proposal, Source};
 use std::collections::BTreeSet;
 
 /// What writing a body takes; none for amendments, which take what they amend takes ([`needs`]).
@@ -45,6 +45,8 @@ pub const fn needs_of(body: &Body) -> Option<Capability> {
         | Body::DesignNote(_)
         | Body::Remark(_) => Some(Capability::Record),
         Body::ConsentGiven(_) | Body::ConsentTakenBack(_) => Some(Capability::Consent),
+        Body::Proposal(_) => Some(Capability::Advise),
+        Body::ProposalAnswer(_) => Some(Capability::Agree),
         Body::Correction(_) | Body::Withdrawal(_) => None,
     }
 }
@@ -58,25 +60,45 @@ pub fn may_be_read_in(body: &Body) -> bool {
     !corrected && !consent(body)
 }
 
-/// Everything that writing an event takes. `first` finds an event of the home as first recorded, `me` is who the account is
-/// in the home's log.
+/// Whoever writes.
+#[derive(Clone, Copy, PartialEq, Eq, Debug)]
+pub struct Me {
+    /// The account.
+    pub account: AccountId,
+    /// Who it is in the home's log, if anyone.
+    pub person: Option<PersonId>,
+}
+
+impl Me {
+    /// Whether a proposal names this account as the one whose words it holds.
+    fn wrote(self, proposal: &Proposal) -> bool {
+        proposal.from.account == self.account
+    }
+}
+
+/// Everything that writing an event takes. `first` finds an event of the home as first recorded, `me` is who writes.
+///
+/// A coach is nobody in the home's log: what one proposes, and takes back of it, stands under the account that it names.
 ///
 /// An amendment takes what it puts right takes, and what it turns that into takes: a zone is not changed, and consent not
 /// touched, by way of an Undo. What amends an event that is not there yet could turn out to be either, so it takes both.
-pub fn needs<'a>(
-    event: &Event,
-    first: impl Fn(EventId) -> Option<&'a Event>,
-    me: Option<PersonId>,
-) -> BTreeSet<Capability> {
+pub fn needs<'a>(event: &Event, first: impl Fn(EventId) -> Option<&'a Event>, me: Me) -> BTreeSet<Capability> {
     let mut all: BTreeSet<Capability> = needs_of(&event.body).into_iter().collect();
     if let Body::Correction(correction) = &event.body {
         all.extend(needs_of(&correction.body));
     }
+    let mut by_account = matches!(event.body, Body::Proposal(_));
     if let Some(of) = event.body.amends() {
         match first(of) {
+            Some(Event { body: Body::Proposal(proposal), .. })
+                if me.wrote(proposal) && matches!(event.body, Body::Withdrawal(_)) =>
+            {
+                by_account = true;
+                all.insert(Capability::Advise);
+            }
             None => all.extend([Capability::Mend, Capability::Consent, Capability::SettleHome]),
             Some(target) => {
-                let own = me.is_some() && target.person == me;
+                let own = me.person.is_some() && target.person == me.person;
                 all.insert(if own { Capability::MendOwn } else { Capability::Mend });
                 all.extend(needs_of(&target.body));
             }
@@ -84,7 +106,8 @@ pub fn needs<'a>(
     }
     // A microphone hears presses of nobody in particular.
     let heard = event.source == Source::Heard && event.person.is_none();
-    if !heard && (me.is_none() || event.person != me) {
+    let under_own_name = event.person == me.person && (me.person.is_some() || by_account);
+    if !heard && !under_own_name {
         all.insert(Capability::RecordForOthers);
     }
     if event.source == Source::Import {
@@ -97,7 +120,8 @@ pub fn needs<'a>(
 /// it: `fresh` says whether it is.
 ///
 /// # Errors
-/// [`Denied`] for the first thing it takes that the account has not.
+/// [`Denied`] for the first thing it takes that the account has not; [`Denied::NotYourName`] for a proposal in another
+/// account's name.
 pub fn may_append<'a>(
     who: &Who,
     event: &Event,
@@ -110,13 +134,20 @@ pub fn may_append<'a>(
     // dated ahead goes by the day of sending.
     let when = event.happened_at.min(at);
     // Any leave to write at all comes first: to others the home does not exist.
-    let leave = may(who, Capability::Record, event.home, known, when)?;
-    let all = needs(event, first, leave.person);
+    let leave = may(who, Capability::Record, event.home, known, when);
+    let leave = leave.or_else(|why| may(who, Capability::Advise, event.home, known, when).map_err(|_| why))?;
+    let me = Me { account: who.account, person: leave.person };
+    let all = needs(event, first, me);
     for capability in &all {
         may(who, *capability, event.home, known, when)?;
         if capability.needs_fresh() && !fresh {
             return Err(Denied::NotFresh(*capability));
         }
+    }
+    if let Body::Proposal(proposal) = &event.body
+        && !me.wrote(proposal)
+    {
+        return Err(Denied::NotYourName);
     }
     Ok(leave)
 }

@@ -310,6 +310,19 @@ impl Names {
             }
             .into(),
             Kind::ConsentTakenBack => ConsentTakenBack { consent: Consent::Research, given: of }.into(),
+            Kind::Proposal => Proposal {
+                from: Author { account: AccountId(self.session.0), name: label("Brook") },
+                proposes: Proposed::Plan {
+                    lines: vec![PlanLine { word, way: Some(PlanWay::Show), minutes: 3, times: 3 }],
+                    last_day: at.day(&zone("Europe/Lisbon")).plus(6),
+                },
+                text: ShortNote::new("Keep it at the board.").ok(),
+                takes_up: Some(of),
+            }
+            .into(),
+            Kind::ProposalAnswer => {
+                ProposalAnswer { to: of, reply: Reply::Said, text: ShortNote::new("From Monday on.").ok() }.into()
+            }
             Kind::Correction => Correction {
                 of,
                 happened_at: Some(at.plus_seconds(-600.0)),

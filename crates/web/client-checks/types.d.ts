@@ -588,6 +588,13 @@ export interface components {
          * @description A likes test (preference assessment): one set of rewards, one format, one or more rounds.
          */
         AssessmentId: string;
+        /** @description Whose words these are: a coach belongs to no home, and an account may be erased, so the name of that day is written down. */
+        Author: {
+            /** @description The account. */
+            account: components["schemas"]["AccountId"];
+            /** @description What it was called then. */
+            name: components["schemas"]["Label"];
+        };
         /** @description What happened. On the wire an object whose `kind` names the variant. */
         Body: {
             /** @constant */
@@ -1166,6 +1173,26 @@ export interface components {
             /** @constant */
             kind: "consent_taken_back";
         } | {
+            /** @description Whose words. */
+            from: components["schemas"]["Author"];
+            /** @constant */
+            kind: "proposal";
+            /** @description What. */
+            proposes: components["schemas"]["Proposed"];
+            /** @description The earlier one that it takes up again. */
+            takes_up?: components["schemas"]["EventId"] | null;
+            /** @description In the coach's own words. */
+            text?: components["schemas"]["ShortNote"] | null;
+        } | {
+            /** @constant */
+            kind: "proposal_answer";
+            /** @description How. */
+            reply: components["schemas"]["Reply"];
+            /** @description In own words. */
+            text?: components["schemas"]["ShortNote"] | null;
+            /** @description The proposal. */
+            to: components["schemas"]["EventId"];
+        } | {
             /** @description Which animal it really was, if that was wrong. */
             animal?: components["schemas"]["AnimalId"] | null;
             /** @description The content as it should have been. */
@@ -1307,6 +1334,8 @@ export interface components {
             kind: string;
             problems?: components["schemas"]["Problem"][];
         };
+        /** @description A page of figures. */
+        FigurePage: "evidence" | "days" | "patterns" | "likes";
         /**
          * Format: double
          * @description Food in grams.
@@ -1535,6 +1564,25 @@ export interface components {
             /** @description The word. */
             word: components["schemas"]["WordId"];
         };
+        /** @description One word of a plan. */
+        PlanLine: {
+            /**
+             * Format: uint8
+             * @description Minutes each time.
+             */
+            minutes: number;
+            /**
+             * Format: uint8
+             * @description Times a day.
+             */
+            times: number;
+            /** @description How, where it is to be one way alone. */
+            way?: components["schemas"]["PlanWay"] | null;
+            /** @description The word. */
+            word: components["schemas"]["WordId"];
+        };
+        /** @description How a word of a plan is worked on: what the log can tell apart. */
+        PlanWay: "show" | "offer_in_view" | "ask_and_point" | "ask_between_two";
         /** @description A word of the next session's plan. */
         PlannedNow: {
             /**
@@ -1621,6 +1669,45 @@ export interface components {
             /** @description What was found and what would be right, in the language of Accept-Language. */
             what: string;
         };
+        /** @description What is proposed, noted or asked. */
+        Proposed: {
+            /** @description Its last day. */
+            last_day: components["schemas"]["Day"];
+            /** @description Word by word. */
+            lines: components["schemas"]["PlanLine"][];
+            /** @constant */
+            what: "plan";
+        } | {
+            /** @description The stage. */
+            stage: components["schemas"]["Stage"];
+            /** @constant */
+            what: "stage";
+            /** @description Which word. */
+            word: components["schemas"]["WordId"];
+        } | {
+            /** @description What it would say. */
+            says: components["schemas"]["Label"];
+            /** @constant */
+            what: "word";
+        } | {
+            /** @constant */
+            what: "likes";
+        } | {
+            /** @constant */
+            what: "check";
+            /** @description Of which word. */
+            word: components["schemas"]["WordId"];
+        } | {
+            /** @description About what, if not the whole. */
+            about?: components["schemas"]["TalkAbout"] | null;
+            /** @constant */
+            what: "note";
+        } | {
+            /** @description About what, if not the whole. */
+            about?: components["schemas"]["TalkAbout"] | null;
+            /** @constant */
+            what: "question";
+        };
         /** @description What a session is for. */
         Purpose: "showing" | "inviting" | "likes" | "probe";
         /**
@@ -1638,6 +1725,8 @@ export interface components {
             /** @description Why not, if so. */
             refusal?: string | null;
         };
+        /** @description How a home answers a coach. */
+        Reply: "accepted" | "declined" | "said";
         /**
          * Format: uuid
          * @description A thing the animal may want: food, play, touch, training, exploring, rest.
@@ -1711,6 +1800,8 @@ export interface components {
          * @description A stretch of time at the board that the animal may leave.
          */
         SessionId: string;
+        /** @description What two people write to each other: several lines, at most 500 characters. */
+        ShortNote: string;
         /** @description How strong a sign is. */
         SignLevel: "joining" | "mild" | "strong";
         /** @description A sign of body language. */
@@ -1757,6 +1848,23 @@ export interface components {
             swap: components["schemas"]["SwapId"];
             /** @description Words taking part. */
             words: components["schemas"]["WordId"][];
+        };
+        /** @description What a note or question is about. */
+        TalkAbout: {
+            /** @constant */
+            of: "word";
+            /** @description Which. */
+            word: components["schemas"]["WordId"];
+        } | {
+            /** @constant */
+            of: "session";
+            /** @description Which. */
+            session: components["schemas"]["SessionId"];
+        } | {
+            /** @constant */
+            of: "page";
+            /** @description Which. */
+            page: components["schemas"]["FigurePage"];
         };
         /** @description What the animal did after the answer. */
         Then: "took" | "ignored" | "left" | "pressed_again";

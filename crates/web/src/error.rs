@@ -128,6 +128,7 @@ impl From<Denied> for Error {
             Denied::NothingHere => Self::NotFound(words!(errors::no_such_page)),
             Denied::NotByRole(_) => Self::Forbidden(words!(host::not_by_role)),
             Denied::NotToday => Self::Forbidden(words!(host::not_today)),
+            Denied::NotYourName => Self::Forbidden(words!(host::not_your_name)),
             Denied::NotFresh(_) => Self::NotFresh,
         }
     }

@@ -5,7 +5,7 @@ use crate::page::Page;
 use crate::picture;
 use crate::rich;
 use maud::{DOCTYPE, Markup, html};
-use sayso_model::{AnimalId, Clock, PictureOf};
+use sayso_model::{AnimalId, Clock, Kind, PictureOf};
 use sayso_people::Capability;
 use sayso_wording::{Locale, say};
 
@@ -159,7 +159,7 @@ pub fn layout_with(page: &Page, tab: Tab, title: &str, modules: &[&str], body: M
                 (animal_switch(page, tab))
                 (who(page))
             }
-            nav.side aria-label=(say!(l, frame::pages)) { ul { (near(&Tab::ALL)) (sharing(page)) } }
+            nav.side aria-label=(say!(l, frame::pages)) { ul { (near(&Tab::ALL)) (talk(page)) (sharing(page)) } }
             main #main tabindex="-1" {
                 (heading(page, tab, title))
                 (not_understood(page))
@@ -175,7 +175,7 @@ pub fn layout_with(page: &Page, tab: Tab, title: &str, modules: &[&str], body: M
                     li {
                         details.more {
                             summary aria-current=[Tab::FAR.contains(&tab).then_some("true")] { (say!(l, frame::more)) }
-                            ul { (near(&Tab::FAR)) (sharing(page)) }
+                            ul { (near(&Tab::FAR)) (talk(page)) (sharing(page)) }
                         }
                     }
                 }
@@ -310,6 +310,15 @@ fn sharing(page: &Page) -> Markup {
             li { a href="/sharing" { (say!(&page.locale, frame::who_sees)) } }
         }
     }
+}
+
+/// The way to what coach and home agreed on: where there is a coach, or was one.
+fn talk(page: &Page) -> Markup {
+    let talks = match &page.leave {
+        Some(_) => page.may(Capability::Agree) || page.may(Capability::Advise),
+        None => page.story.as_recorded(Kind::Proposal).next().is_some(),
+    };
+    html! { @if talks { li { a href=(page.of_home("/talk")) { (say!(&page.locale, talk::title)) } } } }
 }
 
 /// Below every page on a server of many homes, where it moves nothing: who can see this, the account, the way out.

@@ -24,6 +24,10 @@ pub struct Leave {
     pub homes: Vec<HomeId>,
 }
 
+/// Stands beside an answer: a coach's proposal that was put into the log just now, for the server to remember who wrote it.
+#[derive(Clone, Debug)]
+pub struct NewProposal(pub Event);
+
 impl Leave {
     /// Whether it may do this in the home now, but for the freshness of the sign-in: for what a page offers.
     #[must_use]

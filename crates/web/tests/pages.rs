@@ -5,6 +5,7 @@ use std::path::{Path, PathBuf};
 
 /// Addresses that the rules do not visit, each with the reason.
 const NOT_LOOKED_AT: &[(&str, &str)] = &[
+    ("/talk/write", "a coach alone has it, on a server; tests/browser/talking.rs looks at it"),
     ("/", "leads on"),
     ("/start", "leads on where there is a home; its form is that of the people page"),
     ("/clips/{}", "a sound"),

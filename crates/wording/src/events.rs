@@ -223,6 +223,15 @@ impl Teller<'_> {
             Body::Remark(r) => say!(locale, events::remark, text = &r.text),
             Body::ConsentGiven(c) => say!(locale, events::consent_given, what = consent(locale, c.consent)),
             Body::ConsentTakenBack(c) => say!(locale, events::consent_taken_back, what = consent(locale, c.consent)),
+            Body::Proposal(p) => {
+                let what = crate::talk::proposed(locale, self.story, &p.proposes);
+                let what = p.text.as_ref().map_or_else(|| what.clone(), |text| format!("{what}: {text}"));
+                say!(locale, events::proposal, name = &p.from.name, what = what)
+            }
+            Body::ProposalAnswer(a) => {
+                let text = a.text.as_ref().map_or(NONE, |text| text.as_str());
+                say!(locale, events::proposal_answer, reply = a.reply.name(), text = text)
+            }
             Body::Correction(c) => say!(locale, events::correction, text = self.tell(&c.body)),
             Body::Withdrawal(w) => {
                 say!(locale, events::undone, because = w.because.as_ref().map_or(NONE, |b| b.as_str()))

@@ -33,6 +33,7 @@ pub mod recording;
 pub mod signs;
 mod sound_files;
 pub mod sounds;
+pub mod talk;
 mod times;
 mod value;
 pub mod wanted;

@@ -12,6 +12,7 @@ fn all() -> Vec<Fault> {
     vec![
         Fault::NotYourHome,
         Fault::NotYourRole,
+        Fault::NotYourAccount,
         Fault::NotYourDay,
         Fault::NoAnimal,
         Fault::Range { low: 1, high: 9, found: 12_345 },

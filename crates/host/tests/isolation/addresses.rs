@@ -44,7 +44,9 @@ fn opens(asker: &Asker, any_of: AnyOf) -> bool {
     any_of.iter().any(|capability| match grant(role, *capability) {
         Grant::Yes => role.scope() == sayso_people::role::ScopeKind::Home,
         Grant::OnDays => true,
-        Grant::WithConsent => matches!(capability, Capability::SeeFigures | Capability::SeeToday),
+        Grant::WithConsent => {
+            matches!(capability, Capability::SeeFigures | Capability::SeeToday | Capability::Advise)
+        }
         Grant::No => false,
     })
 }

@@ -13,3 +13,4 @@ mod leaving;
 mod rescue;
 mod roles;
 mod server;
+mod talk;

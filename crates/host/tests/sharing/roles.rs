@@ -39,12 +39,14 @@ async fn offered(house: &House, who: &Signed, first: &str, expected: &[&str]) {
         let open = house.get(who, &path).await.status == StatusCode::OK;
         assert_eq!(open, expected.contains(&path.rsplit('/').next().unwrap()), "{path}");
     }
+    let talks = house.get(who, "/talk").await.status == StatusCode::OK;
+    assert_eq!(talks, expected.contains(&"talk"), "{first}");
 }
 
 #[tokio::test(flavor = "multi_thread")]
 async fn each_role_sees_its_own_pages_and_no_door_that_is_closed_to_it() {
     let house = House::new().await;
-    let all = ["today", "board", "likes", "words", "evidence", "days", "log", "people", "sheets", "sharing"];
+    let all = ["today", "board", "likes", "words", "evidence", "days", "log", "people", "sheets", "sharing", "talk"];
     offered(&house, &house.keeper, "today", &all).await;
     let member = house.joined(Has::Member, "Mora").await;
     offered(&house, &member, "today", &all).await;
@@ -54,7 +56,8 @@ async fn each_role_sees_its_own_pages_and_no_door_that_is_closed_to_it() {
     offered(&house, &observer, "board", &["board", "sharing"]).await;
     let (club, _, coach) = house.club().await;
     house.post(&house.keeper, "/sharing/consent", &house.consent("coach_figures", club)).await;
-    offered(&house, &coach, "today", &["today", "likes", "words", "evidence", "days", "sheets", "sharing"]).await;
+    let coachs = ["today", "likes", "words", "evidence", "days", "sheets", "talk", "sharing"];
+    offered(&house, &coach, "today", &coachs).await;
     for closed in [&sitter, &observer, &coach] {
         // What is theirs to know, and nobody's name.
         let told = house.get(closed, "/sharing").await;

@@ -225,6 +225,37 @@ plain_enum! {
         /// Another reason.
         Other => "other",
     }
+    /// How a word of a plan is worked on: what the log can tell apart.
+    PlanWay {
+        /// Shown by a person.
+        Show => "show",
+        /// Invited by the thing in view.
+        OfferInView => "offer_in_view",
+        /// Invited by asking and pointing.
+        AskAndPoint => "ask_and_point",
+        /// Invited by asking between two.
+        AskBetweenTwo => "ask_between_two",
+    }
+    /// A page of figures.
+    FigurePage {
+        /// Evidence.
+        Evidence => "evidence",
+        /// Days.
+        Days => "days",
+        /// Patterns.
+        Patterns => "patterns",
+        /// Likes.
+        Likes => "likes",
+    }
+    /// How a home answers a coach.
+    Reply {
+        /// Yes.
+        Accepted => "accepted",
+        /// No.
+        Declined => "declined",
+        /// With words alone.
+        Said => "said",
+    }
 }
 
 impl ProbeDesign {

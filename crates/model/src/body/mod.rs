@@ -9,6 +9,7 @@ mod likes;
 mod probes;
 mod remarks;
 mod sessions;
+mod talk;
 
 pub use board::*;
 pub use consent::*;
@@ -19,3 +20,4 @@ pub use likes::*;
 pub use probes::*;
 pub use remarks::*;
 pub use sessions::*;
+pub use talk::*;

@@ -1,4 +1,4 @@
-//! Which givings of consent a keeper of the home wrote under the eyes of this server.
+//! Which givings of consent a keeper of the home wrote under the eyes of this server, and which proposals a coach.
 //!
 //! The order is: ask for leave ([`crate::Capability::Consent`]), append the event to the home's log, and where the log says that
 //! it is new, witness it. Where the last step is missing the giving opens nothing and is given once more; nothing opens by
@@ -8,7 +8,7 @@
 use super::People;
 use crate::capability::Capability;
 use crate::error::Error;
-use crate::may::Allowed;
+use crate::may::{Allowed, Denied};
 use crate::membership::{Scope, Who};
 use sayso_model::{Body, Coach, Event, EventId, HomeId, Moment};
 use std::collections::BTreeSet;
@@ -48,7 +48,30 @@ impl People {
         Ok(())
     }
 
-    /// Givings of a home that count, as far as this server knows: whether they still stand, its log says.
+    /// Remembers that a coach wrote a proposal that was appended just now. Where this is missing it is told as one of which
+    /// nobody saw who wrote it.
+    ///
+    /// # Errors
+    /// [`crate::may::Denied`] where `by` is no leave to propose in the event's home, or the event is no proposal of that account.
+    pub async fn witness_proposal(&self, by: &Allowed, event: &Event, now: Moment) -> Result<(), Error> {
+        by.is_for_at(Capability::Advise, Scope::Home(event.home))?;
+        match &event.body {
+            Body::Proposal(proposal) if proposal.from.account == by.account => {}
+            _ => return Err(Denied::NotYourName.into()),
+        }
+        sqlx::query(
+            "INSERT INTO people.witness (home, event, account, at) VALUES ($1, $2, $3, $4) ON CONFLICT DO NOTHING",
+        )
+        .bind(event.home.0)
+        .bind(event.id.0)
+        .bind(by.account.0)
+        .bind(now.millis())
+        .execute(&self.pool)
+        .await?;
+        Ok(())
+    }
+
+    /// Givings and proposals of a home that count, as far as this server knows: whether they still stand, its log says.
     ///
     /// # Errors
     /// Where the database fails.

@@ -47,8 +47,8 @@ fn consent(kind: u8, to_club: bool) -> Consent {
     }
 }
 
-const SEES: [(u8, Capability); 4] =
-    [(0, Capability::SeeToday), (0, Capability::SeeFigures), (1, Capability::SeeLog), (2, Capability::HearSnippets)];
+const SEES: [(u8, Capability); 5] =
+    [(0, Capability::SeeToday), (0, Capability::SeeFigures), (0, Capability::Advise), (1, Capability::SeeLog), (2, Capability::HearSnippets)];
 
 proptest! {
     #[test]
@@ -124,7 +124,7 @@ fn who_can_see_is_what_each_may_see() {
     ];
     let told = who_can_see(&known, &everyone, at(0));
     let of = |n: AccountId| told.iter().filter(|s| s.account == n).map(|s| s.capability).collect::<Vec<_>>();
-    assert_eq!(of(COACH), [Capability::SeeToday, Capability::SeeFigures]);
+    assert_eq!(of(COACH), [Capability::SeeToday, Capability::SeeFigures, Capability::Advise]);
     assert_eq!(of(account(2)), [Capability::SeeToday, Capability::SeeRules]);
     for nobody in [3, 8, 9] {
         assert!(of(account(nobody)).is_empty());

@@ -7,3 +7,4 @@ mod days;
 mod denied;
 mod made;
 mod table;
+mod talk;

@@ -80,6 +80,8 @@ export function inWords(pad, body) {
     case "remark":
     case "consent_given":
     case "consent_taken_back":
+    case "proposal":
+    case "proposal_answer":
     case "correction":
     case "withdrawal":
       return body.kind.replaceAll("_", " "); // not noted on the pad
@@ -160,6 +162,8 @@ export const MAY = {
   remark: "back",
   consent_given: "stands",
   consent_taken_back: "stands",
+  proposal: "stands",
+  proposal_answer: "stands",
   correction: "back",
   withdrawal: "back",
 };

@@ -24,6 +24,7 @@ pub mod pictures;
 pub mod sheets;
 pub mod start;
 pub mod swaps;
+pub mod talk;
 pub mod today;
 pub mod who;
 pub mod words;
@@ -59,6 +60,7 @@ pub fn router() -> Router<AppState> {
         .merge(methods::router())
         .merge(glossary::router())
         .merge(words::router())
+        .merge(talk::router())
         .merge(sheets::router())
         .merge(homescreen::router())
         .merge(earlier::router())

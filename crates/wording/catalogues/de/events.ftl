@@ -156,3 +156,12 @@ events-in-force = { $force ->
     [changed] mit der Änderung
    *[other] wie immer
 }
+events-proposal = Von { $name }: { $what }
+events-proposal-answer = { $reply ->
+    [accepted] Vorschlag eines Coachs angenommen
+    [declined] Vorschlag eines Coachs abgelehnt
+   *[said] Einem Coach geantwortet
+}{ $text ->
+    [none] { "" }
+   *[other] : { $text }
+}

@@ -59,6 +59,22 @@ faults-field = { $field ->
     [count] Anzahl
     [account] Konto
     [purpose] Zweck
+    [last_day] Letzter Tag
+    [about] Zu
+    [word_1] Wort 1
+    [way_1] Wie 1
+    [minutes_1] Minuten 1
+    [times_1] Mal am Tag 1
+    [word_2] Wort 2
+    [way_2] Wie 2
+    [minutes_2] Minuten 2
+    [times_2] Mal am Tag 2
+    [word_3] Wort 3
+    [way_3] Wie 3
+    [minutes_3] Minuten 3
+    [times_3] Mal am Tag 3
+    [reply] Antwort
+    [what] Was
    *[other] { $plain }
 }
 faults-not-kept = Noch nicht gespeichert.
@@ -164,4 +180,5 @@ faults-too-many-bytes = ist zu lang: { $bytes } Bytes, wo { $most } das Meiste s
 faults-not-written = lässt sich nicht als JSON schreiben
 faults-not-your-home = ist kein Zuhause, in das du hier schreiben kannst; vielleicht ist es gegangen
 faults-not-your-role = ist nicht für deine Rolle in diesem Zuhause
+faults-not-your-account = muss das angemeldete Konto sein, unter seinem eigenen Namen
 faults-not-your-day = muss an einem der mit dir vereinbarten Tage kommen

@@ -3,6 +3,7 @@ host-not-signed-in = Melde dich zuerst an.
 host-not-fresh = Dafür musst du dich frisch anmelden: Zeig noch einmal, dass du es bist.
 host-not-by-role = Deine Rolle reicht hier nicht so weit. Frag, wer das Zuhause verwaltet.
 host-not-today = Heute ist keiner der mit dir vereinbarten Tage.
+host-not-your-name = Das nennt ein anderes Konto als deines.
 host-not-valid = Dieser Link oder Code gilt nicht oder nicht mehr. Lass dir einen neuen geben.
 host-last-keeper = Das ist die letzte Person, die verwaltet. Mach erst jemand anderen dazu, dann kann diese gehen.
 host-taken = Das ist schon vergeben.

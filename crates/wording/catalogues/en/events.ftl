@@ -157,3 +157,12 @@ events-in-force = { $force ->
     [changed] with the change
    *[other] as always
 }
+events-proposal = From { $name }: { $what }
+events-proposal-answer = { $reply ->
+    [accepted] A coach’s proposal accepted
+    [declined] A coach’s proposal declined
+   *[said] Answered a coach
+}{ $text ->
+    [none] { "" }
+   *[other] : { $text }
+}

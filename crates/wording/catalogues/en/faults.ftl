@@ -18,6 +18,26 @@ faults-field = { $field ->
     [purpose] Purpose
     [words] Words
     [home] Home
+    [text] Text
+    [last_day] Last day
+    [says] What it would say
+    [about] About
+    [stage] Stage
+    [word] Word
+    [word_1] Word 1
+    [way_1] How 1
+    [minutes_1] Minutes 1
+    [times_1] Times a day 1
+    [word_2] Word 2
+    [way_2] How 2
+    [minutes_2] Minutes 2
+    [times_2] Times a day 2
+    [word_3] Word 3
+    [way_3] How 3
+    [minutes_3] Minutes 3
+    [times_3] Times a day 3
+    [reply] Answer
+    [what] What
    *[other] { $plain }
 }
 faults-not-kept = Not kept yet.
@@ -123,4 +143,5 @@ faults-too-many-bytes = is too long: { $bytes } bytes, where { $most } are the m
 faults-not-written = cannot be written as JSON
 faults-not-your-home = is not a home you can write in here; it may have left
 faults-not-your-role = is not for your role in this home
+faults-not-your-account = must be the account that is signed in, under its own name
 faults-not-your-day = must come on one of the days agreed with you

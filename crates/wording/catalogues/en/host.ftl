@@ -3,6 +3,7 @@ host-not-signed-in = Sign in first.
 host-not-fresh = This needs a fresh sign-in: show once more that it is you.
 host-not-by-role = Your role here does not reach so far. Ask a keeper of the home.
 host-not-today = Today is not one of the days agreed with you.
+host-not-your-name = This names another account than yours.
 host-not-valid = This link or code does not hold, or not any more. Ask for a new one.
 host-last-keeper = This is the last keeper. Make someone else a keeper first, then this one can go.
 host-taken = This is taken already.

@@ -156,3 +156,12 @@ events-in-force = { $force ->
     [changed] con el cambio
    *[other] como siempre
 }
+events-proposal = De { $name }: { $what }
+events-proposal-answer = { $reply ->
+    [accepted] Propuesta de un coach aceptada
+    [declined] Propuesta de un coach rechazada
+   *[said] Respuesta a un coach
+}{ $text ->
+    [none] { "" }
+   *[other] : { $text }
+}

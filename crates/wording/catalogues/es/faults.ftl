@@ -59,6 +59,22 @@ faults-field = { $field ->
     [count] Número
     [account] Cuenta
     [purpose] Fin
+    [last_day] Último día
+    [about] Sobre
+    [word_1] Palabra 1
+    [way_1] Cómo 1
+    [minutes_1] Minutos 1
+    [times_1] Veces al día 1
+    [word_2] Palabra 2
+    [way_2] Cómo 2
+    [minutes_2] Minutos 2
+    [times_2] Veces al día 2
+    [word_3] Palabra 3
+    [way_3] Cómo 3
+    [minutes_3] Minutos 3
+    [times_3] Veces al día 3
+    [reply] Respuesta
+    [what] Qué
    *[other] { $plain }
 }
 faults-not-kept = Aún no guardado.
@@ -164,4 +180,5 @@ faults-too-many-bytes = es demasiado largo: { $bytes } bytes, y { $most } es lo 
 faults-not-written = no se puede escribir como JSON
 faults-not-your-home = no es un hogar en el que puedas anotar aquí; quizá se ha ido
 faults-not-your-role = no es para tu papel en este hogar
+faults-not-your-account = tiene que ser la cuenta con la que entraste, con su propio nombre
 faults-not-your-day = tiene que llegar en uno de los días acordados contigo

@@ -3,6 +3,7 @@ host-not-signed-in = Primero inicia sesión.
 host-not-fresh = Para esto hace falta iniciar sesión de nuevo: muestra otra vez que eres tú.
 host-not-by-role = Tu papel aquí no llega hasta ahí. Pregunta a quien lleva el hogar.
 host-not-today = Hoy no es uno de los días acordados contigo.
+host-not-your-name = Esto nombra otra cuenta que la tuya.
 host-not-valid = Este enlace o código no vale, o ya no. Pide uno nuevo.
 host-last-keeper = Es la última persona que lo lleva. Da antes ese papel a otra; luego esta puede irse.
 host-taken = Esto ya está ocupado.

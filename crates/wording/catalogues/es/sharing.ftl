@@ -20,6 +20,7 @@ sharing-shows = { $what ->
     [see_figures] las cifras
     [see_log] el registro, nota por nota
     [hear_snippets] los sonidos guardados de pulsaciones
+    [advise] la página Acordado, para escribirte
     [export] todo el registro como archivo
    *[other] algo que esta versión no sabe nombrar
 }

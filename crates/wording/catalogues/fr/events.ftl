@@ -156,3 +156,12 @@ events-in-force = { $force ->
     [changed] avec le changement
    *[other] comme toujours
 }
+events-proposal = De { $name } : { $what }
+events-proposal-answer = { $reply ->
+    [accepted] Proposition d’un coach acceptée
+    [declined] Proposition d’un coach refusée
+   *[said] Réponse à un coach
+}{ $text ->
+    [none] { "" }
+   *[other] { " " }: { $text }
+}

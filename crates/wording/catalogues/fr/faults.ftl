@@ -59,6 +59,22 @@ faults-field = { $field ->
     [count] Nombre
     [account] Compte
     [purpose] But
+    [last_day] Dernier jour
+    [about] Sur
+    [word_1] Mot 1
+    [way_1] Comment 1
+    [minutes_1] Minutes 1
+    [times_1] Fois par jour 1
+    [word_2] Mot 2
+    [way_2] Comment 2
+    [minutes_2] Minutes 2
+    [times_2] Fois par jour 2
+    [word_3] Mot 3
+    [way_3] Comment 3
+    [minutes_3] Minutes 3
+    [times_3] Fois par jour 3
+    [reply] Réponse
+    [what] Quoi
    *[other] { $plain }
 }
 faults-not-kept = Pas encore enregistré.
@@ -164,4 +180,5 @@ faults-too-many-bytes = est trop long : { $bytes } octets, quand { $most } est l
 faults-not-written = ne peut pas s’écrire en JSON
 faults-not-your-home = n’est pas un foyer où tu peux écrire ici ; il est peut-être parti
 faults-not-your-role = n’est pas pour ton rôle dans ce foyer
+faults-not-your-account = doit être le compte connecté, sous son propre nom
 faults-not-your-day = doit arriver un des jours convenus avec toi

@@ -3,6 +3,7 @@ host-not-signed-in = Connecte-toi d’abord.
 host-not-fresh = Il faut pour cela une connexion récente : montre encore une fois que c’est toi.
 host-not-by-role = Ton rôle ici ne va pas jusque-là. Demande à qui tient le foyer.
 host-not-today = Aujourd’hui n’est pas un des jours convenus avec toi.
+host-not-your-name = Ceci nomme un autre compte que le tien.
 host-not-valid = Ce lien ou ce code n’est pas valable, ou ne l’est plus. Demandes-en un nouveau.
 host-last-keeper = C’est la dernière personne qui tient le lieu. Donne d’abord ce rôle à quelqu’un d’autre, puis celle-ci peut partir.
 host-taken = C’est déjà pris.

@@ -20,6 +20,7 @@ sharing-shows = { $what ->
     [see_figures] les chiffres
     [see_log] le journal, note par note
     [hear_snippets] les sons gardés des appuis
+    [advise] la page Convenu, pour t’écrire
     [export] tout le journal en fichier
    *[other] une chose que cette version ne sait pas nommer
 }

@@ -156,3 +156,12 @@ events-in-force = { $force ->
     [changed] com a mudança
    *[other] como sempre
 }
+events-proposal = De { $name }: { $what }
+events-proposal-answer = { $reply ->
+    [accepted] Proposta de um coach aceita
+    [declined] Proposta de um coach recusada
+   *[said] Resposta a um coach
+}{ $text ->
+    [none] { "" }
+   *[other] : { $text }
+}

@@ -59,6 +59,22 @@ faults-field = { $field ->
     [count] Número
     [account] Conta
     [purpose] Finalidade
+    [last_day] Último dia
+    [about] Sobre
+    [word_1] Palavra 1
+    [way_1] Como 1
+    [minutes_1] Minutos 1
+    [times_1] Vezes por dia 1
+    [word_2] Palavra 2
+    [way_2] Como 2
+    [minutes_2] Minutos 2
+    [times_2] Vezes por dia 2
+    [word_3] Palavra 3
+    [way_3] Como 3
+    [minutes_3] Minutos 3
+    [times_3] Vezes por dia 3
+    [reply] Resposta
+    [what] O quê
    *[other] { $plain }
 }
 faults-not-kept = Ainda não guardado.
@@ -164,4 +180,5 @@ faults-too-many-bytes = é longo demais: { $bytes } bytes, e { $most } é o máx
 faults-not-written = não pode ser escrito como JSON
 faults-not-your-home = não é uma casa em que você pode anotar aqui; talvez tenha saído
 faults-not-your-role = não é para o seu papel nesta casa
+faults-not-your-account = precisa ser a conta que entrou, com o próprio nome
 faults-not-your-day = precisa chegar num dos dias combinados com você

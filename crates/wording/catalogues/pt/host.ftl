@@ -3,6 +3,7 @@ host-not-signed-in = Entre primeiro.
 host-not-fresh = Para isso é preciso entrar de novo: mostre mais uma vez que é você.
 host-not-by-role = O seu papel aqui não vai tão longe. Fale com quem cuida da casa.
 host-not-today = Hoje não é um dos dias combinados com você.
+host-not-your-name = Isto nomeia outra conta que não a sua.
 host-not-valid = Este link ou código não vale, ou não vale mais. Peça um novo.
 host-last-keeper = É a última pessoa que cuida daqui. Dê antes esse papel a outra; depois esta pode sair.
 host-taken = Isto já está ocupado.

@@ -20,6 +20,7 @@ sharing-shows = { $what ->
     [see_figures] os números
     [see_log] o registro, nota por nota
     [hear_snippets] os sons guardados dos apertos
+    [advise] a página Combinado, para escrever a você
     [export] o registro inteiro como arquivo
    *[other] algo que esta versão não sabe nomear
 }

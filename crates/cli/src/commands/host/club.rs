@@ -2,7 +2,8 @@
 //! observer, consents. All of it comes about as it would in use: by invitations taken, events appended, consent witnessed.
 
 use sayso_model::{
-    Body, ClubId, Coach, Consent, ConsentGiven, Event, HomeId, Label, Language, Moment, PersonCard, PersonId, Story,
+    Author, Body, ClubId, Coach, Consent, ConsentGiven, Event, HomeId, Label, Language, Moment, PersonCard, PersonId,
+    PlanLine, PlanWay, Proposal, ProposalAnswer, Proposed, Reply, Story,
 };
 use sayso_notebook::Pen;
 use sayso_people::capability::Capability;
@@ -19,6 +20,9 @@ use uuid::Uuid;
 const BATCH: usize = 1000;
 /// Days agreed with the sitter, from some days ago.
 const SITTING: (i32, i32) = (-3, 25);
+/// How long ago the plan of the demo was agreed that is under way, and how many days plans go on.
+const PLAN_AGREED: i32 = 5;
+const PLAN_DAYS: i32 = 6;
 /// Where nobody has mail (RFC 2606).
 const MAIL_AT: &str = "example.org";
 
@@ -136,6 +140,11 @@ impl Maker<'_> {
                 _ => self.comes(&self.keeper(&host, run, person(run, 0)).await?, name_of(run)).await?,
             };
             self.consents(&keeper, run, club, place).await?;
+            match place {
+                1 => self.plan(&coach, run, None).await?,
+                2 => self.plan(&coach, run, Some(PLAN_AGREED)).await?,
+                _ => {}
+            }
             if place == 0 {
                 doors.push(self.door(&keeper, name_of(run), Role::Keeper, vec![of(0)?, of(1)?]).await?);
                 let sitter = self.joins(&keeper, run, Role::Sitter, called::SITTER).await?;
@@ -231,6 +240,33 @@ impl Maker<'_> {
             let event = self.event(run, ConsentGiven { consent: *consent, words_version: Consent::WORDS });
             self.write(&event).await?;
             self.people.witness(&leave, &event, self.now).await?;
+        }
+        Ok(())
+    }
+
+    /// A plan of the coach for the first words of a home's first animal: one that waits for an answer, or one that was agreed so many
+    /// days ago.
+    async fn plan(&self, coach: &Session, run: &Simulated, agreed: Option<i32>) -> Result<(), NotMade> {
+        let home = run.truth.ids.home;
+        let stories = Stories(self.server);
+        let leave = self.people.may(coach, Capability::Advise, home, &stories, self.now).await?;
+        let story = self.server.home(home).story(home).await?;
+        let Some(animal) = story.animals().into_keys().next() else { return Ok(()) };
+        let words = story.words_of(animal).into_iter().filter(|w| !w.closing).take(2);
+        let line = |word| PlanLine { word, way: Some(PlanWay::Show), minutes: 3, times: 3 };
+        let lines = words.map(|w| line(w.word)).collect();
+        let at = self.now.plus_seconds(-86_400.0 * f64::from(agreed.unwrap_or(0)));
+        let last_day = self.now.day(&run.truth.home.zone).plus(PLAN_DAYS);
+        let from = Author { account: leave.account, name: named(called::COACH)? };
+        let body = Proposal { from, proposes: Proposed::Plan { lines, last_day }, text: None, takes_up: None };
+        let written =
+            Event { animal: Some(animal), person: None, happened_at: at, recorded_at: at, ..self.event(run, body) };
+        self.write(&written).await?;
+        self.people.witness_proposal(&leave, &written, self.now).await?;
+        if agreed.is_some() {
+            let yes = ProposalAnswer { to: written.id, reply: Reply::Accepted, text: None };
+            let yes = self.event(run, yes);
+            self.write(&Event { animal: Some(animal), happened_at: at, recorded_at: at, ..yes }).await?;
         }
         Ok(())
     }

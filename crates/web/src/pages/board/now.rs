@@ -301,6 +301,8 @@ const fn on_the_pad(body: &Body) -> bool {
         | Body::Remark(_)
         | Body::ConsentGiven(_)
         | Body::ConsentTakenBack(_)
+        | Body::Proposal(_)
+        | Body::ProposalAnswer(_)
         | Body::Correction(_)
         | Body::Withdrawal(_) => false,
     }

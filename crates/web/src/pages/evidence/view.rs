@@ -40,6 +40,7 @@ pub fn word(page: &AnimalPage, e: &Evidence, causes: &[Weighed]) -> Markup {
         @if !e.standing.closing { (claim(page, e)) }
         (measured(page, e))
         @if !e.standing.closing { (behind(page, causes)) }
+        (crate::pages::talk::write_about(page, e.standing.word))
         p { a.link href="/methods" { (say!(locale, evidence::how_computed)) } }
     }
 }

@@ -3,7 +3,7 @@
 use crate::error::Error;
 use crate::form::optional;
 use crate::page::AnimalPage;
-use sayso_model::{Body, Day, Event, Key, PersonId, WordId};
+use sayso_model::{Body, Day, Event, Key, PersonId, Proposed, WordId};
 use sayso_wording::say;
 use sayso_wording::words;
 use serde::Deserialize;
@@ -91,6 +91,8 @@ impl Kind {
             | Body::Remark(_)
             | Body::ConsentGiven(_)
             | Body::ConsentTakenBack(_)
+            | Body::Proposal(_)
+            | Body::ProposalAnswer(_)
             | Body::Correction(_)
             | Body::Withdrawal(_) => Self::Other,
         }
@@ -203,6 +205,9 @@ fn about(body: &Body, word: WordId) -> bool {
             Body::WordCard(c) => c.word == word,
             Body::ClipCard(c) => c.word == word,
             Body::StageChoice(s) => s.word == word,
+            Body::Proposal(p) => {
+                matches!(&p.proposes, Proposed::Plan { lines, .. } if lines.iter().any(|l| l.word == word))
+            }
             _ => false,
         }
 }

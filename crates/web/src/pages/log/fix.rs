@@ -68,6 +68,8 @@ impl<'a> Fixable<'a> {
             | Body::Remark(_)
             | Body::ConsentGiven(_)
             | Body::ConsentTakenBack(_)
+            | Body::Proposal(_)
+            | Body::ProposalAnswer(_)
             | Body::Correction(_)
             | Body::Withdrawal(_) => Self::TimeOnly,
         }

@@ -167,7 +167,8 @@ fn entry(page: &AnimalPage, first: &Event, shown: bool) -> Markup {
 }
 
 /// Whether an entry is put right here. Cards are changed, or ticked off, where they stand: with an Undo of its first card an animal
-/// would be gone, and with it the page that brings it back. Consent is given and taken back on its own page.
+/// would be gone, and with it the page that brings it back. Consent is given and taken back on its own page; what a
+/// coach wrote, and what was answered, stands as it is, and another answer counts instead.
 pub fn mends(first: &Event) -> bool {
     !matches!(
         first.body,
@@ -176,6 +177,8 @@ pub fn mends(first: &Event) -> bool {
             | Body::AnimalCard(_)
             | Body::ConsentGiven(_)
             | Body::ConsentTakenBack(_)
+            | Body::Proposal(_)
+            | Body::ProposalAnswer(_)
     )
 }
 

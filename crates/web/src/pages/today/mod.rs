@@ -1,6 +1,7 @@
 //! Today: what to do now and why.
 
 pub mod advice;
+mod coach;
 mod ration;
 mod view;
 

@@ -1,6 +1,7 @@
 //! Markup of Today: welfare if there is any, one next thing, a line a word, what the week holds, what can wait.
 
 use super::advice::{button, caution, cautions, reason, reasons};
+use super::coach;
 use super::ration::ration;
 use crate::chart::spark;
 use crate::page::AnimalPage;
@@ -42,6 +43,7 @@ pub fn page(page: &AnimalPage, today: &Today) -> Markup {
     html! {
         (log::ahead(page))
         @for w in &today.welfare { (welfare(page, w)) }
+        (coach::line(page))
         @if on_the_way {
             div data-test="next" { (set_up(page, &page.card)) }
         } @else { (next(page, today)) }
@@ -216,6 +218,7 @@ fn line(page: &AnimalPage, w: &WordStep) -> Markup {
                 }
                 (spark(&w.trend, &trend))
                 span.step data-test="step" { (words_of::brief(l, name, &w.advice.act)) }
+                (coach::agreed(page, w.word.word))
             }
             p { strong { (words_of::act(l, name, &w.advice.act)) } }
             @if let Some(hint) = &w.hint { p { (words_of::hint(l, name, hint)) } }

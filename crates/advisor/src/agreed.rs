@@ -1,0 +1,137 @@
+//! What was agreed with a coach, and what the log has of it since: facts and counts, side by side. It judges nobody: a day without
+//! any record is a day without a record, not one on which nothing was done.
+
+use crate::advice::NamedWord;
+use crate::case::{Case, NAMELESS};
+use crate::estimate::Estimate;
+use crate::observe::showings;
+use sayso_model::{Body, Day, Event, Fact, Invitation, InvitationKind, Moment, PlanLine, PlanWay, SessionId, WordId};
+use std::collections::{BTreeMap, BTreeSet};
+
+/// Days looked back on before a plan, to set beside the days since.
+pub const BEFORE_DAYS: i32 = 28;
+
+/// One line of a plan, and what the log has of it.
+#[derive(Clone, PartialEq, Debug)]
+pub struct Kept {
+    /// The word.
+    pub word: NamedWord,
+    /// What was agreed.
+    pub line: PlanLine,
+    /// Times it was shown or invited, as the line says, since the agreement.
+    pub times: usize,
+    /// On how many days.
+    pub on_days: usize,
+    /// Sessions in which it was.
+    pub sessions: usize,
+    /// Their length in seconds, of those whose end is known.
+    pub seconds: f64,
+    /// How many of the sessions have an end.
+    pub timed: usize,
+    /// Presses of wanted invitations in the days before the agreement, and since.
+    pub pressed: (Estimate, Estimate),
+    /// Right presses of presses at invitations, before and since.
+    pub right: (Estimate, Estimate),
+}
+
+/// A plan, and what the log has of it.
+#[derive(Clone, PartialEq, Debug)]
+pub struct Doing {
+    /// Days of the plan so far; today is one once something of the plan was noted on it.
+    pub days: usize,
+    /// Days among them without any record of the animal.
+    pub no_record: usize,
+    /// Line by line.
+    pub lines: Vec<Kept>,
+}
+
+/// What the log has of a plan that was agreed at a moment and goes to a day, both included.
+#[must_use]
+pub fn doing(case: &Case<'_>, lines: &[PlanLine], agreed_at: Moment, last_day: Day) -> Doing {
+    let (zone, today) = (case.zone(), case.now().day(case.zone()));
+    let to = last_day.plus(1).start(zone).plus_seconds(-0.001).min(case.now());
+    let done: Vec<Done> = lines.iter().map(|line| done(case, line, agreed_at, to)).collect();
+    let first = agreed_at.day(zone);
+    let seen: BTreeSet<Day> = done.iter().flat_map(|d| d.at.iter().map(|(at, _)| at.day(zone))).collect();
+    let last = last_day.min(if seen.contains(&today) { today } else { today.plus(-1) });
+    let days: Vec<Day> = (0..=last.days_since(first)).map(|n| first.plus(n)).collect();
+    let recorded = |day: &Day| {
+        let mut all = case.story().all_between(case.animal(), day.start(zone), day.plus(1).start(zone));
+        all.any(is_of_the_animal)
+    };
+    let no_record = days.iter().filter(|day| !recorded(day)).count();
+    let lines = lines.iter().zip(done).map(|(line, done)| kept(case, line, &done, agreed_at, to)).collect();
+    Doing { days: days.len(), no_record, lines }
+}
+
+/// What a person noted of the animal, not what was written about it.
+fn is_of_the_animal(event: &Event) -> bool {
+    !matches!(event.body, Body::Proposal(_) | Body::ProposalAnswer(_))
+        && matches!(event.body.about().does, sayso_model::event::Does::Tells)
+}
+
+/// When a word was worked on as its line says, and in which session.
+struct Done {
+    at: Vec<(Moment, Option<SessionId>)>,
+}
+
+fn done(case: &Case<'_>, line: &PlanLine, from: Moment, to: Moment) -> Done {
+    let mut at: Vec<(Moment, Option<SessionId>)> = Vec::new();
+    if matches!(line.way, None | Some(PlanWay::Show)) {
+        let shown = showings(&case.answered_since(from), Some(line.word));
+        at.extend(shown.iter().map(|s| (s.press.at(), s.press.part.session)));
+    }
+    let invited = case.story().between::<Invitation>(case.animal(), from, to);
+    let meant = |i: &Fact<'_, Invitation>| i.part.word == line.word && way_fits(line.way, i.part.way);
+    at.extend(invited.filter(meant).map(|i| (i.at(), i.part.session)));
+    at.retain(|(at, _)| *at <= to);
+    Done { at }
+}
+
+fn way_fits(agreed: Option<PlanWay>, way: InvitationKind) -> bool {
+    match agreed {
+        None => true,
+        Some(PlanWay::Show) => false,
+        Some(PlanWay::OfferInView) => way == InvitationKind::OfferInView,
+        Some(PlanWay::AskAndPoint) => way == InvitationKind::AskAndPoint,
+        Some(PlanWay::AskBetweenTwo) => way == InvitationKind::AskBetweenTwo,
+    }
+}
+
+fn kept(case: &Case<'_>, line: &PlanLine, done: &Done, from: Moment, to: Moment) -> Kept {
+    let days: BTreeSet<Day> = done.at.iter().map(|(at, _)| at.day(case.zone())).collect();
+    let sessions: BTreeSet<SessionId> = done.at.iter().filter_map(|(_, session)| *session).collect();
+    let lengths: BTreeMap<SessionId, Option<f64>> =
+        case.sessions().iter().filter(|s| sessions.contains(&s.id())).map(|s| (s.id(), s.seconds())).collect();
+    let timed: Vec<f64> = lengths.values().filter_map(|s| *s).collect();
+    let before = from.day(case.zone()).plus(-BEFORE_DAYS).start(case.zone());
+    let figures = |from: Moment, to: Moment| figures(case, line.word, from, to);
+    let ((pressed_before, right_before), (pressed_since, right_since)) =
+        (figures(before, from.plus_seconds(-0.001)), figures(from, to));
+    Kept {
+        word: named(case, line.word),
+        line: *line,
+        times: done.at.len(),
+        on_days: days.len(),
+        sessions: sessions.len(),
+        seconds: timed.iter().sum(),
+        timed: timed.len(),
+        pressed: (pressed_before, pressed_since),
+        right: (right_before, right_since),
+    }
+}
+
+/// Pressed, of wanted, and right, of presses, at invitations of a word within a stretch.
+fn figures(case: &Case<'_>, word: WordId, from: Moment, to: Moment) -> (Estimate, Estimate) {
+    let within = |at: Moment| at >= from && at <= to;
+    let all = case.invitations(word);
+    let usable: Vec<bool> = all.usable.iter().filter(|u| within(u.invitation.at())).map(|u| u.pressed).collect();
+    let right: Vec<bool> = all.presses.iter().filter(|p| within(p.invitation.at())).map(|p| p.right()).collect();
+    let share = |all: &[bool]| Estimate::share(all.iter().filter(|yes| **yes).count(), all.len());
+    (share(&usable), share(&right))
+}
+
+fn named(case: &Case<'_>, word: WordId) -> NamedWord {
+    let card = case.story().words().get(&word).copied();
+    NamedWord { word, says: card.map_or_else(|| NAMELESS.to_owned(), |c| c.says.to_string()) }
+}

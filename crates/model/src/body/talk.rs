@@ -1,0 +1,249 @@
+//! What a coach proposes to a home or asks it, and what the home answers.
+
+use super::enums::{FigurePage, PlanWay, Reply};
+use crate::event::{About, Content, Does};
+use crate::fault::Fault;
+use crate::findings::Findings;
+use crate::id::*;
+use crate::stage::Stage;
+use crate::text::{Label, ShortNote, TextError};
+use crate::time::Day;
+use borsh::{BorshDeserialize, BorshSerialize};
+use serde::{Deserialize, Serialize};
+use std::collections::BTreeSet;
+
+/// Whose words these are: a coach belongs to no home, and an account may be erased, so the name of that day is written down.
+#[derive(Clone, PartialEq, Eq, Debug, Serialize, Deserialize, BorshSerialize, BorshDeserialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
+#[serde(deny_unknown_fields)]
+pub struct Author {
+    /// The account.
+    pub account: AccountId,
+    /// What it was called then.
+    pub name: Label,
+}
+
+/// One word of a plan.
+#[derive(
+    Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Debug, Serialize, Deserialize, BorshSerialize, BorshDeserialize,
+)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
+#[serde(deny_unknown_fields)]
+pub struct PlanLine {
+    /// The word.
+    pub word: WordId,
+    /// How, where it is to be one way alone.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub way: Option<PlanWay>,
+    /// Minutes each time.
+    pub minutes: u8,
+    /// Times a day.
+    pub times: u8,
+}
+
+impl PlanLine {
+    /// Most minutes at once: short stretches, which end before the animal has had enough.
+    pub const MOST_MINUTES: u8 = 15;
+    /// Most times a day.
+    pub const MOST_TIMES: u8 = 8;
+}
+
+/// What a note or question is about.
+#[derive(Clone, Copy, PartialEq, Eq, Debug, Serialize, Deserialize, BorshSerialize, BorshDeserialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
+#[serde(tag = "of", rename_all = "snake_case", deny_unknown_fields)]
+pub enum TalkAbout {
+    /// A word.
+    Word {
+        /// Which.
+        word: WordId,
+    },
+    /// A stretch at the board.
+    Session {
+        /// Which.
+        session: SessionId,
+    },
+    /// What a page of figures shows.
+    Page {
+        /// Which.
+        page: FigurePage,
+    },
+}
+
+/// What is proposed, noted or asked.
+#[derive(Clone, PartialEq, Eq, Debug, Serialize, Deserialize, BorshSerialize, BorshDeserialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
+#[serde(tag = "what", rename_all = "snake_case", deny_unknown_fields)]
+pub enum Proposed {
+    /// A plan for some days.
+    Plan {
+        /// Word by word.
+        lines: Vec<PlanLine>,
+        /// Its last day.
+        last_day: Day,
+    },
+    /// A stage for a word.
+    Stage {
+        /// Which word.
+        word: WordId,
+        /// The stage.
+        stage: Stage,
+    },
+    /// A word to add.
+    Word {
+        /// What it would say.
+        says: Label,
+    },
+    /// A likes test.
+    Likes,
+    /// A check of understanding.
+    Check {
+        /// Of which word.
+        word: WordId,
+    },
+    /// A note.
+    Note {
+        /// About what, if not the whole.
+        #[serde(default, skip_serializing_if = "Option::is_none")]
+        about: Option<TalkAbout>,
+    },
+    /// A question.
+    Question {
+        /// About what, if not the whole.
+        #[serde(default, skip_serializing_if = "Option::is_none")]
+        about: Option<TalkAbout>,
+    },
+}
+
+impl Proposed {
+    /// Most words in a plan.
+    pub const MOST_LINES: usize = 6;
+
+    /// Its name on the wire.
+    #[must_use]
+    pub const fn name(&self) -> &'static str {
+        match self {
+            Self::Plan { .. } => "plan",
+            Self::Stage { .. } => "stage",
+            Self::Word { .. } => "word",
+            Self::Likes => "likes",
+            Self::Check { .. } => "check",
+            Self::Note { .. } => "note",
+            Self::Question { .. } => "question",
+        }
+    }
+
+    /// Whether it is about one animal.
+    #[must_use]
+    pub const fn needs_animal(&self) -> bool {
+        match self {
+            Self::Plan { .. } | Self::Stage { .. } | Self::Likes | Self::Check { .. } => true,
+            Self::Word { .. } | Self::Note { .. } | Self::Question { .. } => false,
+        }
+    }
+
+    /// Whether carrying it out takes sessions, which rest while a strong sign rests them.
+    #[must_use]
+    pub const fn takes_sessions(&self) -> bool {
+        matches!(self, Self::Plan { .. } | Self::Likes | Self::Check { .. })
+    }
+
+    /// Whether it is settled by words alone: there is nothing in it to agree to.
+    #[must_use]
+    pub const fn is_words(&self) -> bool {
+        matches!(self, Self::Note { .. } | Self::Question { .. })
+    }
+
+    /// The one word it is about, if it is about one.
+    #[must_use]
+    pub fn word(&self) -> Option<WordId> {
+        match self {
+            Self::Stage { word, .. }
+            | Self::Check { word }
+            | Self::Note { about: Some(TalkAbout::Word { word }) }
+            | Self::Question { about: Some(TalkAbout::Word { word }) } => Some(*word),
+            Self::Plan { lines, .. } if lines.len() == 1 => lines.first().map(|line| line.word),
+            Self::Plan { .. } | Self::Word { .. } | Self::Likes | Self::Note { .. } | Self::Question { .. } => None,
+        }
+    }
+}
+
+/// A coach proposes something, or asks. Who may is not for the log to say; whether the account named wrote it, a server of many
+/// homes remembers.
+#[derive(Clone, PartialEq, Debug, Serialize, Deserialize, BorshSerialize, BorshDeserialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
+#[serde(deny_unknown_fields)]
+pub struct Proposal {
+    /// Whose words.
+    pub from: Author,
+    /// What.
+    pub proposes: Proposed,
+    /// In the coach's own words.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub text: Option<ShortNote>,
+    /// The earlier one that it takes up again.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub takes_up: Option<EventId>,
+}
+
+/// Counts as first recorded: a change could otherwise turn what was accepted into something else.
+impl Content for Proposal {
+    fn about(&self) -> About<'_> {
+        let needs_animal = self.proposes.needs_animal();
+        About { session: None, word: self.proposes.word(), needs_animal, as_recorded: true, does: Does::Tells }
+    }
+    fn check(&self, found: &mut Findings) {
+        if self.proposes.is_words() && self.text.is_none() {
+            found.wrong("text", Fault::Text(TextError::Empty));
+        }
+        if let Proposed::Plan { lines, .. } = &self.proposes {
+            found.within("proposes", |found| check_lines(lines, found));
+        }
+    }
+}
+
+fn check_lines(lines: &[PlanLine], found: &mut Findings) {
+    let distinct: BTreeSet<_> = lines.iter().map(|line| (line.word, line.way)).collect();
+    if distinct.len() != lines.len() {
+        found.wrong("lines", Fault::Twice);
+    }
+    if !(1..=Proposed::MOST_LINES).contains(&lines.len()) {
+        found.wrong("lines", Fault::HowMany { low: 1, high: Proposed::MOST_LINES, found: lines.len() });
+    }
+    for (line, place) in lines.iter().zip(1..) {
+        found.within(&format!("lines.{place}"), |found| {
+            if !(1..=PlanLine::MOST_MINUTES).contains(&line.minutes) {
+                found.wrong("minutes", Fault::range(1_u8, PlanLine::MOST_MINUTES, line.minutes));
+            }
+            if !(1..=PlanLine::MOST_TIMES).contains(&line.times) {
+                found.wrong("times", Fault::range(1_u8, PlanLine::MOST_TIMES, line.times));
+            }
+        });
+    }
+}
+
+/// The home answers a proposal.
+#[derive(Clone, PartialEq, Debug, Serialize, Deserialize, BorshSerialize, BorshDeserialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
+#[serde(deny_unknown_fields)]
+pub struct ProposalAnswer {
+    /// The proposal.
+    pub to: EventId,
+    /// How.
+    pub reply: Reply,
+    /// In own words.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub text: Option<ShortNote>,
+}
+
+/// Counts as first recorded: an Undo must not accept again what was declined.
+impl Content for ProposalAnswer {
+    fn about(&self) -> About<'_> {
+        About { session: None, word: None, needs_animal: false, as_recorded: true, does: Does::Tells }
+    }
+    fn check(&self, found: &mut Findings) {
+        if self.reply == Reply::Said && self.text.is_none() {
+            found.wrong("text", Fault::Text(TextError::Empty));
+        }
+    }
+}

@@ -1,0 +1,146 @@
+//! How the talk of a coach and a home stands: what is open, agreed, answered, over. Written so that whatever is unclear is not
+//! agreed:
+//!
+//! - a proposal is what it was when it was first recorded; one that was corrected or withdrawn since, by whomever, is taken back,
+//!   and nothing brings it back (a new proposal is a new event);
+//! - an acceptance that was amended accepts nothing; a "no" stays one, whatever was done to it;
+//! - of an acceptance and a "no" the later by (`happened_at`, id) counts.
+//!
+//! Whether the account named in a proposal wrote it, an event does not prove: a server of many homes remembers that beside the log.
+
+use crate::body::{PlanLine, Proposal, ProposalAnswer, Proposed, Reply};
+use crate::event::{Event, Kind, Part};
+use crate::id::{AnimalId, EventId, WordId};
+use crate::story::Story;
+use crate::time::{Day, Moment};
+use std::collections::BTreeMap;
+
+/// How a proposal stands.
+#[derive(Clone, Copy, PartialEq, Eq, Debug)]
+pub enum Standing {
+    /// Nobody has answered.
+    Open,
+    /// The home agreed.
+    Accepted,
+    /// The home said no.
+    Declined,
+    /// A note or question that was answered.
+    Answered,
+    /// Its last day has passed.
+    Ended {
+        /// Whether it was agreed to.
+        accepted: bool,
+    },
+    /// Taken back.
+    Withdrawn,
+}
+
+/// One answer.
+#[derive(Clone, Copy, PartialEq, Debug)]
+pub struct Answered<'a> {
+    /// The event.
+    pub event: &'a Event,
+    /// What it says.
+    pub part: &'a ProposalAnswer,
+}
+
+/// A proposal with its answers.
+#[derive(Clone, PartialEq, Debug)]
+pub struct Talk<'a> {
+    /// The event, as first recorded.
+    pub event: &'a Event,
+    /// What it says.
+    pub part: &'a Proposal,
+    /// Answers that nobody amended, by time.
+    pub answers: Vec<Answered<'a>>,
+    /// Since when the home agrees; none where it does not.
+    pub agreed_at: Option<Moment>,
+    /// How it stands.
+    pub standing: Standing,
+}
+
+impl Talk<'_> {
+    /// The proposal's id.
+    #[must_use]
+    pub const fn id(&self) -> EventId {
+        self.event.id
+    }
+
+    /// Whether it still waits for, or holds, the home: neither settled nor over.
+    #[must_use]
+    pub const fn is_live(&self) -> bool {
+        matches!(self.standing, Standing::Open | Standing::Accepted)
+    }
+
+    /// Whether the home may still say yes or no: a plan whose last day has passed, and what was taken back, is over.
+    #[must_use]
+    pub const fn may_be_settled(&self) -> bool {
+        !matches!(self.standing, Standing::Ended { .. } | Standing::Withdrawn)
+    }
+}
+
+/// Every proposal of a home with its answers, newest first, as it stands at a moment.
+#[must_use]
+pub fn talks(story: &Story, at: Moment) -> Vec<Talk<'_>> {
+    let today = at.day(&story.zone());
+    let mut answers: BTreeMap<EventId, Vec<Answered<'_>>> = BTreeMap::new();
+    for event in story.as_recorded(Kind::ProposalAnswer) {
+        if let Some(part) = ProposalAnswer::of(&event.body) {
+            answers.entry(part.to).or_default().push(Answered { event, part });
+        }
+    }
+    let mut all: Vec<Talk<'_>> = story
+        .as_recorded(Kind::Proposal)
+        .filter_map(|event| Proposal::of(&event.body).map(|part| (event, part)))
+        .map(|(event, part)| talk(story, today, event, part, answers.remove(&event.id).unwrap_or_default()))
+        .collect();
+    all.sort_by_key(|t| std::cmp::Reverse((t.event.happened_at, t.event.id)));
+    all
+}
+
+fn talk<'a>(
+    story: &Story,
+    today: Day,
+    event: &'a Event,
+    part: &'a Proposal,
+    mut answers: Vec<Answered<'a>>,
+) -> Talk<'a> {
+    let ledger = story.ledger();
+    answers.sort_by_key(|a| (a.event.happened_at, a.event.id));
+    // What closes counts whatever happened to it since; what opens, only as long as nobody touched it.
+    answers.retain(|a| a.part.reply == Reply::Declined || !ledger.is_amended(a.event.id));
+    let settled = answers.iter().rev().find(|a| a.part.reply != Reply::Said);
+    let accepted = settled.filter(|a| a.part.reply == Reply::Accepted);
+    let (accepted, declined) = (accepted.map(|a| a.event.happened_at), settled.is_some() && accepted.is_none());
+    let over = matches!(part.proposes, Proposed::Plan { last_day, .. } if last_day < today);
+    let standing = if ledger.is_amended(event.id) {
+        Standing::Withdrawn
+    } else if declined {
+        Standing::Declined
+    } else if part.proposes.is_words() && !answers.is_empty() {
+        Standing::Answered
+    } else if over {
+        Standing::Ended { accepted: accepted.is_some() }
+    } else if accepted.is_some() {
+        Standing::Accepted
+    } else {
+        Standing::Open
+    };
+    let agreed_at = accepted.filter(|_| matches!(standing, Standing::Accepted | Standing::Ended { .. }));
+    Talk { event, part, answers, agreed_at, standing }
+}
+
+/// The line of a plan that is in force for each word of an animal: that of the plan agreed last.
+#[must_use]
+pub fn agreed(all: &[Talk<'_>], animal: AnimalId) -> BTreeMap<WordId, PlanLine> {
+    let mut plans: Vec<(Moment, EventId, &[PlanLine])> = all
+        .iter()
+        .filter(|t| t.standing == Standing::Accepted && t.event.animal == Some(animal))
+        .filter_map(|t| match &t.part.proposes {
+            Proposed::Plan { lines, .. } => Some((t.agreed_at?, t.id(), lines.as_slice())),
+            _ => None,
+        })
+        .collect();
+    plans.sort_by_key(|(at, id, _)| (*at, *id));
+    plans.into_iter().flat_map(|(.., lines)| lines).map(|line| (line.word, *line)).collect()
+}

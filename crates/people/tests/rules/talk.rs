@@ -1,0 +1,95 @@
+//! A coach writes proposals, under their own name alone, as long as the home's consent stands; the home answers.
+
+use crate::made::*;
+use sayso_model::*;
+use sayso_people::Role;
+use sayso_people::capability::Capability as C;
+use sayso_people::needs::may_append;
+use sayso_people::*;
+
+const COACH: AccountId = account(7);
+const OTHER: AccountId = account(8);
+
+fn figures() -> Consent {
+    Consent::CoachFigures { to: Coach::Club { club: club(1) } }
+}
+
+fn open() -> HomeNow {
+    home_now(home(1), vec![event(1, home(1), -10, given(figures()))], at(0))
+}
+
+fn proposal(n: u128, of: AccountId) -> Event {
+    let from = Author { account: of, name: Label::new("Brook").unwrap() };
+    let text = ShortNote::new("How was the week?").ok();
+    event(n, home(1), 0, Proposal { from, proposes: Proposed::Question { about: None }, text, takes_up: None })
+}
+
+#[test]
+fn a_coach_writes_under_the_own_name_and_nothing_else() {
+    let (coach, known) = (who(COACH, &[part(Role::Coach)]), open());
+    let may = |event: &Event| may_append(&coach, event, Some(&known), |_| None, at(0), true).map(|a| a.capability);
+    assert_eq!(may(&proposal(9, COACH)), Ok(C::Advise));
+    assert_eq!(may(&proposal(9, OTHER)), Err(Denied::NotYourName), "another account's name");
+    let person = PersonId(id(50));
+    let as_person = Event { person: Some(person), ..proposal(9, COACH) };
+    assert_eq!(may(&as_person), Err(Denied::NotByRole(C::RecordForOthers)), "nor in a person's of the home");
+    let read_in = Event { source: Source::Import, ..proposal(9, COACH) };
+    assert_eq!(may(&read_in), Err(Denied::NotByRole(C::Import)));
+    for sample in sayso_sim::samples().into_iter().filter(|e| e.body.kind() != Kind::Proposal) {
+        for person in [None, Some(person)] {
+            let event = Event { home: home(1), person, happened_at: at(0), ..sample.clone() };
+            assert!(may(&event).is_err(), "{:?}", event.body.kind());
+        }
+    }
+}
+
+#[test]
+fn it_ends_with_the_consent_or_the_role() {
+    let (coach, write) = (who(COACH, &[part(Role::Coach)]), proposal(9, COACH));
+    let closed = home_now(home(1), Vec::new(), at(0));
+    let told = may_append(&coach, &write, Some(&closed), |_| None, at(0), true);
+    assert_eq!(told, Err(Denied::NothingHere));
+    let log = Consent::CoachLog { to: Coach::Club { club: club(1) } };
+    let log_only = home_now(home(1), vec![event(1, home(1), -10, given(log))], at(0));
+    let told = may_append(&coach, &write, Some(&log_only), |_| None, at(0), true);
+    assert!(matches!(told, Err(Denied::NotByRole(_))), "{told:?}");
+    let gone = who(COACH, &[]);
+    assert_eq!(may_append(&gone, &write, Some(&open()), |_| None, at(0), true), Err(Denied::NothingHere));
+    let elsewhere = Part::new(Scope::Club(club(2)), Role::Coach, None, None).unwrap();
+    let stranger = who(COACH, &[elsewhere]);
+    assert_eq!(may_append(&stranger, &write, Some(&open()), |_| None, at(0), true), Err(Denied::NothingHere));
+}
+
+#[test]
+fn its_author_alone_takes_it_back_and_nobody_changes_it() {
+    let (known, written) = (open(), proposal(9, COACH));
+    let first = |of| (of == written.id).then_some(&written);
+    let back = event(10, home(1), 1, Withdrawal { of: written.id, because: None });
+    let body = Box::new(Body::from(Remark { text: Note::new("x").unwrap() }));
+    let turn = event(10, home(1), 1, Correction { of: written.id, happened_at: None, animal: None, body });
+    let body = Box::new(written.body.clone());
+    let into = event(10, home(1), 1, Correction { of: EventId(id(70)), happened_at: None, animal: None, body });
+    let may = |of: &Who, event: &Event| may_append(of, event, Some(&known), first, at(1), true);
+    assert!(may(&who(COACH, &[part(Role::Coach)]), &back).is_ok());
+    assert!(may(&who(OTHER, &[part(Role::Coach)]), &back).is_err(), "another coach");
+    for role in [Role::Keeper, Role::Member, Role::Sitter, Role::Observer] {
+        assert!(may(&who(account(1), &[part(role)]), &back).is_err(), "{role:?}");
+    }
+    for amendment in [&turn, &into] {
+        assert!(may(&who(COACH, &[part(Role::Coach)]), amendment).is_err());
+        assert!(may(&who(account(1), &[part(Role::Keeper)]), amendment).is_err());
+    }
+}
+
+#[test]
+fn keepers_and_members_answer() {
+    let known = open();
+    let answer = ProposalAnswer { to: EventId(id(9)), reply: Reply::Accepted, text: None };
+    for role in Role::ALL {
+        let person =
+            matches!(role, Role::Keeper | Role::Member | Role::Sitter | Role::Observer).then_some(PersonId(id(50)));
+        let event = Event { person, ..event(11, home(1), 0, answer.clone()) };
+        let told = may_append(&who(COACH, &[part(role)]), &event, Some(&known), |_| None, at(0), true);
+        assert_eq!(told.is_ok(), matches!(role, Role::Keeper | Role::Member), "{role:?}: {told:?}");
+    }
+}

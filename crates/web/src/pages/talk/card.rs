@@ -1,0 +1,178 @@
+//! One thing a coach wrote: whose words, what, what was answered, and what can be done about it.
+
+use super::going::going;
+use super::{address, is_home, is_witnessed, writer};
+use crate::page::Page;
+use crate::typed::Typed;
+use maud::{Markup, html};
+use sayso_model::talks::{Answered, Standing, Talk};
+use sayso_model::{EventId, Proposed, Reply, ShortNote};
+use sayso_people::Capability;
+use sayso_wording::say;
+use sayso_wording::talk::{line, proposed};
+
+/// One of them.
+pub fn card(page: &Page, all: &[Talk<'_>], talk: &Talk<'_>, typed: &Typed) -> Markup {
+    let (l, part) = (&page.locale, talk.part);
+    let at = l.weekday_date_time(talk.event.happened_at, &page.zone);
+    let with = talk.event.animal.filter(|_| page.animals().len() > 1);
+    let with = with.and_then(|id| page.story.animals().get(&id).map(|card| card.name.to_string()));
+    let earlier = part.takes_up.and_then(|id| all.iter().find(|t| t.id() == id));
+    html! {
+        section.card id=(format!("t-{}", talk.id())) data-test="talk" data-standing=(named(talk.standing)) {
+            p.topic.quiet { (say!(l, talk::from, name = &part.from.name)) " · " (at) @if let Some(name) = with { " · " (name) } }
+            @if !is_witnessed(page, talk) { p.hint data-test="from-file" { (say!(l, talk::from_file, name = &part.from.name)) } }
+            p.act { strong { (proposed(l, &page.story, &part.proposes)) } }
+            @if let Proposed::Plan { lines, .. } = &part.proposes {
+                ul.short { @for one in lines { li { (line(l, &page.story, one)) } } }
+            }
+            @if let Some(text) = &part.text { p.lines data-test="text" { (text) } }
+            @if let Some(earlier) = earlier {
+                p.quiet { a href=(format!("#t-{}", earlier.id())) { (say!(l, talk::takes_up, what = proposed(l, &page.story, &earlier.part.proposes))) } }
+            }
+            @for answer in &talk.answers { (answered(page, answer)) }
+            @if let Some(over) = over(talk.standing) { p.quiet data-test="standing" { (say!(l, talk::standing, standing = over)) } }
+            (going(page, talk))
+            (to_do(page, talk))
+            @if is_home(page) { (answer(page, talk, typed)) }
+            (of_the_coach(page, talk))
+        }
+    }
+}
+
+/// How it stands, for programs.
+const fn named(standing: Standing) -> &'static str {
+    match standing {
+        Standing::Open => "open",
+        Standing::Accepted => "accepted",
+        Standing::Declined => "declined",
+        Standing::Answered => "answered",
+        Standing::Ended { .. } => "ended",
+        Standing::Withdrawn => "withdrawn",
+    }
+}
+
+/// Why it is over, as a message chooses by, where no answer says so already.
+const fn over(standing: Standing) -> Option<&'static str> {
+    match standing {
+        Standing::Ended { accepted: true } => Some("ended"),
+        Standing::Ended { accepted: false } => Some("over"),
+        Standing::Withdrawn => Some("withdrawn"),
+        Standing::Open | Standing::Accepted | Standing::Declined | Standing::Answered => None,
+    }
+}
+
+fn answered(page: &Page, answer: &Answered<'_>) -> Markup {
+    let l = &page.locale;
+    let card = answer.event.person.and_then(|id| page.story.people().get(&id).copied());
+    let who = card.map_or_else(|| say!(l, talk::someone), |card| card.name.to_string());
+    let when = l.weekday_date_time(answer.event.happened_at, &page.zone);
+    html! {
+        p.quiet data-test="reply" { (say!(l, talk::reply, reply = answer.part.reply.name(), who = who, when = when)) }
+        @if let Some(text) = &answer.part.text { p.lines data-test="reply-text" { (text) } }
+    }
+}
+
+/// Where what was agreed is done, for whoever may.
+fn to_do(page: &Page, talk: &Talk<'_>) -> Markup {
+    let l = &page.locale;
+    let Some(animal) = talk.event.animal.or_else(|| page.animals().first().map(|a| a.animal)) else { return html! {} };
+    let at = |rest: &str| format!("/a/{animal}/{rest}");
+    let place = match &talk.part.proposes {
+        Proposed::Stage { word, .. } => {
+            Some((Capability::ChangeCards, at(&format!("words/card/{word}#stage")), say!(l, today::do_stage)))
+        }
+        Proposed::Word { .. } => Some((Capability::ChangeCards, at("words/new"), say!(l, talk::do_word))),
+        Proposed::Likes => Some((Capability::Plan, at("likes"), say!(l, today::do_likes))),
+        Proposed::Check { word } => {
+            Some((Capability::Plan, at(&format!("checks/new?words={word}")), say!(l, today::do_checks)))
+        }
+        Proposed::Plan { .. } | Proposed::Note { .. } | Proposed::Question { .. } => None,
+    };
+    let rests = talk.part.proposes.takes_sessions() && super::rests(page, animal);
+    html! {
+        @if let Some((takes, to, says)) = place
+            && talk.standing == Standing::Accepted && page.may(takes) && !rests {
+            p { a.button href=(to) data-test="do" { (says) } }
+        }
+    }
+}
+
+/// The home's answer: what it takes depends on how the thing stands.
+fn answer(page: &Page, talk: &Talk<'_>, typed: &Typed) -> Markup {
+    let l = &page.locale;
+    let words = talk.part.proposes.is_words();
+    let asks = matches!(talk.part.proposes, Proposed::Question { .. });
+    let button = |reply: Reply, primary: bool, says: String| {
+        html! { button.primary[primary] name="reply" value=(reply.name()) data-test=(reply.name()) { (says) } }
+    };
+    let yes = if words { say!(l, talk::noted) } else { say!(l, talk::accept) };
+    let no = if talk.standing == Standing::Accepted { say!(l, talk::not_any_more) } else { say!(l, talk::decline) };
+    let buttons = match talk.standing {
+        Standing::Open if asks => {
+            html! { (button(Reply::Said, true, say!(l, talk::answer))) (button(Reply::Declined, false, no)) }
+        }
+        Standing::Open => html! {
+            (button(Reply::Accepted, true, yes))
+            @if !words { (button(Reply::Declined, false, no)) }
+            (button(Reply::Said, false, say!(l, talk::answer)))
+        },
+        Standing::Accepted => {
+            html! { (button(Reply::Said, false, say!(l, talk::answer))) (button(Reply::Declined, false, no)) }
+        }
+        Standing::Declined if !words => {
+            html! { (button(Reply::Accepted, false, yes)) (button(Reply::Said, false, say!(l, talk::answer))) }
+        }
+        Standing::Declined | Standing::Answered => button(Reply::Said, false, say!(l, talk::answer)),
+        Standing::Ended { .. } | Standing::Withdrawn => return html! {},
+    };
+    let mine = typed.text("to") == talk.id().to_string();
+    let open = asks && talk.standing == Standing::Open;
+    html! {
+        form method="post" action=(address(page, "/talk/answer", &[])) {
+            input type="hidden" name="to" value=(talk.id());
+            @if open || mine { (words_of_home(page, talk.id(), typed, mine)) }
+            @else { details { summary { (say!(l, talk::add_words)) } (words_of_home(page, talk.id(), typed, mine)) } }
+            div.row { (buttons) }
+        }
+    }
+}
+
+/// The home's own words.
+fn words_of_home(page: &Page, talk: EventId, typed: &Typed, mine: bool) -> Markup {
+    let l = &page.locale;
+    let (id, wrong) = (format!("text-{talk}"), typed.sentence("text").filter(|_| mine));
+    let over = typed.sentence("reply").filter(|_| mine);
+    let mut told = vec![format!("{id}-hint")];
+    told.extend(wrong.as_ref().map(|_| "text".to_owned()));
+    html! {
+        div.field {
+            label for=(id) { (say!(l, talk::your_answer)) }
+            span.hint id=(format!("{id}-hint")) { (say!(l, talk::most, most = ShortNote::MOST)) }
+            @if let Some(what) = &wrong { span.wrong id="text" { (what) } }
+            @if let Some(what) = &over { span.wrong id="reply" { (what) } }
+            textarea id=(id) name="text" rows="2" aria-invalid=[wrong.as_ref().map(|_| "true")] aria-describedby=(told.join(" ")) {
+                @if mine { (typed.text("text")) }
+            }
+        }
+    }
+}
+
+/// What a coach can do about what they wrote.
+fn of_the_coach(page: &Page, talk: &Talk<'_>) -> Markup {
+    let l = &page.locale;
+    if writer(page).is_none_or(|leave| leave.who.account != talk.part.from.account) {
+        return html! {};
+    }
+    let again = [("takes_up", talk.id().to_string())];
+    html! {
+        div.row {
+            a.button href=(address(page, "/talk/write", &again)) data-test="write-again" { (say!(l, talk::write_again)) }
+            @if talk.is_live() {
+                form method="post" action=(address(page, "/talk/back", &[])) {
+                    button name="of" value=(talk.id()) data-test="take-back" { (say!(l, talk::take_back)) }
+                }
+            }
+        }
+    }
+}

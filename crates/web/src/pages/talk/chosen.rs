@@ -1,0 +1,36 @@
+//! What a coach writes, as far as it is chosen: what, and with which animal.
+
+use super::rests;
+use crate::page::Page;
+use crate::typed::Typed;
+use sayso_model::{AnimalCard, TalkAbout};
+
+/// Lines of a plan that the form has room for.
+pub const LINES: usize = 3;
+/// What can be written.
+pub const KINDS: [&str; 7] = ["plan", "stage", "word", "likes", "check", "note", "question"];
+
+/// What is written, once it was chosen.
+pub fn kind(typed: &Typed) -> Option<&'static str> {
+    KINDS.into_iter().find(|kind| *kind == typed.text("what"))
+}
+
+/// The animal it is about: as chosen, else the first.
+pub fn animal(page: &Page, typed: &Typed) -> Option<AnimalCard> {
+    let all = page.animals();
+    all.iter().find(|a| a.animal.to_string() == typed.text("animal")).or(all.first()).cloned()
+}
+
+/// Whether what was chosen takes sessions, while those of the animal rest.
+pub fn is_resting(page: &Page, kind: &str, animal: Option<&AnimalCard>) -> bool {
+    matches!(kind, "plan" | "likes" | "check") && animal.is_some_and(|a| rests(page, a.animal))
+}
+
+/// What a note is about, as the value of a field.
+pub fn said_about(about: &TalkAbout) -> String {
+    match about {
+        TalkAbout::Word { word } => format!("word:{word}"),
+        TalkAbout::Session { session } => format!("session:{session}"),
+        TalkAbout::Page { page } => format!("page:{}", page.name()),
+    }
+}

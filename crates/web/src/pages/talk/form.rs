@@ -1,0 +1,183 @@
+//! Markup of the coach's form: first what, then its fields.
+
+use super::address;
+use super::chosen::{KINDS, LINES, animal, is_resting, kind, said_about};
+use crate::fields::{area, day, line, number, select, summary};
+use crate::layout::{Tab, layout};
+use crate::leave::Leave;
+use crate::page::Page;
+use crate::typed::Typed;
+use maud::{Markup, html};
+use sayso_model::{AnimalCard, AnimalId, FigurePage, PlanWay, ShortNote, Stage, TalkAbout};
+use sayso_wording::events::stage;
+use sayso_wording::talk::{about, way_name};
+use sayso_wording::{Locale, say};
+
+/// Sessions that a note can be about, newest first.
+const SESSIONS: usize = 5;
+/// What an address carries on from one step to the next.
+const CARRIED: [&str; 3] = ["word", "about", "takes_up"];
+
+/// The page: the choice, or the form of what was chosen.
+pub fn page(page: &Page, leave: &Leave, typed: &Typed) -> Markup {
+    let (l, animal) = (&page.locale, animal(page, typed));
+    layout(
+        page,
+        Tab::None,
+        &say!(l, talk::write),
+        html! {
+            (summary(typed))
+            p { (say!(l, talk::write_intro, name = leave.name.as_str())) }
+            p.note { (say!(l, talk::not_a_vet)) }
+            @if let Some(animal) = &animal { (whose(page, typed, animal)) }
+            @match kind(typed) {
+                None => (choice(page, typed, animal.as_ref())),
+                Some(kind) => (fields(page, typed, kind, animal.as_ref())),
+            }
+            p { a href=(address(page, "/talk", &[])) { (say!(l, talk::title)) } }
+        },
+    )
+}
+
+/// The address of a step, for an animal.
+fn step(page: &Page, typed: &Typed, animal: Option<AnimalId>, what: Option<&str>) -> String {
+    let mut more: Vec<(&str, String)> = Vec::new();
+    more.extend(animal.map(|id| ("animal", id.to_string())));
+    more.extend(what.map(|kind| ("what", kind.to_owned())));
+    // What is taken up again says what it is: something else is something new.
+    let carried = CARRIED.into_iter().filter(|name| what.is_some() || *name != "takes_up");
+    let carried = carried.map(|name| (name, typed.text(name).to_owned()));
+    more.extend(carried.filter(|(_, value)| !value.is_empty() && value.chars().all(is_plain)));
+    address(page, "/talk/write", &more)
+}
+
+/// Ids and names, which need no escape in an address.
+const fn is_plain(c: char) -> bool {
+    c.is_ascii_alphanumeric() || matches!(c, '-' | ':' | '_')
+}
+
+/// For which animal, where there are several.
+fn whose(page: &Page, typed: &Typed, animal: &AnimalCard) -> Markup {
+    let (l, all) = (&page.locale, page.animals());
+    html! {
+        @if all.len() > 1 {
+            div.row data-test="whose" {
+                strong { (say!(l, talk::with, name = animal.name.as_str())) }
+                @for other in all.iter().filter(|a| a.animal != animal.animal) {
+                    a.link href=(address(page, "/talk/write", &[("animal", other.animal.to_string()), ("what", typed.text("what").to_owned())])) {
+                        (say!(l, talk::instead, name = other.name.as_str()))
+                    }
+                }
+            }
+        }
+    }
+}
+
+fn choice(page: &Page, typed: &Typed, animal: Option<&AnimalCard>) -> Markup {
+    let l = &page.locale;
+    let rests = animal.filter(|_| is_resting(page, "plan", animal));
+    html! {
+        @if let Some(animal) = rests { p.stop data-test="rests" { (say!(l, talk::rests, name = animal.name.as_str())) } }
+        h2 { (say!(l, talk::which)) }
+        ul.links {
+            @for kind in KINDS.into_iter().filter(|kind| !is_resting(page, kind, animal)) {
+                li { a href=(step(page, typed, animal.map(|a| a.animal), Some(kind))) data-test=(format!("write-{kind}")) { (say!(l, talk::kind, kind = kind)) } }
+            }
+        }
+    }
+}
+
+fn fields(page: &Page, typed: &Typed, kind: &'static str, with: Option<&AnimalCard>) -> Markup {
+    let l = &page.locale;
+    let needs_word = matches!(kind, "plan" | "stage" | "check");
+    let wordless = with.filter(|a| needs_word && page.story.words_of(a.animal).is_empty());
+    let rests = with.filter(|_| is_resting(page, kind, with));
+    html! {
+        h2 { (say!(l, talk::kind, kind = kind)) }
+        @if let Some(animal) = rests { p.stop data-test="rests" { (say!(l, talk::rests, name = animal.name.as_str())) } }
+        @else if let Some(animal) = wordless { p { (say!(l, talk::no_words, name = animal.name.as_str())) } }
+        @else {
+            form method="post" action=(address(page, "/talk/write", &[])) .stack {
+                input type="hidden" name="home" value=(page.home);
+                input type="hidden" name="what" value=(kind);
+                @if let Some(animal) = with { input type="hidden" name="animal" value=(animal.animal); }
+                @if !typed.text("takes_up").is_empty() { input type="hidden" name="takes_up" value=(typed.text("takes_up")); }
+                (of_kind(page, typed, kind, with))
+                @let hint = if matches!(kind, "note" | "question") { say!(l, talk::most, most = ShortNote::MOST) } else { say!(l, talk::if_you_like, most = ShortNote::MOST) };
+                (area(typed, "text", &say!(l, talk::field_text), &hint))
+                button.primary.wide data-test="send" { (say!(l, talk::send)) }
+            }
+        }
+        p { a href=(step(page, typed, with.map(|a| a.animal), None)) { (say!(l, talk::something_else)) } }
+    }
+}
+
+fn of_kind(page: &Page, typed: &Typed, kind: &str, with: Option<&AnimalCard>) -> Markup {
+    let l = &page.locale;
+    let word = || select(typed, "word", &say!(l, talk::field_word), "", &words(page, with));
+    match kind {
+        "plan" => plan(page, typed, with),
+        "stage" => {
+            let mut stages = vec![(String::new(), String::new())];
+            stages.extend(Stage::ALL.iter().map(|s| (s.name().to_owned(), stage(l, *s))));
+            html! { (word()) (select(typed, "stage", &say!(l, talk::field_stage), "", &stages)) }
+        }
+        "word" => line(typed, "says", &say!(l, talk::field_says), "", true),
+        "check" => word(),
+        "note" | "question" => select(typed, "about", &say!(l, talk::field_about), "", &abouts(page, with)),
+        _ => html! {},
+    }
+}
+
+/// Words of the animal, and none.
+fn words(page: &Page, with: Option<&AnimalCard>) -> Vec<(String, String)> {
+    let own = with.map(|a| page.story.words_of(a.animal)).unwrap_or_default();
+    let mut all = vec![(String::new(), String::new())];
+    all.extend(own.iter().map(|w| (w.word.to_string(), w.says.to_string())));
+    all
+}
+
+/// What a note can be about.
+fn abouts(page: &Page, with: Option<&AnimalCard>) -> Vec<(String, String)> {
+    let l = &page.locale;
+    let mut all: Vec<TalkAbout> = Vec::new();
+    if let Some(animal) = with {
+        all.extend(page.story.words_of(animal.animal).iter().map(|w| TalkAbout::Word { word: w.word }));
+        all.extend(FigurePage::ALL.iter().map(|page| TalkAbout::Page { page: *page }));
+        let sessions = page.story.sessions(animal.animal);
+        all.extend(sessions.iter().rev().take(SESSIONS).map(|s| TalkAbout::Session { session: s.id() }));
+    }
+    let mut options = vec![(String::new(), say!(l, talk::about_all))];
+    options.extend(all.iter().map(|of| (said_about(of), about(l, &page.story, of))));
+    options
+}
+
+fn ways(l: &Locale) -> Vec<(String, String)> {
+    let mut all = vec![(String::new(), say!(l, talk::way, way = way_name(None)))];
+    all.extend(PlanWay::ALL.iter().map(|way| (way.name().to_owned(), say!(l, talk::way, way = way.name()))));
+    all
+}
+
+fn plan(page: &Page, typed: &Typed, with: Option<&AnimalCard>) -> Markup {
+    let (l, words) = (&page.locale, words(page, with));
+    let one = |n: usize| {
+        html! {
+            fieldset data-test="line" {
+                legend { (say!(l, talk::line_of, number = n)) }
+                (select(typed, &format!("word_{n}"), &say!(l, talk::field_word), "", &words))
+                (select(typed, &format!("way_{n}"), &say!(l, talk::field_way), "", &ways(l)))
+                div.row.even {
+                    (number(typed, &format!("minutes_{n}"), &say!(l, talk::field_minutes), ""))
+                    (number(typed, &format!("times_{n}"), &say!(l, talk::field_times), ""))
+                }
+            }
+        }
+    };
+    // What was typed there stays in sight.
+    let more = (2..=LINES).any(|n| !typed.text(&format!("word_{n}")).is_empty());
+    html! {
+        (one(1))
+        details open[more] { summary { (say!(l, talk::more_lines)) } @for n in 2..=LINES { (one(n)) } }
+        (day(typed, "last_day", &say!(l, talk::field_last_day), ""))
+    }
+}

@@ -1,0 +1,147 @@
+//! Agreed: what coach and home say to each other through the work. For the home what is to be answered, what holds and how it goes;
+//! for the coach the same of what they wrote, and a form to write.
+
+mod card;
+mod chosen;
+mod form;
+mod going;
+mod view;
+mod write;
+
+use crate::error::Error;
+use crate::leave::Leave;
+use crate::page::{AnimalPage, Page};
+use crate::state::AppState;
+use crate::typed::{Typed, again, named};
+use axum::Router;
+use axum::response::{IntoResponse, Redirect, Response};
+use axum::routing::{get, post};
+use maud::{Markup, html};
+use sayso_advisor::Case;
+use sayso_advisor::welfare::rest_today;
+use sayso_model::talks::{Standing, Talk, talks};
+use sayso_model::{AnimalId, Event, EventId, ProposalAnswer, Reply, ShortNote, Withdrawal, WordId};
+use sayso_people::Capability;
+use sayso_wording::{say, words};
+
+/// Routes of the pages.
+pub fn router() -> Router<AppState> {
+    Router::new()
+        .route("/talk", get(show))
+        .route("/talk/answer", post(answer))
+        .route("/talk/write", get(write::ask).post(write::send))
+        .route("/talk/back", post(take_back))
+}
+
+/// Who may write to the home as a coach: on a server alone, for elsewhere nobody has an account.
+pub fn writer(page: &Page) -> Option<&Leave> {
+    page.leave.as_ref().filter(|_| page.may(Capability::Advise))
+}
+
+/// Whether the page is read for the home, not for a coach.
+fn is_home(page: &Page) -> bool {
+    page.may(Capability::Agree)
+}
+
+/// The talk as far as it is for whoever asks: a coach sees what they wrote themselves, and what was answered to it.
+pub fn seen(page: &Page) -> Vec<Talk<'_>> {
+    let mut all = talks(&page.story, page.now);
+    if !is_home(page) {
+        let me = page.leave.as_ref().map(|leave| leave.who.account);
+        all.retain(|t| Some(t.part.from.account) == me);
+    }
+    all
+}
+
+/// Whether this server saw it being written by whom it names.
+pub fn is_witnessed(page: &Page, talk: &Talk<'_>) -> bool {
+    page.leave.as_ref().is_some_and(|leave| leave.known.witnessed.contains(&talk.id()))
+}
+
+/// An address of these pages about this home, with more to say in it.
+pub fn address(page: &Page, path: &str, more: &[(&str, String)]) -> String {
+    let mut to = page.of_home(path);
+    for (name, value) in more {
+        to.push(if to.contains('?') { '&' } else { '?' });
+        to.push_str(&format!("{name}={value}"));
+    }
+    to
+}
+
+/// The way to write about a word whose figures one looks at, for a coach.
+pub fn write_about(page: &AnimalPage, word: WordId) -> Markup {
+    let more = [("animal", page.id.to_string()), ("word", word.to_string())];
+    html! {
+        @if writer(page).is_some() {
+            p { a.button href=(address(page, "/talk/write", &more)) data-test="write-about" { (say!(&page.locale, talk::write_about)) } }
+        }
+    }
+}
+
+/// Whether an animal's sessions rest because of a strong sign.
+fn rests(page: &Page, animal: AnimalId) -> bool {
+    rest_today(&case(page, animal))
+}
+
+fn case(page: &Page, animal: AnimalId) -> Case<'_> {
+    Case::new(&page.story, animal, page.now).with(page.state.kept.sums(page.home))
+}
+
+/// A short text that may be left out.
+fn short(typed: &mut Typed, name: &str) -> Option<ShortNote> {
+    let text = typed.text(name).to_owned();
+    if text.is_empty() { None } else { typed.checked(name, ShortNote::new(&text)) }
+}
+
+fn no_such() -> Error {
+    Error::NotFound(words!(talk::no_such))
+}
+
+async fn show(page: Page) -> Markup {
+    view::page(&page, &seen(&page), &Typed::default())
+}
+
+fn back_to(page: &Page, talk: EventId) -> Redirect {
+    Redirect::to(&format!("{}#t-{talk}", page.of_home("/talk")))
+}
+
+async fn answer(page: Page, typed: Typed) -> Result<Response, Error> {
+    let mut typed = typed.only(&["to", "reply", "text"])?;
+    let to: EventId = named(typed.text("to"), "proposal")?;
+    let all = seen(&page);
+    let talk = all.iter().find(|t| t.id() == to).ok_or_else(no_such)?;
+    let reply = typed.one_of("reply", Reply::ALL, Reply::name);
+    if typed.text("reply").is_empty() {
+        typed.wrong("reply", words!(faults::missing_choose));
+    }
+    let text = short(&mut typed, "text");
+    if reply == Some(Reply::Said) && typed.text("text").is_empty() {
+        typed.wrong("text", words!(faults::missing));
+    }
+    if matches!(reply, Some(Reply::Accepted | Reply::Declined)) && !talk.may_be_settled() {
+        typed.wrong("reply", words!(talk::over));
+    }
+    if typed.right()
+        && let Some(reply) = reply
+    {
+        let event = page.event(ProposalAnswer { to, reply, text });
+        if typed.kept(page.keep(vec![Event { animal: talk.event.animal, ..event }]).await)? {
+            return Ok(back_to(&page, to).into_response());
+        }
+    }
+    Ok(again(view::page(&page, &all, &typed)))
+}
+
+/// A coach takes back what they wrote.
+async fn take_back(page: Page, typed: Typed) -> Result<Redirect, Error> {
+    let typed = typed.only(&["of"])?;
+    let of: EventId = named(typed.text("of"), "proposal")?;
+    let me = writer(&page).ok_or_else(no_such)?.who.account;
+    let all = talks(&page.story, page.now);
+    let talk = all.iter().find(|t| t.id() == of && t.part.from.account == me).ok_or_else(no_such)?;
+    if talk.standing != Standing::Withdrawn {
+        let event = page.event(Withdrawal { of, because: None });
+        page.keep(vec![Event { animal: talk.event.animal, person: None, ..event }]).await?;
+    }
+    Ok(back_to(&page, of))
+}

@@ -1,0 +1,144 @@
+# What a coach and a home say to each other through the work: plans, notes, questions, answers.
+talk-title = Abgemacht
+talk-intro = Was du und dein Coach abmacht, und wie es läuft.
+talk-intro-coach = Was du diesem Zuhause geschrieben hast, und was daraus wurde.
+talk-not-a-vet = Ein Coach ist keine Tierärztin und kein Tierarzt. Bei Schmerz, Krankheit, Angst oder Bissen frag in der Tierarztpraxis oder eine Fachperson für Verhalten.
+talk-rest = Mit { $name } ruhen die Sitzungen zuerst. Nichts hiervon ist zu tun, bis Heute es sagt.
+talk-none = Hier ist noch nichts. Was ein Coach vorschlägt oder fragt, kommt hierher und zu Heute.
+talk-none-coach = Du hast diesem Zuhause noch nichts geschrieben.
+talk-open = Zu beantworten
+talk-open-coach = Wartet auf Antwort
+talk-now = Jetzt abgemacht
+talk-before = Früher ({ $count })
+talk-from = Von { $name }
+talk-from-file = Aus einer Datei gelesen: Niemand hier hat gesehen, dass { $name } es schrieb.
+talk-plan = Plan bis { $day }: { $words }
+talk-line = { $way ->
+    [show] „{ $word }“: zeigen, { $dose }
+    [offer_in_view] „{ $word }“: einladen mit der Sache in Sicht, { $dose }
+    [ask_and_point] „{ $word }“: fragen und hinzeigen, { $dose }
+    [ask_between_two] „{ $word }“: „dies oder das“ fragen, { $dose }
+   *[any] „{ $word }“: { $dose }
+}
+talk-dose = { $minutes ->
+    [one] { $minutes } Minute
+   *[other] { $minutes } Minuten
+}, { $times ->
+    [1] einmal am Tag
+    [2] zweimal am Tag
+   *[other] { $times }-mal am Tag
+}
+talk-stage = Stufe { $stage } für „{ $word }“
+talk-word = Ein neues Wort: „{ $word }“
+talk-likes = Ein Vorlieben-Test
+talk-check = Eine Prüfung des Verstehens von „{ $word }“
+talk-note = Eine Notiz
+talk-note-on = Eine Notiz zu { $about }
+talk-question = Eine Frage
+talk-question-on = Eine Frage zu { $about }
+talk-about-word = „{ $word }“
+talk-about-session = der Sitzung vom { $when }
+talk-about-page = der Seite { $page }
+talk-takes-up = Nimmt wieder auf: { $what }
+talk-accept = Annehmen
+talk-noted = Gelesen
+talk-decline = Ablehnen
+talk-not-any-more = Nicht mehr
+talk-answer = Antworten
+talk-your-answer = Deine Antwort
+talk-add-words = Worte dazu
+talk-most = Höchstens { $most } Zeichen.
+talk-if-you-like = Wenn du magst. Höchstens { $most } Zeichen.
+talk-reply = { $reply ->
+    [accepted] { $who } hat angenommen, { $when }
+    [declined] { $who } hat abgelehnt, { $when }
+   *[said] { $who } hat geantwortet, { $when }
+}
+talk-someone = Jemand aus dem Zuhause
+talk-standing = { $standing ->
+    [declined] abgelehnt
+    [answered] beantwortet
+    [ended] der letzte Tag ist vorbei
+    [over] vorbei ohne Antwort
+   *[withdrawn] zurückgenommen
+}
+talk-since = Seit { $since }. Letzter Tag: { $last }.
+talk-kept = { $way ->
+    [show] „{ $word }“ wurde gezeigt
+    [any] „{ $word }“ wurde gezeigt oder eingeladen
+   *[other] Zu „{ $word }“ wurde eingeladen
+} an { $on } von { $days ->
+    [one] { $days } Tag
+   *[other] { $days } Tagen
+}, { $times ->
+    [1] einmal
+    [2] zweimal
+   *[other] { $times }-mal
+}. Abgemacht: { $dose }.
+talk-not-begun = „{ $word }“: Noch ist kein Tag vorbei. Abgemacht: { $dose }.
+talk-sessions = { $sessions ->
+    [one] In { $sessions } Sitzung.
+   *[other] In { $sessions } Sitzungen.
+}
+talk-sessions-timed = { $sessions ->
+    [one] In { $sessions } Sitzung, { $minutes } min.
+   *[other] In { $sessions } Sitzungen, zusammen { $minutes } min.
+}
+talk-no-record = { $days ->
+    [one] { $days } Tag ist ganz ohne Eintrag: Über ihn lässt sich nichts sagen.
+   *[other] { $days } Tage sind ganz ohne Eintrag: Über sie lässt sich nichts sagen.
+}
+talk-does-it-help = Hilft es?
+talk-pressed = „{ $word }“, gedrückt bei gewollten Einladungen. Seitdem: { $since }. In den { $days } Tagen davor: { $before }.
+talk-right = „{ $word }“, richtig unter allem, was gedrückt wurde. Seitdem: { $since }. In den { $days } Tagen davor: { $before }.
+talk-other-causes = Auch anderes ändert sich. Ob es am Plan lag, sagen diese Zahlen nicht. Ein Versuch mit einer Änderung sagt mehr.
+talk-to-trial = Einen Versuch mit einer Änderung planen
+talk-do-word = Wort anlegen
+talk-card = Von { $name }: { $what }
+talk-card-more = Von { $names }: { $count } zu beantworten
+talk-row = Abgemacht: { $dose }
+talk-write = Diesem Zuhause schreiben
+talk-write-about = Hierzu schreiben
+talk-write-again = Noch einmal schreiben
+talk-take-back = Zurücknehmen
+talk-write-intro = Eins nach dem anderen, unter deinem Namen: { $name }. Das Zuhause nimmt an, lehnt ab oder antwortet.
+talk-which = Was?
+talk-kind = { $kind ->
+    [plan] Ein Plan für einige Tage
+    [stage] Eine Stufe für ein Wort
+    [word] Ein Wort zum Anlegen
+    [likes] Ein Vorlieben-Test
+    [check] Eine Prüfung des Verstehens
+    [note] Eine Notiz
+   *[question] Eine Frage
+}
+talk-rests = Wegen eines starken Zeichens ruhen die Sitzungen mit { $name }. Bis Heute das aufhebt, lässt sich keine Sitzung vorschlagen. Eine Notiz oder Frage schon.
+talk-rests-still = lässt sich jetzt nicht vorschlagen: Wegen eines starken Zeichens ruhen die Sitzungen mit { $name }
+talk-with = Mit { $name }
+talk-instead = Stattdessen { $name }
+talk-something-else = Etwas anderes
+talk-no-words = { $name } hat noch kein Wort.
+talk-line-of = Wort { $number }
+talk-more-lines = Weitere Wörter
+talk-field-word = Wort
+talk-field-way = Wie
+talk-way = { $way ->
+    [show] zeigen
+    [offer_in_view] einladen, die Sache in Sicht
+    [ask_and_point] einladen, fragen und hinzeigen
+    [ask_between_two] einladen, „dies oder das“
+   *[any] wie es passt
+}
+talk-field-minutes = Minuten
+talk-field-times = Mal am Tag
+talk-field-last-day = Letzter Tag
+talk-field-stage = Stufe
+talk-field-says = Was es sagen würde
+talk-field-about = Zu
+talk-about-all = allem
+talk-field-text = In deinen Worten
+talk-send = Abschicken
+talk-no-line = fehlt; wähl mindestens ein Wort
+talk-last-day-wrong = muss ein Tag von heute bis { $last } sein
+talk-no-such = So einen Vorschlag gibt es hier nicht.
+talk-over = ist vorbei oder zurückgenommen: Es gibt nichts mehr anzunehmen oder abzulehnen

@@ -1,0 +1,144 @@
+# What a coach and a home say to each other through the work: plans, notes, questions, answers.
+talk-title = Agreed
+talk-intro = What you and your coach agree on, and how it goes.
+talk-intro-coach = What you wrote to this home, and what came of it.
+talk-not-a-vet = A coach is not a vet. For pain, illness, fear or bites, ask a veterinarian or a qualified behaviour professional.
+talk-rest = Sessions with { $name } rest first. Nothing of this is to be done until Today says so.
+talk-none = Nothing here yet. What a coach proposes or asks comes here and to Today.
+talk-none-coach = You have written nothing to this home yet.
+talk-open = To answer
+talk-open-coach = Waiting for an answer
+talk-now = Agreed now
+talk-before = Before ({ $count })
+talk-from = From { $name }
+talk-from-file = Read from a file: nobody here saw { $name } write it.
+talk-plan = Plan up to { $day }: { $words }
+talk-line = { $way ->
+    [show] “{ $word }”: show it, { $dose }
+    [offer_in_view] “{ $word }”: invite with the thing in view, { $dose }
+    [ask_and_point] “{ $word }”: ask and point, { $dose }
+    [ask_between_two] “{ $word }”: ask “this or that”, { $dose }
+   *[any] “{ $word }”: { $dose }
+}
+talk-dose = { $minutes ->
+    [one] { $minutes } minute
+   *[other] { $minutes } minutes
+}, { $times ->
+    [1] once a day
+    [2] twice a day
+   *[other] { $times } times a day
+}
+talk-stage = Stage { $stage } for “{ $word }”
+talk-word = A new word: “{ $word }”
+talk-likes = A likes test
+talk-check = A check of understanding of “{ $word }”
+talk-note = A note
+talk-note-on = A note on { $about }
+talk-question = A question
+talk-question-on = A question on { $about }
+talk-about-word = “{ $word }”
+talk-about-session = the session of { $when }
+talk-about-page = the page { $page }
+talk-takes-up = Takes up again: { $what }
+talk-accept = Accept
+talk-noted = Noted
+talk-decline = Decline
+talk-not-any-more = Not any more
+talk-answer = Answer
+talk-your-answer = Your answer
+talk-add-words = Add words
+talk-most = At most { $most } characters.
+talk-if-you-like = If you like. At most { $most } characters.
+talk-reply = { $reply ->
+    [accepted] { $who } accepted, { $when }
+    [declined] { $who } declined, { $when }
+   *[said] { $who } answered, { $when }
+}
+talk-someone = Someone of the home
+talk-standing = { $standing ->
+    [declined] declined
+    [answered] answered
+    [ended] its last day has passed
+    [over] over without an answer
+   *[withdrawn] taken back
+}
+talk-since = Since { $since }. Last day: { $last }.
+talk-kept = { $way ->
+    [show] “{ $word }” was shown
+    [any] “{ $word }” was shown or invited
+   *[other] “{ $word }” was invited
+} on { $on } of { $days ->
+    [one] { $days } day
+   *[other] { $days } days
+}, { $times ->
+    [1] once
+    [2] twice
+   *[other] { $times } times
+}. Agreed: { $dose }.
+talk-not-begun = “{ $word }”: no day has passed yet. Agreed: { $dose }.
+talk-sessions = { $sessions ->
+    [one] In { $sessions } session.
+   *[other] In { $sessions } sessions.
+}
+talk-sessions-timed = { $sessions ->
+    [one] In { $sessions } session, { $minutes } min.
+   *[other] In { $sessions } sessions, { $minutes } min together.
+}
+talk-no-record = { $days ->
+    [one] { $days } day has no record at all: nothing can be said of it.
+   *[other] { $days } days have no record at all: nothing can be said of them.
+}
+talk-does-it-help = Does it help?
+talk-pressed = “{ $word }”, pressed of wanted invitations. Since then: { $since }. In the { $days } days before: { $before }.
+talk-right = “{ $word }”, right of presses. Since then: { $since }. In the { $days } days before: { $before }.
+talk-other-causes = Other things change too. Whether the plan did it, these figures cannot tell. A trial of a change can tell more.
+talk-to-trial = Plan a trial of a change
+talk-do-word = Add the word
+talk-card = From { $name }: { $what }
+talk-card-more = From { $names }: { $count } to answer
+talk-row = Agreed: { $dose }
+talk-write = Write to this home
+talk-write-about = Write about this
+talk-write-again = Write again
+talk-take-back = Take back
+talk-write-intro = One thing at a time, under your name: { $name }. The home accepts, declines or answers.
+talk-which = What?
+talk-kind = { $kind ->
+    [plan] A plan for some days
+    [stage] A stage for a word
+    [word] A word to add
+    [likes] A likes test
+    [check] A check of understanding
+    [note] A note
+   *[question] A question
+}
+talk-rests = A strong sign rests { $name }’s sessions. Until Today lifts that, no session can be proposed. A note or a question can.
+talk-rests-still = cannot be proposed now: a strong sign rests { $name }’s sessions
+talk-with = With { $name }
+talk-instead = { $name } instead
+talk-something-else = Something else
+talk-no-words = { $name } has no word yet.
+talk-line-of = Word { $number }
+talk-more-lines = More words
+talk-field-word = Word
+talk-field-way = How
+talk-way = { $way ->
+    [show] show it
+    [offer_in_view] invite, the thing in view
+    [ask_and_point] invite, ask and point
+    [ask_between_two] invite, “this or that”
+   *[any] as it fits
+}
+talk-field-minutes = Minutes
+talk-field-times = Times a day
+talk-field-last-day = Last day
+talk-field-stage = Stage
+talk-field-says = What it would say
+talk-field-about = About
+talk-about-all = everything
+talk-field-text = In your words
+talk-send = Send
+talk-no-line = is missing; choose at least one word
+talk-last-day-wrong = must be a day from today to { $last }
+talk-no-such = There is no such proposal here.
+talk-over = is over or taken back: there is nothing left to accept or decline

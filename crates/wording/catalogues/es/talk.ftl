@@ -1,0 +1,144 @@
+# What a coach and a home say to each other through the work: plans, notes, questions, answers.
+talk-title = Acordado
+talk-intro = Lo que acuerdas con tu coach, y cómo va.
+talk-intro-coach = Lo que escribiste a este hogar, y qué resultó.
+talk-not-a-vet = Un coach no es veterinario. Ante dolor, enfermedad, miedo o mordiscos, pregunta a un veterinario o a un profesional cualificado del comportamiento.
+talk-rest = Las sesiones con { $name } descansan primero. No hay que hacer nada de esto hasta que Hoy lo diga.
+talk-none = Aquí no hay nada todavía. Lo que un coach propone o pregunta llega aquí y a Hoy.
+talk-none-coach = Todavía no has escrito nada a este hogar.
+talk-open = Por responder
+talk-open-coach = A la espera de respuesta
+talk-now = Acordado ahora
+talk-before = Antes ({ $count })
+talk-from = De { $name }
+talk-from-file = Leído de un archivo: nadie aquí vio que { $name } lo escribiera.
+talk-plan = Plan hasta { $day }: { $words }
+talk-line = { $way ->
+    [show] «{ $word }»: mostrarla, { $dose }
+    [offer_in_view] «{ $word }»: invitar con la cosa a la vista, { $dose }
+    [ask_and_point] «{ $word }»: preguntar y señalar, { $dose }
+    [ask_between_two] «{ $word }»: preguntar «esto o aquello», { $dose }
+   *[any] «{ $word }»: { $dose }
+}
+talk-dose = { $minutes ->
+    [one] { $minutes } minuto
+   *[other] { $minutes } minutos
+}, { $times ->
+    [1] una vez al día
+    [2] dos veces al día
+   *[other] { $times } veces al día
+}
+talk-stage = Etapa { $stage } para «{ $word }»
+talk-word = Una palabra nueva: «{ $word }»
+talk-likes = Una prueba de gustos
+talk-check = Una comprobación de «{ $word }»
+talk-note = Una nota
+talk-note-on = Una nota sobre { $about }
+talk-question = Una pregunta
+talk-question-on = Una pregunta sobre { $about }
+talk-about-word = «{ $word }»
+talk-about-session = la sesión de { $when }
+talk-about-page = la página { $page }
+talk-takes-up = Retoma: { $what }
+talk-accept = Aceptar
+talk-noted = Leído
+talk-decline = Rechazar
+talk-not-any-more = Ya no
+talk-answer = Responder
+talk-your-answer = Tu respuesta
+talk-add-words = Añadir palabras
+talk-most = Como mucho { $most } caracteres.
+talk-if-you-like = Si quieres. Como mucho { $most } caracteres.
+talk-reply = { $reply ->
+    [accepted] { $who } aceptó, { $when }
+    [declined] { $who } rechazó, { $when }
+   *[said] { $who } respondió, { $when }
+}
+talk-someone = Alguien del hogar
+talk-standing = { $standing ->
+    [declined] rechazado
+    [answered] respondido
+    [ended] pasó su último día
+    [over] terminó sin respuesta
+   *[withdrawn] retirado
+}
+talk-since = Desde { $since }. Último día: { $last }.
+talk-kept = { $way ->
+    [show] «{ $word }» se mostró
+    [any] «{ $word }» se mostró o se invitó
+   *[other] Se invitó a «{ $word }»
+} en { $on } de { $days ->
+    [one] { $days } día
+   *[other] { $days } días
+}, { $times ->
+    [1] una vez
+    [2] dos veces
+   *[other] { $times } veces
+}. Acordado: { $dose }.
+talk-not-begun = «{ $word }»: todavía no ha pasado ningún día. Acordado: { $dose }.
+talk-sessions = { $sessions ->
+    [one] En { $sessions } sesión.
+   *[other] En { $sessions } sesiones.
+}
+talk-sessions-timed = { $sessions ->
+    [one] En { $sessions } sesión, { $minutes } min.
+   *[other] En { $sessions } sesiones, { $minutes } min en total.
+}
+talk-no-record = { $days ->
+    [one] { $days } día no tiene ninguna anotación: nada se puede decir de él.
+   *[other] { $days } días no tienen ninguna anotación: nada se puede decir de ellos.
+}
+talk-does-it-help = ¿Ayuda?
+talk-pressed = «{ $word }», pulsado de invitaciones queridas. Desde entonces: { $since }. En los { $days } días de antes: { $before }.
+talk-right = «{ $word }», acierto de pulsaciones. Desde entonces: { $since }. En los { $days } días de antes: { $before }.
+talk-other-causes = También cambian otras cosas. Si fue por el plan, estas cifras no lo dicen. Una prueba de un cambio dice más.
+talk-to-trial = Planear una prueba de un cambio
+talk-do-word = Añadir la palabra
+talk-card = De { $name }: { $what }
+talk-card-more = De { $names }: { $count } por responder
+talk-row = Acordado: { $dose }
+talk-write = Escribir a este hogar
+talk-write-about = Escribir sobre esto
+talk-write-again = Escribir otra vez
+talk-take-back = Retirar
+talk-write-intro = Una cosa cada vez, con tu nombre: { $name }. El hogar acepta, rechaza o responde.
+talk-which = ¿Qué?
+talk-kind = { $kind ->
+    [plan] Un plan para unos días
+    [stage] Una etapa para una palabra
+    [word] Una palabra para añadir
+    [likes] Una prueba de gustos
+    [check] Una comprobación
+    [note] Una nota
+   *[question] Una pregunta
+}
+talk-rests = Por una señal fuerte descansan las sesiones con { $name }. Hasta que Hoy lo levante, no se puede proponer ninguna sesión. Una nota o una pregunta sí.
+talk-rests-still = no se puede proponer ahora: por una señal fuerte descansan las sesiones con { $name }
+talk-with = Con { $name }
+talk-instead = Mejor { $name }
+talk-something-else = Otra cosa
+talk-no-words = { $name } no tiene palabras todavía.
+talk-line-of = Palabra { $number }
+talk-more-lines = Más palabras
+talk-field-word = Palabra
+talk-field-way = Cómo
+talk-way = { $way ->
+    [show] mostrarla
+    [offer_in_view] invitar, con la cosa a la vista
+    [ask_and_point] invitar, preguntar y señalar
+    [ask_between_two] invitar, «esto o aquello»
+   *[any] como convenga
+}
+talk-field-minutes = Minutos
+talk-field-times = Veces al día
+talk-field-last-day = Último día
+talk-field-stage = Etapa
+talk-field-says = Qué diría
+talk-field-about = Sobre
+talk-about-all = todo
+talk-field-text = Con tus palabras
+talk-send = Enviar
+talk-no-line = falta; elige al menos una palabra
+talk-last-day-wrong = tiene que ser un día entre hoy y { $last }
+talk-no-such = Aquí no hay tal propuesta.
+talk-over = terminó o se retiró: ya no hay nada que aceptar ni rechazar

@@ -1,0 +1,145 @@
+# What a coach and a home say to each other through the work: plans, notes, questions, answers.
+talk-title = Convenu
+talk-intro = Ce que tu conviens avec ton coach, et comment cela se passe.
+talk-intro-coach = Ce que tu as écrit à ce foyer, et ce qui en est sorti.
+talk-not-a-vet = Un coach n’est pas vétérinaire. En cas de douleur, de maladie, de peur ou de morsure, demande à un vétérinaire ou à un professionnel qualifié du comportement.
+talk-rest = Les séances avec { $name } se reposent d’abord. Rien de ceci n’est à faire tant qu’Aujourd’hui ne le dit pas.
+talk-none = Rien ici pour l’instant. Ce qu’un coach propose ou demande arrive ici et sur Aujourd’hui.
+talk-none-coach = Tu n’as encore rien écrit à ce foyer.
+talk-open = À répondre
+talk-open-coach = En attente de réponse
+talk-now = Convenu maintenant
+talk-before = Avant ({ $count })
+talk-from = De { $name }
+talk-from-file = Lu dans un fichier : personne ici n’a vu { $name } l’écrire.
+talk-plan = Plan jusqu’au { $day } : { $words }
+talk-line = { $way ->
+    [show] « { $word } » : le montrer, { $dose }
+    [offer_in_view] « { $word } » : inviter avec la chose en vue, { $dose }
+    [ask_and_point] « { $word } » : demander et montrer du doigt, { $dose }
+    [ask_between_two] « { $word } » : demander « ceci ou cela », { $dose }
+   *[any] « { $word } » : { $dose }
+}
+talk-dose = { $minutes ->
+    [1] { $minutes } minute
+   *[other] { $minutes } minutes
+}, { $times ->
+    [1] une fois par jour
+    [2] deux fois par jour
+   *[other] { $times } fois par jour
+}
+talk-stage = Étape { $stage } pour « { $word } »
+talk-word = Un nouveau mot : « { $word } »
+talk-likes = Un test de préférences
+talk-check = Une vérification de « { $word } »
+talk-note = Une note
+talk-note-on = Une note sur { $about }
+talk-question = Une question
+talk-question-on = Une question sur { $about }
+talk-about-word = « { $word } »
+talk-about-session = la séance du { $when }
+talk-about-page = la page { $page }
+talk-takes-up = Reprend : { $what }
+talk-accept = Accepter
+talk-noted = Lu
+talk-decline = Refuser
+talk-not-any-more = Plus maintenant
+talk-answer = Répondre
+talk-your-answer = Ta réponse
+talk-add-words = Ajouter des mots
+talk-most = Au plus { $most } caractères.
+talk-if-you-like = Si tu veux. Au plus { $most } caractères.
+talk-reply = { $reply ->
+    [accepted] { $who } a accepté, { $when }
+    [declined] { $who } a refusé, { $when }
+   *[said] { $who } a répondu, { $when }
+}
+talk-someone = Quelqu’un du foyer
+talk-standing = { $standing ->
+    [declined] refusé
+    [answered] répondu
+    [ended] le dernier jour est passé
+    [over] terminé sans réponse
+   *[withdrawn] retiré
+}
+talk-since = Depuis le { $since }. Dernier jour : { $last }.
+talk-kept = { $way ->
+    [show] « { $word } » a été montré
+    [any] « { $word } » a été montré ou invité
+   *[other] « { $word } » a été invité
+} { $on } { $on ->
+    [0] jour
+    [1] jour
+   *[other] jours
+} sur { $days }, { $times ->
+    [1] une fois
+    [2] deux fois
+   *[other] { $times } fois
+}. Convenu : { $dose }.
+talk-not-begun = « { $word } » : aucun jour n’est encore passé. Convenu : { $dose }.
+talk-sessions = { $sessions ->
+    [1] En { $sessions } séance.
+   *[other] En { $sessions } séances.
+}
+talk-sessions-timed = { $sessions ->
+    [1] En { $sessions } séance, { $minutes } min.
+   *[other] En { $sessions } séances, { $minutes } min en tout.
+}
+talk-no-record = { $days ->
+    [1] { $days } jour est sans aucune note : on ne peut rien en dire.
+   *[other] { $days } jours sont sans aucune note : on ne peut rien en dire.
+}
+talk-does-it-help = Est-ce que cela aide ?
+talk-pressed = « { $word } », appuyé parmi les invitations voulues. Depuis : { $since }. Les { $days } jours d’avant : { $before }.
+talk-right = « { $word } », juste parmi les appuis. Depuis : { $since }. Les { $days } jours d’avant : { $before }.
+talk-other-causes = D’autres choses changent aussi. Si c’est le plan qui l’a fait, ces chiffres ne le disent pas. Un test d’un changement en dit plus.
+talk-to-trial = Prévoir un test d’un changement
+talk-do-word = Ajouter le mot
+talk-card = De { $name } : { $what }
+talk-card-more = De { $names } : { $count } à répondre
+talk-row = Convenu : { $dose }
+talk-write = Écrire à ce foyer
+talk-write-about = Écrire à ce sujet
+talk-write-again = Écrire encore
+talk-take-back = Retirer
+talk-write-intro = Une chose à la fois, sous ton nom : { $name }. Le foyer accepte, refuse ou répond.
+talk-which = Quoi ?
+talk-kind = { $kind ->
+    [plan] Un plan pour quelques jours
+    [stage] Une étape pour un mot
+    [word] Un mot à ajouter
+    [likes] Un test de préférences
+    [check] Une vérification
+    [note] Une note
+   *[question] Une question
+}
+talk-rests = Un signe fort met les séances avec { $name } au repos. Tant qu’Aujourd’hui ne le lève pas, aucune séance ne peut être proposée. Une note ou une question, oui.
+talk-rests-still = ne peut pas être proposé maintenant : un signe fort met les séances avec { $name } au repos
+talk-with = Avec { $name }
+talk-instead = Plutôt { $name }
+talk-something-else = Autre chose
+talk-no-words = { $name } n’a pas encore de mot.
+talk-line-of = Mot { $number }
+talk-more-lines = Plus de mots
+talk-field-word = Mot
+talk-field-way = Comment
+talk-way = { $way ->
+    [show] le montrer
+    [offer_in_view] inviter, la chose en vue
+    [ask_and_point] inviter, demander et montrer du doigt
+    [ask_between_two] inviter, « ceci ou cela »
+   *[any] comme il convient
+}
+talk-field-minutes = Minutes
+talk-field-times = Fois par jour
+talk-field-last-day = Dernier jour
+talk-field-stage = Étape
+talk-field-says = Ce qu’il dirait
+talk-field-about = Sur
+talk-about-all = tout
+talk-field-text = Avec tes mots
+talk-send = Envoyer
+talk-no-line = manque ; choisis au moins un mot
+talk-last-day-wrong = doit être un jour d’aujourd’hui au { $last }
+talk-no-such = Il n’y a pas de telle proposition ici.
+talk-over = est terminé ou retiré : il n’y a plus rien à accepter ni à refuser

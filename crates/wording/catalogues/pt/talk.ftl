@@ -1,0 +1,144 @@
+# What a coach and a home say to each other through the work: plans, notes, questions, answers.
+talk-title = Combinado
+talk-intro = O que você e seu coach combinam, e como vai.
+talk-intro-coach = O que você escreveu a esta casa, e o que resultou.
+talk-not-a-vet = Um coach não é veterinário. Em caso de dor, doença, medo ou mordida, fale com um veterinário ou com um profissional qualificado de comportamento.
+talk-rest = As sessões com { $name } descansam primeiro. Nada disto é para fazer até que Hoje diga.
+talk-none = Ainda não há nada aqui. O que um coach propõe ou pergunta chega aqui e a Hoje.
+talk-none-coach = Você ainda não escreveu nada a esta casa.
+talk-open = A responder
+talk-open-coach = À espera de resposta
+talk-now = Combinado agora
+talk-before = Antes ({ $count })
+talk-from = De { $name }
+talk-from-file = Lido de um arquivo: ninguém aqui viu { $name } escrever isto.
+talk-plan = Plano até { $day }: { $words }
+talk-line = { $way ->
+    [show] “{ $word }”: mostrar, { $dose }
+    [offer_in_view] “{ $word }”: convidar com a coisa à vista, { $dose }
+    [ask_and_point] “{ $word }”: perguntar e apontar, { $dose }
+    [ask_between_two] “{ $word }”: perguntar “isto ou aquilo”, { $dose }
+   *[any] “{ $word }”: { $dose }
+}
+talk-dose = { $minutes ->
+    [1] { $minutes } minuto
+   *[other] { $minutes } minutos
+}, { $times ->
+    [1] uma vez por dia
+    [2] duas vezes por dia
+   *[other] { $times } vezes por dia
+}
+talk-stage = Etapa { $stage } para “{ $word }”
+talk-word = Uma palavra nova: “{ $word }”
+talk-likes = Um teste de gostos
+talk-check = Uma verificação de “{ $word }”
+talk-note = Uma nota
+talk-note-on = Uma nota sobre { $about }
+talk-question = Uma pergunta
+talk-question-on = Uma pergunta sobre { $about }
+talk-about-word = “{ $word }”
+talk-about-session = a sessão de { $when }
+talk-about-page = a página { $page }
+talk-takes-up = Retoma: { $what }
+talk-accept = Aceitar
+talk-noted = Lido
+talk-decline = Recusar
+talk-not-any-more = Não mais
+talk-answer = Responder
+talk-your-answer = Sua resposta
+talk-add-words = Acrescentar palavras
+talk-most = No máximo { $most } caracteres.
+talk-if-you-like = Se quiser. No máximo { $most } caracteres.
+talk-reply = { $reply ->
+    [accepted] { $who } aceitou, { $when }
+    [declined] { $who } recusou, { $when }
+   *[said] { $who } respondeu, { $when }
+}
+talk-someone = Alguém da casa
+talk-standing = { $standing ->
+    [declined] recusado
+    [answered] respondido
+    [ended] o último dia passou
+    [over] terminou sem resposta
+   *[withdrawn] retirado
+}
+talk-since = Desde { $since }. Último dia: { $last }.
+talk-kept = { $way ->
+    [show] “{ $word }” foi mostrada
+    [any] “{ $word }” foi mostrada ou convidada
+   *[other] “{ $word }” foi convidada
+} em { $on } de { $days ->
+    [1] { $days } dia
+   *[other] { $days } dias
+}, { $times ->
+    [1] uma vez
+    [2] duas vezes
+   *[other] { $times } vezes
+}. Combinado: { $dose }.
+talk-not-begun = “{ $word }”: ainda não passou nenhum dia. Combinado: { $dose }.
+talk-sessions = { $sessions ->
+    [1] Em { $sessions } sessão.
+   *[other] Em { $sessions } sessões.
+}
+talk-sessions-timed = { $sessions ->
+    [1] Em { $sessions } sessão, { $minutes } min.
+   *[other] Em { $sessions } sessões, { $minutes } min no total.
+}
+talk-no-record = { $days ->
+    [1] { $days } dia está sem nenhuma anotação: nada se pode dizer dele.
+   *[other] { $days } dias estão sem nenhuma anotação: nada se pode dizer deles.
+}
+talk-does-it-help = Ajuda?
+talk-pressed = “{ $word }”, apertada de convites queridos. Desde então: { $since }. Nos { $days } dias de antes: { $before }.
+talk-right = “{ $word }”, certa dos apertos. Desde então: { $since }. Nos { $days } dias de antes: { $before }.
+talk-other-causes = Outras coisas também mudam. Se foi o plano, estes números não dizem. Um teste de uma mudança diz mais.
+talk-to-trial = Planejar um teste de uma mudança
+talk-do-word = Acrescentar a palavra
+talk-card = De { $name }: { $what }
+talk-card-more = De { $names }: { $count } a responder
+talk-row = Combinado: { $dose }
+talk-write = Escrever a esta casa
+talk-write-about = Escrever sobre isto
+talk-write-again = Escrever de novo
+talk-take-back = Retirar
+talk-write-intro = Uma coisa de cada vez, com o seu nome: { $name }. A casa aceita, recusa ou responde.
+talk-which = O quê?
+talk-kind = { $kind ->
+    [plan] Um plano para alguns dias
+    [stage] Uma etapa para uma palavra
+    [word] Uma palavra a acrescentar
+    [likes] Um teste de gostos
+    [check] Uma verificação
+    [note] Uma nota
+   *[question] Uma pergunta
+}
+talk-rests = Por um sinal forte, as sessões com { $name } descansam. Até que Hoje libere, nenhuma sessão pode ser proposta. Uma nota ou uma pergunta, sim.
+talk-rests-still = não pode ser proposto agora: por um sinal forte, as sessões com { $name } descansam
+talk-with = Com { $name }
+talk-instead = { $name } em vez disso
+talk-something-else = Outra coisa
+talk-no-words = { $name } ainda não tem palavras.
+talk-line-of = Palavra { $number }
+talk-more-lines = Mais palavras
+talk-field-word = Palavra
+talk-field-way = Como
+talk-way = { $way ->
+    [show] mostrar
+    [offer_in_view] convidar, com a coisa à vista
+    [ask_and_point] convidar, perguntar e apontar
+    [ask_between_two] convidar, “isto ou aquilo”
+   *[any] como couber
+}
+talk-field-minutes = Minutos
+talk-field-times = Vezes por dia
+talk-field-last-day = Último dia
+talk-field-stage = Etapa
+talk-field-says = O que diria
+talk-field-about = Sobre
+talk-about-all = tudo
+talk-field-text = Nas suas palavras
+talk-send = Enviar
+talk-no-line = falta; escolha ao menos uma palavra
+talk-last-day-wrong = precisa ser um dia de hoje até { $last }
+talk-no-such = Não há tal proposta aqui.
+talk-over = terminou ou foi retirado: não há mais nada a aceitar nem a recusar

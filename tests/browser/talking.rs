@@ -1,0 +1,125 @@
+//! A coach and a home in two browsers: a plan goes over, is accepted, done, answered; the consent is taken back while the coach looks.
+
+use crate::accessibility;
+use crate::harness::{Browser, PHONE};
+use crate::hosted::Hosted;
+use crate::phone::{self, NARROW, STAND_IN};
+use sayso_model::Moment;
+use sayso_model::talks::{Standing, talks};
+
+const ALL_SENT: &str = "const o = document.querySelector('[data-test=outbox]'); return o.dataset.kept === '0' && Number(o.dataset.sent) > 0";
+
+/// Takes an invitation by its link, without a passkey.
+async fn joins(browser: &Browser, server: &Hosted, link: &str, name: &str) {
+    browser.goto(&server.url(link)).await;
+    browser.css("[name=name]").await.send_keys(name).await.unwrap();
+    browser.follow("[data-test=join]").await;
+}
+
+async fn chooses(browser: &Browser, name: &str, value: &str) {
+    browser.css(&format!("select[name={name}]")).await.select_by_value(value).await.unwrap();
+}
+
+async fn faults(browser: &Browser, server: &Hosted, path: &str) -> Vec<String> {
+    let mut wrong = accessibility::faults(browser, &server.url(path), path).await;
+    browser.resize(NARROW).await;
+    for language in [STAND_IN, "de"] {
+        phone::reads_at(browser, &server.url("/"), language).await;
+        browser.goto(&server.url(path)).await;
+        browser.css("main").await;
+        browser.picture(&format!("talking-{language}-{}", path.split('?').next().unwrap().replace('/', "_"))).await;
+        wrong.extend(phone::faults(browser, &format!("{path} ({language})")).await);
+    }
+    browser.resize(PHONE).await;
+    phone::reads_at(browser, &server.url("/"), "en").await;
+    wrong
+}
+
+#[tokio::test(flavor = "multi_thread")]
+async fn a_plan_goes_over_is_accepted_done_and_answered_and_ends_with_the_consent() {
+    let server = Hosted::start().await;
+    let (home, keeper_link, club, coach_link) = server.home_and_club().await;
+    let keeper = Browser::open(PHONE).await;
+    joins(&keeper, &server, &keeper_link, "Ilda").await;
+    let coach = keeper.another(PHONE).await;
+    joins(&coach, &server, &coach_link, "Brook").await;
+    // The home shares its figures: the first of the purposes.
+    keeper.goto(&server.url(&format!("/sharing/with/{club}"))).await;
+    keeper.follow("[data-test=purpose-coach_figures] form button").await;
+    let story = server.story(home).await;
+    let animal = story.animals().into_keys().max_by_key(|a| story.words_of(*a).len()).unwrap();
+    let card = story.words_of(animal).into_iter().find(|w| !w.closing).unwrap();
+    let (word, says) = (card.word, card.says.to_string());
+    // From the word's figures, one tap; what, then the fields.
+    coach.goto(&server.url(&format!("/a/{animal}/evidence/{word}"))).await;
+    coach.follow("[data-test=write-about]").await;
+    coach.picture("talking-1-what").await;
+    coach.follow("[data-test=write-plan]").await;
+    let chosen = coach.css("[name=word_1]").await.prop("value").await.unwrap();
+    assert_eq!(chosen, Some(word.to_string()), "the word one came from");
+    chooses(&coach, "way_1", "show").await;
+    coach.css("[name=text]").await.send_keys("Keep it at the board.").await.unwrap();
+    coach.picture("talking-2-plan").await;
+    coach.follow("[data-test=send]").await;
+    coach.css("[data-standing=open]").await;
+    coach.picture("talking-3-sent").await;
+    // On the home's Today, from the coach; within its height.
+    keeper.goto(&server.url(&format!("/a/{animal}/today"))).await;
+    keeper.picture("talking-4-today").await;
+    assert!(keeper.text("from-coach").await.contains("Brook"));
+    let high =
+        keeper.page.execute("return document.querySelector('[data-test=from-coach]').offsetHeight", vec![]).await;
+    assert!(high.unwrap().as_f64().unwrap() <= 72.0, "two lines at most");
+    keeper.follow("[data-test=from-coach]").await;
+    keeper.picture("talking-5-to-answer").await;
+    keeper.follow("[data-test=accepted]").await;
+    keeper.css("[data-standing=accepted]").await;
+    // Beside the word's step.
+    keeper.goto(&server.url(&format!("/a/{animal}/today"))).await;
+    assert!(keeper.text("agreed").await.contains("3 minutes"));
+    assert!(keeper.page.find_all(fantoccini::Locator::Css("[data-test=from-coach]")).await.unwrap().is_empty());
+    keeper.picture("talking-6-agreed").await;
+    // Done: shown once on the board; both read it.
+    keeper.goto(&server.url(&format!("/a/{animal}/board"))).await;
+    keeper.tap("start").await;
+    let pad = format!("pad-{says}");
+    keeper.tap(&pad).await;
+    keeper.until("to be given", "return !!document.querySelector('.pad[data-state=give]')").await;
+    tokio::time::sleep(std::time::Duration::from_millis(420)).await;
+    keeper.tap(&pad).await;
+    keeper.tap("then-took").await;
+    keeper.until("all is sent", ALL_SENT).await;
+    coach.goto(&server.url("/talk")).await;
+    assert!(coach.text("kept").await.contains("1 of 1 day"), "{}", coach.text("kept").await);
+    coach.picture("talking-8-kept").await;
+    // Answered in words.
+    keeper.goto(&server.url("/talk")).await;
+    keeper.press("[data-test=talk] form details summary").await;
+    keeper.css("[data-test=talk] textarea").await.send_keys("It brings the ball.").await.unwrap();
+    keeper.follow("[data-test=said]").await;
+    coach.goto(&server.url("/talk")).await;
+    assert_eq!(coach.text("reply-text").await, "It brings the ball.");
+    // Both pages hold by the rules, in other languages too.
+    let mut wrong = faults(&keeper, &server, "/talk").await;
+    for path in ["/talk", "/talk/write", &format!("/talk/write?what=plan&animal={animal}"), "/talk/write?what=note"] {
+        wrong.extend(faults(&coach, &server, path).await);
+    }
+    // Whoever coaches has no board, and so one tab less than at home.
+    wrong.retain(|fault| !fault.ends_with("): 4 tabs"));
+    assert!(wrong.is_empty(), "{} faults:\n{}", wrong.len(), wrong.join("\n"));
+    // Taken back while the coach looks at the form: gone at the next tap, and nothing was written.
+    coach.goto(&server.url("/talk/write?what=note")).await;
+    coach.css("[name=text]").await.send_keys("One more thing.").await.unwrap();
+    keeper.goto(&server.url(&format!("/sharing/with/{club}"))).await;
+    keeper.follow("[data-test=purpose-coach_figures] form button").await;
+    coach.follow("[data-test=send]").await;
+    coach.picture("talking-9-gone").await;
+    assert_eq!(coach.page.current_url().await.unwrap().path(), "/homes");
+    let story = server.story(home).await;
+    let now: Moment = sayso_web::state::machine_clock();
+    let all = talks(&story, now);
+    assert_eq!(all.len(), 1);
+    assert_eq!((all[0].standing, all[0].answers.len()), (Standing::Accepted, 2));
+    coach.close().await;
+    keeper.close().await;
+}
