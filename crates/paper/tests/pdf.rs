@@ -5,7 +5,7 @@ use lopdf::content::Content;
 use lopdf::{Dictionary, Document, Object, ObjectId};
 use sayso_advisor::Case;
 use sayso_model::{AnimalId, Language, Moment, Story};
-use sayso_paper::{Block, Cell, Drawn, LabelSize, Paper, Sheet, kit, labels, likes, pdf, progress, rules};
+use sayso_paper::{Block, Cell, Drawn, LabelSize, Paper, Sheet, kit, labels, lessons, likes, pdf, progress, rules};
 use sayso_wording::{Locale, say};
 use std::collections::BTreeMap;
 use std::sync::LazyLock;
@@ -22,8 +22,12 @@ fn animals() -> Vec<AnimalId> {
 
 /// Every sheet of the demo.
 fn sheets(locale: Locale) -> Vec<Sheet> {
-    let mut all =
-        vec![rules(&DEMO, now(), locale), labels(&DEMO, now(), locale, LabelSize::Middle), kit(&DEMO, now(), locale)];
+    let mut all = vec![
+        rules(&DEMO, now(), locale),
+        labels(&DEMO, now(), locale, LabelSize::Middle),
+        kit(&DEMO, now(), locale),
+        lessons(&DEMO, now(), locale),
+    ];
     for animal in animals() {
         let case = Case::new(&DEMO, animal, now());
         all.push(progress(&case, locale, 28, None).unwrap());

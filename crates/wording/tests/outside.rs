@@ -342,8 +342,8 @@ fn messages() -> Vec<(String, String)> {
     all
 }
 
-/// Messages that facts find by their ids: `facts.rs` holds that each fact has its own and none is over.
-const OF_FACTS: [&str; 11] = [
+/// Messages that facts find by their ids: `facts.rs`, of lessons `lessons.rs`, holds that each fact has its own and none is over.
+const OF_FACTS: [&str; 12] = [
     "hazards-food-",
     "hazards-why-",
     "hazards-other-",
@@ -355,6 +355,7 @@ const OF_FACTS: [&str; 11] = [
     "practice-what-",
     "practice-value-",
     "practice-source-",
+    "lessons-",
 ];
 
 #[test]

@@ -44,17 +44,17 @@ async fn offered(house: &House, who: &Signed, first: &str, expected: &[&str]) {
 #[tokio::test(flavor = "multi_thread")]
 async fn each_role_sees_its_own_pages_and_no_door_that_is_closed_to_it() {
     let house = House::new().await;
-    let all = ["today", "board", "likes", "words", "evidence", "days", "log", "people", "sheets", "sharing"];
+    let all = ["today", "board", "likes", "words", "evidence", "days", "log", "people", "sheets", "learn", "sharing"];
     offered(&house, &house.keeper, "today", &all).await;
     let member = house.joined(Has::Member, "Mora").await;
     offered(&house, &member, "today", &all).await;
     let sitter = house.joined(Has::Sitter, "Sitter").await;
-    offered(&house, &sitter, "today", &["today", "board", "sheets"]).await;
+    offered(&house, &sitter, "today", &["today", "board", "sheets", "learn"]).await;
     let observer = house.joined(Has::Observer, "Observer").await;
-    offered(&house, &observer, "board", &["board"]).await;
+    offered(&house, &observer, "board", &["board", "learn"]).await;
     let (club, _, coach) = house.club().await;
     house.post(&house.keeper, "/sharing/consent", &house.consent("coach_figures", club)).await;
-    offered(&house, &coach, "today", &["today", "likes", "words", "evidence", "days", "sheets"]).await;
+    offered(&house, &coach, "today", &["today", "likes", "words", "evidence", "days", "sheets", "learn"]).await;
     for closed in [&sitter, &observer, &coach] {
         assert_eq!(house.get(closed, "/sharing").await.status, StatusCode::FORBIDDEN);
         assert!(!house.get(closed, "/homes").await.holds("href=\"/sharing\""));

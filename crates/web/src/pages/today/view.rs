@@ -4,6 +4,7 @@ use super::advice::{button, caution, cautions, reasons};
 use super::ration::ration;
 use crate::chart::spark;
 use crate::page::AnimalPage;
+use crate::pages::learn::for_next;
 use crate::pages::log;
 use crate::pages::people::steps::steps as set_up;
 use crate::pages::words::too_alike;
@@ -45,6 +46,7 @@ pub fn page(page: &AnimalPage, today: &Today) -> Markup {
         @if on_the_way {
             div data-test="next" { (set_up(page, &page.card)) }
         } @else { (next(page, today)) }
+        (for_next(page, today))
         (words(page, today))
         @if !today.went_well.is_empty() {
             section data-test="went-well" {
