@@ -21,6 +21,7 @@ mod invitation;
 mod joining;
 mod killed;
 mod kit;
+mod learn;
 mod likes;
 mod listen;
 mod outbox;
