@@ -50,7 +50,8 @@ async fn a_lesson_is_read_answered_and_marked_with_and_without_a_script_and_offl
     browser.goto(&server.url("/learn")).await;
     reads(&browser, "showing").await;
     // The booklet is kept with the first lesson, and with it all of them.
-    let kept = "return caches.open('sayso-pad-1').then((c) => c.match('/learn/booklet')).then((found) => Boolean(found))";
+    let kept =
+        "return caches.open('sayso-pad-1').then((c) => c.match('/learn/booklet')).then((found) => Boolean(found))";
     browser.until("the booklet kept", kept).await;
     server.kill();
     browser.goto(&server.url("/learn/showing")).await;

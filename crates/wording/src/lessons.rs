@@ -87,7 +87,7 @@ pub fn told(l: &Locale, lesson: &Lesson, name: Option<&str>) -> Told {
 
 /// A finding, its source, and how far that was read.
 fn fact(l: &Locale, fact: &LessonFact) -> String {
-    let text = by_id(l, &format!("lessons-fact-{}", fact.id)).unwrap_or_else(|| fact.fact.clone());
+    let text = by_id(l, &format!("lesson-facts-{}", fact.id)).unwrap_or_else(|| fact.fact.clone());
     let read = say!(l, lessons::read_as, read = fact.read.name());
     say!(l, lessons::fact, fact = text, source = &fact.source, read = read)
 }

@@ -23,18 +23,19 @@ fn parts(lesson: &Lesson) -> Vec<String> {
     all
 }
 
-/// Messages of a language's file by id, as they are written.
+/// Messages of a language's two files by id, as they are written.
 fn written(language: Language) -> BTreeMap<String, String> {
-    let path = format!("{}/catalogues/{}/lessons.ftl", env!("CARGO_MANIFEST_DIR"), language.tag());
-    let text = std::fs::read_to_string(path).unwrap();
-    let lines = text.lines().filter(|line| line.starts_with("lessons-"));
+    let folder = format!("{}/catalogues/{}", env!("CARGO_MANIFEST_DIR"), language.tag());
+    let read = |file| std::fs::read_to_string(format!("{folder}/{file}.ftl")).unwrap();
+    let text = read("lessons") + &read("lesson_facts");
+    let lines = text.lines().filter(|line| line.starts_with("lesson"));
     lines.filter_map(|line| line.split_once(" = ")).map(|(id, text)| (id.to_owned(), text.to_owned())).collect()
 }
 
 /// Ids of the messages that lessons and their facts find.
 fn wanted() -> BTreeSet<String> {
     let of_lesson = |l: &'static Lesson| parts(l).into_iter().map(|part| format!("lessons-{}-{part}", l.id));
-    let of_facts = lesson_facts().iter().map(|fact| format!("lessons-fact-{}", fact.id));
+    let of_facts = lesson_facts().iter().map(|fact| format!("lesson-facts-{}", fact.id));
     lessons().iter().flat_map(of_lesson).chain(of_facts).collect()
 }
 
@@ -82,7 +83,7 @@ fn every_lesson_has_all_its_words_in_every_language_and_none_is_over() {
 fn english_has_the_facts_as_they_stand_and_every_other_language_has_its_own_words() {
     let english = written(Language::En);
     for fact in lesson_facts() {
-        assert_eq!(english[&format!("lessons-fact-{}", fact.id)], fact.fact, "{}", fact.id);
+        assert_eq!(english[&format!("lesson-facts-{}", fact.id)], fact.fact, "{}", fact.id);
     }
     for language in Language::ALL.into_iter().filter(|l| *l != Language::En) {
         for (id, own) in written(language) {
@@ -155,7 +156,7 @@ fn cautions_name_whom_to_ask() {
         for (id, english) in written(Language::En) {
             for (named, whom) in [("veterinarian", vet(language)), ("behaviour professional", professional(language))] {
                 // Who is a veterinary specialist by trade is no one to be asked.
-                if english.contains(named) && !id.starts_with("lessons-fact-") {
+                if english.contains(named) && !id.starts_with("lesson-facts-") {
                     assert!(own[&id].contains(whom), "{language:?} {id}: {}", own[&id]);
                 }
             }
