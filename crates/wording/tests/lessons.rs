@@ -100,20 +100,20 @@ fn a_lesson_says_the_name_or_your_animal_and_leaves_nothing_open() {
         let l = Locale::of(language);
         let yours = say!(&l, lessons::your_animal);
         for lesson in lessons() {
-            let (of_bo, of_yours) = (told(&l, lesson, Some("Bo")), told(&l, lesson, None));
-            let texts = [format!("{of_bo:?}"), format!("{of_yours:?}")];
+            let (of_quill, of_yours) = (told(&l, lesson, Some("Quill")), told(&l, lesson, None));
+            let texts = [format!("{of_quill:?}"), format!("{of_yours:?}")];
             for text in &texts {
                 assert!(!text.contains('{') || !text.contains("$"), "{language:?} {}: {text}", lesson.id);
                 assert!(!text.contains(&format!("\"lessons-{}", lesson.id)), "{language:?}: {text}");
             }
-            assert_eq!(texts[0].contains("Bo"), texts[1].contains(&yours), "{language:?} {}", lesson.id);
-            assert_eq!(of_bo.questions.len(), 2);
-            for question in &of_bo.questions {
+            assert_eq!(texts[0].contains("Quill"), texts[1].contains(&yours), "{language:?} {}", lesson.id);
+            assert_eq!(of_quill.questions.len(), 2);
+            for question in &of_quill.questions {
                 assert_eq!(question.answers.iter().filter(|a| a.right).count(), 1);
             }
-            assert_eq!(of_bo.steps.len(), lesson.steps);
-            assert_eq!(of_bo.rests_on.len(), lesson.facts.len());
-            for (said, fact) in of_bo.rests_on.iter().zip(lesson.rests_on()) {
+            assert_eq!(of_quill.steps.len(), lesson.steps);
+            assert_eq!(of_quill.rests_on.len(), lesson.facts.len());
+            for (said, fact) in of_quill.rests_on.iter().zip(lesson.rests_on()) {
                 assert!(said.contains(&fact.source), "{said}");
             }
         }
