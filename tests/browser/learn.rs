@@ -27,7 +27,7 @@ async fn reads(browser: &Browser, lesson: &str) {
 }
 
 #[tokio::test(flavor = "multi_thread")]
-async fn a_lesson_is_read_answered_and_marked_with_and_without_a_script_and_offline() {
+async fn a_lesson_is_read_answered_and_marked_with_and_without_scripts_and_offline() {
     let dir = demo_dir();
     let (_, before) = story(dir.path()).await;
     let mut server = Server::start(dir.path(), 0);
@@ -62,10 +62,16 @@ async fn a_lesson_is_read_answered_and_marked_with_and_without_a_script_and_offl
     assert!(browser.page.current_url().await.unwrap().as_str().ends_with("/learn/booklet#stuck"));
     server.restart();
 
-    browser.devtools("Emulation.setScriptExecutionDisabled", json!({ "value": true })).await;
+    // None of our scripts arrives: neither from the notebook nor from what is kept.
+    browser.devtools("Network.enable", json!({})).await;
+    browser.devtools("Network.setBypassServiceWorker", json!({ "bypass": true })).await;
+    browser.devtools("Network.setBlockedURLs", json!({ "urls": ["*.js"] })).await;
+    browser.goto(&server.url("/learn/booklet")).await;
+    browser.css("article#not-now .drawing svg").await;
+    let shown = "return document.querySelector('[data-print]').checkVisibility()";
+    assert_eq!(browser.page.execute(shown, vec![]).await.unwrap(), json!(false), "a script would show it");
     browser.goto(&server.url("/learn")).await;
     reads(&browser, "not-now").await;
-    browser.devtools("Emulation.setScriptExecutionDisabled", json!({ "value": false })).await;
     browser.close().await;
     drop(server);
     let (_, after) = story(dir.path()).await;
