@@ -9,7 +9,7 @@ lessons-stage = { $stage ->
 }
 lessons-what-to-do = Was zu tun ist
 lessons-mistake = Ein Fehler, der zu vermeiden ist
-lessons-take-care = Vorsicht
+lessons-take-care = Vorsicht:
 lessons-not-known = Was nicht bekannt ist
 lessons-two-questions = Zwei Fragen für dich
 lessons-how = Tipp an, was du tun würdest: Was dafür oder dagegen spricht, klappt auf. Nichts wird notiert.

@@ -11,7 +11,7 @@ lessons-stage = { $stage ->
 }
 lessons-what-to-do = What to do
 lessons-mistake = One mistake to avoid
-lessons-take-care = Take care
+lessons-take-care = Take care:
 lessons-not-known = What is not known
 lessons-two-questions = Two questions for yourself
 lessons-how = Tap what you would do: what speaks for or against it opens. Nothing is noted.

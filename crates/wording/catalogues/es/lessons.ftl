@@ -9,7 +9,7 @@ lessons-stage = { $stage ->
 }
 lessons-what-to-do = Qué hacer
 lessons-mistake = Un error que conviene evitar
-lessons-take-care = Cuidado
+lessons-take-care = Cuidado:
 lessons-not-known = Lo que no se sabe
 lessons-two-questions = Dos preguntas para ti
 lessons-how = Toca lo que harías: se abre lo que habla a favor o en contra. No se anota nada.

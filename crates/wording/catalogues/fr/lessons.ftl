@@ -9,7 +9,7 @@ lessons-stage = { $stage ->
 }
 lessons-what-to-do = Que faire
 lessons-mistake = Une erreur à éviter
-lessons-take-care = Attention
+lessons-take-care = Attention :
 lessons-not-known = Ce qu’on ne sait pas
 lessons-two-questions = Deux questions pour toi
 lessons-how = Touche ce que tu ferais : ce qui plaide pour ou contre s’ouvre. Rien n’est noté.

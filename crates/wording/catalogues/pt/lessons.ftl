@@ -9,7 +9,7 @@ lessons-stage = { $stage ->
 }
 lessons-what-to-do = O que fazer
 lessons-mistake = Um erro a evitar
-lessons-take-care = Cuidado
+lessons-take-care = Cuidado:
 lessons-not-known = O que não se sabe
 lessons-two-questions = Duas perguntas para você
 lessons-how = Toque no que você faria: abre-se o que fala a favor ou contra. Nada é anotado.

@@ -23,8 +23,8 @@ use sayso_wording::say;
 /// Words with a line of their own; what does not fit a screen and a half is folded, and named. Those that do not get on
 /// come first.
 const LINES: usize = 7;
-/// Lines that make room for each thing about welfare.
-const LINES_FOR_WELFARE: usize = 5;
+/// Lines that make room for each thing about welfare, and for the lesson below it.
+const LINES_FOR_WELFARE: usize = 6;
 /// Lines that find room where no session is planned.
 const LINES_FOR_PLAN: usize = 2;
 /// Facts told of what went well.
