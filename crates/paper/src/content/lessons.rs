@@ -46,6 +46,7 @@ fn lesson(l: &Locale, told: &Told, blocks: &mut Vec<Block>) {
         let answers = asked.answers.iter().map(|answer| answer.says.clone());
         blocks.push(Block::List { items: answers.collect(), big: false });
     }
-    blocks.push(Paragraph::block(say!(l, lessons::rests_on), told.rests_on.join(" "), Look::Quiet));
+    blocks.push(Paragraph::block(say!(l, lessons::rests_on), "", Look::Quiet));
+    blocks.extend(told.rests_on.iter().map(|fact| Paragraph::block("", fact.as_str(), Look::Quiet)));
     blocks.push(Paragraph::block("", say!(l, lessons::rest), Look::Quiet));
 }
