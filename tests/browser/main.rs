@@ -22,6 +22,7 @@ mod invitation;
 mod joining;
 mod killed;
 mod kit;
+mod learn;
 mod likes;
 mod listen;
 mod outbox;

@@ -41,9 +41,12 @@ fn sheets_are_written_in_the_readers_language_about_the_animal_asked_for() {
     let rules = sayso(&["sheet", "rules", "--data", &data, "--to", &to], "de_DE.UTF-8");
     assert!(rules.status.success() && out(&rules).contains("(eine Seite)"), "{}", out(&rules));
     assert_eq!(language(&to), "de");
-    for (kind, more) in
-        [("likes", vec!["--animal", "Tarn"]), ("labels", vec!["--size", "small", "--paper", "letter"]), ("kit", vec![])]
-    {
+    for (kind, more) in [
+        ("likes", vec!["--animal", "Tarn"]),
+        ("labels", vec!["--size", "small", "--paper", "letter"]),
+        ("kit", vec![]),
+        ("lessons", vec![]),
+    ] {
         let asked = [vec!["sheet", kind, "--data", &data, "--to", &to, "--language", "fr"], more].concat();
         let done = sayso(&asked, "de_DE.UTF-8");
         assert!(done.status.success() && out(&done).contains("Écrit"), "{}", out(&done));

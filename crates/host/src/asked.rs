@@ -52,6 +52,10 @@ pub static TABLE: &[Line] = &[
     ("/methods", ANY, NOBODY),
     ("/methods/{page}", ANY, NOBODY),
     ("/record-kit", CARDS, NOBODY),
+    ("/learn", ANY, NOBODY),
+    ("/learn/booklet", ANY, NOBODY),
+    // A mark of one's own, asked for as the event it writes.
+    ("/learn/{lesson}", ANY, RECORD),
 
     ("/a/{animal}/today", TODAY, NOBODY),
     ("/a/{animal}/board", RECORD, NOBODY),

@@ -243,6 +243,8 @@ bodies! {
     DesignStop => "design_stop",
     /// A remark.
     Remark => "remark",
+    /// A person has read a lesson.
+    LessonRead => "lesson_read",
     /// A home gives consent.
     ConsentGiven => "consent_given",
     /// A home takes consent back.

@@ -1,12 +1,15 @@
-//! Sourced facts of the trade, embedded: body language, hazards, practice, ideas to try and how kinds of reward are given.
+//! Sourced facts of the trade, embedded: body language, hazards, practice, ideas to try, how kinds of reward are given, and
+//! lessons.
 //! A species is one entry in each file. Texts here are English, for programs; people read the messages that `wording` has
 //! for each id, in their language.
 
 mod giving;
 mod ideas;
+mod lessons;
 
 pub use giving::{Giving, given_at_board, giving, held_up};
 pub use ideas::{Care, Idea, idea, ideas};
+pub use lessons::{Lesson, LessonFact, Occasion, Question, ReadAs, lesson, lesson_facts, lessons, lessons_for};
 
 use crate::species::Species;
 use crate::text::unaccented;

@@ -43,7 +43,8 @@ pub const fn needs_of(body: &Body) -> Option<Capability> {
         | Body::Round(_)
         | Body::SwapDraw(_)
         | Body::DesignNote(_)
-        | Body::Remark(_) => Some(Capability::Record),
+        | Body::Remark(_)
+        | Body::LessonRead(_) => Some(Capability::Record),
         Body::ConsentGiven(_) | Body::ConsentTakenBack(_) => Some(Capability::Consent),
         Body::Proposal(_) => Some(Capability::Advise),
         Body::ProposalAnswer(_) => Some(Capability::Agree),

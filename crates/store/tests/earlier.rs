@@ -30,8 +30,15 @@ fn the_export_has_every_kind_of_its_time_under_the_names_of_its_time() {
     {
         assert!(EXPORT.contains(name), "{name}");
     }
-    // Pictures, consent and what coach and home say came after it.
-    let later = [Kind::PictureCard, Kind::ConsentGiven, Kind::ConsentTakenBack, Kind::Proposal, Kind::ProposalAnswer];
+    // Pictures, lessons, consent and what coach and home say came after it.
+    let later = [
+        Kind::PictureCard,
+        Kind::LessonRead,
+        Kind::ConsentGiven,
+        Kind::ConsentTakenBack,
+        Kind::Proposal,
+        Kind::ProposalAnswer,
+    ];
     for kind in Kind::ALL.iter().filter(|kind| !later.contains(kind)) {
         let name = kind.earlier_name().unwrap_or(kind.name());
         assert!(EXPORT.contains(&format!("\"kind\":\"{name}\"")), "{name}");

@@ -1156,6 +1156,11 @@ export interface components {
             /** @description The remark. */
             text: components["schemas"]["Note"];
         } | {
+            /** @constant */
+            kind: "lesson_read";
+            /** @description Its short name. One that this version does not have was written by another version, and is left as it is. */
+            lesson: components["schemas"]["Label"];
+        } | {
             /** @description For what and whom. */
             consent: components["schemas"]["Consent"];
             /** @constant */

@@ -39,6 +39,8 @@ pub enum Tab {
     People,
     /// Things to print.
     Sheets,
+    /// Lessons for whoever teaches.
+    Learn,
     /// A page outside the navigation.
     None,
 }
@@ -47,9 +49,9 @@ impl Tab {
     /// Those in thumb's reach on a phone.
     const NEAR: [Self; 4] = [Self::Today, Self::Board, Self::Words, Self::Evidence];
     /// Those behind "More" on a phone.
-    const FAR: [Self; 5] = [Self::Likes, Self::Days, Self::Log, Self::People, Self::Sheets];
+    const FAR: [Self; 6] = [Self::Likes, Self::Days, Self::Log, Self::People, Self::Sheets, Self::Learn];
     /// All, as they stand in the navigation.
-    pub const ALL: [Self; 9] = [
+    pub const ALL: [Self; 10] = [
         Self::Today,
         Self::Board,
         Self::Likes,
@@ -59,6 +61,7 @@ impl Tab {
         Self::Log,
         Self::People,
         Self::Sheets,
+        Self::Learn,
     ];
 
     /// Its name on the page.
@@ -74,6 +77,7 @@ impl Tab {
             Self::Log => say!(l, frame::log),
             Self::People => say!(l, frame::people),
             Self::Sheets => say!(l, frame::sheets),
+            Self::Learn => say!(l, frame::learn),
             Self::None => NAME.to_owned(),
         }
     }
@@ -88,6 +92,15 @@ impl Tab {
             Self::People => &[Capability::SeePeople],
             Self::Log => &[Capability::SeeLog],
             Self::Sheets => &[Capability::SeeRules, Capability::SeeFigures],
+            // Whoever has anything to do with the home.
+            Self::Learn => &[
+                Capability::Record,
+                Capability::SeeToday,
+                Capability::SeeFigures,
+                Capability::SeeLog,
+                Capability::HearSnippets,
+                Capability::SeePeople,
+            ],
             Self::None => &[],
         }
     }
@@ -118,6 +131,7 @@ impl Tab {
             Self::Log => about("log"),
             Self::People => "/people".into(),
             Self::Sheets => "/sheets".into(),
+            Self::Learn => "/learn".into(),
             Self::None => "/".into(),
         }
     }
@@ -135,7 +149,7 @@ pub fn layout_with(page: &Page, tab: Tab, title: &str, modules: &[&str], body: M
     let l = &page.locale;
     let animal = page.animal.or_else(|| page.animals().first().map(|l| l.animal));
     let at = |tab: Tab| match tab {
-        Tab::People | Tab::Sheets => page.of_home(&tab.href(animal)),
+        Tab::People | Tab::Sheets | Tab::Learn => page.of_home(&tab.href(animal)),
         _ => tab.href(animal),
     };
     let near = |tabs: &[Tab]| {

@@ -107,8 +107,9 @@ fn every_page_is_looked_at_by_the_accessibility_rules() {
     // The page of a file that waits is reached by bringing one.
     assert!(list.contains("preview,"));
     looked_at.push("/exchange/{}".to_owned());
-    looked_at
-        .extend(looked_at.clone().into_iter().filter(|a| a.starts_with("/methods/")).map(|_| "/methods/{}".to_owned()));
+    for all in ["/methods/", "/learn/"] {
+        looked_at.extend(looked_at.clone().into_iter().filter(|a| a.starts_with(all)).map(|_| format!("{all}{{}}")));
+    }
     let mut unseen = Vec::new();
     let mut all = Vec::new();
     for file in files(&root().join("src/pages")).iter().filter(|f| f.extension().is_some_and(|e| e == "rs")) {

@@ -3,6 +3,7 @@
 // A new kind of event must be decided on here.
 #![deny(clippy::wildcard_enum_match_arm)]
 
+use crate::lessons;
 use crate::locale::Locale;
 use crate::say;
 use sayso_model::{
@@ -221,6 +222,9 @@ impl Teller<'_> {
             }
             Body::DesignStop(_) => say!(locale, events::trial_stopped),
             Body::Remark(r) => say!(locale, events::remark, text = &r.text),
+            Body::LessonRead(r) => {
+                say!(locale, events::lesson_read, lesson = lessons::named(locale, r.lesson.as_str()))
+            }
             Body::ConsentGiven(c) => say!(locale, events::consent_given, what = consent(locale, c.consent)),
             Body::ConsentTakenBack(c) => say!(locale, events::consent_taken_back, what = consent(locale, c.consent)),
             Body::Proposal(p) => {

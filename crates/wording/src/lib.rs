@@ -22,6 +22,7 @@ pub mod figures;
 pub mod generalise;
 pub mod hazards;
 mod lacking;
+pub mod lessons;
 mod locale;
 mod message;
 mod numbers;

@@ -3,6 +3,7 @@
 #![allow(clippy::unwrap_used, clippy::panic, missing_docs)]
 
 use proc_macro2::{TokenStream, TokenTree};
+use sayso_model::facts::lessons;
 use std::collections::BTreeMap;
 use std::fmt::Write as _;
 use std::path::{Path, PathBuf};
@@ -342,8 +343,8 @@ fn messages() -> Vec<(String, String)> {
     all
 }
 
-/// Messages that facts find by their ids: `facts.rs` holds that each fact has its own and none is over.
-const OF_FACTS: [&str; 11] = [
+/// Messages that facts find by their ids: `facts.rs`, of lessons `lessons.rs`, holds that each fact has its own and none is over.
+const OF_FACTS: [&str; 12] = [
     "hazards-food-",
     "hazards-why-",
     "hazards-other-",
@@ -355,6 +356,7 @@ const OF_FACTS: [&str; 11] = [
     "practice-what-",
     "practice-value-",
     "practice-source-",
+    "lesson-facts-",
 ];
 
 #[test]
@@ -385,7 +387,8 @@ fn every_message_is_said_somewhere() {
     let chosen = |id: &str| id.match_indices('-').any(|(at, _)| text.contains(&format!("`{}${{", &id[..=at])));
     let said = |id: &str, name: &str| {
         // Commands and arguments find theirs by their names: a test of `cli` holds that none is over.
-        if id.starts_with("help-") || OF_FACTS.iter().any(|kind| id.starts_with(kind)) {
+        let of_lesson = lessons().iter().any(|lesson| id.starts_with(&format!("lessons-{}-", lesson.id)));
+        if id.starts_with("help-") || of_lesson || OF_FACTS.iter().any(|kind| id.starts_with(kind)) {
             return true;
         }
         if id.starts_with("client") { named(&format!("\"{id}\"")) || chosen(id) } else { named(name) }

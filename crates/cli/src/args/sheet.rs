@@ -19,6 +19,8 @@ pub enum Kind {
     Labels,
     // How to record real buttons.
     Kit,
+    // Lessons for whoever teaches.
+    Lessons,
 }
 
 /// A sheet to print.

@@ -9,7 +9,7 @@ use clap::ValueEnum;
 use sayso_advisor::Case;
 use sayso_model::Story;
 use sayso_notebook::{animal_named, word_pictures};
-use sayso_paper::{Sheet, kit, labels, likes, pdf, progress, rules};
+use sayso_paper::{Sheet, kit, labels, lessons, likes, pdf, progress, rules};
 use sayso_wording::{Locale, words};
 
 /// Writes a sheet.
@@ -29,7 +29,7 @@ pub async fn sheet(l: &Locale, asked: &Printing) -> Result<(), CliError> {
 }
 
 fn made(asked: &Printing, story: &Story, l: Locale) -> Result<Sheet, CliError> {
-    let of_home = matches!(asked.kind, Kind::Rules | Kind::Labels | Kind::Kit);
+    let of_home = matches!(asked.kind, Kind::Rules | Kind::Labels | Kind::Kit | Kind::Lessons);
     if of_home && asked.animal.is_some() {
         let kind = asked.kind.to_possible_value().map_or_else(String::new, |v| v.get_name().to_owned());
         return Err(CliError::said(words!(sheets::no_animal_needed, sheet = kind)));
@@ -38,6 +38,7 @@ fn made(asked: &Printing, story: &Story, l: Locale) -> Result<Sheet, CliError> {
         Kind::Rules => Ok(rules(story, now(), l)),
         Kind::Labels => Ok(labels(story, now(), l, asked.size)),
         Kind::Kit => Ok(kit(story, now(), l)),
+        Kind::Lessons => Ok(lessons(story, now(), l)),
         Kind::Progress => about(asked, story, &l, |case| progress(case, l, asked.days, None)),
         Kind::Likes => about(asked, story, &l, |case| likes(case, l)),
     }

@@ -46,17 +46,18 @@ async fn offered(house: &House, who: &Signed, first: &str, expected: &[&str]) {
 #[tokio::test(flavor = "multi_thread")]
 async fn each_role_sees_its_own_pages_and_no_door_that_is_closed_to_it() {
     let house = House::new().await;
-    let all = ["today", "board", "likes", "words", "evidence", "days", "log", "people", "sheets", "sharing", "talk"];
+    let all =
+        ["today", "board", "likes", "words", "evidence", "days", "log", "people", "sheets", "learn", "sharing", "talk"];
     offered(&house, &house.keeper, "today", &all).await;
     let member = house.joined(Has::Member, "Mora").await;
     offered(&house, &member, "today", &all).await;
     let sitter = house.joined(Has::Sitter, "Sitter").await;
-    offered(&house, &sitter, "today", &["today", "board", "sheets", "sharing"]).await;
+    offered(&house, &sitter, "today", &["today", "board", "sheets", "learn", "sharing"]).await;
     let observer = house.joined(Has::Observer, "Observer").await;
-    offered(&house, &observer, "board", &["board", "sharing"]).await;
+    offered(&house, &observer, "board", &["board", "learn", "sharing"]).await;
     let (club, _, coach) = house.club().await;
     house.post(&house.keeper, "/sharing/consent", &house.consent("coach_figures", club)).await;
-    let coachs = ["today", "likes", "words", "evidence", "days", "sheets", "talk", "sharing"];
+    let coachs = ["today", "likes", "words", "evidence", "days", "sheets", "learn", "talk", "sharing"];
     offered(&house, &coach, "today", &coachs).await;
     for closed in [&sitter, &observer, &coach] {
         // What is theirs to know, and nobody's name.

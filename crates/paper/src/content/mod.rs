@@ -2,6 +2,7 @@
 
 mod kit;
 mod labels;
+mod lessons;
 mod likes;
 mod progress;
 mod report;
@@ -10,6 +11,7 @@ mod said;
 
 pub use kit::{KIT_DISTANCES_M, kit};
 pub use labels::labels;
+pub use lessons::lessons;
 pub use likes::likes;
 pub use progress::{LENGTHS, progress};
 pub use rules::rules;

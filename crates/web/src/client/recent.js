@@ -78,6 +78,7 @@ export function inWords(pad, body) {
     case "design_note":
     case "design_stop":
     case "remark":
+    case "lesson_read":
     case "consent_given":
     case "consent_taken_back":
     case "proposal":
@@ -160,6 +161,7 @@ export const MAY = {
   design_note: "back",
   design_stop: "back",
   remark: "back",
+  lesson_read: "back",
   consent_given: "stands",
   consent_taken_back: "stands",
   proposal: "stands",

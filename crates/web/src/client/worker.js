@@ -1,10 +1,11 @@
-// Keeps the pad's page, Today and their files for the time the notebook gives no answer. Pages are asked for anew first; only
-// these two are answered from what was kept, every other one by a page that says so and what works.
+// Keeps the pad's page, Today, the lessons and their files for the time the notebook gives no answer. Pages are asked for anew
+// first; only these are answered from what was kept, every other one by a page that says so and what works.
 
 const worker = /** @type {ServiceWorkerGlobalScope} */ (/** @type {unknown} */ (self));
 const KEPT = "sayso-pad-1";
 const PICTURES = "sayso-pictures-1";
 const MOST_PICTURES = 300;
+const BOOKLET = "/learn/booklet";
 const LAST = "/last"; // where the home screen opens
 const OFFLINE = "/offline"; // in the place of any other page
 const TIME = "\u{e002}"; // stands for the time in the line on an earlier page
@@ -13,7 +14,9 @@ const isPad = (url) => /^\/a\/[^/]+\/board$/.test(url.pathname);
 /** @param {URL} url */
 const isToday = (url) => /^\/a\/[^/]+\/today$/.test(url.pathname);
 /** @param {URL} url */
-const isPage = (url) => isPad(url) || isToday(url);
+const isLesson = (url) => /^\/learn(\/[^/]+)?$/.test(url.pathname);
+/** @param {URL} url */
+const isPage = (url) => isPad(url) || isToday(url) || isLesson(url);
 /** @param {URL} url */
 const isFile = (url) => url.pathname.startsWith("/assets/");
 /** @param {URL} url */
@@ -83,13 +86,16 @@ async function pageFirst(request, beside) {
     const response = await fetch(request);
     if (response.ok && !response.redirected) {
       await kept.put(request, response.clone());
-      await kept.put(LAST, new Response(url.pathname));
+      if (!isLesson(url)) await kept.put(LAST, new Response(url.pathname));
       beside(keepOffline().catch((error) => console.warn("no page for others", error)));
     }
     return response;
   } catch (error) {
     const found = await kept.match(request);
-    if (found) return isToday(url) ? earlier(found) : found;
+    if (found) return isPad(url) ? found : earlier(found);
+    // A lesson that was never open stands in the booklet.
+    if (isLesson(url) && url.pathname !== BOOKLET && (await kept.match(BOOKLET)))
+      return Response.redirect(`${BOOKLET}#${url.pathname.split("/")[2] ?? ""}`, 302);
     throw error;
   }
 }
@@ -165,7 +171,7 @@ worker.addEventListener("message", (event) => {
         const url = new URL(old.url);
         if (isFile(url) && files.every((file) => version(file) !== version(url))) await kept.delete(old);
       }
-      if (pages[0]) await kept.put(LAST, new Response(pages[0].pathname));
+      if (pages[0] && !isLesson(pages[0])) await kept.put(LAST, new Response(pages[0].pathname));
       await Promise.allSettled([
         ...[...pages, ...files].map((u) => kept.add(u.href)),
         ...own.filter(isPicture).map((u) => pictures.add(u.href)),

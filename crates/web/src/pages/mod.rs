@@ -14,6 +14,7 @@ pub mod heard;
 pub mod homes;
 pub mod homescreen;
 pub mod kit;
+pub mod learn;
 pub mod likes;
 pub mod listen;
 pub mod log;
@@ -53,6 +54,7 @@ pub fn router() -> Router<AppState> {
         .merge(heard::router())
         .merge(homes::router())
         .merge(kit::router())
+        .merge(learn::router())
         .merge(listen::router())
         .merge(agreement::router())
         .merge(days::router())

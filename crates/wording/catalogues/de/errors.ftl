@@ -10,6 +10,7 @@ errors-internal = Hier ist etwas schiefgegangen; nichts von dem, was du gesendet
 errors-no-such-page = Unter dieser Adresse gibt es nichts.
 errors-no-such-file = Eine solche Datei gibt es hier nicht.
 errors-no-such-animal = Dieses Notizbuch kennt kein solches Tier.
+errors-no-such-lesson = Eine solche Lektion gibt es nicht.
 errors-not-that-method = Diese Adresse nimmt eine solche Anfrage nicht an.
 errors-too-large-here = Das ist zu groß für diese Adresse; sende weniger auf einmal.
 errors-title-not-here = Nicht hier

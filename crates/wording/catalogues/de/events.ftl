@@ -116,6 +116,7 @@ events-trial-planned = Versuch mit einer Änderung geplant: { $question } ({ $po
 events-trial-point = Versuch mit einer Änderung, Punkt { $point }: tatsächlich { $force }
 events-trial-stopped = Versuch mit einer Änderung beendet
 events-remark = Bemerkung: { $text }
+events-lesson-read = Lektion gelesen: { $lesson }
 events-consent-given = Einwilligung gegeben: { $what }
 events-consent-taken-back = Einwilligung zurückgenommen: { $what }
 events-consent = { $purpose ->

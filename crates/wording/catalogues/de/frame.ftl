@@ -7,6 +7,7 @@ frame-days = Tage
 frame-log = Protokoll
 frame-people = Menschen
 frame-sheets = Blätter
+frame-learn = Lernen
 frame-more = Mehr
 frame-pages = Seiten
 frame-to-content = Zum Inhalt

@@ -10,6 +10,7 @@ errors-internal = Something went wrong here; nothing you sent was kept. What it 
 errors-no-such-page = There is nothing at this address.
 errors-no-such-file = There is no such file here.
 errors-no-such-animal = This notebook knows no such animal.
+errors-no-such-lesson = There is no such lesson.
 errors-not-that-method = This address does not take that kind of request.
 errors-too-large-here = That is too large for this address; send less at once.
 errors-title-not-here = Not here

@@ -117,6 +117,7 @@ events-trial-planned = Trial of a change planned: { $question } ({ $points ->
 events-trial-point = Trial of a change, point { $point }: in fact { $force }
 events-trial-stopped = Trial of a change stopped
 events-remark = Remark: { $text }
+events-lesson-read = Lesson read: { $lesson }
 events-consent-given = Consent given: { $what }
 events-consent-taken-back = Consent taken back: { $what }
 events-consent = { $purpose ->

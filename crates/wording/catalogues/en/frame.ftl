@@ -7,6 +7,7 @@ frame-days = Days
 frame-log = Log
 frame-people = People
 frame-sheets = Sheets
+frame-learn = Learn
 frame-more = More
 frame-pages = Pages
 frame-to-content = To the content

@@ -10,6 +10,7 @@ errors-internal = Algo ha fallado aquí; no se guardó nada de lo que enviaste. 
 errors-no-such-page = No hay nada en esta dirección.
 errors-no-such-file = Aquí no hay tal archivo.
 errors-no-such-animal = Este cuaderno no conoce a ese animal.
+errors-no-such-lesson = No hay ninguna lección así.
 errors-not-that-method = Esta dirección no admite ese tipo de petición.
 errors-too-large-here = Es demasiado grande para esta dirección; envía menos de una vez.
 errors-title-not-here = No está aquí

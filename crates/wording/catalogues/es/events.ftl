@@ -116,6 +116,7 @@ events-trial-planned = Prueba de un cambio planeada: { $question } ({ $points ->
 events-trial-point = Prueba de un cambio, punto { $point }: de hecho { $force }
 events-trial-stopped = Prueba de un cambio detenida
 events-remark = Nota: { $text }
+events-lesson-read = Lección leída: { $lesson }
 events-consent-given = Consentimiento dado: { $what }
 events-consent-taken-back = Consentimiento retirado: { $what }
 events-consent = { $purpose ->

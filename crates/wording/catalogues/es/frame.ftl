@@ -7,6 +7,7 @@ frame-days = Días
 frame-log = Registro
 frame-people = Personas
 frame-sheets = Hojas
+frame-learn = Aprender
 frame-more = Más
 frame-pages = Páginas
 frame-to-content = Al contenido

@@ -10,6 +10,7 @@ errors-internal = Quelque chose s’est mal passé ici ; rien de ce que tu as en
 errors-no-such-page = Il n’y a rien à cette adresse.
 errors-no-such-file = Il n’y a pas de fichier de ce nom ici.
 errors-no-such-animal = Ce carnet ne connaît pas cet animal.
+errors-no-such-lesson = Cette leçon n’existe pas.
 errors-not-that-method = Cette adresse n’accepte pas ce genre de demande.
 errors-too-large-here = C’est trop grand pour cette adresse ; envoie moins à la fois.
 errors-title-not-here = Pas ici

@@ -116,6 +116,7 @@ events-trial-planned = Essai d’un changement prévu : { $question } ({ $points
 events-trial-point = Essai d’un changement, point { $point } : en fait { $force }
 events-trial-stopped = Essai d’un changement arrêté
 events-remark = Remarque : { $text }
+events-lesson-read = Leçon lue : { $lesson }
 events-consent-given = Accord donné : { $what }
 events-consent-taken-back = Accord retiré : { $what }
 events-consent = { $purpose ->

@@ -7,6 +7,7 @@ frame-days = Jours
 frame-log = Journal
 frame-people = Personnes
 frame-sheets = Fiches
+frame-learn = Apprendre
 frame-more = Plus
 frame-pages = Pages
 frame-to-content = Aller au contenu

@@ -10,6 +10,7 @@ errors-internal = Algo deu errado aqui; nada do que você enviou foi guardado. O
 errors-no-such-page = Não há nada neste endereço.
 errors-no-such-file = Não há tal arquivo aqui.
 errors-no-such-animal = Este caderno não conhece esse animal.
+errors-no-such-lesson = Não há essa lição.
 errors-not-that-method = Este endereço não aceita esse tipo de pedido.
 errors-too-large-here = É grande demais para este endereço; envie menos de uma vez.
 errors-title-not-here = Não está aqui

@@ -116,6 +116,7 @@ events-trial-planned = Teste de uma mudança planejado: { $question } ({ $points
 events-trial-point = Teste de uma mudança, ponto { $point }: de fato { $force }
 events-trial-stopped = Teste de uma mudança parado
 events-remark = Observação: { $text }
+events-lesson-read = Lição lida: { $lesson }
 events-consent-given = Consentimento dado: { $what }
 events-consent-taken-back = Consentimento retirado: { $what }
 events-consent = { $purpose ->

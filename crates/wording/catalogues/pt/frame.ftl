@@ -7,6 +7,7 @@ frame-days = Dias
 frame-log = Registro
 frame-people = Pessoas
 frame-sheets = Folhas
+frame-learn = Aprender
 frame-more = Mais
 frame-pages = Páginas
 frame-to-content = Ir para o conteúdo

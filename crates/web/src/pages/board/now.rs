@@ -299,6 +299,7 @@ const fn on_the_pad(body: &Body) -> bool {
         | Body::DesignNote(_)
         | Body::DesignStop(_)
         | Body::Remark(_)
+        | Body::LessonRead(_)
         | Body::ConsentGiven(_)
         | Body::ConsentTakenBack(_)
         | Body::Proposal(_)

@@ -4,6 +4,7 @@ use super::now::{Now, RewardNow, WordNow, now};
 use crate::layout::{Tab, layout_with};
 use crate::page::AnimalPage;
 use crate::pages::checks;
+use crate::pages::learn::at_board;
 use crate::pages::listen::switch;
 use crate::rich;
 use maud::{Markup, html};
@@ -57,6 +58,7 @@ pub fn view(page: &AnimalPage) -> Markup {
                 div.whose data-part="whose" data-test="whose" role="status" hidden {}
                 div.stop.over data-part="stop" data-test="stop" role="alert" hidden {}
                 div.below {
+                    (at_board(page, now.words.iter().map(|w| w.stage)))
                     (recent(locale))
                     p.ration.num data-part="ration" data-test="ration" {}
                     (figures(locale))

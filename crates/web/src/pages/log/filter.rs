@@ -89,6 +89,7 @@ impl Kind {
             | Body::Look(_)
             | Body::Brush(_)
             | Body::Remark(_)
+            | Body::LessonRead(_)
             | Body::ConsentGiven(_)
             | Body::ConsentTakenBack(_)
             | Body::Proposal(_)

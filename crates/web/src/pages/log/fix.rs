@@ -66,6 +66,7 @@ impl<'a> Fixable<'a> {
             | Body::DesignNote(_)
             | Body::DesignStop(_)
             | Body::Remark(_)
+            | Body::LessonRead(_)
             | Body::ConsentGiven(_)
             | Body::ConsentTakenBack(_)
             | Body::Proposal(_)

@@ -5,6 +5,7 @@ use super::coach;
 use super::ration::ration;
 use crate::chart::spark;
 use crate::page::AnimalPage;
+use crate::pages::learn::for_next;
 use crate::pages::log;
 use crate::pages::people::steps::steps as set_up;
 use crate::pages::words::too_alike;
@@ -23,8 +24,8 @@ use sayso_wording::{Locale, say};
 /// Words with a line of their own; what does not fit a screen and a half is folded, and named. Those that need something come
 /// first, and have a line whatever else there is.
 const LINES: usize = 7;
-/// Lines that make room for each thing about welfare.
-const LINES_FOR_WELFARE: usize = 5;
+/// Lines that make room for each thing about welfare, and for the lesson below it.
+const LINES_FOR_WELFARE: usize = 6;
 /// Lines that find room where no session is planned.
 const LINES_FOR_PLAN: usize = 2;
 /// Facts told of the last seven days.
@@ -47,6 +48,7 @@ pub fn page(page: &AnimalPage, today: &Today) -> Markup {
         @if on_the_way {
             div data-test="next" { (set_up(page, &page.card)) }
         } @else { (next(page, today)) }
+        (for_next(page, today))
         (words(page, today))
         (lately(page, today))
         @if food || !later.is_empty() {

@@ -1,0 +1,99 @@
+//! Learn: short lessons that make a good teacher of whoever reads them. Nothing is locked, nothing is counted; whoever has
+//! read one may say so.
+
+mod address;
+mod booklet;
+mod drawings;
+mod marks;
+mod offered;
+mod view;
+
+pub use offered::{at_board, for_next};
+
+use crate::error::Error;
+use crate::form::Form;
+use crate::page::Page;
+use crate::state::AppState;
+use axum::Router;
+use axum::extract::{Path, Query};
+use axum::response::Redirect;
+use axum::routing::get;
+use maud::Markup;
+use sayso_model::facts::{Lesson, lesson};
+use sayso_model::{Label, LessonRead, Withdrawal};
+use sayso_wording::words;
+use serde::Deserialize;
+use view::About;
+
+/// Routes of the pages.
+pub fn router() -> Router<AppState> {
+    Router::new()
+        .route("/learn", get(list))
+        .route("/learn/booklet", get(booklet))
+        .route("/learn/{lesson}", get(show).post(mark))
+}
+
+/// Whom the lessons are to be about; what is not understood counts as not asked.
+#[derive(Deserialize)]
+struct Of {
+    #[serde(default)]
+    animal: String,
+}
+
+async fn list(page: Page, Query(of): Query<Of>) -> Markup {
+    view::list(&page, &About::asked(&page, &of.animal))
+}
+
+async fn booklet(page: Page, Query(of): Query<Of>) -> Markup {
+    booklet::view(&page, &About::asked(&page, &of.animal))
+}
+
+/// The lesson of an address.
+fn found(id: &str) -> Result<&'static Lesson, Error> {
+    lesson(id).ok_or_else(|| Error::NotFound(words!(errors::no_such_lesson)))
+}
+
+async fn show(page: Page, Path(id): Path<String>, Query(of): Query<Of>) -> Result<Markup, Error> {
+    Ok(view::lesson(&page, &About::asked(&page, &of.animal), found(&id)?))
+}
+
+/// Whether it was read.
+#[derive(Deserialize)]
+#[serde(deny_unknown_fields)]
+struct Marked {
+    read: Read,
+}
+
+#[derive(Deserialize, PartialEq, Eq)]
+#[serde(rename_all = "lowercase")]
+enum Read {
+    Yes,
+    No,
+}
+
+/// Marks a lesson as read by whoever holds this device, or takes their mark back.
+async fn mark(
+    page: Page,
+    Path(id): Path<String>,
+    Query(of): Query<Of>,
+    Form(marked): Form<Marked>,
+) -> Result<Redirect, Error> {
+    let lesson = found(&id)?;
+    let me = page.person.ok_or_else(|| Error::refused("person", words!(faults::not_a_person)))?;
+    let before = marks::of(&page.story, &lesson.id).remove(&me);
+    let events = match (marked.read, before) {
+        (Read::Yes, None) => {
+            let lesson = Label::new(&lesson.id).map_err(Error::internal)?;
+            vec![page.about_home(LessonRead { lesson })]
+        }
+        (Read::No, Some(mark)) => {
+            mark.events.into_iter().map(|of| page.about_home(Withdrawal { of, because: None })).collect()
+        }
+        (Read::Yes, Some(_)) | (Read::No, None) => Vec::new(),
+    };
+    if !events.is_empty() {
+        page.keep(events).await?;
+    }
+    let animal = About::asked(&page, &of.animal).animal;
+    Ok(Redirect::to(&address::about(&page, &address::lesson(&lesson.id), animal)))
+}

@@ -1,0 +1,72 @@
+//! The one lesson that fits what comes next, as a small link: where the work is, until whoever reads has read it.
+
+use super::{address, marks};
+use crate::page::AnimalPage;
+use maud::{Markup, html};
+use sayso_advisor::advice::Act;
+use sayso_advisor::stuck::Cause;
+use sayso_advisor::today::{Next, Today};
+use sayso_model::facts::{Occasion, lessons_for};
+use sayso_model::{Answer, Delivery, Invitation, SessionStart, Stage};
+use sayso_wording::{lessons, say};
+
+/// On Today: the lesson for the next step.
+#[must_use]
+pub fn for_next(page: &AnimalPage, today: &Today) -> Markup {
+    offered(page, next(&today.next))
+}
+
+/// On the Board: the lesson before a first session, a first invitation or a first "not now", given the stages of its words.
+#[must_use]
+pub fn at_board(page: &AnimalPage, stages: impl Iterator<Item = Stage>) -> Markup {
+    let (story, id) = (&page.story, page.id);
+    let furthest = stages.max().unwrap_or(Stage::Prepare);
+    let declined = |answer| matches!(answer, Answer::Declined | Answer::Alternative);
+    let first = if story.of::<SessionStart>(id).next().is_none() {
+        Some(Occasion::Showing)
+    } else if furthest >= Stage::Invite && story.of::<Invitation>(id).next().is_none() {
+        Some(Occasion::Inviting)
+    } else if furthest >= Stage::Converse && !story.of::<Delivery>(id).any(|d| declined(d.part.answer)) {
+        Some(Occasion::Declining)
+    } else {
+        None
+    };
+    first.map(|occasion| offered(page, occasion)).unwrap_or_default()
+}
+
+/// The first lesson for a moment of the work that whoever reads has not read.
+fn offered(page: &AnimalPage, occasion: Occasion) -> Markup {
+    let read = |id: &str| page.person.is_some_and(|me| marks::of(&page.story, id).contains_key(&me));
+    let unread = lessons_for(occasion).find(|lesson| !read(&lesson.id));
+    html! {
+        @if let Some(lesson) = unread {
+            @let title = lessons::title(&page.locale, lesson, Some(page.card.name.as_str()));
+            a.link.lesson href=(address::about(page, &address::lesson(&lesson.id), Some(page.id))) data-test="lesson" {
+                (say!(&page.locale, lessons::fits, title = title))
+            }
+        }
+    }
+}
+
+fn next(next: &Next) -> Occasion {
+    match next {
+        Next::Rest => Occasion::Signs,
+        Next::SetUp { advice } | Next::TestLikes { advice } | Next::Mend { advice } => of_act(&advice.act),
+        Next::Session { plan } if plan.words.iter().any(|word| word.invitations > 0) => Occasion::Inviting,
+        Next::Session { .. } => Occasion::Showing,
+        Next::Answer { .. } => Occasion::Answering,
+    }
+}
+
+fn of_act(act: &Act) -> Occasion {
+    match act {
+        Act::ListRewards | Act::TestLikes | Act::RetestLikes => Occasion::Wants,
+        Act::ChooseFirstWords | Act::FillCard { .. } => Occasion::Words,
+        Act::Mend { cause: Cause::HardToMakeOut | Cause::SoundsAlike, .. } => Occasion::Recording,
+        Act::Mend { cause: Cause::Avoided, .. } => Occasion::Places,
+        Act::Mend { cause: Cause::NotWanted, .. } => Occasion::Wants,
+        Act::Mend { .. } | Act::StepBack { .. } => Occasion::Stuck,
+        Act::PlanCheck { .. } | Act::GoOnWithCheck { .. } => Occasion::Checking,
+        _ => Occasion::Begin,
+    }
+}
