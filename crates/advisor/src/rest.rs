@@ -2,11 +2,10 @@
 //! answers it (`client/rest.js`), and the shared cases hold both to it. See `docs/decisions/one-step-a-word.md`.
 
 use crate::case::Case;
+use crate::weeks::WEEK;
 use sayso_model::{Day, Moment, Sign, SignLevel, Zone};
 use std::collections::BTreeSet;
 
-/// Days looked back on for strong and mild signs.
-pub(crate) const WEEK: i32 = 7;
 /// The least rest after a strong sign, in seconds: twelve hours, so that a growl at night is not over at midnight (our own
 /// rule, on the side of caution).
 pub const LEAST_REST_S: f64 = 43_200.0;

@@ -4,7 +4,8 @@ use crate::advice::{Act, Advice, Because, Caution, Change, Lasting, Reason, Sure
 use crate::case::Case;
 use crate::estimate::{Estimate, Unit};
 use crate::rate::{clumping, rate};
-use crate::rest::{WEEK, rests_until};
+use crate::rest::rests_until;
+use crate::weeks::WEEK;
 use sayso_methods::stats::{Count, clumped_p};
 use sayso_model::facts::{Tells, tells};
 use sayso_model::{Day, Fact, Invitation, Moment, PressedBy, Session, SessionId, Sign, SignLevel, WordId};

@@ -5,7 +5,8 @@ use super::line::{Line, Look, Measure, SignDay, SignKind, WordLine};
 use super::need::{About, Need, Seen, Until, What};
 use crate::advice::Sure;
 use crate::estimate::Estimate;
-use crate::welfare::{LASTS_DAYS, WEEK};
+use crate::weeks::WEEK;
+use crate::welfare::LASTS_DAYS;
 use sayso_model::{Day, Moment};
 use std::collections::BTreeSet;
 

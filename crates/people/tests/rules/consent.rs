@@ -47,8 +47,13 @@ fn consent(kind: u8, to_club: bool) -> Consent {
     }
 }
 
-const SEES: [(u8, Capability); 5] =
-    [(0, Capability::SeeToday), (0, Capability::SeeFigures), (0, Capability::Advise), (1, Capability::SeeLog), (2, Capability::HearSnippets)];
+const SEES: [(u8, Capability); 5] = [
+    (0, Capability::SeeToday),
+    (0, Capability::SeeFigures),
+    (0, Capability::Advise),
+    (1, Capability::SeeLog),
+    (2, Capability::HearSnippets),
+];
 
 proptest! {
     #[test]

@@ -52,8 +52,10 @@ fn next(next: &Next) -> Occasion {
     match next {
         Next::Rest => Occasion::Signs,
         Next::SetUp { advice } | Next::TestLikes { advice } | Next::Mend { advice } => of_act(&advice.act),
-        Next::Session { plan } if plan.words.iter().any(|word| word.invitations > 0) => Occasion::Inviting,
-        Next::Session { .. } => Occasion::Showing,
+        Next::Session { plan } | Next::Pause { plan, .. } if plan.words.iter().any(|word| word.invitations > 0) => {
+            Occasion::Inviting
+        }
+        Next::Session { .. } | Next::Pause { .. } => Occasion::Showing,
         Next::Answer { .. } => Occasion::Answering,
     }
 }
