@@ -92,7 +92,9 @@ fn a_round_draws_what_the_plan_invites_and_others_only_where_nothing_could_be_dr
     let may: Vec<_> = today.steps.iter().map(|s| s.word.word).filter(|w| today.may_invite(*w)).collect();
     assert!(may.len() > 2, "{may:?}");
     let planned = |today: &mut Today, invited: usize| {
-        let Next::Session { plan } = &mut today.next else { panic!("the demo has a session to hold") };
+        let (Next::Session { plan } | Next::Pause { plan, .. }) = &mut today.next else {
+            panic!("the demo has a session to hold")
+        };
         for (number, word) in plan.words.iter_mut().enumerate() {
             word.invitations = usize::from(number < invited);
         }

@@ -312,7 +312,10 @@ fn animal_switch(page: &Page, tab: Tab) -> Markup {
                 }
             }
         } @else if let Some(l) = current.or(animals.first()) {
-            span.switch { (picture::of(&page.story, PictureOf::Animal { animal: l.animal })) (l.name.as_str()) }
+            span.switch {
+                @if !beside_title(tab) { (picture::of(&page.story, PictureOf::Animal { animal: l.animal })) }
+                (l.name.as_str())
+            }
         }
     }
 }

@@ -12,7 +12,8 @@ use std::path::{Path, PathBuf};
 const READ: [&str; 6] = ["advisor", "cli", "host", "notebook", "paper", "web"];
 
 /// What programmers read stays in English: the description of the HTTP interface.
-const FOR_PROGRAMMERS: [&str; 3] = ["host/src/health.rs", "web/src/api/openapi.rs", "web/src/api/view.rs"];
+const FOR_PROGRAMMERS: [&str; 4] =
+    ["advisor/src/desk/line.rs", "host/src/health.rs", "web/src/api/openapi.rs", "web/src/api/view.rs"];
 
 /// Names that are the same in every language: the program's own, alone, before a message or in a certificate; systems, as a
 /// browser calls them; and a sound in what `sayso listen` prints for programs.

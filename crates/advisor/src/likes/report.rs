@@ -127,14 +127,6 @@ pub struct Known {
     pub n: u64,
 }
 
-impl Known {
-    /// Whether they are known well enough to choose words by.
-    #[must_use]
-    pub fn well_enough(&self) -> bool {
-        self.verdict == Settled::WellEnough
-    }
-}
-
 /// How settled the best few are.
 #[derive(Clone, Copy, PartialEq, Eq, Debug, Serialize)]
 #[serde(rename_all = "snake_case")]

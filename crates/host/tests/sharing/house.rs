@@ -178,7 +178,12 @@ impl House {
 
     /// A club with a coach, and its keeper.
     pub async fn club(&self) -> (ClubId, Signed, Signed) {
-        let made = self.post(&self.server, "/server/clubs", "name=Meadow+Club").await;
+        self.club_of_name("Meadow+Club").await
+    }
+
+    /// A club of that name, as a form writes it, with a coach, and its keeper.
+    pub async fn club_of_name(&self, name: &str) -> (ClubId, Signed, Signed) {
+        let made = self.post(&self.server, "/server/clubs", &format!("name={name}")).await;
         assert_eq!(made.status, StatusCode::OK, "{}", made.body);
         let keeper = signed(take(&self.host, &secret_of(made.marked("link")[0]), "Club keeper").await.unwrap());
         let who = self.host.people.who(keeper.account).await.unwrap();

@@ -202,7 +202,7 @@ async fn a_coach_sees_and_takes_back_only_what_they_wrote() {
     assert_eq!(house.post(&second, "/talk/back", &back).await.status, StatusCode::NOT_FOUND);
     assert_eq!(house.post(&house.keeper, "/talk/back", &back).await.status, StatusCode::FORBIDDEN);
     // A coach of another club has nothing to do with the home.
-    let (_, _, stranger) = house.club().await;
+    let (_, _, stranger) = house.club_of_name("Hill+Club").await;
     assert_eq!(house.get(&stranger, "/talk").await.to(), "/homes");
     assert_eq!(house.post(&stranger, "/talk/write", &question(&house)).await.to(), "/homes");
     assert_eq!(house.post(&coach, "/talk/back", &back).await.status, StatusCode::SEE_OTHER);

@@ -27,7 +27,7 @@ pub async fn offline(page: Page) -> Markup {
                 p { (say!(l, homescreen::what_works)) }
                 ul.links {
                     @for animal in &animals {
-                        @for tab in [Tab::Board, Tab::Today] {
+                        @for tab in [Tab::Board, Tab::Today].into_iter().filter(|tab| tab.is_open(&page)) {
                             li { a.button href=(tab.href(Some(animal.animal))) data-kept { (name(tab, animal.name.as_str())) } }
                         }
                     }
