@@ -60,7 +60,7 @@ async fn a_picture_is_kept_shown_and_given_out_as_what_it_is() {
     }
     // A word shows its own, where it has one.
     home.post_bytes(&format!("{tug}/picture"), "image/png", LARGER.to_vec()).await.kept();
-    let labels = home.page("/sheets/labels").await.says("width=\"512\"").text;
+    let labels = home.page("/sheets/labels").await.says("width=\"512\"").text.clone();
     let (_, sheet) = labels.split_once("<main").unwrap();
     assert!(!sheet.contains(&at), "{sheet}");
     // What it asks for shows that in a likes test, where it has none of its own.
