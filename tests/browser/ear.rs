@@ -1,6 +1,6 @@
 //! Hearing on the device: the page's own engine at a real browser's microphone, with all that leaves the browser read.
 
-use crate::harness::{Browser, PHONE, Server, story};
+use crate::harness::{Browser, PHONE, Server, has_module, story};
 use crate::listen::{Notebook, assert_exact, heard, scene};
 use sayso_model::event::Part;
 use sayso_model::{Body, Press, PressedBy, Source};
@@ -82,15 +82,6 @@ fn assert_no_sound(sent: &str) {
     assert!(bodies < 20_000, "{bodies} bytes of events");
     let each = sent.len() / lines.len().max(1);
     assert!(each < 2_000, "{each} bytes a request");
-}
-
-/// Whether pages of this build can hear by themselves. Where not, the test says that it did not run.
-fn has_module() -> bool {
-    let has = sayso_web::assets::ear().is_some();
-    if !has {
-        eprintln!("NOT RUN: this build has no module for pages. rustup target add wasm32-unknown-unknown");
-    }
-    has
 }
 
 const OFF: &str = "return document.getElementById('listen').dataset.state === 'off'";

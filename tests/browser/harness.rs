@@ -230,7 +230,11 @@ impl Browser {
             if self.page.execute(script, vec![]).await.unwrap_or(Value::Null) == Value::Bool(true) {
                 return;
             }
-            assert!(tokio::time::Instant::now() < deadline, "{what} did not come about");
+            if tokio::time::Instant::now() >= deadline {
+                self.picture(&format!("failed-{what}")).await;
+                let page = self.css("main").await.text().await.unwrap_or_default();
+                panic!("{what} did not come about; the page says: {page}");
+            }
             tokio::time::sleep(Duration::from_millis(100)).await;
         }
     }
@@ -290,4 +294,13 @@ impl WebDriverCompatibleCommand for Devtools {
     fn method_and_body(&self, _: &url::Url) -> (http::Method, Option<String>) {
         (http::Method::POST, Some(json!({ "cmd": self.cmd, "params": self.params }).to_string()))
     }
+}
+
+/// Whether pages of this build can hear by themselves. Where not, the test says that it did not run.
+pub fn has_module() -> bool {
+    let has = sayso_web::assets::ear().is_some();
+    if !has {
+        eprintln!("NOT RUN: this build has no module for pages. rustup target add wasm32-unknown-unknown");
+    }
+    has
 }

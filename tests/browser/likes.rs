@@ -133,7 +133,7 @@ async fn the_answers_stay_in_their_places_from_trial_to_trial() {
     }
     browser.close().await;
     drop(server);
-    for said in ["garden cannot be held up", "offer the lead for it", "shown as: the lead", "that is an answer"] {
+    for said in ["“garden” cannot be held up", "offer the lead for it", "shown as: the lead", "that is an answer"] {
         assert!(words.contains(said), "{said}");
     }
 }

@@ -1,6 +1,6 @@
 //! A word's recording taken with the browser's microphone.
 
-use crate::harness::{Browser, PHONE, Server, story};
+use crate::harness::{Browser, PHONE, Server, has_module, story};
 use crate::listen::Notebook;
 use crate::sounds::{RATE, add, bed, say};
 use sayso_listen::{Clip, stretches};
@@ -88,6 +88,10 @@ const STEP: &str = "return document.getElementById('buttons').dataset.step";
 
 #[tokio::test(flavor = "multi_thread")]
 async fn all_buttons_are_recorded_in_one_go_named_kept_and_proved() {
+    // What counts the sounds while they are recorded.
+    if !has_module() {
+        return;
+    }
     let notebook = Notebook::new(3, 0).await;
     let server = Server::start(notebook.dir.path(), 0);
     let mut sound = bed(12, 0.0005, 2);

@@ -10,9 +10,12 @@ use sayso_model::facts::{Occasion, lessons_for};
 use sayso_model::{Answer, Delivery, Invitation, SessionStart, Stage};
 use sayso_wording::{lessons, say};
 
-/// On Today: the lesson for the next step.
+/// On Today: the lesson for the next step. Where a warning stands on top, the session beneath it needs the room.
 #[must_use]
 pub fn for_next(page: &AnimalPage, today: &Today) -> Markup {
+    if !today.welfare.is_empty() && matches!(today.next, Next::Session { .. }) {
+        return Markup::default();
+    }
     offered(page, next(&today.next))
 }
 
