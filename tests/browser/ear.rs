@@ -155,7 +155,9 @@ async fn listening_begins_while_the_notebook_is_off_and_presses_are_sent_when_it
     let board = server.url(&format!("/a/{}/board", notebook.animal));
     browser.goto(&board).await;
     browser.until("kept for offline", KEPT).await;
-    browser.until("the page too", "return document.getElementById('board').dataset.offline === 'ready'").await;
+    let page =
+        "return caches.open('sayso-pad-1').then((c) => c.keys()).then((k) => k.some((r) => r.url === location.href))";
+    browser.until("the page too", page).await;
     let scripts = "return caches.open('sayso-pad-1').then((c) => c.keys()).then((k) => k.some((r) => r.url.endsWith('/ear-worker.js')))";
     browser.until("the worker too", scripts).await;
     server.kill();
