@@ -53,7 +53,7 @@ fn no_share_joined_counts_a_session_before_it_is_over() {
     let begun = (-60.0, start.into());
     let (story, animal) = home(&[]);
     let without = counted(&story, animal, now());
-    let (story, _) = home(&[begun.clone()]);
+    let (story, _) = home(std::slice::from_ref(&begun));
     assert_eq!(counted(&story, animal, now()), without, "it runs");
     let old = now().plus_seconds(OPEN_FOR_S);
     let ((joined, all), ..) = counted(&story, animal, old);

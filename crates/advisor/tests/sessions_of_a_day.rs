@@ -1,5 +1,5 @@
 //! After a session: what was held is told, and the next one waits for a later hour or another day.
-#![allow(clippy::unwrap_used, missing_docs)]
+#![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic)]
 
 use sayso_advisor::plan::LengthFrom;
 use sayso_advisor::today::{Next, Today, today};

@@ -67,7 +67,7 @@ fn it_is_open_then_as_the_home_says_and_over_after_its_last_day() {
     assert_eq!(standing(&yes, 10), Standing::Accepted);
     assert_eq!(standing(&yes, 6 * DAY), Standing::Accepted, "the last day is one of its days");
     assert_eq!(standing(&yes, 7 * DAY), Standing::Ended { accepted: true });
-    assert_eq!(standing(&[first.clone()], 7 * DAY), Standing::Ended { accepted: false });
+    assert_eq!(standing(std::slice::from_ref(&first), 7 * DAY), Standing::Ended { accepted: false });
     let no = [yes[0].clone(), yes[1].clone(), event(3, 8, answer(1, Reply::Declined))];
     assert_eq!(standing(&no, 10), Standing::Declined, "not any more");
     assert_eq!(standing(&no, 7 * DAY), Standing::Declined);

@@ -104,6 +104,10 @@ fn severity(home: &Read) -> u8 {
     if home.unsafe_by_log { 0 } else { of_troubles }
 }
 
+/// A home and what is told of it.
+type Told<'a> = (&'a Read, &'a [Need]);
+/// A claim by its name, and which needs make it.
+type Claim = (&'static str, fn(&Need) -> bool);
 type Club<'a> = (Vec<Row<usize>>, &'a [Read]);
 
 /// Runs the experiment.
@@ -197,7 +201,7 @@ fn troubles(section: &mut Section, read: &[Club<'_>]) {
 
 /// What is told of homes without trouble, and of those in which presses mean nothing.
 fn quiet(section: &mut Section, read: &[Club<'_>]) {
-    let claims: [(&str, fn(&Need) -> bool); 8] = [
+    let claims: [Claim; 8] = [
         ("a sudden change", |n| n.about == About::Change),
         ("silent", |n| n.about == About::Silent),
         ("a cause of a stuck word", |n| matches!(n.what, What::Held { stuck: true, held: Some(_), .. })),
@@ -318,7 +322,7 @@ fn little(section: &mut Section, read: &[Club<'_>]) {
             !truly && needs.iter().any(|n| n.about == About::Change)
         };
         let n = homes.len();
-        let count = |f: &dyn Fn(&(&Read, &[Need])) -> bool| homes.iter().filter(|h| f(h)).count();
+        let count = |f: &dyn Fn(&Told<'_>) -> bool| homes.iter().filter(|h| f(h)).count();
         let (a, b, c, d) = (count(&wrong), count(&too_little), count(&said), count(&changed));
         section.add(Finding::share(format!("{keeps:?}: a wrong cause is named"), Wanted::AtMost(0.05), a, n));
         let cell = |k: usize| Finding::share("", Wanted::Known, k, n).row()[2].clone();
