@@ -1,8 +1,8 @@
 //! A coach's desk: which home needs me first and why, and what changed since we last spoke.
 //!
 //! A [`Line`] is worked out from a home's story once, when the story changes, and kept; the desk reads lines, never stories,
-//! so that five thousand homes are placed in the time of a page. [`needs`] says what may need a coach, [`desk`] in which
-//! order, [`changes`] what is new between two lines. Nothing here diagnoses: it names what was written down, how sure the
+//! so that five thousand homes are placed in the time of a page. [`needs()`] says what may need a coach, [`desk`] in which
+//! order, [`changes()`] what is new between two lines. Nothing here diagnoses: it names what was written down, how sure the
 //! figures are, and what would change them.
 
 mod bar;
