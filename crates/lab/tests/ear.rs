@@ -56,6 +56,8 @@ fn the_module_hears_what_the_engine_hears() {
             sounds: 1,
             minutes,
             empty_minutes: 0.25,
+            television_sounds: 0,
+            television_minutes: 0.0,
         };
         let truth: Truth = make(&order).unwrap();
         let clips: Vec<Clip> =
@@ -89,6 +91,8 @@ fn a_clip_at_the_engines_rate_is_the_same_clip() {
         sounds: 1,
         minutes: 0.5,
         empty_minutes: 0.0,
+        television_sounds: 0,
+        television_minutes: 0.0,
     };
     let truth = make(&order).unwrap();
     let clips: Vec<Clip> =

@@ -23,6 +23,8 @@ fn order(out: &Path, seed: u64, home: Home) -> scenes::Order {
         sounds: 1,
         minutes: 1.0,
         empty_minutes: 0.5,
+        television_sounds: 0,
+        television_minutes: 0.0,
     }
 }
 

@@ -25,6 +25,8 @@ fn corpus(dir: &Path) -> Truth {
         sounds: 1,
         minutes: 1.0,
         empty_minutes: 0.5,
+        television_sounds: 0,
+        television_minutes: 0.0,
     };
     make(&order).unwrap()
 }

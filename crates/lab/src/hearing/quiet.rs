@@ -2,8 +2,7 @@
 
 use super::boards::{BOARDS, Board, Range, boards};
 use super::hear::{self, hear_made};
-use super::scenes::Home;
-use super::scenes::quiet::quiet;
+use super::scenes::{Home, quiet};
 use super::score::{SAID_S, rate_and_bound};
 use crate::error::{LabError, at, told};
 use crate::experiments::line;

@@ -53,7 +53,7 @@ pub fn speeds(order: &Order) -> Result<String, LabError> {
         let mut tallies = vec![Tally::default(); Range::value_variants().len()];
         for (home, buttons) in homes.into_iter().zip(&boards) {
             let c = Chance::new(order.seed, 30_000);
-            let scene = busy(home, order.snr, 60.0 * order.minutes, buttons, Some(speed), c);
+            let scene = busy(home, false, order.snr, 60.0 * order.minutes, buttons, Some(speed), c);
             let sound = SoundFile {
                 sound: String::new(),
                 file: String::new(),

@@ -2,10 +2,10 @@
 
 mod chain;
 mod noise;
-pub(crate) mod quiet;
 mod room;
 pub(crate) mod scene;
 pub(crate) mod signal;
+mod television;
 mod voice;
 
 use super::truth::{ClipFile, SoundFile, Truth};
@@ -13,8 +13,8 @@ use crate::error::{LabError, at, told};
 use chain::Recorder;
 pub use room::Home;
 use sayso_sim::Chance;
-pub(crate) use scene::{Button, busy};
-use scene::{Scene, empty};
+use scene::Scene;
+pub(crate) use scene::{Button, busy, quiet};
 use signal::RATE;
 use std::path::{Path, PathBuf};
 use voice::{Voice, Word, say};
@@ -46,7 +46,17 @@ pub struct Order {
     /// Minutes without a press in all, in sounds of at most ten minutes, each in a room of its own.
     #[arg(long, default_value_t = 0.0)]
     pub empty_minutes: f64,
+    /// For each ratio, so many sounds more with presses while a television is on.
+    #[arg(long, default_value_t = 0)]
+    pub television_sounds: u16,
+    /// Minutes more without a press while a television is on.
+    #[arg(long, default_value_t = 0.0)]
+    pub television_minutes: f64,
 }
+
+/// Where chance begins for sounds without a press, for those with a television, and for both.
+const EMPTY: u64 = 10_000;
+const TELEVISION: u64 = 5_000;
 
 /// A board of so many buttons.
 pub(crate) fn board(seed: u64, home: Home, words: u16) -> Vec<Button> {
@@ -80,7 +90,9 @@ fn wav(path: &Path, x: &[f32]) -> Result<(), LabError> {
 /// [`LabError`] where lengths are no lengths, or a file cannot be written.
 pub fn make(order: &Order) -> Result<Truth, LabError> {
     let length = |minutes: f64| (0.0..=600.0).contains(&minutes);
-    if !length(order.minutes) || !length(order.empty_minutes) || (order.sounds > 0 && order.minutes < 0.25) {
+    let some = order.sounds > 0 || order.television_sounds > 0;
+    let lengths = [order.minutes, order.empty_minutes, order.television_minutes];
+    if !lengths.into_iter().all(length) || (some && order.minutes < 0.25) {
         return Err(told("a sound lasts from a quarter of a minute to 600 minutes"));
     }
     for folder in ["clips", "sounds"] {
@@ -104,24 +116,36 @@ pub fn make(order: &Order) -> Result<Truth, LabError> {
         sounds.push(SoundFile { sound: name, file, snr_db, seconds, tired, presses, live });
         Ok::<(), LabError>(())
     };
-    let mut stream = 100;
-    for snr in &order.snr {
-        for k in 0..order.sounds {
-            stream += 1;
-            let c = Chance::new(order.seed, stream);
-            keep(format!("{snr}dB_{k}"), Some(*snr), busy(order.home, *snr, 60.0 * order.minutes, &buttons, None, c))?;
+    let minutes = 60.0 * order.minutes;
+    for (television, n) in [(false, order.sounds), (true, order.television_sounds)] {
+        let mut stream = 100 + if television { TELEVISION } else { 0 };
+        for snr in &order.snr {
+            for k in 0..n {
+                stream += 1;
+                let c = Chance::new(order.seed, stream);
+                let name = if television { format!("{snr}dB_television_{k}") } else { format!("{snr}dB_{k}") };
+                keep(name, Some(*snr), busy(order.home, television, *snr, minutes, &buttons, None, c))?;
+            }
         }
     }
-    let (mut left, mut k) = (order.empty_minutes, 0);
-    while left > 0.01 {
-        let minutes = left.min(10.0);
-        let c = Chance::new(order.seed, 10_000 + k);
-        keep(format!("empty_{k}"), None, empty(order.home, 60.0 * minutes, &buttons, c))?;
-        (left, k) = (left - minutes, k + 1);
+    for (television, minutes) in [(false, order.empty_minutes), (true, order.television_minutes)] {
+        let (mut left, mut k) = (minutes, 0);
+        while left > 0.01 {
+            let minutes = left.min(10.0);
+            let c = Chance::new(order.seed, EMPTY + k + if television { TELEVISION } else { 0 });
+            let name = if television { format!("television_{k}") } else { format!("empty_{k}") };
+            keep(name, None, quiet(order.home, television, 60.0 * minutes, &buttons, c))?;
+            (left, k) = (left - minutes, k + 1);
+        }
     }
     let home = serde_json::to_value(order.home).map_err(told)?;
+    // As corpora without a television always said.
+    let television = match (order.television_sounds, order.television_minutes) {
+        (0, 0.0) => String::new(),
+        (sounds, minutes) => format!(" --television-sounds {sounds} --television-minutes {minutes}"),
+    };
     let made_by = format!(
-        "lab hearing scenes --seed {} --home {} --words {} --snr {} --sounds {} --minutes {} --empty-minutes {}",
+        "lab hearing scenes --seed {} --home {} --words {} --snr {} --sounds {} --minutes {} --empty-minutes {}{television}",
         order.seed,
         home.as_str().unwrap_or_default(),
         order.words,

@@ -4,6 +4,7 @@ use super::chain::{Loudspeaker, Microphone};
 use super::noise::bed;
 use super::room::{Home, Room};
 use super::signal::{RATE, add, convolve, loud_part, rms, speech_band};
+use super::television::programme;
 use super::voice::{Voice, Word, say};
 use crate::hearing::truth::{Live, Press};
 use sayso_sim::Chance;
@@ -38,11 +39,13 @@ pub(crate) struct Stage<'a> {
     live: Vec<Live>,
 }
 
+/// How loud a television is against the bed of unit strength.
+const TELEVISION: f64 = 0.7;
 /// How much a button slows over a scene where its battery is tired.
 const SLOWING: f64 = 0.035;
 
 impl<'a> Stage<'a> {
-    pub(crate) fn new(home: Home, seconds: f64, buttons: &'a [Button], mut c: Chance) -> Self {
+    fn new(home: Home, seconds: f64, buttons: &'a [Button], mut c: Chance) -> Self {
         let room = Room::draw(home, &mut c);
         let far = c.between(0.6, 3.0);
         let place = room.place(Some(far), 0.05, &mut c);
@@ -98,22 +101,18 @@ impl<'a> Stage<'a> {
         self.live.push(Live { word: button.word.clone(), onset_s, source: source.to_owned() });
     }
 
-    /// Its source of chance.
-    pub(crate) fn chance(&mut self) -> &mut Chance {
-        &mut self.c
-    }
-
-    /// Plays a sound as long as the scene from a place in the room, this strong against the bed of unit strength.
-    pub(crate) fn elsewhere(&mut self, sound: &[f32], strength: f64) {
+    /// A television is on in the room, nearly as loud as all else.
+    fn television(&mut self) {
+        let sound = programme(self.bed.len(), &mut self.c);
         let height = self.c.between(0.4, 1.4);
         let place = self.room.place(None, height, &mut self.c);
         let (h, _) = self.room.response(place, &mut self.c);
-        let heard = convolve(sound, &h);
-        add(&mut self.scene, &heard, 0, strength / rms(&heard));
+        let heard = convolve(&sound, &h);
+        add(&mut self.scene, &heard, 0, TELEVISION / rms(&heard));
     }
 
     /// Somebody says a button's word every so many seconds, in the mean.
-    pub(crate) fn talked(&mut self, every_s: f64) {
+    fn talked(&mut self, every_s: f64) {
         let seconds = self.bed.len() as f64 / RATE as f64;
         let mut at = self.c.exponential(every_s);
         while at < seconds - 4.0 {
@@ -124,7 +123,7 @@ impl<'a> Stage<'a> {
         }
     }
 
-    pub(crate) fn end(mut self, home: Home, tired: Option<String>) -> Scene {
+    fn end(mut self, home: Home, tired: Option<String>) -> Scene {
         let sum: Vec<f32> = self.bed.iter().zip(&self.scene).map(|(a, b)| a + b).collect();
         let microphone = Microphone::draw(home, &mut self.c);
         let samples = microphone.take(sum, &mut self.c);
@@ -136,8 +135,20 @@ impl<'a> Stage<'a> {
 
 /// Minutes in which buttons are pressed every few seconds, some again before they ended, some over another; people say
 /// the words too. One button's battery runs down; or, where a speed is given, all play at it, each press within 0.15 % or so.
-pub(crate) fn busy(home: Home, snr_db: f64, seconds: f64, buttons: &[Button], all_at: Option<f64>, c: Chance) -> Scene {
+/// Levels are against the bed, whether a television is on or not.
+pub(crate) fn busy(
+    home: Home,
+    television: bool,
+    snr_db: f64,
+    seconds: f64,
+    buttons: &[Button],
+    all_at: Option<f64>,
+    c: Chance,
+) -> Scene {
     let mut s = Stage::new(home, seconds, buttons, c);
+    if television {
+        s.television();
+    }
     let speeds: Vec<f64> = buttons.iter().map(|_| s.c.between(0.975, 1.03)).collect();
     let tired = s.c.below(buttons.len());
     let speed = |s: &mut Stage, word: usize, at: f64| {
@@ -180,9 +191,15 @@ pub(crate) fn busy(home: Home, snr_db: f64, seconds: f64, buttons: &[Button], al
     s.end(home, all_at.is_none().then(|| buttons[tired].word.clone()))
 }
 
-/// A home without a press, in which somebody says a button's word three times a minute.
-pub(crate) fn empty(home: Home, seconds: f64, buttons: &[Button], c: Chance) -> Scene {
+/// Seconds between people saying a button's word where none is pressed, in the mean.
+const SAID_EVERY_S: f64 = 20.0;
+
+/// A home without a press for so many seconds. Somebody says one of the buttons' words three times a minute.
+pub(crate) fn quiet(home: Home, television: bool, seconds: f64, buttons: &[Button], c: Chance) -> Scene {
     let mut s = Stage::new(home, seconds, buttons, c);
-    s.talked(20.0);
+    if television {
+        s.television();
+    }
+    s.talked(SAID_EVERY_S);
     s.end(home, None)
 }
