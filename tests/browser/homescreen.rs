@@ -111,3 +111,27 @@ async fn any_other_page_says_what_works_and_what_waits_while_nothing_answers() {
     browser.goto(&server.url(&today)).await;
     browser.close().await;
 }
+
+#[tokio::test(flavor = "multi_thread")]
+async fn a_form_that_cannot_be_sent_says_so_and_keeps_what_was_typed() {
+    let dir = demo_dir();
+    let mut server = Server::start(dir.path(), 0);
+    let browser = Browser::open(PHONE).await;
+    let home = server.url("/people/home");
+    browser.goto(&home).await;
+    let name = browser.css("[name=name]").await;
+    name.clear().await.unwrap();
+    name.send_keys("The yellow house").await.unwrap();
+    server.kill();
+    browser.press("main form .primary").await;
+    browser.until("told so", "return document.querySelector('[data-offline]')?.hidden === false").await;
+    browser.picture("form-offline").await;
+    let typed = "return document.querySelector('[name=name]').value";
+    assert_eq!(browser.page.execute(typed, vec![]).await.unwrap(), json!("The yellow house"));
+
+    server.restart();
+    browser.follow("main form .primary").await;
+    browser.goto(&home).await;
+    assert_eq!(browser.page.execute(typed, vec![]).await.unwrap(), json!("The yellow house"));
+    browser.close().await;
+}

@@ -266,7 +266,10 @@ fn document(locale: &Locale, title: &str, modules: &[&str], body: Markup) -> Mar
                 }
                 // What the worker says on a page that it kept.
                 meta name="sayso-earlier" content=(say!(locale, homescreen::earlier, time = EARLIER_TIME));
+                // What a page says where a form finds no notebook.
+                meta name="sayso-unsent" content=(say!(locale, frame::unsent));
                 script type="module" src=(asset("client/frame.js")) {}
+                script type="module" src=(asset("client/unsent.js")) {}
                 script type="module" src=(asset("client/kept.js")) {}
                 // Before the modules that say them.
                 @if !modules.is_empty() { script type="module" src=(asset(text(locale))) {} }
@@ -363,7 +366,7 @@ pub fn doors(l: &Locale, account: &str) -> Markup {
 #[must_use]
 pub fn sign_out(l: &Locale) -> Markup {
     html! {
-        form method="post" action="/sign-out" data-sign-out {
+        form method="post" action="/sign-out" {
             button data-test="sign-out" { (say!(l, frame::sign_out)) }
             p.caution role="status" data-offline hidden { (say!(l, frame::offline_out)) }
         }

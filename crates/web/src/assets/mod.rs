@@ -72,6 +72,7 @@ static FILES: &[Asset] = &[
     ("client/showing.js", JS, include_str!("../client/showing.js")),
     ("client/sitting.js", JS, include_str!("../client/sitting.js")),
     ("client/starting.js", JS, include_str!("../client/starting.js")),
+    ("client/unsent.js", JS, include_str!("../client/unsent.js")),
     ("client/uuid.js", JS, include_str!("../client/uuid.js")),
     ("client/offline.js", JS, include_str!("../client/offline.js")),
     ("client/rest.js", JS, include_str!("../client/rest.js")),

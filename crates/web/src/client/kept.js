@@ -18,18 +18,6 @@ async function keep() {
 if ("serviceWorker" in navigator && (onLessons || /^\/a\/[^/]+\/today$/.test(location.pathname)))
   addEventListener("load", () => keep().catch((error) => console.warn("no offline page", error)));
 
-// Signing out needs the server. Where it gives no answer, the page says so instead of the browser.
-for (const form of document.querySelectorAll("form[data-sign-out]"))
-  form.addEventListener("submit", (event) => {
-    event.preventDefault();
-    const told = form.querySelector("[data-offline]");
-    told?.setAttribute("hidden", "");
-    fetch("/sign-in", { method: "HEAD", cache: "no-store", redirect: "manual" }).then(
-      () => /** @type {HTMLFormElement} */ (form).submit(),
-      () => told?.removeAttribute("hidden"),
-    );
-  });
-
 if (document.querySelector("nav.thumb"))
   addEventListener("load", () =>
     import("./outbox.js").then((outbox) => outbox.pump()).catch((error) => console.warn("taps wait", error)),

@@ -25,7 +25,7 @@ advice-bearing-perhaps = möglich
 advice-bearing-unknown = zu wenige Aufzeichnungen
 advice-bearing-against = die Aufzeichnungen sprechen dagegen
 
-advice-next-rest = Heute keine Sitzung. Gib { $name } Raum und antworte auf jeden Druck.
+advice-next-rest = Vorerst keine Sitzung. Gib { $name } Raum und antworte auf jeden Druck.
 advice-next-session = Höchstens { $minutes } min: zeige { $words }.
 advice-next-words-shown = „{ $word }“ { $times ->
     [one] einmal

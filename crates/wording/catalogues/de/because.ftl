@@ -2,7 +2,7 @@ because-strong-signs = Starke Stresszeichen: { $count } in { $days } Tagen, an {
     [0] { "" }
    *[other] , { $today } heute
 }. Das letzte: „{ $last }“.
-because-rests-until = Sitzungen ruhen bis { $until }: für den Rest des Tages und mindestens zwölf Stunden.
+because-rests-until = Sitzungen ruhen bis { $until }: nach einem starken Zeichen für den Rest des Tages und mindestens zwölf Stunden, nach starken Zeichen an zwei Tagen eine Woche.
 because-lasting-threat = { $count ->
     [one] Ein Knurren, Schnappen oder Biss in { $days } Tagen: „{ $last }“, { $day }.
    *[other] { $count }-mal Knurren, Schnappen oder Biss in { $days } Tagen. Zuletzt: „{ $last }“, { $day }.

@@ -26,3 +26,4 @@ frame-account = { $name }: Konto
 frame-sign-out = Abmelden
 frame-you = Du
 frame-offline-out = Es gibt kein Netz, darum bist du hier noch angemeldet. Versuch es noch einmal, wo es eines gibt.
+frame-unsent = Nicht gespeichert: Das Notizbuch antwortet nicht. Was du eingegeben hast, steht noch hier. Versuch es noch einmal, wenn es wieder da ist.

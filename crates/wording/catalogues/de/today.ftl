@@ -60,3 +60,4 @@ today-session = { $minutes ->
 }
 today-planned = { $planned }. { $hint }
 today-hint-for = Bei { $words }: { $hint }
+today-rests-until = Keine Sitzung bis { $until }.

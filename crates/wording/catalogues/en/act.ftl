@@ -1,5 +1,5 @@
 # What to do. $name is the animal's, $word what a button says.
-act-give-space = No session today. Give { $name } space and distance, and do not lure back.
+act-give-space = No session for now. Give { $name } space and distance, and do not lure back.
 act-pause-sessions = Pause showing and inviting for a few days. Go on answering presses, and do not lure { $name } back.
 act-no-more-today = No more sessions today. Give { $name } space, and go on answering presses.
 act-ask-about-threats = Talk to a veterinarian and a qualified behaviour professional. Keep sessions short, and stop at the first tense sign.

@@ -28,7 +28,7 @@ advice-bearing-unknown = too few records to say
 advice-bearing-against = the records speak against it
 
 # The one next thing to do.
-advice-next-rest = No session today. Give { $name } space, and answer presses.
+advice-next-rest = No session for now. Give { $name } space, and answer presses.
 advice-next-session = { $minutes } min at most: show { $words }.
 advice-next-words-shown = “{ $word }” { $times ->
     [one] once

@@ -3,7 +3,7 @@ because-strong-signs = Strong signs of stress: { $count } in { $days } days, on 
     [0] { "" }
    *[other] , { $today } today
 }. The last: “{ $last }”.
-because-rests-until = Sessions rest until { $until }: for the rest of the day, and twelve hours at the least.
+because-rests-until = Sessions rest until { $until }: after a strong sign for the rest of the day and twelve hours at the least, after strong signs on two days for a week.
 because-lasting-threat = { $count ->
     [one] One growl, snap or bite in { $days } days: “{ $last }”, { $day }.
    *[other] { $count } growls, snaps or bites in { $days } days. The last: “{ $last }”, { $day }.

@@ -26,3 +26,4 @@ frame-account = { $name }: account
 frame-sign-out = Sign out
 frame-you = You
 frame-offline-out = There is no network, so you are still signed in here. Try again where there is one.
+frame-unsent = Not saved: the notebook gives no answer. What you typed still stands here. Try again when it is back.

@@ -60,3 +60,4 @@ today-session = { $minutes ->
 }
 today-planned = { $planned }. { $hint }
 today-hint-for = For { $words }: { $hint }
+today-rests-until = No session until { $until }.

@@ -25,7 +25,7 @@ advice-bearing-perhaps = posible
 advice-bearing-unknown = muy pocos registros para decirlo
 advice-bearing-against = los registros hablan en contra
 
-advice-next-rest = Hoy ninguna sesión. Deja espacio a { $name } y responde a las pulsaciones.
+advice-next-rest = Por ahora ninguna sesión. Deja espacio a { $name } y responde a las pulsaciones.
 advice-next-session = { $minutes } min como mucho: muestra { $words }.
 advice-next-words-shown = «{ $word }» { $times ->
     [one] una vez

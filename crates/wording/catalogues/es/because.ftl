@@ -2,7 +2,7 @@ because-strong-signs = Señales fuertes de estrés: { $count } en { $days } día
     [0] { "" }
    *[other] , { $today } hoy
 }. La última: «{ $last }».
-because-rests-until = Las sesiones descansan hasta el { $until }: el resto del día y doce horas como mínimo.
+because-rests-until = Las sesiones descansan hasta el { $until }: tras una señal fuerte, el resto del día y doce horas como mínimo; tras señales fuertes en dos días, una semana.
 because-lasting-threat = { $count ->
     [one] Un gruñido, amago o mordisco en { $days } días: «{ $last }», { $day }.
    *[other] { $count } gruñidos, amagos o mordiscos en { $days } días. El último: «{ $last }», { $day }.

@@ -26,3 +26,4 @@ frame-account = { $name }: cuenta
 frame-sign-out = Cerrar sesión
 frame-you = Tú
 frame-offline-out = No hay red, así que aquí sigues con la sesión iniciada. Prueba otra vez donde la haya.
+frame-unsent = No se ha guardado: el cuaderno no responde. Lo que has escrito sigue aquí. Prueba otra vez cuando vuelva.

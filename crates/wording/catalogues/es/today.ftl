@@ -60,3 +60,4 @@ today-session = { $minutes ->
 }
 today-planned = { $planned }. { $hint }
 today-hint-for = Con { $words }: { $hint }
+today-rests-until = Ninguna sesión hasta el { $until }.

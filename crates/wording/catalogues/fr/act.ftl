@@ -1,4 +1,4 @@
-act-give-space = Pas de séance aujourd’hui. Laisse de l’espace et de la distance à { $name } et ne l’attire pas.
+act-give-space = Pas de séance pour le moment. Laisse de l’espace et de la distance à { $name } et ne l’attire pas.
 act-pause-sessions = Arrête de montrer et d’inviter pendant quelques jours. Continue à répondre aux appuis et n’attire pas { $name }.
 act-no-more-today = Plus de séance aujourd’hui. Laisse de l’espace à { $name } et continue à répondre aux appuis.
 act-ask-about-threats = Parles-en à un vétérinaire et à un professionnel qualifié du comportement. Fais des séances courtes et arrête au premier signe de tension.

@@ -25,7 +25,7 @@ advice-bearing-perhaps = possible
 advice-bearing-unknown = trop peu de notes pour le dire
 advice-bearing-against = les notes vont contre
 
-advice-next-rest = Pas de séance aujourd’hui. Laisse de l’espace à { $name } et réponds aux appuis.
+advice-next-rest = Pas de séance pour le moment. Laisse de l’espace à { $name } et réponds aux appuis.
 advice-next-session = { $minutes } min au plus : montre { $words }.
 advice-next-words-shown = « { $word } » { $times ->
     [one] { $times } fois

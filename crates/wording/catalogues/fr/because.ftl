@@ -2,7 +2,7 @@ because-strong-signs = Signes forts de stress : { $count } en { $days } jours, s
     [0] { "" }
    *[other] , { $today } aujourd’hui
 }. Le dernier : « { $last } ».
-because-rests-until = Les séances sont en repos jusqu’au { $until } : le reste de la journée, et douze heures au moins.
+because-rests-until = Les séances sont en repos jusqu’au { $until } : après un signe fort, le reste de la journée et douze heures au moins ; après des signes forts sur deux jours, une semaine.
 because-lasting-threat = { $count ->
     [1] Un grognement, claquement de dents ou morsure en { $days } jours : « { $last } », { $day }.
    *[other] { $count } grognements, claquements de dents ou morsures en { $days } jours. Dernier : « { $last } », { $day }.

@@ -60,3 +60,4 @@ today-session = { $minutes ->
 }
 today-planned = { $planned }. { $hint }
 today-hint-for = Pour { $words } : { $hint }
+today-rests-until = Pas de séance jusqu’au { $until }.

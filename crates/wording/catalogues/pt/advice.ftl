@@ -25,7 +25,7 @@ advice-bearing-perhaps = possível
 advice-bearing-unknown = poucos registros para dizer
 advice-bearing-against = os registros falam contra
 
-advice-next-rest = Hoje sem sessão. Dê espaço a { $name } e responda aos apertos.
+advice-next-rest = Por enquanto sem sessão. Dê espaço a { $name } e responda aos apertos.
 advice-next-session = { $minutes } min no máximo: mostre { $words }.
 advice-next-words-shown = “{ $word }” { $times ->
     [1] uma vez

@@ -2,7 +2,7 @@ because-strong-signs = Sinais fortes de estresse: { $count } em { $days } dias, 
     [0] { "" }
    *[other] , { $today } hoje
 }. O último: “{ $last }”.
-because-rests-until = As sessões descansam até { $until }: o resto do dia, e doze horas no mínimo.
+because-rests-until = As sessões descansam até { $until }: depois de um sinal forte, o resto do dia e doze horas no mínimo; depois de sinais fortes em dois dias, uma semana.
 because-lasting-threat = { $count ->
     [1] Um rosnado, bote ou mordida em { $days } dias: “{ $last }”, { $day }.
    *[other] { $count } rosnados, botes ou mordidas em { $days } dias. O último: “{ $last }”, { $day }.

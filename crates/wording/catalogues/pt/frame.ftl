@@ -26,3 +26,4 @@ frame-account = { $name }: conta
 frame-sign-out = Sair
 frame-you = Você
 frame-offline-out = Não há rede, por isso você continua com a sessão aberta aqui. Tente de novo onde houver.
+frame-unsent = Não foi salvo: o caderno não responde. O que você digitou ainda está aqui. Tente de novo quando ele voltar.

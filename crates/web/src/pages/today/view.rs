@@ -84,12 +84,17 @@ fn welfare(page: &AnimalPage, a: &Advice) -> Markup {
     // What does not vanish with the day is named: what it was, when last, and whether it comes back.
     let lasts = |why: &&Reason| matches!(why.fact, Because::LastingSigns { .. } | Because::Recurring { .. });
     let seen: Vec<String> = a.because.iter().filter(lasts).map(|why| words_of::because(l, name, &why.fact)).collect();
+    let until = a.because.iter().find_map(|why| match &why.fact {
+        Because::RestsUntil { until, zone } => Some(l.weekday_date_time(*until, zone)),
+        _ => None,
+    });
     html! {
         section.stop.advice data-test="advice" data-topic=(format!("{:?}", Topic::Welfare)) {
             p.act { (words_of::act(l, name, &a.act)) }
             // Whom to ask stands in the open: where the act does not name them, its caution does.
             @if asks { (cautions(page, a)) }
             @for seen in &seen { p.hint { (seen) } }
+            @if let Some(until) = until { p.hint data-test="rests-until" { (say!(l, today::rests_until, until = until)) } }
             details {
                 summary { (say!(l, today::why, sure = words_of::sure(l, a.sure))) }
                 @if !asks { (cautions(page, a)) }
