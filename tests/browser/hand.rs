@@ -177,7 +177,9 @@ async fn buttons_keep_their_places_and_a_wait_is_said_only_twice() {
     for (name, place) in first.as_object().unwrap() {
         assert_eq!(then.get(name), Some(place), "{name} after the wait");
     }
-    assert!(run(&browser, said).await.as_str().unwrap().contains("That is no mistake: show it yourself now"));
+    assert!(
+        run(&browser, said).await.as_str().unwrap().contains("No mistake. Tap “Nothing came”, then show it yourself")
+    );
     // The order for the ear is the order for the eye.
     let order = "const all = ['.modes', '[data-part=mat]', '[data-part=panel]'].map((s) => document.querySelector(s)); return all.every((n, i) => i === 0 || (all[i - 1].compareDocumentPosition(n) & 4 && all[i - 1].getBoundingClientRect().top < n.getBoundingClientRect().top))";
     assert_eq!(run(&browser, order).await, json!(true));

@@ -48,3 +48,37 @@ async fn nothing_by_the_wait_is_followed_by_showing_and_giving() {
         new.iter().any(|e| matches!(&e.body, Body::Press(p) if p.by == PressedBy::Person && p.word == card.word));
     assert!(shown, "the person's own press was noted");
 }
+
+#[tokio::test(flavor = "multi_thread")]
+async fn an_open_offer_is_settled_before_anything_else_is_done() {
+    let dir = demo_dir();
+    let (_, before) = story(dir.path()).await;
+    let known = before.ledger().len();
+    let who = animal(&before);
+    let card = before.words_of(who)[0];
+    let server = Server::start(dir.path(), 0);
+    let browser = Browser::open(PHONE).await;
+    browser.goto(&server.url(&format!("/a/{who}/board"))).await;
+    browser.tap("mode-invitation").await;
+    browser.tap("choose-myself").await;
+    browser.tap("way-offer_in_view").await;
+    browser.tap(&format!("pad-{}", card.says)).await;
+    browser.tap("offer").await;
+    // Before the wait is over nobody can say that nothing came.
+    browser.tap("mode-showing").await;
+    browser.find("settle-left").await;
+    assert!(browser.page.find(fantoccini::Locator::Css("[data-test=settle-nothing]")).await.is_err());
+    browser.tap("sheet-close").await;
+    browser.until("the wait is over", "return Boolean(document.querySelector('.slots .later.now'))").await;
+    browser.tap("mode-showing").await;
+    browser.picture("still-offered").await;
+    browser.tap("settle-nothing").await;
+    browser.until("shown now", "return document.querySelector('#board').dataset.mode === 'showing'").await;
+    browser.all_sent().await;
+    browser.close().await;
+    drop(server);
+    let (_, after) = story(dir.path()).await;
+    let invitations: Vec<_> = after.of::<sayso_model::Invitation>(who).filter(|i| i.part.word == card.word).collect();
+    assert_eq!(invitations.last().expect("noted").part.result, InvitationResult::NothingByWait);
+    assert_eq!(after.ledger().len(), known + 1);
+}

@@ -170,3 +170,16 @@ pub fn forbidden(species: Species, reward: &RewardCard) -> Option<Vec<FoodCautio
     let never = found.iter().any(|c| c.certain && c.level == FoodLevel::Never);
     (reward.kind == RewardKind::Food && never).then_some(found)
 }
+
+/// Whether something that is said to be no food is called what the list forbids this species, and nothing more: a slip of the kind,
+/// or a toy whose name would make somebody give the food.
+#[must_use]
+pub fn called_like_forbidden(species: Species, reward: &RewardCard) -> bool {
+    let name = reward.name.as_str();
+    let whole = |words: &str| words.split_whitespace().count() == name.split_whitespace().count();
+    reward.kind != RewardKind::Food
+        && look_up(species, name)
+            .findings
+            .iter()
+            .any(|f| f.is_certain() && f.level == FoodLevel::Never && whole(&f.words))
+}

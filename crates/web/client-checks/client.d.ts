@@ -372,6 +372,7 @@ export interface Summary {
   minutes: number | undefined;
   shown: Record<string, number>;
   pressed: Record<string, number>;
+  invited: Record<string, number>;
   given: number;
   presses: number;
   waiting: Told<"press">[];

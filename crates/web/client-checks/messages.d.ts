@@ -41,6 +41,7 @@ export interface Messages {
   "client-board-end-strong": {};
   "client-board-end-word": { word: string | number };
   "client-board-enough": { n: string | number };
+  "client-board-enough-today": { name: string | number };
   "client-board-everyone": { answer: string | number };
   "client-board-everyone-not-now": { answer: string | number };
   "client-board-food-left": { food: string | number; n: string | number };
@@ -99,6 +100,7 @@ export interface Messages {
   "client-board-nothing-else": {};
   "client-board-of-aim": { aim: string | number; here: string | number };
   "client-board-of-minutes": { n: string | number };
+  "client-board-offer-first": { list: string | number };
   "client-board-offer-label": {};
   "client-board-offer-one": { word: string | number };
   "client-board-offer-this": {};
@@ -119,6 +121,7 @@ export interface Messages {
   "client-board-own-choice": {};
   "client-board-own-way": {};
   "client-board-partly": {};
+  "client-board-pause-until": { name: string | number; time: string | number };
   "client-board-pressed-again": {};
   "client-board-put-away": {};
   "client-board-ration-unknown": { why: string | number };
@@ -146,8 +149,11 @@ export interface Messages {
   "client-board-start": {};
   "client-board-start-anyway": {};
   "client-board-start-at-ease": { name: string | number };
+  "client-board-start-more": {};
   "client-board-start-most": { n: string | number };
   "client-board-start-with": {};
+  "client-board-still-offered": { word: string | number };
+  "client-board-still-offered-why": { name: string | number };
   "client-board-stop": {};
   "client-board-stop-here": { name: string | number };
   "client-board-stop-left": { name: string | number };
@@ -160,6 +166,7 @@ export interface Messages {
   "client-board-stumble": {};
   "client-board-stumble-short": {};
   "client-board-sum-given": { all: string | number; given: string | number };
+  "client-board-sum-invited": { list: string | number };
   "client-board-sum-nothing": {};
   "client-board-sum-pressed": { list: string | number; name: string | number };
   "client-board-sum-shown": { list: string | number };

@@ -1457,6 +1457,8 @@ export interface components {
             name: string;
             /** @description A session that was begun, here or on another device, and is not ended. */
             open?: components["schemas"]["SessionId"] | null;
+            /** @description That today's sessions are enough for now, as Today says it; none where another may begin. */
+            pause?: components["schemas"]["PauseNow"] | null;
             /** @description Who holds the device. */
             person?: components["schemas"]["PersonId"] | null;
             /** @description What the next session is planned to show, as Today says it. */
@@ -1501,6 +1503,11 @@ export interface components {
             problems?: components["schemas"]["Problem"][];
             /** @enum {unknown} */
             result: "new" | "duplicate" | "conflict" | "refused";
+        };
+        /** @description A pause after a session. */
+        PauseNow: {
+            /** @description When the next session may begin; none where that was all for today. */
+            until?: components["schemas"]["Moment"] | null;
         };
         /**
          * Format: uuid

@@ -5,7 +5,7 @@ use crate::page::Page;
 use crate::picture;
 use crate::rich;
 use maud::{DOCTYPE, Markup, html};
-use sayso_model::{AnimalId, Clock, Kind, PictureOf};
+use sayso_model::{AnimalId, Clock, Kind, Language, PictureOf};
 use sayso_people::Capability;
 use sayso_wording::{Locale, say};
 
@@ -181,6 +181,7 @@ pub fn layout_with(page: &Page, tab: Tab, title: &str, modules: &[&str], body: M
                 @if !matches!(tab, Tab::Board | Tab::Today) {
                     p.quiet.foot { a href="/glossary" { (say!(l, glossary::title)) } " · " a href="/methods" { (say!(l, frame::methods)) } }
                 }
+                @if l.language != Language::En && tab != Tab::Board { p.quiet.foot data-test="unchecked" { (say!(l, frame::unchecked)) } }
                 (account(page))
             }
             nav.thumb aria-label=(say!(l, frame::pages)) {

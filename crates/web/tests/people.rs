@@ -163,7 +163,11 @@ async fn a_food_the_list_forbids_is_refused_with_the_reason_and_a_doubtful_one_i
         .says("Merck Veterinary Manual")
         .says("raisins, organic");
     home.post("/people/reward/new", &food("choclate drops")).await.refused().says("chocolate");
+    // A slip of the kind brings it in no other way; what is only named after it may stay.
+    let play = |name| [("kind", "play"), ("name", name)];
+    home.post("/people/reward/new", &play("Grapes")).await.refused().says("names a food that must never be given");
     assert!(home.story().await.rewards().is_empty());
+    home.post("/people/reward/new", &play("a ball like grapes")).await.kept();
     // "Add another" keeps what was typed before it asks for the next.
     let mut another = food("plain rice").to_vec();
     another.push(("then", "another"));

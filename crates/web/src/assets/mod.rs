@@ -69,6 +69,7 @@ static FILES: &[Asset] = &[
     ("client/round.js", JS, include_str!("../client/round.js")),
     ("client/swaps.js", JS, include_str!("../client/swaps.js")),
     ("client/whose.js", JS, include_str!("../client/whose.js")),
+    ("client/settle.js", JS, include_str!("../client/settle.js")),
     ("client/showing.js", JS, include_str!("../client/showing.js")),
     ("client/sitting.js", JS, include_str!("../client/sitting.js")),
     ("client/starting.js", JS, include_str!("../client/starting.js")),

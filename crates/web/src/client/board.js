@@ -14,6 +14,7 @@ import { listenForKeys } from "./keys.js";
 import { zones } from "./mat.js";
 import { drawRecent, undoLast } from "./recent.js";
 import { isFood } from "./sitting.js";
+import { settled } from "./settle.js";
 import { strip } from "./swaps.js";
 import { whose } from "./whose.js";
 import { minutes, number, say, timeSeconds } from "./say.js";
@@ -108,7 +109,8 @@ function drawPad(b, view, now) {
   const reward = pad.rewardOf(word.id);
   const state = now.padState(pad, word.id) ?? {};
   const left = isFood(reward) ? pad.ration.pieces(reward) : undefined;
-  const aim = pad.planned()[word.id];
+  // What comes after the pause is not asked for yet.
+  const aim = view.session || !pad.now.pause ? pad.planned()[word.id] : undefined;
   const here = view.session ? (view.shownNow[word.id] ?? 0) : 0;
   b.dataset.state = state.name ?? "idle";
   b.disabled = Boolean(reward?.never) || Boolean(state.off);
@@ -303,7 +305,9 @@ async function attention() {
 
 function wire() {
   for (const b of buttons("[data-mode]")) {
-    b.addEventListener("click", () => pad.setMemo({ mode: b.dataset.mode }));
+    b.addEventListener("click", () =>
+      b.dataset.mode === mode() ? undefined : settled(pad, () => pad.setMemo({ mode: b.dataset.mode })),
+    );
   }
   once(root);
   for (const b of pads) {

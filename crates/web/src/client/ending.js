@@ -1,6 +1,7 @@
 // How a session ends, and what it amounts to: what was shown, pressed and given, and what may still be given.
 
 import { button, el, openSheet } from "./dom.js";
+import { letGo } from "./settle.js";
 import { LATELY_MS, summary } from "./sitting.js";
 import { say } from "./say.js";
 
@@ -30,6 +31,7 @@ export function end(pad) {
         () => {
           close();
           pad.note([{ kind: "session_end", session, reason }]);
+          letGo(pad);
         },
         { class: "wide" },
       ),
@@ -53,7 +55,8 @@ export function closing(pad) {
       { kind: "press", word: word.id, by, certainty: 1, accident, session },
       { kind: "session_end", session, reason: "closing_word" },
     ];
-    return pad.note(bodies);
+    pad.note(bodies);
+    return letGo(pad);
   };
   openSheet(word.says, (close) =>
     /** @type {[string, PressedBy][]} */ ([
@@ -105,6 +108,7 @@ export function sum(pad) {
         el("p", {}, say("client-board-sum-shown", { list: list(s.shown) || say("client-board-sum-nothing") })),
         Object.keys(s.pressed).length > 0 &&
           el("p", {}, say("client-board-sum-pressed", { name, list: list(s.pressed) })),
+        Object.keys(s.invited).length > 0 && el("p", {}, say("client-board-sum-invited", { list: list(s.invited) })),
         s.presses > 0 && el("p", {}, say("client-board-sum-given", { given: s.given, all: s.presses })),
         s.waiting.length > 0 && el("p", {}, say("client-board-sum-waiting")),
         button(say("client-board-put-away"), "summary-seen", () => pad.setMemo({ seen: session })),

@@ -203,7 +203,8 @@ export function makePad(now, changed) {
   };
 
   pad.begin = async () => {
-    pad.memo = (await recall(memoKey)) ?? {};
+    // What was chosen while the page still came stands.
+    pad.memo = { ...((await recall(memoKey)) ?? {}), ...pad.memo };
     const remembered = await recall(`now-${now.animal}`);
     // A page from the cache may be older than what was last heard.
     if (remembered && remembered.at > pad.now.at) pad.now = { ...remembered, person: pad.now.person };

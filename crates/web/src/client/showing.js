@@ -3,6 +3,7 @@
 import { care } from "./care.js";
 import { button, el, openSheet, slots, tell } from "./dom.js";
 import { closing, end } from "./ending.js";
+import { settled } from "./settle.js";
 import { isFood } from "./sitting.js";
 import { before, startPanel } from "./starting.js";
 import { withSign } from "./swaps.js";
@@ -64,10 +65,14 @@ export function panel(pad) {
   const asks = givePanel(pad) ?? thenPanel(pad);
   if (!pad.view.session) return startPanel(pad, asks);
   const most = pad.minutes();
+  const offers = pad
+    .invites()
+    .map((id) => pad.says(id))
+    .join(", ");
   const enough = most !== undefined && reached(pad);
   return (
     asks ?? {
-      key: `showing-${enough}`,
+      key: `showing-${enough}-${offers}`,
       build: () => [
         tell(
           el(
@@ -75,6 +80,9 @@ export function panel(pad) {
             { class: "quiet", "data-test": enough ? "enough" : undefined },
             enough ? say("client-board-enough", { n: minutes(most) }) : say("client-board-tap-twice"),
           ),
+          !enough &&
+            offers &&
+            el("p", { class: "quiet", "data-test": "offer-first" }, say("client-board-offer-first", { list: offers })),
         ),
         care(pad, undefined),
         slots({}),
@@ -240,9 +248,9 @@ export function action(pad, name) {
     case "sign":
       return signs(pad);
     case "closing":
-      return closing(pad);
+      return settled(pad, () => closing(pad));
     case "end":
-      return end(pad);
+      return settled(pad, () => end(pad));
     default:
       return undefined;
   }

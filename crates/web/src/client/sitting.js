@@ -193,7 +193,7 @@ export function ration(stand, budget) {
 }
 
 /**
- * What a session amounts to: minutes, presses of the person and of the animal by word, how many of all were given, and
+ * What a session amounts to: minutes, presses of the person and of the animal by word, invitations, how many were given, and
  * those that still wait.
  * @param {Event[]} stand
  * @param {string} session
@@ -205,19 +205,32 @@ export function summary(stand, session, now) {
   const end = stand.filter(isA("session_end")).find((e) => e.body.session === session);
   const presses = stand.filter(isA("press")).filter((e) => e.body.session === session && e.body.by !== "unknown");
   const answers = new Map(stand.filter(isA("delivery")).map((e) => [e.body.answers, e]));
+  /** @param {Told<"press">} e */
+  const waits = (e) => !answers.has(e.id) && now - ms(e) < ANSWER_MS;
+  /**
+   * A press without its thing showed nothing, as Today counts it too.
+   * @param {Told<"press">} e
+   */
+  const shows = (e) => gave(answers.get(e.id)) || waits(e);
   /** @param {"person" | "animal"} by */
   const count = (by) => {
     /** @type {Record<string, number>} */
     const counts = {};
-    for (const e of presses) if (e.body.by === by) counts[e.body.word] = (counts[e.body.word] ?? 0) + 1;
+    for (const e of presses)
+      if (e.body.by === by && (by === "animal" || shows(e))) counts[e.body.word] = (counts[e.body.word] ?? 0) + 1;
     return counts;
   };
+  /** @type {Record<string, number>} */
+  const invited = {};
+  for (const e of stand.filter(isA("invitation")))
+    if (e.body.session === session) invited[e.body.word] = (invited[e.body.word] ?? 0) + 1;
   return {
     minutes: start && ((end ? ms(end) : now) - ms(start)) / 60_000,
     shown: count("person"),
     pressed: count("animal"),
+    invited,
     given: presses.filter((e) => gave(answers.get(e.id))).length,
     presses: presses.length,
-    waiting: presses.filter((e) => !answers.has(e.id) && now - ms(e) < ANSWER_MS),
+    waiting: presses.filter(waits),
   };
 }

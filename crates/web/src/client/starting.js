@@ -3,7 +3,7 @@
 import { button, el, openSheet } from "./dom.js";
 import { restUntil } from "./rest.js";
 import { uuid7 } from "./uuid.js";
-import { minutes, say, weekdayTime } from "./say.js";
+import { minutes, say, time, weekdayTime } from "./say.js";
 
 /** @import { Body, Pad, Panel } from "../../client-checks/client" */
 
@@ -57,7 +57,9 @@ async function start(pad, room, word) {
   const bodies = [{ kind: "session_start", session, purpose: "showing", words, ...(room ? { room } : {}) }];
   if (word) bodies.push({ kind: "press", word, by: "person", certainty: 1, accident: "no", session });
   await pad.note(bodies, { memo: [`pad-${pad.now.animal}`, { ...pad.memo, plan }] });
-  await pad.setMemo({ plan });
+  // Where all that is planned is to be offered first, the Board stands ready for that.
+  const offers = !word && words.length > 0 && words.every((id) => plan.invites?.includes(id));
+  await pad.setMemo({ plan, ...(offers ? { mode: "invitation" } : {}) });
 }
 
 /**
@@ -70,8 +72,9 @@ export function startPanel(pad, asks) {
   const room = el("input", { maxLength: 60, autocomplete: "off", "data-test": "room" });
   const rest = restUntil(pad);
   const most = pad.minutes();
+  const pause = rest ? undefined : pad.now.pause;
   return {
-    key: `start-${asks?.key}-${rest}-${most}-${pad.now.words.length}-${pad.now.person}`,
+    key: `start-${asks?.key}-${rest}-${pause?.until}-${Boolean(pause)}-${most}-${pad.now.words.length}-${pad.now.person}`,
     build: () =>
       [
         ...(asks?.build() ?? []),
@@ -89,6 +92,17 @@ export function startPanel(pad, asks) {
             `${say("client-board-rest-today", { until: weekdayTime(rest, pad.now.zone) })} `,
             el("span", { "data-test": "whom-to-ask" }, say("client-board-whom-to-ask")),
           ),
+        pause &&
+          el(
+            "p",
+            { "data-test": "pause" },
+            pause.until
+              ? say("client-board-pause-until", {
+                  name: pad.now.name,
+                  time: time(Date.parse(pause.until), pad.now.zone),
+                })
+              : say("client-board-enough-today", { name: pad.now.name }),
+          ),
         !asks &&
           el(
             "p",
@@ -103,10 +117,14 @@ export function startPanel(pad, asks) {
                 class: "small",
               })
             : button(
-                most === undefined ? say("client-board-start") : say("client-board-start-most", { n: minutes(most) }),
+                pause
+                  ? say("client-board-start-more")
+                  : most === undefined
+                    ? say("client-board-start")
+                    : say("client-board-start-most", { n: minutes(most) }),
                 "start",
                 () => start(pad, room.value.trim()),
-                { class: "primary wide tall" },
+                { class: pause ? "small" : "primary wide tall" },
               )),
       ].filter(Boolean),
   };

@@ -157,3 +157,13 @@ test("it is there from joining until it goes", () => {
   assert.equal(sitting([start(0), join(2), left], at(10)).here, false);
   assert.equal(sitting([start(0), join(2), left, join(12)], at(13)).here, true);
 });
+
+test("a press whose thing never came showed nothing, and what was offered is summed up", () => {
+  const offer = event({ kind: "invitation", word: "rub", result: { outcome: "nothing_by_wait" }, session: "A" }, 20);
+  const end = event({ kind: "session_end", session: "A", reason: "done" }, 60);
+  const stand = standing([start(0), press(10, "rub"), offer, end]);
+  const soon = summary(stand, "A", at(100));
+  assert.deepEqual([soon.shown, soon.waiting.length, soon.invited], [{ rub: 1 }, 1, { rub: 1 }]);
+  const later = summary(stand, "A", at(600));
+  assert.deepEqual([later.shown, later.waiting.length, later.given], [{}, 0, 0]);
+});

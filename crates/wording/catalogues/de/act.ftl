@@ -1,4 +1,4 @@
-act-give-space = Vorerst keine Sitzung. Gib { $name } Raum und Abstand und locke nicht zurück.
+act-give-space = Vorerst keine Sitzung. Gib { $name } Raum und Abstand; nicht zurücklocken.
 act-pause-sessions = Einige Tage weder zeigen noch einladen. Antworte weiter auf jeden Druck und locke { $name } nicht zurück.
 act-no-more-today = Heute keine Sitzung mehr. Gib { $name } Raum und antworte weiter auf jeden Druck.
 act-ask-about-threats = Sprich mit einer Tierarztpraxis und einer qualifizierten Fachperson für Tierverhalten. Halte Sitzungen kurz und höre beim ersten angespannten Zeichen auf.

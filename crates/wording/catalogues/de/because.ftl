@@ -90,11 +90,11 @@ because-wanted-other = drückte ein anderes Wort { $all ->
        *[other] { $times }-mal
     }
 }
-because-wanted-none = drückte nichts { $all ->
-    [yes] jedes Mal
+because-wanted-none = { $all ->
+    [yes] drückte jedes Mal nichts
    *[no] { $times ->
-        [one] einmal
-       *[other] { $times }-mal
+        [one] drückte einmal nichts
+       *[other] drückte { $times }-mal nichts
     }
 }
 because-when-wanted-early = Zu früh, etwas zu sagen: { $name } { $of ->
@@ -120,15 +120,7 @@ because-showings = { $showings ->
    *[other] an { $days } Tagen
 } (gewünscht: { $dayswanted }).
 because-joining = Mitgemachte Sitzungen in vier Wochen: { $share }. Vor dem Einladen deutlich mehr als { $floor }.
-because-mastery = { $sessions ->
-    [0] Noch keine Sitzung nacheinander
-    [one] Eine Sitzung nacheinander
-   *[other] { $sessions } Sitzungen nacheinander
-} (gewünscht: { $wanted }) mit { $share } oder mehr gedrückt und richtig, { $people ->
-    [0] noch mit niemandem
-    [one] mit einer Person
-   *[other] mit { $people } Personen
-} (gewünscht: { $peoplewanted }).
+because-mastery = Sitzungen nacheinander mit { $share } oder mehr gedrückt und richtig: { $sessions } (gewünscht: { $wanted }). Verschiedene Menschen dabei: { $people } (gewünscht: { $peoplewanted }).
 because-own-presses = Eigene Drücke, bei denen die Sache genommen wurde: { $presses } (gewünscht: { $wanted }), { $days ->
     [0] an keinem Tag
     [one] an einem Tag

@@ -11,9 +11,9 @@ cautions-food = { $level ->
    *[little] { $item }: nur wenig { $whom } – { $why } ({ $source })
 }
 cautions-may-hold = { $level ->
-    [never] { $item }: nie { $whom } (kann es enthalten: lies die Packung) – { $why } ({ $source })
-    [avoid] { $item }: meiden { $whom } (kann es enthalten: lies die Packung) – { $why } ({ $source })
-   *[little] { $item }: nur wenig { $whom } (kann es enthalten: lies die Packung) – { $why } ({ $source })
+    [never] { $item }: nie { $whom } (kann es enthalten: sieh nach, was darin ist) – { $why } ({ $source })
+    [avoid] { $item }: meiden { $whom } (kann es enthalten: sieh nach, was darin ist) – { $why } ({ $source })
+   *[little] { $item }: nur wenig { $whom } (kann es enthalten: sieh nach, was darin ist) – { $why } ({ $source })
 }
 cautions-never = Gib das { $name } nie.
 cautions-eaten = { $why }. Schon gefressen? Ruf jetzt in der Tierarztpraxis an.

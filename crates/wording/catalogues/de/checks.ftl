@@ -75,7 +75,7 @@ checks-knew-answer = { $trials ->
    *[other] { $trials } Durchgänge, in denen die Person beim Tier die Antwort wusste: Ein richtiger zählt nicht als blind, ein falscher schon.
 }
 checks-earlier-rule = Nach einer früheren Regel ausgelost, bei der das zuletzt Verlangte etwas verriet: Die Prüfung wird gezeigt und hebt nichts.
-checks-given-up = Eine andere Prüfung wurde geplant, bevor diese beendet war: Sie bleibt im Topf, und die Antwort, die als nächste gekommen wäre, zählt als falsch.
+checks-given-up = Eine andere Prüfung wurde geplant, bevor diese beendet war: Sie bleibt in der Rechnung, und die Antwort, die als nächste gekommen wäre, zählt als falsch.
 checks-things-a-trial = { $choices } Sachen je Durchgang
 checks-buttons-a-trial = { $choices } Knöpfe je Durchgang
 checks-not-today-space = Heute nicht: Es wurden starke Stresszeichen notiert. Gib Raum.
@@ -140,7 +140,7 @@ checks-plan-these = { $trials ->
    *[other] Diese { $trials } Durchgänge planen
 }
 checks-unfinished = Nicht beendet:
-checks-unfinished-count = Was begonnen wurde, bleibt im Topf. Planst du eine weitere dieser Art, wird für die nicht notierte Antwort eine falsche angerechnet.
+checks-unfinished-count = Was begonnen wurde, bleibt in der Rechnung. Planst du eine weitere dieser Art, wird für die nicht notierte Antwort eine falsche angerechnet.
 checks-stop-here = Hör hier auf: Es wurden starke Stresszeichen notiert. Gib Raum und locke { $name } nicht zurück. Die Prüfung kann an einem anderen Tag weitergehen.
 checks-sitting-done = { $trials } Durchgänge heute: Das ist ein Termin. Ruht jetzt; macht in einigen Stunden oder an einem anderen Tag weiter.
 checks-setter-only = Nur für die Person, die aufbaut. Wer beim Tier ist, darf diese Seite und das Protokoll nicht sehen.
@@ -203,7 +203,7 @@ checks-prints-again = Startzahl { $seed }: Derselbe Plan druckt diese Reihenfolg
 checks-nothing-done = Noch nichts wurde durchgeführt.
 checks-came-out = Was herauskam
 checks-figures = Zahlen bisher
-checks-read-any-time = Lies es, wann du willst, mach weiter oder hör auf: Dafür sind die Belege gemacht. Was begonnen wurde, bleibt im Topf.
+checks-read-any-time = Lies es, wann du willst, mach weiter oder hör auf: Dafür sind die Belege gemacht. Was begonnen wurde, bleibt in der Rechnung.
 checks-chart = Richtig, von getroffenen Wahlen
 checks-chart-axis = Anteil richtig
 checks-chart-read = Senkrechte Linie: Zufall, { $chance }. Balken: 95-%-Bereiche, die gelten, wann immer sie gelesen werden. Für jedes Wort: von den Malen, die { $name } dorthin ging, wie oft es das verlangte war; ein Liebling ist nur durch Zufall richtig. Es zählen erste Antworten; zurückgenommene zählen als falsch.

@@ -27,3 +27,4 @@ frame-sign-out = Abmelden
 frame-you = Du
 frame-offline-out = Es gibt kein Netz, darum bist du hier noch angemeldet. Versuch es noch einmal, wo es eines gibt.
 frame-unsent = Nicht gespeichert: Das Notizbuch antwortet nicht. Was du eingegeben hast, steht noch hier. Versuch es noch einmal, wenn es wieder da ist.
+frame-unchecked = Diese Übersetzung ist noch nicht muttersprachlich geprüft.

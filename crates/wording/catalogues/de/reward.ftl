@@ -68,3 +68,4 @@ reward-kcal-more = muss über 0 liegen, sonst zählt es nicht zum Tag
 reward-grams-missing = fehlt; wiege zehn Stücke und teile durch zehn
 reward-kcal-missing = fehlt; gib es an, oder die Gramm eines Stücks und die Energie von 100 g
 reward-not-in-list = steht nicht in der Liste; wähle daraus, oder gib die Energie selbst an
+reward-called-like-food = nennt ein Lebensmittel, das nie gegeben werden darf. Ist es dieses Lebensmittel, gib es nicht. Ist es etwas anderes, nenn es anders

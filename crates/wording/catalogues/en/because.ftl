@@ -121,15 +121,7 @@ because-showings = { $showings ->
    *[other] on { $days } days
 } (wanted: { $dayswanted }).
 because-joining = Sessions joined in four weeks: { $share }. Before inviting, clearly more than { $floor }.
-because-mastery = { $sessions ->
-    [0] No session in a row yet
-    [one] One session in a row
-   *[other] { $sessions } sessions in a row
-} (wanted: { $wanted }) with { $share } or more pressed and right, { $people ->
-    [0] with nobody yet
-    [one] with one person
-   *[other] with { $people } people
-} (wanted: { $peoplewanted }).
+because-mastery = Sessions in a row with { $share } or more pressed and right: { $sessions } (wanted: { $wanted }). Different people at them: { $people } (wanted: { $peoplewanted }).
 because-own-presses = Own presses with the thing taken: { $presses } (wanted: { $wanted }), { $days ->
     [0] on no day
     [one] on one day

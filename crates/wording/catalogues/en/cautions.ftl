@@ -8,12 +8,12 @@ cautions-whom = { $species ->
 cautions-food = { $level ->
     [never] { $item }: never { $whom } – { $why } ({ $source })
     [avoid] { $item }: avoid { $whom } – { $why } ({ $source })
-   *[little] { $item }: little { $whom } – { $why } ({ $source })
+   *[little] { $item }: only a little { $whom } – { $why } ({ $source })
 }
 cautions-may-hold = { $level ->
-    [never] { $item }: never { $whom } (may hold it: read the label) – { $why } ({ $source })
-    [avoid] { $item }: avoid { $whom } (may hold it: read the label) – { $why } ({ $source })
-   *[little] { $item }: little { $whom } (may hold it: read the label) – { $why } ({ $source })
+    [never] { $item }: never { $whom } (may hold it: check what is in it) – { $why } ({ $source })
+    [avoid] { $item }: avoid { $whom } (may hold it: check what is in it) – { $why } ({ $source })
+   *[little] { $item }: only a little { $whom } (may hold it: check what is in it) – { $why } ({ $source })
 }
 cautions-never = Never give this to { $name }.
 cautions-eaten = { $why }. Eaten already? Call a veterinarian now.

@@ -27,3 +27,4 @@ frame-sign-out = Sign out
 frame-you = You
 frame-offline-out = There is no network, so you are still signed in here. Try again where there is one.
 frame-unsent = Not saved: the notebook gives no answer. What you typed still stands here. Try again when it is back.
+frame-unchecked = A native speaker has not checked this language yet.

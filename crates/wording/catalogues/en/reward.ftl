@@ -68,3 +68,4 @@ reward-kcal-more = must be more than 0, or it cannot be counted against the day
 reward-grams-missing = is missing; weigh ten pieces and divide by ten
 reward-kcal-missing = is missing; give it, or the grams of a piece and how much energy 100 g have
 reward-not-in-list = is not in the list; choose one of it, or give the energy yourself
+reward-called-like-food = names a food that must never be given. If it is that food, do not give it. If it is not, call it something else

@@ -1,4 +1,4 @@
-act-give-space = Por ahora ninguna sesión. Deja espacio y distancia a { $name } y no intentes atraer de vuelta.
+act-give-space = Por ahora ninguna sesión. Deja espacio y distancia a { $name } y no intentes que vuelva.
 act-pause-sessions = Deja de mostrar e invitar unos días. Sigue respondiendo a las pulsaciones y no atraigas a { $name }.
 act-no-more-today = Hoy no más sesiones. Deja espacio a { $name } y sigue respondiendo a las pulsaciones.
 act-ask-about-threats = Habla con un veterinario y con un profesional cualificado del comportamiento. Haz sesiones cortas y para a la primera señal de tensión.

@@ -90,11 +90,11 @@ because-wanted-other = pulsó otra palabra { $all ->
        *[other] { $times } veces
     }
 }
-because-wanted-none = no pulsó nada { $all ->
-    [yes] todas las veces
+because-wanted-none = { $all ->
+    [yes] nunca pulsó nada
    *[no] { $times ->
-        [one] una vez
-       *[other] { $times } veces
+        [one] no pulsó nada una vez
+       *[other] no pulsó nada { $times } veces
     }
 }
 because-when-wanted-early = Demasiado pronto para decirlo: { $of ->
@@ -120,15 +120,7 @@ because-showings = { $showings ->
    *[other] en { $days } días
 } (se buscan { $dayswanted }).
 because-joining = Sesiones con participación en cuatro semanas: { $share }. Antes de invitar, claramente más del { $floor }.
-because-mastery = { $sessions ->
-    [0] Aún ninguna sesión seguida
-    [one] Una sesión seguida
-   *[other] { $sessions } sesiones seguidas
-} (se buscan { $wanted }) con { $share } o más pulsado y acertado, { $people ->
-    [0] aún con nadie
-    [one] con una persona
-   *[other] con { $people } personas
-} (se buscan { $peoplewanted }).
+because-mastery = Sesiones seguidas con { $share } o más pulsado y acertado: { $sessions } (se buscan { $wanted }). Personas distintas en ellas: { $people } (se buscan { $peoplewanted }).
 because-own-presses = Pulsaciones propias con la cosa tomada: { $presses } (se buscan { $wanted }), { $days ->
     [0] en ningún día
     [one] en un día

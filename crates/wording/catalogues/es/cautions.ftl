@@ -11,9 +11,9 @@ cautions-food = { $level ->
    *[little] { $item }: solo un poco { $whom } – { $why } ({ $source })
 }
 cautions-may-hold = { $level ->
-    [never] { $item }: nunca { $whom } (puede contenerlo: lee la etiqueta) – { $why } ({ $source })
-    [avoid] { $item }: evítalo { $whom } (puede contenerlo: lee la etiqueta) – { $why } ({ $source })
-   *[little] { $item }: solo un poco { $whom } (puede contenerlo: lee la etiqueta) – { $why } ({ $source })
+    [never] { $item }: nunca { $whom } (puede contenerlo: mira qué lleva) – { $why } ({ $source })
+    [avoid] { $item }: evítalo { $whom } (puede contenerlo: mira qué lleva) – { $why } ({ $source })
+   *[little] { $item }: solo un poco { $whom } (puede contenerlo: mira qué lleva) – { $why } ({ $source })
 }
 cautions-never = Nunca le des esto a { $name }.
 cautions-eaten = { $why }. ¿Ya se lo ha comido? Llama ahora a un veterinario.

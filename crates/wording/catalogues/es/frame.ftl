@@ -27,3 +27,4 @@ frame-sign-out = Cerrar sesión
 frame-you = Tú
 frame-offline-out = No hay red, así que aquí sigues con la sesión iniciada. Prueba otra vez donde la haya.
 frame-unsent = No se ha guardado: el cuaderno no responde. Lo que has escrito sigue aquí. Prueba otra vez cuando vuelva.
+frame-unchecked = Un hablante nativo aún no ha revisado esta traducción.

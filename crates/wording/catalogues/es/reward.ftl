@@ -68,3 +68,4 @@ reward-kcal-more = debe ser mayor que 0, o no se puede contar en el día
 reward-grams-missing = falta; pesa diez piezas y divide entre diez
 reward-kcal-missing = falta; dalo, o los gramos de una pieza y la energía de 100 g
 reward-not-in-list = no está en la lista; elige uno de ella, o da tú la energía
+reward-called-like-food = nombra un alimento que nunca se debe dar. Si es ese alimento, no lo des. Si no lo es, ponle otro nombre

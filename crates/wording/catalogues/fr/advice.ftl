@@ -35,7 +35,7 @@ advice-next-words-invited = « { $word } » { $times ->
     [one] { $times } fois, en invitant
    *[other] { $times } fois, dont { $invited } en invitant
 }
-advice-next-answer = Réponds à ce que { $name } presse.
+advice-next-answer = Réponds quand { $name } appuie.
 advice-held = { $sessions ->
     [1] Une séance aujourd’hui, finie à { $time }
    *[other] { $sessions } séances aujourd’hui, la dernière finie à { $time }
@@ -44,8 +44,8 @@ advice-held = { $sessions ->
     [1] une démonstration
    *[other] { $showings } démonstrations
 }.
-advice-next-pause = Pause jusqu’à { $time }. Ensuite une autre courte séance convient, si { $name } en a envie. Réponds à ce que { $name } presse.
-advice-next-enough = Rien de plus n’est nécessaire aujourd’hui. Réponds à ce que { $name } presse.
+advice-next-pause = Pause jusqu’à { $time }. Ensuite une autre courte séance convient, si { $name } en a envie. Réponds quand { $name } appuie.
+advice-next-enough = Rien de plus n’est nécessaire aujourd’hui. Réponds quand { $name } appuie.
 advice-length-few-sessions = Pratique courante : { $timed ->
     [0] aucune séance chronométrée
     [1] une seule séance chronométrée

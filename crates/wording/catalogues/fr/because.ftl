@@ -90,11 +90,11 @@ because-wanted-other = a appuyé sur un autre mot { $all ->
        *[other] { $times } fois
     }
 }
-because-wanted-none = n’a appuyé sur rien { $all ->
-    [yes] chaque fois
+because-wanted-none = { $all ->
+    [yes] n’a chaque fois appuyé sur rien
    *[no] { $times ->
-        [1] une fois
-       *[other] { $times } fois
+        [1] n’a appuyé sur rien une fois
+       *[other] n’a appuyé sur rien { $times } fois
     }
 }
 because-when-wanted-early = Trop tôt pour le dire : { $of ->
@@ -120,15 +120,7 @@ because-showings = { $showings ->
    *[other] sur { $days } jours
 } (souhaité : { $dayswanted }).
 because-joining = Séances suivies en quatre semaines : { $share }. Avant d’inviter, nettement plus de { $floor }.
-because-mastery = { $sessions ->
-    [0] Encore aucune séance de suite
-    [1] Une séance de suite
-   *[other] { $sessions } séances de suite
-} (souhaité : { $wanted }) avec { $share } ou plus d’appuis et de justes, { $people ->
-    [0] encore avec personne
-    [1] avec une personne
-   *[other] avec { $people } personnes
-} (souhaité : { $peoplewanted }).
+because-mastery = Séances de suite avec { $share } ou plus d’appuis et de justes : { $sessions } (souhaité : { $wanted }). Personnes différentes : { $people } (souhaité : { $peoplewanted }).
 because-own-presses = Appuis spontanés où la chose a été prise : { $presses } (souhaité : { $wanted }), { $days ->
     [0] sur aucun jour
     [1] sur un jour

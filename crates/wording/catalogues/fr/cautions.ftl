@@ -11,9 +11,9 @@ cautions-food = { $level ->
    *[little] { $item } : seulement un peu { $whom } – { $why } ({ $source })
 }
 cautions-may-hold = { $level ->
-    [never] { $item } : jamais { $whom } (peut en contenir : lis l’étiquette) – { $why } ({ $source })
-    [avoid] { $item } : à éviter { $whom } (peut en contenir : lis l’étiquette) – { $why } ({ $source })
-   *[little] { $item } : seulement un peu { $whom } (peut en contenir : lis l’étiquette) – { $why } ({ $source })
+    [never] { $item } : jamais { $whom } (peut en contenir : vérifie ce qu’il y a dedans) – { $why } ({ $source })
+    [avoid] { $item } : à éviter { $whom } (peut en contenir : vérifie ce qu’il y a dedans) – { $why } ({ $source })
+   *[little] { $item } : seulement un peu { $whom } (peut en contenir : vérifie ce qu’il y a dedans) – { $why } ({ $source })
 }
 cautions-never = Ne donne jamais cela à { $name }.
 cautions-eaten = { $why }. Déjà mangé ? Appelle un vétérinaire maintenant.

@@ -28,7 +28,7 @@ checks-plan = Prévoir une vérification
 checks-so-far = Vérifications jusqu’ici
 checks-none = Aucune pour l’instant.
 checks-open = Ouvrir
-checks-to-designs = Un changement aide-t-il ? Tests d’un changement
+checks-to-designs = Un changement aide-t-il ? Essais d’un changement
 checks-cannot-show = Une vérification peut montrer sur quoi un animal se guide ; elle ne peut pas montrer qu’un animal ne comprend pas. Ne rien choisir et s’en aller sont comptés à part et ne sont jamais faux.
 checks-finished = { $trials ->
     [1] Terminée comme prévu, un essai

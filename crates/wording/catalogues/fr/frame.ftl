@@ -27,3 +27,4 @@ frame-sign-out = Se déconnecter
 frame-you = Toi
 frame-offline-out = Il n’y a pas de réseau : tu es encore en session ici. Réessaie là où il y en a.
 frame-unsent = Rien n’est enregistré : le carnet ne répond pas. Ce que tu as saisi est encore là. Réessaie quand il sera de retour.
+frame-unchecked = Cette traduction n’a pas encore été relue par une personne de langue maternelle.

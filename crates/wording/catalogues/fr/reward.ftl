@@ -68,3 +68,4 @@ reward-kcal-more = doit dépasser 0, sinon on ne peut pas le compter sur la jour
 reward-grams-missing = manque ; pèse dix morceaux et divise par dix
 reward-kcal-missing = manque ; donne-le, ou les grammes d’un morceau et l’énergie de 100 g
 reward-not-in-list = n’est pas dans la liste ; choisis-en un, ou donne toi-même l’énergie
+reward-called-like-food = nomme un aliment à ne jamais donner. Si c’est cet aliment, ne le donne pas. Sinon, donne-lui un autre nom

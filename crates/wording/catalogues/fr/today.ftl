@@ -24,7 +24,7 @@ today-more-words = { $count ->
     [1] Encore un mot : { $words }
    *[other] Encore { $count } mots : { $words }
 }
-today-trend = Appuis de lui-même ces huit dernières semaines : { $counts }
+today-trend = Appuis spontanés ces huit dernières semaines : { $counts }
 today-evidence = Ce que disent les appuis sur « { $word } »
 today-lately = Ces sept derniers jours
 today-later = Plus tard

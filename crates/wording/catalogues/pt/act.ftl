@@ -1,4 +1,4 @@
-act-give-space = Por enquanto sem sessão. Dê espaço e distância a { $name } e não atraia de volta.
+act-give-space = Por enquanto sem sessão. Dê espaço e distância a { $name } e não tente fazer { $name } voltar.
 act-pause-sessions = Pare de mostrar e convidar por alguns dias. Continue respondendo aos apertos e não atraia { $name } de volta.
 act-no-more-today = Hoje sem mais sessões. Dê espaço a { $name } e continue respondendo aos apertos.
 act-ask-about-threats = Fale com um veterinário e com um profissional qualificado de comportamento. Faça sessões curtas e pare ao primeiro sinal de tensão.

@@ -90,11 +90,11 @@ because-wanted-other = apertou outra palavra { $all ->
        *[other] { $times } vezes
     }
 }
-because-wanted-none = não apertou nada { $all ->
-    [yes] todas as vezes
+because-wanted-none = { $all ->
+    [yes] nunca apertou nada
    *[no] { $times ->
-        [1] uma vez
-       *[other] { $times } vezes
+        [1] não apertou nada uma vez
+       *[other] não apertou nada { $times } vezes
     }
 }
 because-when-wanted-early = Cedo demais para dizer: { $name } { $of ->
@@ -120,15 +120,7 @@ because-showings = { $showings ->
    *[other] em { $days } dias
 } (desejado: { $dayswanted }).
 because-joining = Sessões com participação em quatro semanas: { $share }. Antes de convidar, claramente mais de { $floor }.
-because-mastery = { $sessions ->
-    [0] Ainda nenhuma sessão seguida
-    [1] Uma sessão seguida
-   *[other] { $sessions } sessões seguidas
-} (desejado: { $wanted }) com { $share } ou mais de apertos certos, { $people ->
-    [0] ainda com ninguém
-    [1] com uma pessoa
-   *[other] com { $people } pessoas
-} (desejado: { $peoplewanted }).
+because-mastery = Sessões seguidas com { $share } ou mais de apertos certos: { $sessions } (desejado: { $wanted }). Pessoas diferentes nelas: { $people } (desejado: { $peoplewanted }).
 because-own-presses = Apertos próprios com a coisa aceita: { $presses } (desejado: { $wanted }), { $days ->
     [0] em nenhum dia
     [1] em um dia

@@ -11,9 +11,9 @@ cautions-food = { $level ->
    *[little] { $item }: só um pouco { $whom } – { $why } ({ $source })
 }
 cautions-may-hold = { $level ->
-    [never] { $item }: nunca { $whom } (pode conter: leia o rótulo) – { $why } ({ $source })
-    [avoid] { $item }: evite { $whom } (pode conter: leia o rótulo) – { $why } ({ $source })
-   *[little] { $item }: só um pouco { $whom } (pode conter: leia o rótulo) – { $why } ({ $source })
+    [never] { $item }: nunca { $whom } (pode conter: veja o que tem dentro) – { $why } ({ $source })
+    [avoid] { $item }: evite { $whom } (pode conter: veja o que tem dentro) – { $why } ({ $source })
+   *[little] { $item }: só um pouco { $whom } (pode conter: veja o que tem dentro) – { $why } ({ $source })
 }
 cautions-never = Nunca dê isto a { $name }.
 cautions-eaten = { $why }. Já comeu? Ligue agora para um veterinário.

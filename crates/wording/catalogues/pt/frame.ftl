@@ -27,3 +27,4 @@ frame-sign-out = Sair
 frame-you = Você
 frame-offline-out = Não há rede, por isso você continua com a sessão aberta aqui. Tente de novo onde houver.
 frame-unsent = Não foi salvo: o caderno não responde. O que você digitou ainda está aqui. Tente de novo quando ele voltar.
+frame-unchecked = Esta tradução ainda não foi revisada por um falante nativo.

@@ -2,7 +2,7 @@ ideas-name = { $key ->
     [chicken] Frango cozido, do tamanho de uma ervilha
     [cheese] Queijo, do tamanho de uma ervilha
     [carrot] Cenoura, uma fatia fina
-    [apple] Maçã sem caroço, um cubinho
+    [apple] Maçã sem miolo, um cubinho
     [beans] Vagem cozida, uma
     [beef] Carne bovina magra cozida, do tamanho de uma ervilha
     [turkey] Peru cozido, do tamanho de uma ervilha
@@ -73,7 +73,7 @@ ideas-kind = { $kind ->
 }
 ideas-care = { $care ->
     [guarding] Não para um animal que guarda comida ou brinquedos. Se { $name } ficar tenso ou rosnar, dê espaço e pergunte a um profissional qualificado de comportamento.
-    [slipping] Em um chão que não escorregue; com patas rígidas ou novas, pergunte antes a um veterinário.
+    [slipping] Em um chão que não escorregue; com patas rígidas ou ainda em crescimento, pergunte antes a um veterinário.
     [small_parts] Nada que se possa arrancar e engolir; guarde depois.
    *[hands_off] Só enquanto { $name } vier buscar: nunca preso, nunca no colo à força.
 }

@@ -68,3 +68,4 @@ reward-kcal-more = tem de ser maior que 0, ou não pode ser contado no dia
 reward-grams-missing = falta; pese dez pedaços e divida por dez
 reward-kcal-missing = falta; informe, ou os gramas de um pedaço e a energia de 100 g
 reward-not-in-list = não está na lista; escolha um dela, ou informe você a energia
+reward-called-like-food = dá o nome de um alimento que nunca se deve dar. Se for esse alimento, não o dê. Se não for, dê outro nome

@@ -10,7 +10,7 @@ use sayso_advisor::Case;
 use sayso_advisor::ration::{forbidden, ration};
 use sayso_advisor::rest::{rests_until, strong_of_week};
 use sayso_advisor::stages::standings;
-use sayso_advisor::today::Today;
+use sayso_advisor::today::{Next, Today};
 use sayso_model::{
     AnimalId, Body, Event, EventId, HomeId, Moment, PersonId, PictureOf, RewardCard, RewardId, RewardKind,
     SAME_PRESS_S, Session, SessionId, SignLevel, Stage, Story, WordId, Zone, facts, session::OPEN_FOR_S,
@@ -47,6 +47,8 @@ pub struct Now {
     pub plan: Vec<PlannedNow>,
     /// How long it is planned at most, in minutes, as Today says it.
     pub minutes: Option<f64>,
+    /// That today's sessions are enough for now, as Today says it; none where another may begin.
+    pub pause: Option<PauseNow>,
     /// What could be given instead.
     pub rewards: Vec<RewardNow>,
     /// Energy for rewards of the day and what is left of it.
@@ -106,6 +108,13 @@ pub struct PlannedNow {
     pub showings: usize,
     /// Of those, times to offer it first and wait.
     pub invitations: usize,
+}
+
+/// A pause after a session.
+#[derive(Clone, PartialEq, Debug, Serialize, schemars::JsonSchema)]
+pub struct PauseNow {
+    /// When the next session may begin; none where that was all for today.
+    pub until: Option<Moment>,
 }
 
 /// A reward.
@@ -179,6 +188,10 @@ pub fn now(page: &AnimalPage) -> Now {
         words: words(page, &case, advised),
         plan: planned(advised),
         minutes: advised.and_then(Today::plan).map(|plan| plan.minutes),
+        pause: advised.and_then(|today| match &today.next {
+            Next::Pause { until, .. } => Some(PauseNow { until: *until }),
+            _ => None,
+        }),
         rewards: rewards
             .iter()
             .map(|r: &&RewardCard| RewardNow {

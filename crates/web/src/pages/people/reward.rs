@@ -14,7 +14,7 @@ use axum::extract::{Path, Query};
 use axum::response::{IntoResponse, Redirect, Response};
 use axum::routing::get;
 use maud::{Markup, html};
-use sayso_advisor::ration::{forbidden, ration};
+use sayso_advisor::ration::{called_like_forbidden, forbidden, ration};
 use sayso_model::facts::{giving, ideas};
 use sayso_model::{AnimalCard, Kcal, Label, PictureOf, RewardCard, RewardId, RewardKind, Seconds};
 use sayso_wording::hazards::foods;
@@ -153,6 +153,10 @@ fn read(page: &Page, id: Option<RewardId>, typed: &mut Typed) -> Option<RewardCa
 }
 
 fn refuse_forbidden(l: &Locale, animals: &[AnimalCard], card: &RewardCard, typed: &mut Typed) {
+    if animals.iter().any(|l| card.is_for(l.animal) && called_like_forbidden(l.species, card)) {
+        typed.wrong("name", say!(l, reward::called_like_food));
+        return;
+    }
     if animals.iter().any(|l| card.is_for(l.animal) && forbidden(l.species, card).is_some()) {
         let several = animals.len() > 1;
         typed.wrong("name", if several { say!(l, reward::not_added_tick) } else { say!(l, reward::not_added) });

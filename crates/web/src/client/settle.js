@@ -1,0 +1,59 @@
+// An offer that still waits for its end: whoever goes on to something else is asked what came of it first. Left alone, "nothing
+// came" would be missing from the log, and what is left in it would look better than it was.
+
+import { button, el, openSheet } from "./dom.js";
+import { done, drop, result, since, state } from "./inviting.js";
+import { say } from "./say.js";
+
+/** @import { Pad } from "../../client-checks/client" */
+
+/** @param {Pad} pad */
+const waits = (pad) => state(pad).step === "waiting" || state(pad).step === "late";
+
+/**
+ * Goes on, once it is known what came of an offer.
+ * @param {Pad} pad
+ * @param {() => unknown} goOn
+ */
+export function settled(pad, goOn) {
+  const s = state(pad);
+  if (!waits(pad)) return goOn();
+  const over = since(pad) > (s.wait ?? pad.now.wait_s);
+  return openSheet(say("client-board-still-offered", { word: pad.says(s.word) }), (close) => {
+    /** @param {() => Promise<unknown>} first */
+    const then = (first) => async () => {
+      close();
+      await first();
+      await done(pad); // what was held for the answers is sent
+      goOn();
+    };
+    return [
+      el("p", { class: "quiet" }, say("client-board-still-offered-why", { name: pad.now.name })),
+      over &&
+        button(
+          say("client-board-nothing-came"),
+          "settle-nothing",
+          then(() => result(pad, { outcome: "nothing_by_wait" })),
+          { class: "primary wide" },
+        ),
+      button(
+        say("client-board-left-offer"),
+        "settle-left",
+        then(() => result(pad, { outcome: "left" })),
+        { class: "wide" },
+      ),
+      button(
+        say("client-board-cancel-one"),
+        "settle-cancel",
+        then(() => drop(pad, s.call)),
+        { class: "wide" },
+      ),
+    ];
+  });
+}
+
+/**
+ * Once a session is over, nothing is asked of an invitation any more; what was held for the answer is sent.
+ * @param {Pad} pad
+ */
+export const letGo = (pad) => (waits(pad) ? undefined : done(pad));
