@@ -163,3 +163,4 @@ evidence-answer-times = { $answer ->
     [one] einmal
    *[other] { $times }-mal
 }
+evidence-step-on-today = Welcher eine Schritt daraus folgt, steht auf Heute

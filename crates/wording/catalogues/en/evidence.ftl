@@ -163,3 +163,4 @@ evidence-answer-times = { $answer ->
     [one] once
    *[other] { $times } times
 }
+evidence-step-on-today = Which one step that means now stands on Today

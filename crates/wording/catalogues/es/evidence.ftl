@@ -163,3 +163,4 @@ evidence-answer-times = { $answer ->
     [one] una vez
    *[other] { $times } veces
 }
+evidence-step-on-today = Qué único paso se sigue de ello está en Hoy

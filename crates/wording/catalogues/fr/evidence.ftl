@@ -160,3 +160,4 @@ evidence-answer-times = { $answer ->
     [1] une fois
    *[other] { $times } fois
 }
+evidence-step-on-today = L’unique étape qui en découle est sur Aujourd’hui

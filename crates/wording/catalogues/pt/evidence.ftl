@@ -163,3 +163,4 @@ evidence-answer-times = { $answer ->
     [1] uma vez
    *[other] { $times } vezes
 }
+evidence-step-on-today = O passo único que isso pede está em Hoje

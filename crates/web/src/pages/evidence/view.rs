@@ -30,6 +30,7 @@ pub fn word(page: &AnimalPage, e: &Evidence, causes: &[Weighed]) -> Markup {
             h2.first { (say!(locale, evidence::stage, stage = events::stage(locale, e.standing.stage))) }
             @if e.standing.figures_say != e.standing.stage {
                 p { strong { (say!(locale, evidence::figures_point, stage = events::stage(locale, e.standing.figures_say))) } }
+                p { a.link href=(crate::layout::Tab::Today.href(Some(page.id))) { (say!(locale, evidence::step_on_today)) } }
             }
             ul { @for b in &e.standing.because { li { (because(locale, name, b)) } } }
             @if !e.standing.would_change.is_empty() {

@@ -7,7 +7,7 @@ use crate::chart::spark;
 use crate::page::AnimalPage;
 use crate::pages::learn::for_next;
 use crate::pages::log;
-use crate::pages::people::steps::steps as set_up;
+use crate::pages::people::steps::{next as next_step, steps as set_up};
 use crate::pages::words::too_alike;
 use maud::{Markup, html};
 use sayso_advisor::advice::{Act, Because, Reason};
@@ -47,7 +47,13 @@ pub fn page(page: &AnimalPage, today: &Today) -> Markup {
         (coach::line(page))
         @if on_the_way {
             div data-test="next" { (set_up(page, &page.card)) }
-        } @else { (next(page, today)) }
+        } @else {
+            (next(page, today))
+            // What the way there left open, such as where the buttons are.
+            @if let Some(step) = next_step(page, &page.card, None).filter(|_| page.may(Capability::ChangeCards)) {
+                p data-test="open-step" { a.link href=(step.to) { (step.what) } }
+            }
+        }
         (for_next(page, today))
         (words(page, today))
         (lately(page, today))
