@@ -94,8 +94,10 @@ capabilities! {
     SeePeople => "see_people" in Home;
     /// Invite people, change and end their roles
     ManagePeople => "manage_people" in Home fresh yes;
-    /// Give and take back consent
+    /// Give consent
     Consent => "consent" in Home fresh yes;
+    /// See what was consented to, and take it back
+    TakeBack => "take_back" in Home;
     /// Leave the server with the home and have it erased
     Leave => "leave" in Home fresh yes;
     /// See which homes share with the club, and who belongs to it
