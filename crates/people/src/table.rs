@@ -36,8 +36,8 @@ pub const fn grant(role: Role, capability: Capability) -> Grant {
             | C::Host | C::SeeServer | C::ManageServer => Grant::No,
         },
         Role::Sitter => match capability {
-            C::SeeToday | C::SeeRules | C::Record | C::MendOwn => Grant::OnDays,
-            C::SeeFigures | C::SeeLog | C::HearSnippets | C::SeeOwnScores | C::RecordForOthers | C::Mend | C::ChangeCards
+            C::SeeToday | C::SeeRules | C::SeeOwnScores | C::Record | C::MendOwn => Grant::OnDays,
+            C::SeeFigures | C::SeeLog | C::HearSnippets | C::RecordForOthers | C::Mend | C::ChangeCards
             | C::Plan | C::Advise | C::Agree | C::SettleHome | C::Import | C::Export | C::SeePeople | C::ManagePeople
             | C::Consent | C::TakeBack | C::Leave | C::SeeClub | C::ManageClub | C::Host | C::SeeServer | C::ManageServer => Grant::No,
         },

@@ -154,7 +154,6 @@ impl People {
     /// [`Error::NotFresh`]; [`Error::NotValid`] where the link is not the account's, used or too old; [`Error::Taken`] where another account has
     /// the address, told only to whoever reads its mail.
     pub async fn prove_email(&self, session: &Session, secret: &Secret, now: Moment) -> Result<Email, Error> {
-        self.may_add_begun(session, self.lifetimes.link_s, now).await?;
         let mut tx = self.begin().await?;
         let email: Option<String> = sqlx::query_scalar(
             "UPDATE people.link SET used_at = $3
@@ -167,6 +166,8 @@ impl People {
         .fetch_optional(&mut *tx)
         .await?;
         let email = Email::new(&email.ok_or(Error::NotValid)?)?;
+        // Asked for as the first, it is not added beside another that came meanwhile; the link holds on.
+        self.may_add_begun(session, self.lifetimes.link_s, now).await?;
         sqlx::query("UPDATE people.account SET email = $2 WHERE id = $1")
             .bind(session.account.0)
             .bind(email.as_str())
