@@ -217,3 +217,4 @@ client-board-minutes-reached = von { $n } min ✓
 client-board-enough = { $n } min sind um: ein guter Moment zum Aufhören.
 client-board-none-waiting = { $why } Alles bisher Getippte ist übergeben.
 client-board-beside-plan = Neben dem Plan von heute: { $list }.
+client-board-left = Dieses Zuhause ist dir jetzt nicht offen: Es hat diesen Server verlassen, oder deine Rolle oder ihre Tage sind zu Ende.

@@ -218,3 +218,4 @@ client-board-minutes-reached = of { $n } min ✓
 client-board-enough = { $n } min are up: a good moment to end.
 client-board-none-waiting = { $why } All taps so far were handed over.
 client-board-beside-plan = Besides today’s plan: { $list }.
+client-board-left = This home is not open to you now: it has left this server, or your role or its days have ended.

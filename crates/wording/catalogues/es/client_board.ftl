@@ -227,3 +227,4 @@ client-board-minutes-reached = de { $n } min ✓
 client-board-enough = Han pasado { $n } min: buen momento para acabar.
 client-board-none-waiting = { $why } Todos los toques hasta ahora están entregados.
 client-board-beside-plan = Además del plan de hoy: { $list }.
+client-board-left = Este hogar no está abierto para ti ahora: dejó este servidor, o tu papel o sus días terminaron.

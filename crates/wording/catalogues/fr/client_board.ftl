@@ -220,3 +220,4 @@ client-board-minutes-reached = sur { $n } min ✓
 client-board-enough = { $n } min sont passées : un bon moment pour finir.
 client-board-none-waiting = { $why } Tout ce qui a été tapé jusqu’ici est transmis.
 client-board-beside-plan = En plus du plan du jour : { $list }.
+client-board-left = Ce foyer ne t’est pas ouvert en ce moment : il a quitté ce serveur, ou ton rôle ou ses jours sont finis.

@@ -227,3 +227,4 @@ client-board-minutes-reached = de { $n } min ✓
 client-board-enough = Passaram { $n } min: um bom momento para terminar.
 client-board-none-waiting = { $why } Todos os toques até agora foram entregues.
 client-board-beside-plan = Além do plano de hoje: { $list }.
+client-board-left = Esta casa não está aberta para você agora: ela saiu deste servidor, ou o seu papel ou os dias dele terminaram.
