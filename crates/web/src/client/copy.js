@@ -93,7 +93,8 @@ export async function clearHomesBut(homes) {
       const animal = OF_HOME.exec(path)?.[1];
       for (const key of animal ? ["now", "pad"] : []) memos.delete(`${key}-${animal}`);
     }
-    for (const row of await got(out.getAll())) if (row.state === "sent" && !homes.has(row.event.home)) out.delete(row.n);
+    for (const row of await got(out.getAll()))
+      if (row.state === "sent" && !homes.has(row.event.home)) out.delete(row.n);
   });
 }
 

@@ -90,9 +90,7 @@ async function forget(url) {
   const homes = await Promise.all(pages.map(async (old) => homeOf(await kept.match(old))));
   const same = (/** @type {Request} */ old) => isOfHome(new URL(old.url)) && animal(new URL(old.url)) === animal(url);
   const home = homes.find((of, i) => of !== undefined && same(pages[i]));
-  const gone = pages.filter(
-    (old, i) => same(old) || (home !== undefined && homes[i] === home),
-  );
+  const gone = pages.filter((old, i) => same(old) || (home !== undefined && homes[i] === home));
   if (gone.length === 0) return;
   await Promise.all([...gone.map((old) => kept.delete(old)), kept.delete(LAST)]);
   for (const name of await caches.keys()) if (name !== KEPT) await caches.delete(name);
