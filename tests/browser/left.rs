@@ -1,7 +1,9 @@
 //! What a phone keeps of a home ends with its leave to write there: a coach's keeps nothing, a phone of a home that left lets go.
 
+use crate::accessibility;
 use crate::harness::{Browser, PHONE};
 use crate::hosted::Hosted;
+use crate::phone::{self, NARROW};
 use crate::talking::joins;
 use serde_json::json;
 
@@ -45,6 +47,19 @@ async fn a_coachs_phone_keeps_no_page_and_one_of_a_home_that_left_lets_go() {
     keeper.until("Today kept", &is_kept(&today)).await;
     keeper.goto(&server.url(&board)).await;
     keeper.until("the board kept", &is_kept(&board)).await;
+    // New pages of a home can be read and reached.
+    let mut wrong = Vec::new();
+    for path in [format!("/a/{animal}/scored"), "/sharing/invite".to_owned(), "/homes".to_owned()] {
+        wrong.extend(accessibility::faults(&keeper, &server.url(&path), &path).await);
+        keeper.resize(NARROW).await;
+        keeper.goto(&server.url(&path)).await;
+        keeper.picture(&format!("left-page-{}", path.rsplit('/').next().unwrap())).await;
+        wrong.extend(phone::faults(&keeper, &path).await);
+        keeper.resize(PHONE).await;
+    }
+    assert!(wrong.is_empty(), "{wrong:?}");
+    keeper.goto(&server.url(&board)).await;
+    keeper.until("the board", "return document.querySelector('#board').dataset.ready === 'yes'").await;
     server.leaves(home).await;
 
     // The Board that is open says so, and not that nothing answers.
