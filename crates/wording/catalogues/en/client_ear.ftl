@@ -86,4 +86,4 @@ client-ear-unsent-signed-out = { $count ->
 client-ear-unsent-left = { $count ->
     [one] One tap made on this device is
    *[other] { $count } taps made on this device are
-} of a home that is not yours any more: it has left this server, or your role there has ended. They cannot be sent. Save them to a file, which “sayso import” reads, then clear them here.
+} of a home that is not yours any more: it has left this server, or your role there has ended. That cannot be sent. Save it to a file, which “sayso import” reads, then clear it here.

@@ -86,4 +86,4 @@ client-ear-unsent-signed-out = { $count ->
 client-ear-unsent-left = { $count ->
     [one] Un toque hecho en este dispositivo es
    *[other] { $count } toques hechos en este dispositivo son
-} de un hogar que ya no es tuyo: dejó este servidor, o tu papel allí terminó. No se pueden enviar. Guárdalos en un archivo, que «sayso import» lee, y después bórralos aquí.
+} de un hogar que ya no es tuyo: dejó este servidor, o tu papel allí terminó. Eso no se puede enviar. Guárdalo en un archivo, que «sayso import» lee, y después bórralo aquí.
