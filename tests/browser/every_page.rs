@@ -137,6 +137,7 @@ pub async fn every_page(browser: &Browser, server: &Server, About { who, word, c
         format!("/a/{who}/ideas"),
         format!("/people/animal/{who}/food"),
         format!("/a/{who}/checks"),
+        format!("/a/{who}/scored"),
         format!("/a/{who}/checks/new"),
         format!("/a/{who}/swaps"),
         format!("/a/{who}/designs"),

@@ -2,7 +2,7 @@
 
 use crate::cluster::Cluster;
 use sayso_host::{Host, HostConfig, links};
-use sayso_model::{ClubId, HomeId, Label, Language, Story};
+use sayso_model::{AccountId, ClubId, HomeId, Label, Language, Story};
 use sayso_people::db::Taker;
 use sayso_people::{Allowed, Capability, OsSecrets, Part, Role, Scope, Secret, Session};
 use sayso_store::Database;
@@ -94,6 +94,14 @@ impl Hosted {
         let part = Part::new(Scope::Home(home), Role::Keeper, None, None).unwrap();
         let (_, secret) = people.invite(by, &part, now, &mut OsSecrets).await.unwrap();
         format!("/join/{}", secret.reveal())
+    }
+
+    /// The home leaves, as its keeper's page does it.
+    pub async fn leaves(&self, home: HomeId) {
+        let (account, scope) = (AccountId(Uuid::now_v7()), Scope::Home(home));
+        let by = Allowed { capability: Capability::Leave, account, scope, role: Role::Keeper, person: None };
+        self.host.people.leave(&by, self.host.now()).await.unwrap();
+        self.host.server.erase(home).await.unwrap();
     }
 
     /// What a home's log tells.

@@ -23,6 +23,7 @@ mod joining;
 mod killed;
 mod kit;
 mod learn;
+mod left;
 mod likes;
 mod listen;
 mod outbox;

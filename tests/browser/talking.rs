@@ -10,7 +10,7 @@ use sayso_model::talks::{Standing, talks};
 const ALL_SENT: &str = "const o = document.querySelector('[data-test=outbox]'); return o.dataset.kept === '0' && Number(o.dataset.sent) > 0";
 
 /// Takes an invitation by its link, without a passkey.
-async fn joins(browser: &Browser, server: &Hosted, link: &str, name: &str) {
+pub async fn joins(browser: &Browser, server: &Hosted, link: &str, name: &str) {
     browser.goto(&server.url(link)).await;
     browser.css("[name=name]").await.send_keys(name).await.unwrap();
     browser.follow("[data-test=join]").await;

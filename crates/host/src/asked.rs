@@ -23,6 +23,9 @@ const SOUNDS: AnyOf = &[C::HearSnippets];
 const RECORD: AnyOf = &[C::Record];
 const OTHERS: AnyOf = &[C::RecordForOthers];
 const MEND: AnyOf = &[C::MendOwn];
+const OWN: AnyOf = &[C::SeeOwnScores];
+/// What a check has drawn: for those who lay it out, never for who only scores.
+const DRAWN: AnyOf = &[C::Plan];
 const CARDS: AnyOf = &[C::ChangeCards];
 const PLAN: AnyOf = &[C::Plan];
 const TALK: AnyOf = &[C::Agree, C::Advise];
@@ -99,12 +102,14 @@ pub static TABLE: &[Line] = &[
     ("/a/{animal}/checks", FIGURES, NOBODY),
     ("/a/{animal}/checks/new", PLAN, PLAN),
     ("/a/{animal}/checks/{probe}", FIGURES, NOBODY),
-    ("/a/{animal}/checks/{probe}/setter", RECORD, NOBODY),
+    ("/a/{animal}/checks/{probe}/setter", DRAWN, NOBODY),
     ("/a/{animal}/checks/{probe}/presenter", RECORD, NOBODY),
     ("/a/{animal}/checks/{probe}/trial", NOBODY, RECORD),
     ("/a/{animal}/checks/{probe}/undo", NOBODY, MEND),
-    ("/a/{animal}/checks/{probe}/sheet", RECORD, NOBODY),
+    ("/a/{animal}/checks/{probe}/sheet", DRAWN, NOBODY),
     ("/a/{animal}/checks/{probe}/scorer", RECORD, NOBODY),
+
+    ("/a/{animal}/scored", OWN, NOBODY),
 
     ("/a/{animal}/heard", LOG, NOBODY),
     ("/a/{animal}/heard/{event}", NOBODY, RECORD),
@@ -177,7 +182,7 @@ pub fn is_frame(any_of: AnyOf) -> bool {
 #[must_use]
 pub fn page_of(route: &str) -> &'static str {
     /// Parts of addresses that are names.
-    const NAMES: [&str; 15] = [
+    const NAMES: [&str; 16] = [
         "today",
         "board",
         "likes",
@@ -191,6 +196,7 @@ pub fn page_of(route: &str) -> &'static str {
         "heard",
         "log",
         "agreement",
+        "scored",
         "ideas",
         "sheets",
     ];
@@ -199,6 +205,9 @@ pub fn page_of(route: &str) -> &'static str {
     let part = if first == "a" { parts.nth(1).unwrap_or_default() } else { first };
     match part {
         "clips" | "pictures" => "media",
+        // What the Board asks for by itself is the Board.
+        "listen" | "ear" => "board",
+        "api" if route.starts_with("/api/board/") => "board",
         "api" => "figures",
         other => NAMES.iter().find(|name| **name == other).copied().unwrap_or_default(),
     }
@@ -224,9 +233,10 @@ mod tests {
     fn pages_that_show_something_of_a_home_have_a_name() {
         assert_eq!(page_of("/a/{animal}/likes/test/{assessment}"), "likes");
         assert_eq!((page_of("/sheets/{animal}/progress"), page_of("/pictures/{hash}")), ("sheets", "media"));
+        assert_eq!((page_of("/api/board/{animal}"), page_of("/a/{animal}/ear/{clip}")), ("board", "board"));
         for (route, reading, _) in TABLE {
             // What coaches, sitters and observers may read, the frame and the set-up apart.
-            let theirs = reading.iter().any(|c| matches!(c, C::SeeToday | C::SeeRules | C::SeeFigures | C::SeeLog));
+            let theirs = reading.iter().any(|c| c.looks() && !matches!(c, C::Export | C::HearSnippets | C::Advise));
             if theirs && !is_frame(reading) {
                 assert!(!page_of(route).is_empty(), "{route} has no name for who looked");
             }

@@ -13,13 +13,14 @@ use axum::http::HeaderMap;
 use axum::http::request::Parts;
 use maud::{Markup, html};
 use sayso_model::{ClubId, Moment};
-use sayso_people::{Allowed, Capability, HomeNow};
+use sayso_people::{Allowed, Capability, Denied, HomeNow};
 use sayso_web::layout::{bare_with, doors};
+use sayso_web::page::EvenEmpty;
 use sayso_web::reading::Reader;
 use sayso_web::told::no_such_page;
 use sayso_web::typed::Typed;
 use sayso_web::{Error, Page};
-use sayso_wording::{Locale, words};
+use sayso_wording::{Locale, Words, words};
 use std::sync::Arc;
 
 /// Field of a form that names the home it was shown for: another tab may have chosen another one since.
@@ -73,15 +74,15 @@ impl Asker {
     /// Asks for a capability in the home that this browser is about.
     ///
     /// # Errors
-    /// [`Error::NotFound`] without a home, [`Error::NoHome`] where nothing is written in it yet; [`Error::Forbidden`],
-    /// [`Error::NotFresh`].
+    /// [`Error::NotFound`] without a home; [`Error::Forbidden`], [`Error::NotFresh`].
     pub async fn home(&self, any_of: AnyOf) -> Result<Inside, Error> {
         let chosen = way::chosen(&self.host, &self.signed, &self.parts.headers).await?;
         let Some(to) = chosen else { return Err(no_such_page().await) };
         let ToHome { home, .. } = to;
-        let (leave, may) = gate::visit(&self.host, &self.signed, any_of, "", to).await?;
+        let (leave, may) = gate::visit(&self.host, &self.signed, any_of, ("", true), to).await?;
         let (known, mut parts) = (may.known.clone(), self.parts.clone());
         parts.extensions.insert(may);
+        parts.extensions.insert(EvenEmpty);
         let mut page = Page::from_request_parts(&mut parts, &inside::state(&self.host, home)).await?;
         if page.person_card().is_none() {
             page.locale = self.locale();
@@ -94,7 +95,8 @@ impl Asker {
     /// # Errors
     /// [`Error::NotFound`] for a club that the account has nothing to do with; [`Error::Forbidden`], [`Error::NotFresh`].
     pub async fn club(&self, capability: Capability, club: ClubId) -> Result<Allowed, Error> {
-        self.host.people.may_in_club(&self.signed.session, capability, club, self.now).await.map_err(told)
+        let asked = self.host.people.may_in_club(&self.signed.session, capability, club, self.now).await;
+        asked.map_err(|why| by_role(why, words!(club::not_by_role)))
     }
 
     /// Asks for a capability on the server.
@@ -102,7 +104,8 @@ impl Asker {
     /// # Errors
     /// [`Error::NotFound`] where the account keeps no server; [`Error::Forbidden`], [`Error::NotFresh`].
     pub async fn server(&self, capability: Capability) -> Result<Allowed, Error> {
-        self.host.people.may_on_server(&self.signed.session, capability, self.now).await.map_err(told)
+        let asked = self.host.people.may_on_server(&self.signed.session, capability, self.now).await;
+        asked.map_err(|why| by_role(why, words!(server::not_by_role)))
     }
 
     /// Whether the person proved who they are in the last minutes.
@@ -129,5 +132,13 @@ impl Asker {
     pub fn framed_with(&self, modules: &[&str], title: &str, body: Markup) -> Markup {
         let l = self.locale();
         bare_with(&l, title, modules, html! { (body) (doors(&l, self.signed.account.name.as_str())) })
+    }
+}
+
+/// A role that does not reach so far is told in the words of the place.
+fn by_role(why: sayso_people::Error, words: Words) -> Error {
+    match why {
+        sayso_people::Error::Denied(Denied::NotByRole(_)) => Error::Forbidden(words),
+        other => told(other),
     }
 }

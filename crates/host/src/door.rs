@@ -11,6 +11,7 @@ use axum::response::Response;
 use sayso_people::{OsSecrets, Secret};
 use sayso_web::Error;
 use sayso_web::access::{host_of, network, same_site};
+use sayso_web::reading::Reader;
 use sayso_web::secure::Peer;
 use sayso_wording::words;
 use std::net::{IpAddr, SocketAddr};
@@ -43,12 +44,13 @@ fn address(text: &str) -> Option<IpAddr> {
 /// [`Error::Forbidden`] for other names and cross-site writes.
 pub async fn guard(State(host): State<Arc<Host>>, mut request: Request, next: Next) -> Result<Response, Error> {
     let Some(name) = host_of(request.headers(), request.uri()).filter(|name| is_ours(&host, name)) else {
+        tracing::warn!("A request under a name that is not this server's was refused.");
         return Err(Error::Forbidden(words!(host::other_name, url = host.public_url.to_string())));
     };
     // A web socket starts as a GET that browsers send across sites with cookies.
     let writes = !request.method().is_safe() || request.headers().contains_key(UPGRADE);
     if writes && !same_site(request.headers(), name) {
-        tracing::info!("A write from another site's page was refused.");
+        tracing::warn!("A write from another site's page was refused.");
         return Err(Error::Forbidden(words!(errors::other_site)));
     }
     let from = From::of(&host, request.extensions(), request.headers());
@@ -63,6 +65,9 @@ pub async fn guard(State(host): State<Arc<Host>>, mut request: Request, next: Ne
         // Of requests under way at once with one token only one gets the new one: so only with a page.
         let page = request.headers().get(ACCEPT).is_some_and(|a| a.as_bytes().starts_with(b"text/html"));
         renew = (session.renew && page && request.method().is_safe()).then_some(token);
+        if let Some(reader) = request.extensions().get::<Reader>() {
+            reader.is_signed_in(account.name.as_str());
+        }
         request.extensions_mut().insert(Signed { session, account });
     }
     let mut response = next.run(request).await;

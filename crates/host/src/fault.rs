@@ -64,7 +64,10 @@ pub fn told(error: sayso_people::Error) -> Error {
         E::Denied(why) => why.into(),
         E::NotValid | E::Passkey(_) => Error::Forbidden(words!(host::not_valid)),
         E::NotFresh => Error::NotFresh,
-        E::TooOften => Error::TooMany(900),
+        E::TooOften => {
+            tracing::warn!("Something was tried too often, and is held off.");
+            Error::TooMany(900)
+        }
         E::LastKeeper => Error::refused("role", words!(host::last_keeper)),
         E::Taken => Error::refused("role", words!(host::taken)),
         E::NotYet => Error::Forbidden(words!(host::not_yet)),
@@ -77,6 +80,14 @@ pub fn told(error: sayso_people::Error) -> Error {
         },
         E::Database(sqlx) => unreachable_or_failed(sqlx),
         other => Error::internal(other),
+    }
+}
+
+/// The same about a role that was to be ended or changed: one that is not there, or not theirs to end.
+pub fn told_of_role(error: sayso_people::Error) -> Error {
+    match error {
+        sayso_people::Error::NotValid => Error::Forbidden(words!(host::no_such_role)),
+        other => told(other),
     }
 }
 

@@ -8,15 +8,19 @@ use crate::signed::Signed;
 use crate::stories::Stories;
 use crate::to_home::ToHome;
 use axum::extract::{MatchedPath, Request, State};
+use axum::http::{HeaderName, HeaderValue};
 use axum::middleware::Next;
 use axum::response::Response;
 use sayso_model::HomeId;
-use sayso_people::Allowed;
+use sayso_people::{Allowed, Capability};
 use sayso_web::Error;
 use sayso_web::leave::{Leave, NewProposal};
 use sayso_web::reading::asks_json;
 use sayso_web::told::no_such_page;
 use std::sync::Arc;
+
+/// Says to the browser's worker for which home it may keep a page (`client/worker.js`).
+const KEEP: HeaderName = HeaderName::from_static("sayso-keep");
 
 /// Middleware on every route of a home: closed unless the table opens it for this account, now. Of what a coach proposed there it
 /// is remembered who wrote it.
@@ -31,8 +35,10 @@ pub async fn guard(State(host): State<Arc<Host>>, mut request: Request, next: Ne
     };
     let signed = extensions.get::<Signed>().cloned().ok_or(Error::NotSignedIn)?;
     let Some(any_of) = asked::of(request.method(), path.as_str()) else { return Err(no_such_page().await) };
+    let home = to.home;
     let role = to.who.memberships.iter().find(|m| m.part.scope().home() == Some(to.home)).map(|m| m.part);
-    let (by, leave) = match visit(&host, &signed, any_of, asked::page_of(path.as_str()), to).await {
+    let page = (asked::page_of(path.as_str()), request.method().is_safe());
+    let (by, leave) = match visit(&host, &signed, any_of, page, to).await {
         Ok(found) => found,
         // A page is told with the ways out; scripts get the error as it is.
         Err(Error::Forbidden(why)) if !asks_json(request.headers()) && request.method().is_safe() => {
@@ -40,15 +46,23 @@ pub async fn guard(State(host): State<Arc<Host>>, mut request: Request, next: Ne
         }
         Err(other) => return Err(other),
     };
+    // Where one writes, pages are kept for the time without a network; where one only looks, nothing is.
+    let kept = if leave.may(Capability::Record, host.now()) { home.to_string() } else { "no".to_owned() };
     request.extensions_mut().insert(leave);
     let mut response = next.run(request).await;
+    response.headers_mut().insert(KEEP, HeaderValue::from_str(&kept).map_err(Error::internal)?);
     if let Some(NewProposal(event)) = response.extensions_mut().remove() {
         host.people.witness_proposal(&by, &event, host.now()).await.map_err(told)?;
     }
     Ok(response)
 }
 
-/// Asks for one of several capabilities in a home, for a page of that name: by which leave, and what pages go by.
+/// Whether it only writes down what happens, and shows nothing.
+fn writes_only(leave: &Allowed, reads: bool) -> bool {
+    !reads && leave.capability == Capability::Record
+}
+
+/// Asks for one of several capabilities in a home, for a page of that name, read or written to: by which leave, and what pages go by.
 ///
 /// # Errors
 /// As [`guard`].
@@ -56,13 +70,13 @@ pub async fn visit(
     host: &Host,
     signed: &Signed,
     any_of: AnyOf,
-    page: &str,
+    (page, reads): (&str, bool),
     to: ToHome,
 ) -> Result<(Allowed, Leave), Error> {
     let (now, stories) = (host.now(), Stories(&host.server));
     let visit = host.people.visit(&signed.session, to.who, any_of, to.home, &stories, now).await;
     let visit = visit.inspect_err(|error| note(error, signed, to.home)).map_err(told)?;
-    if !asked::is_frame(any_of) {
+    if !asked::is_frame(any_of) && !writes_only(&visit.leave, reads) {
         host.people.looked(&visit, page, now).await.map_err(told)?;
     }
     let leave = Leave {

@@ -12,6 +12,7 @@ pub mod asked;
 mod asker;
 mod config;
 mod door;
+mod empty;
 mod events;
 mod fault;
 mod gate;

@@ -66,10 +66,10 @@ capabilities! {
     SeeLog => "see_log" in Home opens by CoachLog looks yes;
     /// The sounds kept of presses
     HearSnippets => "hear_snippets" in Home opens by CoachSnippets looks yes;
-    /// What one scored oneself
+    /// What one scored oneself, on the page of that and where one scores; of others only with the figures
     SeeOwnScores => "see_own_scores" in Home;
     /// Write down what happens at the board, under one's own name
-    Record => "record" in Home;
+    Record => "record" in Home looks yes;
     /// Write down in the name of another person of the home, or of none
     RecordForOthers => "record_for_others" in Home;
     /// Put right and take back what one wrote down oneself
@@ -94,8 +94,10 @@ capabilities! {
     SeePeople => "see_people" in Home;
     /// Invite people, change and end their roles
     ManagePeople => "manage_people" in Home fresh yes;
-    /// Give and take back consent
+    /// Give consent
     Consent => "consent" in Home fresh yes;
+    /// See what was consented to, and take it back
+    TakeBack => "take_back" in Home;
     /// Leave the server with the home and have it erased
     Leave => "leave" in Home fresh yes;
     /// See which homes share with the club, and who belongs to it

@@ -45,7 +45,9 @@ pub const fn needs_of(body: &Body) -> Option<Capability> {
         | Body::DesignNote(_)
         | Body::Remark(_)
         | Body::LessonRead(_) => Some(Capability::Record),
-        Body::ConsentGiven(_) | Body::ConsentTakenBack(_) => Some(Capability::Consent),
+        Body::ConsentGiven(_) => Some(Capability::Consent),
+        // To close is never the danger: it waits for nothing.
+        Body::ConsentTakenBack(_) => Some(Capability::TakeBack),
         Body::Proposal(_) => Some(Capability::Advise),
         Body::ProposalAnswer(_) => Some(Capability::Agree),
         Body::Correction(_) | Body::Withdrawal(_) => None,
@@ -56,7 +58,7 @@ pub const fn needs_of(body: &Body) -> Option<Capability> {
 /// ([`sayso_model::consents`]), so whoever reads it in should be told rather than wonder.
 #[must_use]
 pub fn may_be_read_in(body: &Body) -> bool {
-    let consent = |body: &Body| needs_of(body) == Some(Capability::Consent);
+    let consent = |body: &Body| matches!(body, Body::ConsentGiven(_) | Body::ConsentTakenBack(_));
     let corrected = if let Body::Correction(correction) = body { consent(&correction.body) } else { false };
     !corrected && !consent(body)
 }
@@ -77,6 +79,12 @@ impl Me {
     }
 }
 
+/// What it takes to put a body right, or to make another one of it. Consent is touched so by whoever may give it alone.
+fn needs_amended(body: &Body) -> Option<Capability> {
+    let needs = needs_of(body);
+    if needs == Some(Capability::TakeBack) { Some(Capability::Consent) } else { needs }
+}
+
 /// Everything that writing an event takes. `first` finds an event of the home as first recorded, `me` is who writes.
 ///
 /// A coach is nobody in the home's log: what one proposes, and takes back of it, stands under the account that it names.
@@ -86,7 +94,7 @@ impl Me {
 pub fn needs<'a>(event: &Event, first: impl Fn(EventId) -> Option<&'a Event>, me: Me) -> BTreeSet<Capability> {
     let mut all: BTreeSet<Capability> = needs_of(&event.body).into_iter().collect();
     if let Body::Correction(correction) = &event.body {
-        all.extend(needs_of(&correction.body));
+        all.extend(needs_amended(&correction.body));
     }
     let mut by_account = matches!(event.body, Body::Proposal(_));
     if let Some(of) = event.body.amends() {
@@ -101,7 +109,7 @@ pub fn needs<'a>(event: &Event, first: impl Fn(EventId) -> Option<&'a Event>, me
             Some(target) => {
                 let own = me.person.is_some() && target.person == me.person;
                 all.insert(if own { Capability::MendOwn } else { Capability::Mend });
-                all.extend(needs_of(&target.body));
+                all.extend(needs_amended(&target.body));
             }
         }
     }

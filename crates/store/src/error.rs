@@ -243,6 +243,14 @@ pub enum NotImported {
     /// It brings homes that nobody asked in.
     #[error("the file would make this notebook hold several homes. It brings {}. To keep several in one notebook, for good, say so", in_words(.0))]
     OtherHomes(Shares),
+    /// It brings homes beside the one that this log is of, on a server.
+    #[error("a home on a server takes in a file of one home alone. This one brings {}", in_words(.0))]
+    NotItsOwn(Shares),
+    /// It is another home's notebook, and records of this one are here already.
+    #[error(
+        "the file is of another home ({0}), and this one holds records already: another home's notebook moves only into one in which nothing is written yet"
+    )]
+    NotEmpty(HomeId),
     /// Another event with its id was stored since.
     #[error("another event with the id {0} is stored already")]
     Taken(EventId),

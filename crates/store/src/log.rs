@@ -109,6 +109,14 @@ impl Log {
         }
     }
 
+    /// The one home that it is of and can ever be of: none of a notebook in a folder, which may hold several.
+    pub fn only_home(&self) -> Option<HomeId> {
+        match self {
+            Self::File(_) => None,
+            Self::Home(home) => Some(home.home),
+        }
+    }
+
     pub async fn homes(&self) -> Result<Vec<HomeId>, StoreError> {
         match self {
             Self::File(file) => file.homes().await,

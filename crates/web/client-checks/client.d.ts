@@ -393,6 +393,8 @@ export interface Pad {
   strong: number[];
   /** Whether the notebook gives no answer; undefined until that is known. */
   offline: boolean | undefined;
+  /** Whether the server answers and lets nobody in here any more. */
+  left: boolean;
   broken?: string;
   look(): View;
   word(id: string | undefined): WordNow | undefined;

@@ -67,6 +67,7 @@ export interface Messages {
   "client-board-it-pressed": { name: string | number };
   "client-board-kcal": { n: string | number };
   "client-board-late-which": { n: string | number; name: string | number; word: string | number };
+  "client-board-left": {};
   "client-board-left-offer": {};
   "client-board-let-it-be": {};
   "client-board-let-rest": { name: string | number };
@@ -273,6 +274,7 @@ export interface Messages {
   "client-ear-there": {};
   "client-ear-unable": {};
   "client-ear-unsent": { count: string | number };
+  "client-ear-unsent-left": { count: string | number };
   "client-ear-unsent-signed-out": { count: string | number };
   "client-ear-waiting": { seconds: string | number };
   "client-ear-what-recorded": {};

@@ -23,6 +23,10 @@ pub const PERSON_COOKIE: &str = "sayso_person";
 /// Name of the cookie that says which of several homes this device is about.
 pub const HOME_COOKIE: &str = "sayso_home";
 
+/// Stands beside a request whose page works though nothing is written in the home yet: who belongs to it, and leaving.
+#[derive(Clone, Copy, Debug)]
+pub struct EvenEmpty;
+
 /// What names a home in an address.
 pub const HOME_QUERY: &str = "home";
 
@@ -63,6 +67,14 @@ impl Page {
     #[must_use]
     pub fn may(&self, capability: Capability) -> bool {
         self.leave.as_ref().is_none_or(|leave| leave.may(capability, self.now))
+    }
+
+    /// Whether whoever asks may see a score that this person noted: with the figures anyone's, else one's own. Who scores without
+    /// seeing what others scored is held by this alone.
+    #[must_use]
+    pub fn may_see_score(&self, by: Option<PersonId>) -> bool {
+        let own = || by.is_some() && by == self.person && self.may(Capability::SeeOwnScores);
+        self.may(Capability::SeeFigures) || own()
     }
 
     /// An address of the home without an animal in it. Where whoever asks has several homes it names this one, so that what a
@@ -152,7 +164,7 @@ impl FromRequestParts<AppState> for Page {
             }
         }
         // On a server a home is there before anyone has written in it.
-        if story.ledger().is_empty() {
+        if story.ledger().is_empty() && parts.extensions.get::<EvenEmpty>().is_none() {
             return Err(Error::NoHome);
         }
         let not_understood = state.store.not_understood(home).await?;

@@ -35,20 +35,34 @@ pub fn asks_json(headers: &HeaderMap) -> bool {
     headers.get(ACCEPT).is_some_and(|asked| asked.as_bytes().starts_with(b"application/json"))
 }
 
-/// How whoever made a request reads, once the page knows: for what is told by others than the page.
+/// How whoever made a request reads, once the page knows, and on a server who they are: for what is told by others than the page.
 #[derive(Clone, Debug, Default)]
-pub struct Reader(Arc<OnceLock<Locale>>);
+pub struct Reader {
+    locale: Arc<OnceLock<Locale>>,
+    account: Arc<OnceLock<String>>,
+}
 
 impl Reader {
     /// Notes it.
     pub fn is(&self, locale: Locale) {
-        self.0.get_or_init(|| locale);
+        self.locale.get_or_init(|| locale);
     }
 
     /// How they read, if a page has said so.
     #[must_use]
     pub fn known(&self) -> Option<Locale> {
-        self.0.get().copied()
+        self.locale.get().copied()
+    }
+
+    /// Notes what the account is called that asks a server.
+    pub fn is_signed_in(&self, account: &str) {
+        self.account.get_or_init(|| account.to_owned());
+    }
+
+    /// What the account is called, on a server and signed in.
+    #[must_use]
+    pub fn account(&self) -> Option<&str> {
+        self.account.get().map(String::as_str)
     }
 }
 

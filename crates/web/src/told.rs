@@ -1,7 +1,7 @@
 //! Errors told: as JSON under `/api` and to scripts that ask for it, as a page elsewhere.
 
 use crate::error::{Error, FROM, Told};
-use crate::layout::bare;
+use crate::layout::{bare, doors};
 use crate::reading::{Reader, asks_json};
 use axum::Json;
 use axum::extract::Request;
@@ -54,7 +54,7 @@ pub async fn in_words(mut request: Request, next: Next) -> Response {
     } else if let Some(to) = told.leads {
         return axum::response::Redirect::to(&to.replace(FROM, &from)).into_response();
     } else {
-        (status, page(&locale, status, &told)).into_response()
+        (status, page(&locale, status, &told, reader.account())).into_response()
     };
     for name in [header::RETRY_AFTER, header::ALLOW] {
         if let Some(value) = response.headers().get(&name) {
@@ -70,7 +70,7 @@ fn without_secrets(path: &str) -> String {
     path.split('/').map(told).collect::<Vec<_>>().join("/")
 }
 
-fn page(locale: &Locale, status: StatusCode, told: &Told) -> maud::Markup {
+fn page(locale: &Locale, status: StatusCode, told: &Told, account: Option<&str>) -> maud::Markup {
     let title = match status {
         StatusCode::NOT_FOUND => say!(locale, errors::title_not_here),
         StatusCode::UNPROCESSABLE_ENTITY => say!(locale, errors::title_check),
@@ -90,6 +90,7 @@ fn page(locale: &Locale, status: StatusCode, told: &Told) -> maud::Markup {
                 ul { @for p in &told.problems { li { (faults::at(locale, &p.field, &p.what)) } } }
             }
             p { a.button href="/" { (say!(locale, errors::to_start)) } }
+            @if let Some(account) = account { (doors(locale, account)) }
         },
     )
 }

@@ -131,6 +131,8 @@ impl Message for NotImported {
     fn say(&self, l: &Locale) -> String {
         match self {
             Self::Faults { count, first } => say!(l, store::import_faults, count = *count, first = first.say(l)),
+            Self::NotItsOwn(shares) => say!(l, store::import_not_its_own, homes = homes(l, shares)),
+            Self::NotEmpty(of) => say!(l, store::import_not_empty, home = of.to_string()),
             Self::OtherHomes(shares) => say!(l, store::import_other_homes, homes = homes(l, shares)),
             Self::Taken(id) => say!(l, store::import_taken, id = id.to_string()),
             Self::Refused(problems) => problems.say(l),

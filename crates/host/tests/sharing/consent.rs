@@ -121,3 +121,38 @@ async fn consent_is_a_keepers_with_a_fresh_sign_in_in_the_home_and_the_words_tha
     let given = "SELECT count(*) FROM sayso.event WHERE home = $1 AND kind LIKE 'consent%'";
     assert_eq!(house.count(given).await, 0, "nor were they written");
 }
+
+#[tokio::test(flavor = "multi_thread")]
+async fn who_has_no_way_in_yet_makes_one_when_the_sign_in_is_old_and_then_goes_on() {
+    let house = House::new().await;
+    let (club, _, coach) = house.club().await;
+    house.post(&house.keeper, "/sharing/consent", &house.consent("coach_figures", club)).await;
+    let later = house.later(twenty_minutes_later).await;
+    let post = async |who, path: &str, form: &str| {
+        asked(&later, Some(who), "POST", path, Some((crate::house::FORM, form))).await
+    };
+    // Nothing to show it by: the page says so instead of asking for what is not there.
+    let led = asked(&later, Some(&house.keeper), "GET", "/sharing/leave", None).await;
+    let told = asked(&later, Some(&house.keeper), "GET", led.to(), None).await;
+    assert_eq!((told.status, told.marked("none-yet").len()), (StatusCode::OK, 1), "{}", told.body);
+    assert!(told.holds("href=\"/account\"") && !told.holds("action=\"/sign-in/code\""));
+    // Taking back waits for nothing.
+    assert_eq!(asked(&later, Some(&house.keeper), "GET", "/sharing/consent", None).await.status, StatusCode::OK);
+    let back = post(&house.keeper, "/sharing/consent/back", &house.consent("coach_figures", club)).await;
+    assert_eq!(back.to(), "/sharing/consent");
+    let closed = asked(&later, Some(&coach), "GET", &house.about("evidence"), None).await;
+    assert_eq!(closed.to(), "/homes");
+    let give = post(&house.keeper, "/sharing/consent", &house.consent("coach_figures", club)).await;
+    assert!(give.to().starts_with("/sign-in?again=yes"), "{give:?}");
+    // The first way in is made, a second one only after signing in by it.
+    let codes = post(&house.keeper, "/account/codes", "").await;
+    assert_eq!(codes.status, StatusCode::OK, "{}", codes.body);
+    assert_eq!(post(&house.keeper, "/account/codes", "").await.to(), "/sign-in?again=yes&to=/account");
+    let code = codes.body.split("class=\"code\">").nth(1).unwrap().split('<').next().unwrap();
+    let signed = post(&house.keeper, "/sign-in/code", &format!("code={code}&to=/sharing/leave")).await;
+    assert_eq!(signed.to(), "/sharing/leave", "{}", signed.body);
+    let cookie = signed.headers.get(axum::http::header::SET_COOKIE).unwrap().to_str().unwrap();
+    let token = cookie.split_once('=').unwrap().1.split(';').next().unwrap();
+    let keeper = crate::house::Signed { token: sayso_people::Secret::typed(token), ..house.keeper.clone() };
+    assert_eq!(asked(&later, Some(&keeper), "GET", "/sharing/leave", None).await.status, StatusCode::OK);
+}

@@ -129,6 +129,19 @@ impl House {
         house
     }
 
+    /// A home of the server in which nothing is written, and its keeper.
+    pub async fn newcomer(&self) -> (HomeId, Signed) {
+        let made = self.post(&self.server, "/server/homes", "count=1").await;
+        let joined = take(&self.host, &secret_of(made.marked("link")[0]), "Ana").await.unwrap();
+        let home = joined.part.scope().home().unwrap();
+        (home, signed(joined))
+    }
+
+    /// The one role of someone.
+    pub async fn role_of(&self, who: &Signed) -> sayso_people::MembershipId {
+        self.host.people.who(who.account).await.unwrap().memberships[0].id
+    }
+
     /// Another process of the same server.
     pub async fn another(&self) -> Router {
         sayso_host::app(Arc::new(open(&self.address).await))

@@ -47,3 +47,25 @@ async fn who_sits_needs_days_and_a_person_who_observes_a_person() {
     let asked = async |who: &Signed| house.get(who, "/sharing/invite").await.status;
     assert_eq!((asked(&member).await, asked(&house.keeper).await), (StatusCode::FORBIDDEN, StatusCode::OK));
 }
+
+#[tokio::test(flavor = "multi_thread")]
+async fn whoever_has_no_card_yet_is_named_in_the_invitation() {
+    let house = House::new().await;
+    let today = house.host.now().day(&sayso_model::Zone::utc());
+    let form =
+        format!("home={}&role=sitter&person=&first={today}&last={today}&weekdays={}", house.home, today.weekday());
+    // What was chosen stands there again where a name is missing, and the name is all that is asked for.
+    let told = house.post(&house.keeper, "/sharing/invite", &form).await;
+    assert_eq!(told.status, StatusCode::UNPROCESSABLE_ENTITY);
+    assert!(told.holds("name=\"new_person\"") && told.holds(&today.to_string()), "{}", told.body);
+    let people = async || house.host.server.home(house.home).story(house.home).await.unwrap().people().len();
+    let before = people().await;
+    let made = house.post(&house.keeper, "/sharing/invite", &format!("{form}&new_person=Robin")).await;
+    assert_eq!((made.status, people().await), (StatusCode::OK, before + 1), "{}", made.body);
+    let joined = take(&house.host, &secret_of(made.marked("link")[0]), "Robin").await.unwrap();
+    let story = house.host.server.home(house.home).story(house.home).await.unwrap();
+    assert_eq!(story.people()[&joined.part.person().unwrap()].name.as_str(), "Robin");
+    // Once more by that name: the same person, no second card.
+    let again = house.post(&house.keeper, "/sharing/invite", &format!("{form}&new_person=Robin")).await;
+    assert_eq!((again.status, people().await), (StatusCode::OK, before + 1));
+}

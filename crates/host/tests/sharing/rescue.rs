@@ -21,7 +21,12 @@ async fn invited(house: &House, whose: &str) -> Secret {
     let made = house.post(&house.server, "/server/homes/anew", &format!("whose={whose}")).await;
     assert_eq!(made.status, StatusCode::OK, "{}", made.body);
     assert!(!made.holds("Birch House") && !made.holds("Ilda") && !made.holds("Tarn"), "nothing of the home");
-    secret_of(made.marked("link")[0])
+    let secret = secret_of(made.marked("link")[0]);
+    // Nor behind the link, which whoever made it has in hand.
+    let page = house.get(&house.server, &format!("/join/{}", secret.reveal())).await;
+    assert_eq!(page.status, StatusCode::OK);
+    assert!(page.holds(&house.home.to_string()) && !page.holds("Birch House"), "{}", page.body);
+    secret
 }
 
 async fn comes(house: &House, secret: &Secret, at: Moment) -> Result<Signed, Error> {

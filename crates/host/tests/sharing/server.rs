@@ -54,7 +54,15 @@ async fn several_homes_are_opened_each_with_a_link_that_leads_into_it() {
     for wrong in ["count=0", "count=51", "count=x", "count="] {
         let told = house.post(&house.server, "/server/homes", wrong).await;
         assert_eq!(told.status, StatusCode::UNPROCESSABLE_ENTITY, "{wrong}");
+        assert!(
+            told.holds("id=\"count\"") && told.holds("action=\"/server/homes\""),
+            "the form is there: {}",
+            told.body
+        );
     }
+    let typed = house.post(&house.server, "/server/homes/anew", "whose=nobody%40home.example").await;
+    assert_eq!(typed.status, StatusCode::UNPROCESSABLE_ENTITY);
+    assert!(typed.holds("value=\"nobody@home.example\"") && typed.holds("id=\"whose\""), "{}", typed.body);
 }
 
 #[tokio::test(flavor = "multi_thread")]
@@ -66,9 +74,12 @@ async fn only_keepers_of_the_server_come_in_and_the_last_of_them_stays() {
         assert_eq!(house.post(other, "/server/homes", "count=1").await.status, StatusCode::NOT_FOUND);
     }
     assert_eq!(house.get(&house.keeper, &format!("/club/{club}")).await.status, StatusCode::NOT_FOUND);
-    assert_eq!(house.post(&coach, &format!("/club/{club}/invite"), "role=coach").await.status, StatusCode::FORBIDDEN);
+    let told = house.post(&coach, &format!("/club/{club}/invite"), "role=coach").await;
+    assert_eq!(told.status, StatusCode::FORBIDDEN);
+    assert!(told.holds("keeper of the club") && !told.holds("keeper of the home"), "{}", told.body);
     // A club that cannot be read, one that is not there and one of others answer alike.
     let nowhere = house.get(&coach, &format!("/club/{}", uuid::Uuid::now_v7())).await;
+    assert!(nowhere.holds("href=\"/sharing\""), "who can see this is one tap away: {}", nowhere.body);
     for path in ["/club/abc", "/nothing/here"] {
         let told = house.get(&coach, path).await;
         let led = told.status == StatusCode::SEE_OTHER && path == "/nothing/here";

@@ -107,6 +107,7 @@ async fn a_role_is_left_and_an_account_erased_but_not_the_last_keepers() {
     let keeper = server.keeper().await;
     let (home, link) = server.home_link(&keeper).await;
     let mut ilda = server.joined(&link, "Ilda").await;
+    assert_eq!(ilda.post("/start", &crate::join::START).await.status, 303);
     let role = |page: &str| {
         let roles = page.split(r#"data-test="role""#).nth(1).unwrap();
         between(roles, r#"name="id" value=""#, "\"")[0].to_owned()

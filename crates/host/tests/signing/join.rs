@@ -3,7 +3,7 @@
 use crate::server::Server;
 use sayso_people::Role;
 
-const START: [(&str, &str); 6] = [
+pub const START: [(&str, &str); 6] = [
     ("you", "Ilda"),
     ("animal", "Bo"),
     ("species", "dog"),
@@ -19,7 +19,7 @@ async fn the_servers_first_keeper_joins_by_a_link_that_holds_once() {
     let mut wren = server.browser();
     let page = wren.get(&link).await;
     assert!(page.status == 200 && page.text.contains("sayso.example") && page.text.contains("keeper of the server"));
-    assert!(page.cookies.is_empty());
+    assert!(page.cookies.is_empty() && !page.text.contains("at home"), "this is no home: {}", page.text);
     let unnamed = wren.post(&link, &[("name", " ")]).await;
     assert!(unnamed.status == 422 && unnamed.text.contains("Join"), "{}", unnamed.text);
     let joined = wren.post(&link, &[("name", "Wren")]).await;

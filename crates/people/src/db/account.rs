@@ -90,6 +90,19 @@ impl People {
         Ok(id.map(AccountId))
     }
 
+    /// Whether anything but a session that holds lets an account in: a passkey, an address, a code, an identity provider, whichever it
+    /// is.
+    ///
+    /// # Errors
+    /// Where the database fails.
+    pub async fn has_way_in(&self, id: AccountId) -> Result<bool, Error> {
+        let any = "SELECT EXISTS (SELECT FROM people.account WHERE id = $1 AND email IS NOT NULL)
+             OR EXISTS (SELECT FROM people.passkey WHERE account = $1)
+             OR EXISTS (SELECT FROM people.recovery WHERE account = $1 AND used_at IS NULL)
+             OR EXISTS (SELECT FROM people.identity WHERE account = $1)";
+        Ok(sqlx::query_scalar(any).bind(id.0).fetch_one(&self.pool).await?)
+    }
+
     /// Changes what a person is called and reads.
     ///
     /// # Errors

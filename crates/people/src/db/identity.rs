@@ -60,7 +60,7 @@ impl People {
         secrets: &mut (impl Secrets + Send),
     ) -> Result<Errand, Error> {
         if let Some(session) = links {
-            self.proved(session, now)?;
+            self.may_add_way(session, now).await?;
         }
         self.attempt("provider", None, from, now).await?;
         let errand = Errand {
@@ -149,7 +149,7 @@ impl People {
         (issuer, subject): (&str, &str),
         now: Moment,
     ) -> Result<(), Error> {
-        self.proved(session, now)?;
+        self.may_add_way(session, now).await?;
         sqlx::query("INSERT INTO people.identity (issuer, subject, account, made_at) VALUES ($1, $2, $3, $4)")
             .bind(issuer)
             .bind(subject)

@@ -138,7 +138,7 @@ impl People {
         now: Moment,
         secrets: &mut (impl Secrets + Send),
     ) -> Result<Pending, Error> {
-        self.proved(session, now)?;
+        self.may_add_way(session, now).await?;
         self.attempt("proof", Some(&session.account.to_string()), from, now).await?;
         self.attempt("proof", Some(email.as_str()), from, now).await?;
         let account = self.account(session.account).await?.ok_or(Error::NotValid)?;
@@ -151,7 +151,7 @@ impl People {
     /// Takes an address for the account's own, proved by the link sent there and opened in the same account.
     ///
     /// # Errors
-    /// [`Error::NotValid`] where the link is not the account's, used or too old; [`Error::Taken`] where another account has
+    /// [`Error::NotFresh`]; [`Error::NotValid`] where the link is not the account's, used or too old; [`Error::Taken`] where another account has
     /// the address, told only to whoever reads its mail.
     pub async fn prove_email(&self, session: &Session, secret: &Secret, now: Moment) -> Result<Email, Error> {
         let mut tx = self.begin().await?;
@@ -166,6 +166,8 @@ impl People {
         .fetch_optional(&mut *tx)
         .await?;
         let email = Email::new(&email.ok_or(Error::NotValid)?)?;
+        // Asked for as the first, it is not added beside another that came meanwhile; the link holds on.
+        self.may_add_begun(session, self.lifetimes.link_s, now).await?;
         sqlx::query("UPDATE people.account SET email = $2 WHERE id = $1")
             .bind(session.account.0)
             .bind(email.as_str())

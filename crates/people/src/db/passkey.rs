@@ -96,7 +96,7 @@ impl People {
         now: Moment,
         secrets: &mut (impl Secrets + Send),
     ) -> Result<(CeremonyId, CreationChallengeResponse), Error> {
-        self.proved(session, now)?;
+        self.may_add_way(session, now).await?;
         let account = self.account(session.account).await?.ok_or(Error::NotValid)?;
         let kept = self.passkeys(account.id).await?;
         if kept.len() >= MOST {
@@ -117,7 +117,7 @@ impl People {
     /// Keeps a passkey that the device made.
     ///
     /// # Errors
-    /// [`Error::NotValid`] where it was not asked for, or too long ago; [`Error::Passkey`] where its answer is wrong;
+    /// [`Error::NotFresh`]; [`Error::NotValid`] where it was not asked for, or too long ago; [`Error::Passkey`] where its answer is wrong;
     /// [`Error::Taken`] where the key is kept already.
     pub async fn finish_passkey(
         &self,
@@ -128,6 +128,8 @@ impl People {
         label: &Label,
         now: Moment,
     ) -> Result<(), Error> {
+        // Begun as the first, it is not finished beside another that came meanwhile.
+        self.may_add_begun(session, self.lifetimes.ceremony_s, now).await?;
         let state = self.end_ceremony(ceremony, Some(session.account), now).await?;
         let state: PasskeyRegistration = serde_json::from_str(&state).map_err(|_| Error::Stored("ceremony"))?;
         let key = passkeys.0.finish_passkey_registration(answer, &state)?;

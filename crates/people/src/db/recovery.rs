@@ -19,7 +19,7 @@ impl People {
         now: Moment,
         secrets: &mut (impl Secrets + Send),
     ) -> Result<Vec<Secret>, Error> {
-        self.proved(session, now)?;
+        self.may_add_way(session, now).await?;
         let account = session.account;
         let codes: Vec<Secret> = (0..RECOVERY_CODES).map(|_| Secret::for_paper(secrets)).collect();
         let mut tx = self.begin().await?;

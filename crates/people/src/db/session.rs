@@ -211,6 +211,21 @@ impl People {
         if self.is_fresh(session, now) { Ok(()) } else { Err(Error::NotFresh) }
     }
 
+    /// That a way to sign in may be added: by a fresh sign-in, or where it is the account's first. Who has none cannot show once more
+    /// who they are.
+    ///
+    /// # Errors
+    /// [`Error::NotFresh`].
+    pub async fn may_add_way(&self, session: &Session, now: Moment) -> Result<(), Error> {
+        self.may_add_begun(session, 0.0, now).await
+    }
+
+    /// The same of one that was begun up to so many seconds ago.
+    pub(super) async fn may_add_begun(&self, session: &Session, ago_s: f64, now: Moment) -> Result<(), Error> {
+        let fresh = now.seconds_since(session.proved_at) < self.lifetimes.fresh_s + ago_s;
+        if fresh || !self.has_way_in(session.account).await? { Ok(()) } else { Err(Error::NotFresh) }
+    }
+
     /// Whether the person proved who they are in the last minutes.
     #[must_use]
     pub fn is_fresh(&self, session: &Session, now: Moment) -> bool {

@@ -18,11 +18,12 @@ impl People {
     /// Remembers that a keeper gave or took back consent by an event that was appended just now. Other events are nothing to it.
     ///
     /// # Errors
-    /// [`crate::may::Denied`] where `by` is no leave to give consent in the event's home.
+    /// [`crate::may::Denied`] where `by` is no leave to give it, or to take it back, in the event's home.
     pub async fn witness(&self, by: &Allowed, event: &Event, now: Moment) -> Result<(), Error> {
-        by.is_for_at(Capability::Consent, Scope::Home(event.home))?;
+        let home = Scope::Home(event.home);
         // Kinds that are no consent stay what they are: only these two touch it.
         if let Body::ConsentGiven(given) = &event.body {
+            by.is_for_at(Capability::Consent, home)?;
             let (coach, club) = match given.consent.coach() {
                 Some(Coach::Account { account }) => (Some(account.0), None),
                 Some(Coach::Club { club }) => (None, Some(club.0)),
@@ -42,6 +43,7 @@ impl People {
             .await?;
         }
         if let Body::ConsentTakenBack(taken) = &event.body {
+            by.is_for_at(Capability::TakeBack, home)?;
             let end = "UPDATE people.witness SET ended_at = $3 WHERE home = $1 AND event = $2 AND ended_at IS NULL";
             sqlx::query(end).bind(event.home.0).bind(taken.given.0).bind(now.millis()).execute(&self.pool).await?;
         }

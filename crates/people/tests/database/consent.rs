@@ -49,7 +49,9 @@ async fn a_coach_sees_from_the_giving_to_the_taking_back_and_not_a_moment_longer
     let back = event(3, home(1), -90_000, back);
     stories.append(back.clone());
     assert_eq!(sees(Capability::SeeFigures, 5).await, Err(Denied::NothingHere));
-    db.people.witness(&leave, &back, at(5)).await.unwrap();
+    assert!(db.people.witness(&leave, &back, at(5)).await.is_err(), "leave to give is not that");
+    let closes = Allowed { capability: Capability::TakeBack, ..leave };
+    db.people.witness(&closes, &back, at(5)).await.unwrap();
     assert!(db.people.may_share_with(&who).await.unwrap().is_empty());
     // Given anew, it opens anew.
     let again = given(4, 6, consent);

@@ -82,9 +82,9 @@ async fn looks_of_others_are_noted_by_the_hour_those_of_the_home_are_not() {
     assert!(db.people.may(&sitter.session, Capability::SeeLog, home(1), &stories, at(71)).await.is_err());
     let looks = db.people.looks(home(1), 100).await.unwrap();
     let told: Vec<(&str, i64)> = looks.iter().map(|l| (l.capability.as_str(), l.times)).collect();
-    assert_eq!(told, [("see_today", 1), ("see_rules", 1), ("see_today", 2)]);
+    assert_eq!(told, [("see_today", 1), ("see_rules", 1), ("record", 1), ("see_today", 2)]);
     assert!(looks.iter().all(|l| l.account == sitter.session.account && l.name.as_str() == "Sitter"));
-    assert_eq!((looks[2].first_at, looks[2].last_at), (at(5), at(65)));
+    assert_eq!((looks[3].first_at, looks[3].last_at), (at(5), at(65)));
     let kept = i64::from(db.people.lifetimes().looks_days) * 86_400;
     db.people.sweep(at(kept + 3 * hour)).await.unwrap();
     assert!(db.people.looks(home(1), 100).await.unwrap().is_empty());

@@ -106,11 +106,32 @@ async fn how_one_signs_in_is_changed_only_by_a_fresh_sign_in() {
     let email = Email::new("keeper@example.org").unwrap();
     let (people, session) = (&db.people, &keeper.session);
     let stale = |told: Option<Error>| matches!(told, Some(Error::NotFresh));
+    people.new_recovery_codes(session, at(0), &mut OsSecrets).await.unwrap();
     assert!(stale(people.new_recovery_codes(session, old, &mut OsSecrets).await.err()));
     assert!(stale(people.begin_passkey(&passkeys, session, old, &mut OsSecrets).await.err()));
     assert!(stale(people.forget_passkey(session, &[1], old).await.err()));
     assert!(stale(people.ask_proof(session, &email, "192.0.2.1", old, &mut OsSecrets).await.err()));
     assert!(stale(people.forget_email(session, old).await.err()));
+}
+
+#[tokio::test(flavor = "multi_thread")]
+async fn the_first_way_in_waits_for_no_sign_in_that_nothing_could_make() {
+    let db = Database::new().await;
+    let keeper = server_keeper(&db).await;
+    let old = db.people.lifetimes().fresh_s as i64;
+    let passkeys = Passkeys::new(&url::Url::parse("https://sayso.example").unwrap(), "Sayso").unwrap();
+    let email = Email::new("keeper@example.org").unwrap();
+    let (people, session) = (&db.people, &keeper.session);
+    let begun = people.begin_passkey(&passkeys, session, at(old), &mut OsSecrets).await;
+    assert!(begun.is_ok(), "{:?}", begun.err());
+    assert!(people.ask_proof(session, &email, "192.0.2.1", at(old), &mut OsSecrets).await.is_ok());
+    let codes = people.new_recovery_codes(session, at(old), &mut OsSecrets).await.unwrap();
+    // From now on there is something to show it by.
+    let stale = |told: Option<Error>| matches!(told, Some(Error::NotFresh));
+    assert!(stale(people.new_recovery_codes(session, at(old + 1), &mut OsSecrets).await.err()));
+    assert!(stale(people.ask_proof(session, &email, "192.0.2.1", at(old + 1), &mut OsSecrets).await.err()));
+    let again = people.use_recovery_code(&codes[0], "192.0.2.9", "test", at(old + 2), &mut OsSecrets).await.unwrap();
+    assert!(people.new_recovery_codes(&again.0, at(old + 3), &mut OsSecrets).await.is_ok());
 }
 
 #[tokio::test(flavor = "multi_thread")]

@@ -143,6 +143,11 @@ fn consent_needs_a_fresh_sign_in_and_what_was_read_in_takes_leave_to_import() {
     let old = may_append(&keeper, &give, Some(&known), nothing, at(0), false);
     assert_eq!(old, Err(Denied::NotFresh(C::Consent)));
     assert_eq!(needs_of(&give.body), Some(C::Consent));
+    let back = event(3, home(1), 0, ConsentTakenBack { consent: Consent::Norms, given: EventId(id(1)) });
+    assert!(may_append(&keeper, &back, Some(&known), nothing, at(0), false).is_ok(), "closing waits for nothing");
+    let undo = event(4, home(1), 0, Withdrawal { of: back.id, because: None });
+    let first = |of| (of == back.id).then_some(&back);
+    assert_eq!(may_append(&keeper, &undo, Some(&known), first, at(0), false), Err(Denied::NotFresh(C::Consent)));
     let read_in = Event { source: Source::Import, ..event(2, home(1), 0, Remark { text: Note::new("x").unwrap() }) };
     assert!(needs(&read_in, nothing, NOBODY).contains(&C::Import));
 }

@@ -130,8 +130,9 @@ fn who_can_see_is_what_each_may_see() {
     let told = who_can_see(&known, &everyone, at(0));
     let of = |n: AccountId| told.iter().filter(|s| s.account == n).map(|s| s.capability).collect::<Vec<_>>();
     assert_eq!(of(COACH), [Capability::SeeToday, Capability::SeeFigures, Capability::Advise]);
-    assert_eq!(of(account(2)), [Capability::SeeToday, Capability::SeeRules]);
-    for nobody in [3, 8, 9] {
+    assert_eq!(of(account(2)), [Capability::SeeToday, Capability::SeeRules, Capability::Record]);
+    assert_eq!(of(account(3)), [Capability::Record], "the Board alone");
+    for nobody in [8, 9] {
         assert!(of(account(nobody)).is_empty());
     }
     assert!(of(account(1)).contains(&Capability::HearSnippets));

@@ -69,13 +69,15 @@ fn what_the_roles_are_for_holds() {
         let who: Vec<Role> = Role::ALL.into_iter().filter(|r| grant(*r, capability) != Grant::No).collect();
         assert_eq!(who, has, "{capability:?}");
     }
-    for capability in [Capability::Consent, Capability::Leave, Capability::ManagePeople, Capability::SettleHome] {
+    for capability in
+        [Capability::Consent, Capability::TakeBack, Capability::Leave, Capability::ManagePeople, Capability::SettleHome]
+    {
         let who: Vec<Role> = Role::ALL.into_iter().filter(|r| grant(*r, capability) != Grant::No).collect();
         assert_eq!(who, [Role::Keeper], "{capability:?}");
     }
     let sees = |role: Role| all(role).filter(|c| c.looks()).collect::<Vec<_>>();
-    assert_eq!(sees(Role::Observer), []);
-    assert_eq!(sees(Role::Sitter), [Capability::SeeToday, Capability::SeeRules]);
+    assert_eq!(sees(Role::Observer), [Capability::Record], "the Board, where one writes");
+    assert_eq!(sees(Role::Sitter), [Capability::SeeToday, Capability::SeeRules, Capability::Record]);
     for capability in all(Role::Coach).filter(|c| c.scope() == ScopeKind::Home) {
         assert_eq!(grant(Role::Coach, capability), Grant::WithConsent);
         assert!(capability.opened_by().is_some(), "a consent opens {capability:?}");

@@ -55,6 +55,8 @@ pub struct Preview {
     pub later: BTreeMap<String, usize>,
     /// The homes of the new rows.
     pub homes: Shares,
+    /// The home that the file is of, where its rows become those of the home that they move into.
+    pub moved: Option<HomeId>,
     /// When the new rows happened, first and last.
     pub span: Option<(Moment, Moment)>,
     events: Vec<Written>,
@@ -105,7 +107,8 @@ impl Store {
     /// Problems of the file are part of the answer; an empty `problems` means it can be committed.
     ///
     /// # Errors
-    /// [`StoreError`] only where the notebook itself cannot be read.
+    /// [`StoreError`] where the notebook itself cannot be read; [`StoreError::NotImported`] for a home on a server, where the file is of
+    /// several homes, or of another one and records are here already.
     pub async fn preview(&self, bytes: &[u8], options: &ImportOptions) -> Result<Preview, StoreError> {
         self.preview_only(bytes, options, |_| true).await
     }
@@ -140,6 +143,15 @@ impl Store {
             preview.bad(vec![problem]);
             return Ok(preview);
         }
+        // A home on a server has an id of its own, and a notebook moves in whole: its rows become that home's.
+        if let (Some(own), Some(of), 1) = (self.log.only_home(), seen.first().copied(), seen.len())
+            && of != own
+        {
+            preview.moved = Some(of);
+            seen = BTreeSet::from([own]);
+            cards.iter_mut().for_each(|(home, _)| *home = Some(own));
+        }
+        let into = preview.moved.and(self.log.only_home());
         let home = match options.home {
             Some(given) => Some(given),
             // An export of one home into an empty notebook: its rows belong together.
@@ -169,6 +181,10 @@ impl Store {
         let mut second = |row: Result<Raw<'_>, Vec<RowProblem>>| {
             preview.rows += 1;
             let line = row.as_ref().map_or(0, |raw| raw.line);
+            let row = row.map(|raw| match into {
+                Some(home) => raw.moved_to(home),
+                None => raw,
+            });
             match row.and_then(|raw| resolve(&context, raw, &mut occurrences)) {
                 Ok(resolved) => found.push((line, resolved)),
                 Err(problems) => preview.bad(problems),
@@ -204,6 +220,10 @@ impl Store {
         let ids: Vec<EventId> = rows.iter().map(|(_, w, _, _)| w.id).collect();
         let stored =
             if self.revision().await? == Revision(0) { BTreeMap::new() } else { self.log.contents(&ids).await? };
+        // Whoever has something of it already took it in before: what is new since comes in, too.
+        if let (Some(of), true, false) = (preview.moved, stored.is_empty(), self.revision().await? == Revision(0)) {
+            return Err(StoreError::NotImported(NotImported::NotEmpty(of)));
+        }
         let mut here: HashMap<EventId, usize> = HashMap::new();
         for (line, written, own_id, event) in rows {
             let earlier = || here.get(&written.id).and_then(|i| preview.events.get(*i)).map(|w| &w.json);
@@ -242,7 +262,12 @@ impl Store {
                 }
             }
         }
-        self.mark_others(&mut preview.homes).await
+        self.mark_others(&mut preview.homes).await?;
+        let others = preview.others();
+        if self.log.only_home().is_some() && !others.is_empty() {
+            return Err(StoreError::NotImported(NotImported::NotItsOwn(others)));
+        }
+        Ok(())
     }
 
     /// Stores what a preview found new, in one transaction: all of it or, on any error, nothing.

@@ -39,6 +39,24 @@ pub(super) struct Glance {
 }
 
 impl Raw<'_> {
+    /// The same as a row of another home. Its own id stays, and so does what a later version wrote in it.
+    pub fn moved_to(self, home: HomeId) -> Self {
+        let given = match self.given {
+            Given::Whole(mut event) => {
+                event.home = home;
+                Given::Whole(event)
+            }
+            Given::Object(mut value, written) => {
+                if let Some(of) = value.get_mut("home").filter(|of| of.is_string()) {
+                    *of = Value::String(home.to_string());
+                }
+                let written = written.map(|_| Cow::Owned(value.to_string()));
+                Given::Object(value, written)
+            }
+        };
+        Self { given, ..self }
+    }
+
     pub fn glance(&self) -> Glance {
         match &self.given {
             Given::Whole(event) => {

@@ -56,6 +56,8 @@ static FILES: &[Asset] = &[
     ("client/draw.js", JS, include_str!("../client/draw.js")),
     ("client/dom.js", JS, include_str!("../client/dom.js")),
     ("client/forgotten.js", JS, include_str!("../client/forgotten.js")),
+    ("client/left.js", JS, include_str!("../client/left.js")),
+    ("client/offer.js", JS, include_str!("../client/offer.js")),
     ("client/frame.js", JS, include_str!("../client/frame.js")),
     ("client/homeday.js", JS, include_str!("../client/homeday.js")),
     ("client/hand-on.js", JS, include_str!("../client/hand-on.js")),

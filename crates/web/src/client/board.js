@@ -261,7 +261,8 @@ async function drawStatus() {
   node.dataset.refused = s.refused;
   node.dataset.link = link;
   // Until something was heard, nothing is claimed.
-  if (link !== "ok" || s.kept > 0 || pad.offline !== undefined) text(at("outbox-text"), words[link]);
+  if (pad.left) text(at("outbox-text"), say("client-board-left"));
+  else if (link !== "ok" || s.kept > 0 || pad.offline !== undefined) text(at("outbox-text"), words[link]);
   at("pair").hidden = s.link !== "unpaired";
   at("attention").hidden = s.refused === 0;
   text(at("attention"), say("client-board-attention", { n: s.refused }));

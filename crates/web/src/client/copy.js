@@ -49,14 +49,86 @@ export async function clearButWaiting() {
   return count;
 }
 
+// The worker keeps pages under this name, each with the home that it is of where a server said so (`worker.js`).
+const KEPT = "sayso-pad-1";
+const KEEP = "sayso-keep";
+const OF_HOME = /^\/a\/([^/]+)\/(board|today)$/;
+const LAST = "/last";
+
+/**
+ * Which of the pages that were kept, by the home each is of, are of none of these homes. Where nobody said whose one is, it is of none.
+ * @param {[string, string | undefined][]} kept path and home
+ * @param {Set<string>} homes
+ */
+export const ofOthers = (kept, homes) =>
+  kept
+    .filter(([path, home]) => !path.startsWith("/assets/") && path !== LAST && !homes.has(home ?? ""))
+    .map(([path]) => path);
+
+/**
+ * Clears what is kept of all homes but these: pages, pictures, what the board remembers, taps that were sent. What waits stays.
+ * @param {Set<string>} homes
+ */
+export async function clearHomesBut(homes) {
+  if (homes.size === 0) return void (await clearButWaiting());
+  /** @type {string[]} */
+  let gone = [];
+  if ("caches" in globalThis) {
+    const kept = await caches.open(KEPT);
+    const pages = await Promise.all(
+      (await kept.keys()).map(async (page) => {
+        const home = (await kept.match(page))?.headers.get(KEEP) ?? undefined;
+        return /** @type {[string, string | undefined]} */ ([new URL(page.url).pathname, home]);
+      }),
+    );
+    gone = ofOthers(pages, homes);
+    for (const path of gone) await kept.delete(path);
+    if (gone.length > 0) {
+      await kept.delete(LAST);
+      for (const name of await caches.keys()) if (name !== KEPT) await caches.delete(name);
+    }
+  }
+  await write(async (out, memos) => {
+    for (const path of gone) {
+      const animal = OF_HOME.exec(path)?.[1];
+      for (const key of animal ? ["now", "pad"] : []) memos.delete(`${key}-${animal}`);
+    }
+    for (const row of await got(out.getAll()))
+      if (row.state === "sent" && !homes.has(row.event.home)) out.delete(row.n);
+  });
+}
+
+/**
+ * Clears what is kept of an animal whose home does not let this device in any more: its pages, what the board remembers.
+ * @param {string} animal
+ */
+export async function clearAnimal(animal) {
+  await write(async (_, memos) => {
+    for (const key of ["now", "pad"]) memos.delete(`${key}-${animal}`);
+  });
+  if (!("caches" in globalThis)) return;
+  const kept = await caches.open(KEPT);
+  for (const page of ["board", "today"]) await kept.delete(`/a/${animal}/${page}`);
+  await kept.delete(LAST);
+}
+
+/**
+ * Drops the rows of these ids, which were saved.
+ * @param {string[]} ids
+ */
+export async function drop(ids) {
+  const saved = new Set(ids);
+  await write(async (out) => {
+    for (const row of await got(out.getAll())) if (saved.has(row.id)) out.delete(row.n);
+  });
+  return true;
+}
+
 /**
  * Clears all, also the rows of these ids that wait; whether nothing else waited.
  * @param {string[]} ids
  */
 export async function clearSaved(ids) {
-  const saved = new Set(ids);
-  await write(async (out) => {
-    for (const row of await got(out.getAll())) if (saved.has(row.id)) out.delete(row.n);
-  });
+  await drop(ids);
   return clearIfSent();
 }

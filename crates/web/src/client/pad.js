@@ -1,5 +1,6 @@
 // What the pad knows and how it notes things: the server's last word, this device's own rows, and what both amount to.
 
+import { clearAnimal } from "./copy.js";
 import { complete, keep, onChange, recall, remember, rows, unpaired } from "./outbox.js";
 import { dayOf, dayStart } from "./homeday.js";
 import { strongOf } from "./rest.js";
@@ -50,6 +51,7 @@ export function makePad(now, changed) {
     words: now.words,
     strong: [],
     offline: undefined,
+    left: false,
   });
   const memoKey = `pad-${now.animal}`;
 
@@ -189,9 +191,12 @@ export function makePad(now, changed) {
     try {
       const sent = (await rows()).filter((r) => r.state === "sent").map((r) => r.id);
       const response = await fetch(`/api/board/${now.animal}`, { credentials: "same-origin" });
-      pad.offline = !response.ok;
+      // Led elsewhere, or refused: it answers, and lets nobody in here any more.
+      pad.left = response.redirected || [403, 404, 410].includes(response.status);
+      pad.offline = !response.ok && !pad.left;
+      if (pad.left) await clearAnimal(now.animal);
       if (response.status === 401) await unpaired();
-      if (!response.ok) return;
+      if (!response.ok || pad.left) return changed();
       pad.now = await response.json();
       pad.knows = new Set(sent);
       pad.clockOff = Date.now() - Date.parse(pad.now.at);

@@ -8,6 +8,9 @@ const MOST_PICTURES = 300;
 const BOOKLET = "/learn/booklet";
 const LAST = "/last"; // where the home screen opens
 const OFFLINE = "/offline"; // in the place of any other page
+// On a server an answer says for which home its page may be kept, or “no” where whoever asks does not write there. A notebook at home
+// says nothing.
+const KEEP = "sayso-keep";
 const TIME = "\u{e002}"; // stands for the time in the line on an earlier page
 /** @param {URL} url */
 const isPad = (url) => /^\/a\/[^/]+\/board$/.test(url.pathname);
@@ -17,6 +20,11 @@ const isToday = (url) => /^\/a\/[^/]+\/today$/.test(url.pathname);
 const isLesson = (url) => /^\/learn(\/[^/]+)?$/.test(url.pathname);
 /** @param {URL} url */
 const isPage = (url) => isPad(url) || isToday(url) || isLesson(url);
+/**
+ * A page that is a home's.
+ * @param {URL} url
+ */
+const isOfHome = (url) => isPad(url) || isToday(url);
 /** @param {URL} url */
 const isFile = (url) => url.pathname.startsWith("/assets/");
 /** @param {URL} url */
@@ -53,11 +61,39 @@ async function keepOffline() {
   const kept = await caches.open(KEPT);
   const response = await fetch(OFFLINE);
   if (!response.ok || response.redirected) return;
+  if (homeOf(response) === "no") return void (await kept.delete(OFFLINE));
   const page = await response.clone().text();
   const files = [...page.matchAll(/(?:href|src)="(\/assets\/[^"]+)"/g)].map((found) => found[1]);
   const had = await Promise.all(files.map((file) => kept.match(file)));
   await Promise.all(files.filter((_, i) => !had[i]).map((file) => kept.add(file)));
   await kept.put(OFFLINE, response);
+}
+
+/**
+ * Whether this device is not let in there any more: it is led elsewhere, which a navigation sees as a closed answer, or refused.
+ * @param {Response} response
+ */
+const isRefused = (response) =>
+  response.type === "opaqueredirect" || response.redirected || [401, 403, 404, 410].includes(response.status);
+
+/** @param {Response | undefined} response */
+const homeOf = (response) => response?.headers.get(KEEP) ?? undefined;
+
+/**
+ * Forgets what was kept of the home that a page is of: its pages, and what belongs to no page alone.
+ * @param {URL} url
+ */
+async function forget(url) {
+  const kept = await caches.open(KEPT);
+  const animal = (/** @type {URL} */ of) => of.pathname.split("/")[2];
+  const pages = (await kept.keys()).filter((old) => !isFile(new URL(old.url)) && new URL(old.url).pathname !== LAST);
+  const homes = await Promise.all(pages.map(async (old) => homeOf(await kept.match(old))));
+  const same = (/** @type {Request} */ old) => isOfHome(new URL(old.url)) && animal(new URL(old.url)) === animal(url);
+  const home = homes.find((of, i) => of !== undefined && same(pages[i]));
+  const gone = pages.filter((old, i) => same(old) || (home !== undefined && homes[i] === home));
+  if (gone.length === 0) return;
+  await Promise.all([...gone.map((old) => kept.delete(old)), kept.delete(LAST)]);
+  for (const name of await caches.keys()) if (name !== KEPT) await caches.delete(name);
 }
 
 /**
@@ -84,7 +120,10 @@ async function pageFirst(request, beside) {
   const url = new URL(request.url);
   try {
     const response = await fetch(request);
-    if (response.ok && !response.redirected) {
+    const no = homeOf(response) === "no";
+    if (isOfHome(url) && (no || isRefused(response))) await forget(url);
+    else if (no) await kept.delete(request);
+    else if (response.ok && !response.redirected) {
       await kept.put(request, response.clone());
       if (!isLesson(url)) await kept.put(LAST, new Response(url.pathname));
       beside(keepOffline().catch((error) => console.warn("no page for others", error)));
@@ -171,9 +210,15 @@ worker.addEventListener("message", (event) => {
         const url = new URL(old.url);
         if (isFile(url) && files.every((file) => version(file) !== version(url))) await kept.delete(old);
       }
-      if (pages[0] && !isLesson(pages[0])) await kept.put(LAST, new Response(pages[0].pathname));
+      const keepPage = async (/** @type {URL} */ u) => {
+        const response = await fetch(u.href);
+        if (!response.ok || response.redirected || homeOf(response) === "no") return;
+        await kept.put(u.href, response);
+        if (u === pages[0] && isOfHome(u)) await kept.put(LAST, new Response(u.pathname));
+      };
       await Promise.allSettled([
-        ...[...pages, ...files].map((u) => kept.add(u.href)),
+        ...pages.map(keepPage),
+        ...files.map((u) => kept.add(u.href)),
         ...own.filter(isPicture).map((u) => pictures.add(u.href)),
         keepOffline(),
       ]);

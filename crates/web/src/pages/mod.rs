@@ -22,6 +22,7 @@ pub mod methods;
 pub mod patterns;
 pub mod people;
 pub mod pictures;
+pub mod scored;
 pub mod sheets;
 pub mod start;
 pub mod swaps;
@@ -63,6 +64,7 @@ pub fn router() -> Router<AppState> {
         .merge(glossary::router())
         .merge(words::router())
         .merge(talk::router())
+        .merge(scored::router())
         .merge(sheets::router())
         .merge(homescreen::router())
         .merge(earlier::router())

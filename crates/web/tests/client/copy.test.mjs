@@ -2,7 +2,7 @@
 
 import assert from "node:assert/strict";
 import { test } from "node:test";
-import { asLines, unsent } from "../../src/client/copy.js";
+import { asLines, ofOthers, unsent } from "../../src/client/copy.js";
 
 const row = (state, id = state) => ({ id, state, event: { id, body: { kind: "press" } } });
 
@@ -24,4 +24,18 @@ test("saved taps are one event a line, whole", () => {
       .map((l) => JSON.parse(l).id),
     ["a", "b"],
   );
+});
+
+test("kept pages of homes that are not theirs any more are found, and of whom nobody said anything", () => {
+  const kept = [
+    ["/a/1/today", "one"],
+    ["/a/1/board", "one"],
+    ["/a/2/today", "two"],
+    ["/a/3/board", undefined],
+    ["/learn", undefined],
+    ["/assets/0/base.css", undefined],
+    ["/last", undefined],
+  ];
+  assert.deepEqual(ofOthers(kept, new Set(["one"])), ["/a/2/today", "/a/3/board", "/learn"]);
+  assert.deepEqual(ofOthers(kept, new Set()), ["/a/1/today", "/a/1/board", "/a/2/today", "/a/3/board", "/learn"]);
 });

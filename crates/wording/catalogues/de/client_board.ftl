@@ -224,3 +224,4 @@ client-board-sum-invited = Eingeladen: { $list }.
 client-board-pause-until = { $name } ruht bis { $time }: Fürs Erste war das genug. Antworte bis dahin auf jeden Druck.
 client-board-enough-today = Für heute war das genug. Antworte auf das, was { $name } drückt.
 client-board-start-more = Trotzdem anfangen
+client-board-left = Dieses Zuhause ist dir jetzt nicht offen: Es hat diesen Server verlassen, oder deine Rolle oder ihre Tage sind zu Ende.

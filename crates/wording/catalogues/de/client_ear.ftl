@@ -83,3 +83,7 @@ client-ear-unsent-signed-out = { $count ->
     [one] Ein Tippen auf diesem Gerät ist
    *[other] { $count }-mal Tippen auf diesem Gerät ist
 } noch nicht im Notizbuch. Melde dich wieder an und öffne das Brett, dann wird es gesendet. Soll sich hier niemand mehr anmelden, sichere es in eine Datei, die „sayso import“ liest, und leere dieses Gerät.
+client-ear-unsent-left = { $count ->
+    [one] Ein Tippen auf diesem Gerät gehört
+   *[other] { $count }-mal Tippen auf diesem Gerät gehört
+} zu einem Zuhause, das nicht mehr deines ist: Es hat diesen Server verlassen, oder deine Rolle dort ist beendet. Gesendet werden kann das nicht mehr. Sichere es in einer Datei, die „sayso import“ liest, und lösche es dann hier.

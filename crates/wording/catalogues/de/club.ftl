@@ -16,3 +16,4 @@ club-invited = Eingeladen als: { $role }, bis { $until }
 club-invite-coach = Einen Coach einladen
 club-invite-keeper = Jemanden zum Verwalten des Clubs einladen
 club-back = Zurück zum Club
+club-not-by-role = Deine Rolle reicht hier nicht so weit. Frag, wer den Club verwaltet.

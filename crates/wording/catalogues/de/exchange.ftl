@@ -105,3 +105,4 @@ exchange-unsound-left = { $count ->
 }
 exchange-another-file = Eine andere Datei
 exchange-nameless = die Datei
+exchange-moves-in = Die Datei ist das Notizbuch eines anderen Zuhauses ({ $home }). Seine Einträge werden zu denen dieses Zuhauses, mit ihren Kennungen. Schreib von da an nur noch hier: Was später im alten Notizbuch dazukommt, kommt nur herüber, wenn seine Datei noch einmal gebracht wird.

@@ -20,3 +20,4 @@ host-provider-cannot = Der Anmeldedienst lässt sich nicht benutzen: { $why }
 host-not-yet = Diese Einladung lässt noch niemanden hinein.
 host-not-today-days = Heute ist keiner der Tage, die mit dir fürs Betreuen ausgemacht sind: { $days }.
 host-not-today-what = An diesen Tagen sind deine Seiten offen. Für andere Tage frag, wer das Zuhause verwaltet. Was du an einem ausgemachten Tag getippt hast, wird noch angenommen.
+host-no-such-role = Diese Rolle gibt es nicht mehr, oder du kannst sie nicht beenden.

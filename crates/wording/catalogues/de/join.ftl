@@ -2,6 +2,7 @@
 join-title = Du bist eingeladen
 join-to = { $kind ->
     [home] In das Zuhause „{ $place }“.
+    [lost_home] Zu dem Zuhause mit der Kennung { $place }, um es zu verwalten.
     [new_home] In ein neues Zuhause auf diesem Server.
     [club] In den Verein „{ $place }“.
    *[server] Auf diesen Server: { $place }.
@@ -34,3 +35,9 @@ join-not-yet = Sie lässt dich ab { $from } hinein. Bis dahin kann ablehnen, wer
 join-yours-title = Du bist schon dabei
 join-yours = Du hast diese Einladung selbst angenommen. Sie gilt einmal; von nun an meldest du dich an.
 join-yours-go = Weiter
+join-you-hint = { $kind ->
+    [home] wie du zu Hause heißt
+    [new_home] wie du zu Hause heißt
+    [lost_home] wie du zu Hause heißt
+   *[other] wie dich andere hier sehen sollen
+}

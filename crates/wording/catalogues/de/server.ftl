@@ -62,3 +62,4 @@ server-anew-unknown = ist kein Zuhause hier, das schon jemand verwaltet hat: Kop
 server-anew-several = verwaltet mehrere Zuhause: Gib die Kennung des Zuhauses an
 server-anew-open = wurde schon neu eingeladen: Der Link gilt noch
 server-club-taken = heißt hier schon ein Club: Wähl einen anderen Namen
+server-not-by-role = Deine Rolle reicht hier nicht so weit. Frag, wer den Server verwaltet.

@@ -22,6 +22,7 @@ sharing-shows = { $what ->
     [hear_snippets] die aufbewahrten Töne von Drücken
     [advise] die Seite Abgemacht, um dir zu schreiben
     [export] das ganze Protokoll als Datei
+    [record] das Brett, um daran zu notieren
    *[other] etwas, wofür diese Version keinen Namen hat
 }
 sharing-days-every = jeden Tag vom { $first } bis { $last }
@@ -84,7 +85,7 @@ sharing-make-link = Link machen
 sharing-no-person = keine Person des Zuhauses
 sharing-as-role = Rolle
 sharing-which-person = Welche Person des Zuhauses
-sharing-which-person-hint = Nötig, wer betreut oder beobachtet. Füge sie zuerst unter Menschen hinzu.
+sharing-which-person-hint = Nötig für alle, die an Tagen betreuen oder beobachten.
 sharing-sitter-days = Tage, für die Betreuung
 sharing-first-day = Erster Tag
 sharing-last-day = Letzter Tag
@@ -174,8 +175,12 @@ sharing-page = { $page ->
     [sheets] Blätter zum Drucken
     [media] Bilder und Aufnahmen
     [figures] Zahlen für Programme
+    [scored] was sie bewertet haben
    *[other] eine andere Seite
 }
 sharing-copy = Link kopieren
 sharing-copied = Kopiert
 sharing-send = Senden
+sharing-new-person = Oder der Name von jemand Neuem
+sharing-new-person-hint = Für wen es hier noch keine Karte gibt: Sie entsteht mit der Einladung.
+sharing-roles-later = Wer an Tagen betreut oder beobachtet, kann eingeladen werden, sobald das Zuhause eingerichtet ist.

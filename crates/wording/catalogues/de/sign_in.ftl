@@ -34,3 +34,4 @@ sign-in-provider-lost = Diese Anmeldung geht nicht zu Ende: Sie begann in einem 
 sign-in-provider-unknown = Kein Konto hier ist mit deiner Anmeldung bei { $name } verbunden. Melde dich anders an und verbinde sie auf der Seite deines Kontos. Noch kein Konto? Öffne den Link deiner Einladung.
 sign-in-provider-not-fresh = { $name } hat nicht gesagt, dass du gerade eben gezeigt hast, wer du bist. Zeig es anders.
 sign-in-provider-taken = Es wurde nichts verbunden: Diese Anmeldung bei { $name } gehört schon zu einem Konto hier, oder deines ist mit einer anderen verbunden.
+sign-in-none-yet = Noch lässt dich nichts als dieser Browser herein, also kannst du nicht zeigen, dass du es bist. Lege in deinem Konto einen Passkey an, gib eine E-Mail-Adresse an oder mache Wiederherstellungscodes. Komm dann hierher zurück und melde dich damit an.

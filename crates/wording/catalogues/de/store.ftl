@@ -37,6 +37,8 @@ store-import-faults = { $count ->
    *[other] { $count } Fehler, der erste: { $first }
 }
 store-import-other-homes = die Datei würde mehrere Zuhause in dieses Notizbuch bringen: { $homes }. Um auf Dauer mehrere in einem Notizbuch zu halten, sag es ausdrücklich
+store-import-not-its-own = ein Zuhause auf einem Server nimmt nur eine Datei eines einzigen Zuhauses auf. Diese bringt { $homes }. Exportiere jedes für sich und bring seine eigene Datei
+store-import-not-empty = die Datei ist von einem anderen Zuhause ({ $home }), und dieses hat schon Einträge. Ein anderes Notizbuch zieht nur dort ein, wo noch nichts aufgeschrieben ist: frag, wer den Server verwaltet, nach einem neuen
 store-import-taken = ein anderer Eintrag mit der id { $id } ist schon gespeichert
 store-database = Datenbank: { $why }
 store-no-home-yet = { $dir } enthält noch kein Zuhause

@@ -225,3 +225,4 @@ client-board-sum-invited = Invited: { $list }.
 client-board-pause-until = { $name } rests until { $time }: that was enough for now. Answer presses meanwhile.
 client-board-enough-today = That was enough for today. Answer { $name }’s presses.
 client-board-start-more = Start all the same
+client-board-left = This home is not open to you now: it has left this server, or your role or its days have ended.

@@ -83,3 +83,7 @@ client-ear-unsent-signed-out = { $count ->
     [one] One tap made on this device is
    *[other] { $count } taps made on this device are
 } not in the notebook yet. Sign in again, open the Board, and they are sent. If nobody will sign in here again, save them to a file, which “sayso import” reads, and clear this device.
+client-ear-unsent-left = { $count ->
+    [one] One tap made on this device is
+   *[other] { $count } taps made on this device are
+} of a home that is not yours any more: it has left this server, or your role there has ended. That cannot be sent. Save it to a file, which “sayso import” reads, then clear it here.

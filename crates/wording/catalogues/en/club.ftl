@@ -17,3 +17,4 @@ club-invited = Invited as { $role }, until { $until }
 club-invite-coach = Invite a coach
 club-invite-keeper = Invite a keeper of the club
 club-back = Back to the club
+club-not-by-role = Your role here does not reach so far. Ask a keeper of the club.

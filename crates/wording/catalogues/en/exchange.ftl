@@ -105,3 +105,4 @@ exchange-unsound-left = { $count ->
 }
 exchange-another-file = Another file
 exchange-nameless = the file
+exchange-moves-in = The file is the notebook of another home ({ $home }). Its records become those of this home, under the ids they have. From then on write here alone: taps made later in the old notebook come over only when its file is brought once more.

@@ -20,3 +20,4 @@ host-provider-cannot = The identity provider cannot be used: { $why }
 host-not-yet = This invitation lets nobody in yet.
 host-not-today-days = Today is not one of the days agreed with you as a sitter: { $days }.
 host-not-today-what = On those days your pages are open. For other days, ask a keeper of the home. Taps you made on an agreed day are still taken.
+host-no-such-role = There is no such role any more, or it is not yours to end.

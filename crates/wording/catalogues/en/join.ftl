@@ -2,6 +2,7 @@
 join-title = You are invited
 join-to = { $kind ->
     [home] To the home “{ $place }”.
+    [lost_home] To the home with the id { $place }, as its new keeper.
     [new_home] To a new home on this server.
     [club] To the club “{ $place }”.
    *[server] To this server: { $place }.
@@ -34,3 +35,9 @@ join-not-yet = It lets you in from { $from }. Until then, whoever is still in th
 join-yours-title = You are in already
 join-yours = You took this invitation yourself. It holds once; from now on you sign in.
 join-yours-go = Go on
+join-you-hint = { $kind ->
+    [home] as you are called at home
+    [new_home] as you are called at home
+    [lost_home] as you are called at home
+   *[other] as others here are to see you
+}

@@ -63,3 +63,4 @@ server-anew-unknown = is no home here that had a keeper: copy the id from the pa
 server-anew-several = keeps several homes: give the id of the home
 server-anew-open = was invited anew already: that link still holds
 server-club-taken = is the name of a club here already: choose another one
+server-not-by-role = Your role here does not reach so far. Ask a keeper of the server.

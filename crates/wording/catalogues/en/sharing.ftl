@@ -23,6 +23,7 @@ sharing-shows = { $what ->
     [hear_snippets] the sounds kept of presses
     [advise] the page Agreed, to write to you
     [export] the whole log as a file
+    [record] the Board, to write at it
    *[other] something this version has no name for
 }
 sharing-days-every = every day from { $first } to { $last }
@@ -85,7 +86,7 @@ sharing-make-link = Make the link
 sharing-no-person = no person of the home
 sharing-as-role = Role
 sharing-which-person = Which person of the home
-sharing-which-person-hint = Needed for sitters and observers. Add them under People first.
+sharing-which-person-hint = Needed for sitters and observers.
 sharing-sitter-days = Days, for a sitter
 sharing-first-day = First day
 sharing-last-day = Last day
@@ -175,8 +176,12 @@ sharing-page = { $page ->
     [sheets] sheets to print
     [media] pictures and recordings
     [figures] figures for programs
+    [scored] what they scored
    *[other] another page
 }
 sharing-copy = Copy the link
 sharing-copied = Copied
 sharing-send = Send it
+sharing-new-person = Or the name of someone new
+sharing-new-person-hint = For who has no card here yet: it is made with the invitation.
+sharing-roles-later = Sitters and observers can be invited once the home is set up.

@@ -34,3 +34,4 @@ sign-in-provider-lost = This sign-in cannot be finished: it was begun in another
 sign-in-provider-unknown = No account here is linked with your sign-in at { $name }. Sign in another way, then link it on your account page. No account yet? Open the link of your invitation.
 sign-in-provider-not-fresh = { $name } did not say that you proved just now who you are. Show it another way.
 sign-in-provider-taken = Nothing was linked: this sign-in at { $name } belongs to an account here already, or yours is linked with another one.
+sign-in-none-yet = Nothing but this browser lets you in yet, so there is nothing to show by that it is you. On your account make a passkey, add an e-mail address or make recovery codes. Then come back here and sign in by it.

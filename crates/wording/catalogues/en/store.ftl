@@ -38,6 +38,8 @@ store-import-faults = { $count ->
    *[other] { $count } faults, the first: { $first }
 }
 store-import-other-homes = the file would make this notebook hold several homes. It brings { $homes }. To keep several in one notebook, for good, say so
+store-import-not-its-own = a home on a server takes in a file of one home alone. This one brings { $homes }. Export each home by itself and bring its own file
+store-import-not-empty = the file is of another home ({ $home }), and this one holds records already. Another home’s notebook moves only into a home in which nothing is written yet: ask whoever keeps the server for a new one
 store-import-taken = another event with the id { $id } is stored already
 store-database = database: { $why }
 store-no-home-yet = { $dir } holds no home yet

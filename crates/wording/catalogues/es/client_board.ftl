@@ -234,3 +234,4 @@ client-board-sum-invited = Invitaciones: { $list }.
 client-board-pause-until = { $name } descansa hasta las { $time }: por ahora fue suficiente. Mientras tanto, responde a las pulsaciones.
 client-board-enough-today = Por hoy fue suficiente. Responde a lo que pulse { $name }.
 client-board-start-more = Empezar de todos modos
+client-board-left = Este hogar no está abierto para ti ahora: dejó este servidor, o tu papel o sus días terminaron.

@@ -83,3 +83,7 @@ client-ear-unsent-signed-out = { $count ->
     [one] Un toque hecho en este dispositivo aún no está
    *[other] { $count } toques hechos en este dispositivo aún no están
 } en el cuaderno. Inicia sesión de nuevo, abre el Tablero, y se envían. Si nadie va a entrar aquí de nuevo, guárdalos en un archivo, que «sayso import» lee, y vacía este dispositivo.
+client-ear-unsent-left = { $count ->
+    [one] Un toque hecho en este dispositivo es
+   *[other] { $count } toques hechos en este dispositivo son
+} de un hogar que ya no es tuyo: dejó este servidor, o tu papel allí terminó. Eso no se puede enviar. Guárdalo en un archivo, que «sayso import» lee, y después bórralo aquí.

@@ -16,3 +16,4 @@ club-invited = Invitación como: { $role }, hasta { $until }
 club-invite-coach = Invitar a un coach
 club-invite-keeper = Invitar a llevar el club
 club-back = Volver al club
+club-not-by-role = Tu papel aquí no llega hasta ahí. Pregunta a quien lleva el club.

@@ -108,3 +108,4 @@ exchange-unsound-left = { $count ->
 }
 exchange-another-file = Otro archivo
 exchange-nameless = el archivo
+exchange-moves-in = El archivo es el cuaderno de otro hogar ({ $home }). Sus registros pasan a ser de este hogar, con los identificadores que tienen. Desde entonces escribe solo aquí: lo que se anote después en el cuaderno viejo llega solo si traes su archivo otra vez.

@@ -20,3 +20,4 @@ host-provider-cannot = No se puede usar el proveedor de identidad: { $why }
 host-not-yet = Esta invitación aún no deja entrar a nadie.
 host-not-today-days = Hoy no es uno de los días acordados contigo para cuidar: { $days }.
 host-not-today-what = Esos días tus páginas están abiertas. Para otros días, pregunta a quien lleva el hogar. Lo que tocaste un día acordado aún se acepta.
+host-no-such-role = Ese papel ya no existe, o no te toca a ti terminarlo.

@@ -2,6 +2,7 @@
 join-title = Tienes una invitación
 join-to = { $kind ->
     [home] Al hogar «{ $place }».
+    [lost_home] Al hogar con el identificador { $place }, para llevarlo.
     [new_home] A un hogar nuevo en este servidor.
     [club] Al club «{ $place }».
    *[server] A este servidor: { $place }.
@@ -34,3 +35,9 @@ join-not-yet = Te deja entrar desde { $from }. Hasta entonces, quien aún esté 
 join-yours-title = Ya estás dentro
 join-yours = Tú aceptaste esta invitación. Sirve una vez; desde ahora inicias sesión.
 join-yours-go = Seguir
+join-you-hint = { $kind ->
+    [home] como te llaman en casa
+    [new_home] como te llaman en casa
+    [lost_home] como te llaman en casa
+   *[other] como te verán los demás aquí
+}

@@ -62,3 +62,4 @@ server-anew-unknown = no es un hogar de aquí que alguien haya llevado: copia el
 server-anew-several = lleva varios hogares: da el identificador del hogar
 server-anew-open = ya se invitó de nuevo: ese enlace aún vale
 server-club-taken = ya es el nombre de un club de aquí: elige otro
+server-not-by-role = Tu papel aquí no llega hasta ahí. Pregunta a quien lleva el servidor.

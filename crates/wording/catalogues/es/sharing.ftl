@@ -22,6 +22,7 @@ sharing-shows = { $what ->
     [hear_snippets] los sonidos guardados de pulsaciones
     [advise] la página Acordado, para escribirte
     [export] todo el registro como archivo
+    [record] el Tablero, para anotar en él
    *[other] algo que esta versión no sabe nombrar
 }
 sharing-days-every = todos los días del { $first } al { $last }
@@ -84,7 +85,7 @@ sharing-make-link = Hacer el enlace
 sharing-no-person = ninguna persona del hogar
 sharing-as-role = Papel
 sharing-which-person = Qué persona del hogar
-sharing-which-person-hint = Hace falta para quien cuida por días u observa. Añádela antes en Personas.
+sharing-which-person-hint = Hace falta para quienes cuidan unos días u observan.
 sharing-sitter-days = Días, para quien cuida
 sharing-first-day = Primer día
 sharing-last-day = Último día
@@ -174,8 +175,12 @@ sharing-page = { $page ->
     [sheets] hojas para imprimir
     [media] imágenes y grabaciones
     [figures] cifras para programas
+    [scored] lo que anotaron
    *[other] otra página
 }
 sharing-copy = Copiar el enlace
 sharing-copied = Copiado
 sharing-send = Enviarlo
+sharing-new-person = O el nombre de alguien nuevo
+sharing-new-person-hint = Para quien aún no tiene ficha aquí: se crea con la invitación.
+sharing-roles-later = A quienes cuidan unos días u observan se les puede invitar cuando el hogar esté preparado.

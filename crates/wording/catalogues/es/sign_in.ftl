@@ -34,3 +34,4 @@ sign-in-provider-lost = Este inicio de sesión no se puede terminar: empezó en 
 sign-in-provider-unknown = Ninguna cuenta de aquí está unida a tu inicio de sesión en { $name }. Entra de otra manera y únelo en la página de tu cuenta. ¿Aún no tienes cuenta? Abre el enlace de tu invitación.
 sign-in-provider-not-fresh = { $name } no dijo que acabas de demostrar quién eres. Muéstralo de otra manera.
 sign-in-provider-taken = No se unió nada: este inicio de sesión en { $name } ya es de una cuenta de aquí, o la tuya está unida a otro.
+sign-in-none-yet = De momento solo este navegador te deja entrar, así que no hay con qué mostrar que eres tú. En tu cuenta crea una llave de acceso, añade una dirección de correo o crea códigos de recuperación. Después vuelve aquí e inicia sesión con eso.

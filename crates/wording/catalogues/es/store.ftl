@@ -37,6 +37,8 @@ store-import-faults = { $count ->
    *[other] { $count } fallos, el primero: { $first }
 }
 store-import-other-homes = el archivo haría que este cuaderno tuviera varios hogares. Trae { $homes }. Para tener varios en un cuaderno, para siempre, dilo expresamente
+store-import-not-its-own = un hogar en un servidor solo acepta un archivo de un único hogar. Este trae { $homes }. Exporta cada hogar por separado y trae su propio archivo
+store-import-not-empty = el archivo es de otro hogar ({ $home }), y este ya tiene registros. El cuaderno de otro hogar solo entra donde todavía no hay nada escrito: pide uno nuevo a quien lleva el servidor
 store-import-taken = otro registro con el id { $id } ya está guardado
 store-database = base de datos: { $why }
 store-no-home-yet = { $dir } aún no contiene ningún hogar

@@ -227,3 +227,4 @@ client-board-sum-invited = Invitations : { $list }.
 client-board-pause-until = { $name } se repose jusqu’à { $time } : cela suffit pour le moment. Réponds aux appuis d’ici là.
 client-board-enough-today = Cela suffit pour aujourd’hui. Réponds aux appuis de { $name }.
 client-board-start-more = Commencer quand même
+client-board-left = Ce foyer ne t’est pas ouvert en ce moment : il a quitté ce serveur, ou ton rôle ou ses jours sont finis.

@@ -83,3 +83,7 @@ client-ear-unsent-signed-out = { $count ->
     [1] Un appui fait sur cet appareil n’est pas
    *[other] { $count } appuis faits sur cet appareil ne sont pas
 } encore dans le carnet. Connecte-toi de nouveau, ouvre le Tableau, et ils partent. Si plus personne ne se connecte ici, enregistre-les dans un fichier, que « sayso import » lit, et vide cet appareil.
+client-ear-unsent-left = { $count ->
+    [1] Un appui fait sur cet appareil vient
+   *[other] { $count } appuis faits sur cet appareil viennent
+} d’un foyer qui n’est plus le tien : il a quitté ce serveur, ou ton rôle y a pris fin. Rien de cela ne peut être envoyé. Enregistre-le dans un fichier, que « sayso import » lit, puis efface-le ici.

@@ -16,3 +16,4 @@ club-invited = Invitation comme : { $role }, jusqu’à { $until }
 club-invite-coach = Inviter un coach
 club-invite-keeper = Inviter à tenir le club
 club-back = Retour au club
+club-not-by-role = Ton rôle ici ne va pas jusque-là. Demande à qui tient le club.

@@ -108,3 +108,4 @@ exchange-unsound-left = { $count ->
 }
 exchange-another-file = Un autre fichier
 exchange-nameless = le fichier
+exchange-moves-in = Le fichier est le carnet d’un autre foyer ({ $home }). Ses notes deviennent celles de ce foyer, avec leurs identifiants. Dès lors, n’écris plus qu’ici : ce qui s’ajoute ensuite à l’ancien carnet ne vient que si tu apportes son fichier encore une fois.

@@ -20,3 +20,4 @@ host-provider-cannot = Le fournisseur d’identité ne peut pas servir : { $why 
 host-not-yet = Cette invitation ne laisse encore entrer personne.
 host-not-today-days = Aujourd’hui n’est pas un des jours convenus avec toi pour garder : { $days }.
 host-not-today-what = Ces jours-là, tes pages sont ouvertes. Pour d’autres jours, demande à qui tient le foyer. Ce que tu as noté un jour convenu est encore pris.
+host-no-such-role = Ce rôle n’existe plus, ou ce n’est pas à toi d’y mettre fin.

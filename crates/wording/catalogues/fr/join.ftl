@@ -2,6 +2,7 @@
 join-title = Tu as une invitation
 join-to = { $kind ->
     [home] Dans le foyer « { $place } ».
+    [lost_home] Vers le foyer dont l’identifiant est { $place }, pour le tenir.
     [new_home] Dans un nouveau foyer sur ce serveur.
     [club] Dans le club « { $place } ».
    *[server] Sur ce serveur : { $place }.
@@ -34,3 +35,9 @@ join-not-yet = Elle te laisse entrer à partir du { $from }. D’ici là, qui es
 join-yours-title = Tu y es déjà
 join-yours = Tu as pris toi-même cette invitation. Elle sert une fois ; désormais tu te connectes.
 join-yours-go = Continuer
+join-you-hint = { $kind ->
+    [home] comme on t’appelle à la maison
+    [new_home] comme on t’appelle à la maison
+    [lost_home] comme on t’appelle à la maison
+   *[other] comme les autres te verront ici
+}

@@ -62,3 +62,4 @@ server-anew-unknown = n’est pas un foyer d’ici que quelqu’un a tenu : copi
 server-anew-several = tient plusieurs foyers : donne l’identifiant du foyer
 server-anew-open = a déjà été invité de nouveau : ce lien vaut encore
 server-club-taken = est déjà le nom d’un club d’ici : choisis-en un autre
+server-not-by-role = Ton rôle ici ne va pas jusque-là. Demande à qui tient le serveur.

@@ -22,6 +22,7 @@ sharing-shows = { $what ->
     [hear_snippets] les sons gardés des appuis
     [advise] la page Convenu, pour t’écrire
     [export] tout le journal en fichier
+    [record] le Tableau, pour y noter
    *[other] une chose que cette version ne sait pas nommer
 }
 sharing-days-every = tous les jours du { $first } au { $last }
@@ -84,7 +85,7 @@ sharing-make-link = Faire le lien
 sharing-no-person = aucune personne du foyer
 sharing-as-role = Rôle
 sharing-which-person = Quelle personne du foyer
-sharing-which-person-hint = Nécessaire pour qui garde ou observe. Ajoute-la d’abord sous Personnes.
+sharing-which-person-hint = Nécessaire pour qui garde ou observe.
 sharing-sitter-days = Jours, pour qui garde
 sharing-first-day = Premier jour
 sharing-last-day = Dernier jour
@@ -174,8 +175,12 @@ sharing-page = { $page ->
     [sheets] feuilles à imprimer
     [media] images et enregistrements
     [figures] chiffres pour programmes
+    [scored] ce qu’ils ont noté
    *[other] une autre page
 }
 sharing-copy = Copier le lien
 sharing-copied = Copié
 sharing-send = L’envoyer
+sharing-new-person = Ou le nom de quelqu’un de nouveau
+sharing-new-person-hint = Pour qui n’a pas encore de fiche ici : elle se crée avec l’invitation.
+sharing-roles-later = Qui garde quelques jours ou observe peut être invité une fois le foyer mis en place.

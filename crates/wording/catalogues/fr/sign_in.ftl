@@ -34,3 +34,4 @@ sign-in-provider-lost = Cette connexion ne peut pas aboutir : elle a commencé d
 sign-in-provider-unknown = Aucun compte d’ici n’est relié à ta connexion chez { $name }. Connecte-toi autrement, puis relie-la sur la page de ton compte. Pas encore de compte ? Ouvre le lien de ton invitation.
 sign-in-provider-not-fresh = { $name } n’a pas dit que tu viens de prouver qui tu es. Montre-le autrement.
 sign-in-provider-taken = Rien n’a été relié : cette connexion chez { $name } est déjà celle d’un compte d’ici, ou le tien est relié à une autre.
+sign-in-none-yet = Pour l’instant, seul ce navigateur te laisse entrer : il n’y a rien pour montrer que c’est toi. Dans ton compte, crée une clé d’accès, ajoute une adresse électronique ou fais des codes de secours. Reviens ensuite ici et connecte-toi avec.

@@ -37,6 +37,8 @@ store-import-faults = { $count ->
    *[other] { $count } défauts, le premier : { $first }
 }
 store-import-other-homes = le fichier ferait tenir plusieurs foyers à ce carnet. Il apporte { $homes }. Pour en garder plusieurs dans un carnet, pour toujours, dis-le
+store-import-not-its-own = un foyer sur un serveur n’accepte qu’un fichier d’un seul foyer. Celui-ci apporte { $homes }. Exporte chaque foyer à part et apporte son propre fichier
+store-import-not-empty = le fichier est d’un autre foyer ({ $home }), et celui-ci contient déjà des notes. Le carnet d’un autre foyer n’entre que là où rien n’est encore écrit : demandes-en un nouveau à qui tient le serveur
 store-import-taken = une autre entrée avec l’id { $id } est déjà gardée
 store-database = base de données : { $why }
 store-no-home-yet = { $dir } ne contient pas encore de foyer

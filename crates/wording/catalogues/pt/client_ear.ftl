@@ -83,3 +83,7 @@ client-ear-unsent-signed-out = { $count ->
     [1] Um toque feito neste aparelho ainda não está
    *[other] { $count } toques feitos neste aparelho ainda não estão
 } no caderno. Entre de novo, abra o Quadro, e eles são enviados. Se ninguém mais entrar aqui, salve-os em um arquivo, que “sayso import” lê, e limpe este aparelho.
+client-ear-unsent-left = { $count ->
+    [1] Um toque feito neste aparelho é
+   *[other] { $count } toques feitos neste aparelho são
+} de uma casa que não é mais sua: ela saiu deste servidor, ou o seu papel lá terminou. Não dá para enviar. Salve em um arquivo, que o “sayso import” lê, e depois limpe aqui.

@@ -16,3 +16,4 @@ club-invited = Convite como: { $role }, até { $until }
 club-invite-coach = Convidar um coach
 club-invite-keeper = Convidar para cuidar do clube
 club-back = Voltar ao clube
+club-not-by-role = O seu papel aqui não vai tão longe. Fale com quem cuida do clube.

@@ -108,3 +108,4 @@ exchange-unsound-left = { $count ->
 }
 exchange-another-file = Outro arquivo
 exchange-nameless = o arquivo
+exchange-moves-in = O arquivo é o caderno de outra casa ({ $home }). Os registros dele passam a ser desta casa, com os identificadores que têm. Daí em diante, escreva só aqui: o que for anotado depois no caderno antigo só vem se você trouxer o arquivo dele outra vez.

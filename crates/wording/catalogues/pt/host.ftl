@@ -20,3 +20,4 @@ host-provider-cannot = O provedor de identidade não pode ser usado: { $why }
 host-not-yet = Este convite ainda não deixa ninguém entrar.
 host-not-today-days = Hoje não é um dos dias combinados com você para cuidar: { $days }.
 host-not-today-what = Nesses dias as suas páginas ficam abertas. Para outros dias, pergunte a quem cuida da casa. O que você tocou num dia combinado ainda é aceito.
+host-no-such-role = Esse papel não existe mais, ou não cabe a você encerrá-lo.

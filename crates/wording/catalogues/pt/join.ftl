@@ -2,6 +2,7 @@
 join-title = Você tem um convite
 join-to = { $kind ->
     [home] Para a casa “{ $place }”.
+    [lost_home] Para a casa com o identificador { $place }, para cuidar dela.
     [new_home] Para uma casa nova neste servidor.
     [club] Para o clube “{ $place }”.
    *[server] Para este servidor: { $place }.
@@ -34,3 +35,9 @@ join-not-yet = Ele deixa você entrar a partir de { $from }. Até lá, quem aind
 join-yours-title = Você já está dentro
 join-yours = Você mesmo aceitou este convite. Ele serve uma vez; a partir de agora você entra na sua conta.
 join-yours-go = Continuar
+join-you-hint = { $kind ->
+    [home] como chamam você em casa
+    [new_home] como chamam você em casa
+    [lost_home] como chamam você em casa
+   *[other] como os outros vão ver você aqui
+}

@@ -62,3 +62,4 @@ server-anew-unknown = não é uma casa daqui de que alguém já cuidou: copie o 
 server-anew-several = cuida de várias casas: dê o identificador da casa
 server-anew-open = já foi convidada de novo: aquele link ainda vale
 server-club-taken = já é o nome de um clube daqui: escolha outro
+server-not-by-role = O seu papel aqui não vai tão longe. Fale com quem cuida do servidor.

@@ -22,6 +22,7 @@ sharing-shows = { $what ->
     [hear_snippets] os sons guardados dos apertos
     [advise] a página Combinado, para escrever a você
     [export] o registro inteiro como arquivo
+    [record] o Quadro, para anotar nele
    *[other] algo que esta versão não sabe nomear
 }
 sharing-days-every = todos os dias de { $first } a { $last }
@@ -84,7 +85,7 @@ sharing-make-link = Fazer o link
 sharing-no-person = nenhuma pessoa da casa
 sharing-as-role = Papel
 sharing-which-person = Qual pessoa da casa
-sharing-which-person-hint = Necessário para quem cuida por dias ou observa. Adicione antes em Pessoas.
+sharing-which-person-hint = Necessário para quem cuida por alguns dias ou observa.
 sharing-sitter-days = Dias, para quem cuida
 sharing-first-day = Primeiro dia
 sharing-last-day = Último dia
@@ -174,8 +175,12 @@ sharing-page = { $page ->
     [sheets] folhas para imprimir
     [media] imagens e gravações
     [figures] números para programas
+    [scored] o que anotaram
    *[other] outra página
 }
 sharing-copy = Copiar o link
 sharing-copied = Copiado
 sharing-send = Enviar
+sharing-new-person = Ou o nome de alguém novo
+sharing-new-person-hint = Para quem ainda não tem ficha aqui: ela é criada com o convite.
+sharing-roles-later = Quem cuida por alguns dias ou observa pode ser convidado quando a casa estiver preparada.

@@ -37,6 +37,8 @@ store-import-faults = { $count ->
    *[other] { $count } falhas, a primeira: { $first }
 }
 store-import-other-homes = o arquivo faria este caderno ter várias casas. Traz { $homes }. Para ter várias em um caderno, para sempre, diga isso expressamente
+store-import-not-its-own = uma casa em um servidor só aceita um arquivo de uma única casa. Este traz { $homes }. Exporte cada casa separadamente e traga o arquivo dela
+store-import-not-empty = o arquivo é de outra casa ({ $home }), e esta já tem registros. O caderno de outra casa só entra onde ainda não há nada escrito: peça uma nova a quem cuida do servidor
 store-import-taken = outro registro com o id { $id } já está guardado
 store-database = banco de dados: { $why }
 store-no-home-yet = { $dir } ainda não contém nenhuma casa

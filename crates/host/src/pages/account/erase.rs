@@ -1,6 +1,7 @@
 //! An account is erased, by whoever showed just now that it is theirs.
 
 use super::view;
+use crate::empty;
 use crate::fault::told;
 use crate::host::Host;
 use crate::signed::{Signed, ending};
@@ -17,7 +18,8 @@ pub async fn show(State(host): State<Arc<Host>>, signed: Signed, headers: Header
     if !host.people.is_fresh(&signed.session, host.now()) {
         return Redirect::to(FIRST_SIGN_IN).into_response();
     }
-    view::erase(&signed.locale(&headers), host.people.lifetimes().backup_days, false).into_response()
+    let (l, days) = (signed.locale(&headers), host.people.lifetimes().backup_days);
+    view::erase(&l, signed.account.name.as_str(), days, false).into_response()
 }
 
 pub async fn erase(State(host): State<Arc<Host>>, signed: Signed, headers: HeaderMap) -> Result<Response, Error> {
@@ -25,10 +27,15 @@ pub async fn erase(State(host): State<Arc<Host>>, signed: Signed, headers: Heade
     if !host.people.is_fresh(&signed.session, now) {
         return Ok(Redirect::to(FIRST_SIGN_IN).into_response());
     }
-    match host.people.erase_account(signed.account.id, now).await {
+    let account = signed.account.id;
+    let mut erased = host.people.erase_account(account, now).await;
+    if matches!(erased, Err(sayso_people::Error::LastKeeper)) && empty::go_along(&host, account, None).await? {
+        erased = host.people.erase_account(account, now).await;
+    }
+    match erased {
         Ok(()) => Ok(([(SET_COOKIE, ending(&host))], view::erased(&l)).into_response()),
         Err(sayso_people::Error::LastKeeper) => {
-            let page = view::erase(&l, host.people.lifetimes().backup_days, true);
+            let page = view::erase(&l, signed.account.name.as_str(), host.people.lifetimes().backup_days, true);
             Ok((StatusCode::CONFLICT, page).into_response())
         }
         Err(other) => Err(told(other)),

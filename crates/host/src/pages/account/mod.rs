@@ -4,7 +4,8 @@ mod erase;
 mod proofs;
 mod view;
 
-use crate::fault::told;
+use crate::empty;
+use crate::fault::{told, told_of_role};
 use crate::host::Host;
 use crate::pages::sign_in::linked;
 use crate::place::{self, Place};
@@ -153,13 +154,15 @@ async fn leave_role(
     headers: HeaderMap,
     Form(Which { id }): Form<Which>,
 ) -> Result<Response, Error> {
-    match host.people.end_own_membership(signed.account.id, MembershipId(id), host.now()).await {
+    let (account, role) = (signed.account.id, MembershipId(id));
+    match host.people.end_own_membership(account, role, host.now()).await {
         Ok(()) => Ok(back()),
+        Err(sayso_people::Error::LastKeeper) if empty::go_along(&host, account, Some(role)).await? => Ok(back()),
         Err(sayso_people::Error::LastKeeper) => {
             let mut shown = Shown::of(&host, signed, &headers, Typed::default()).await?;
             shown.wrong = Some(words!(account::last_keeper));
             Ok((StatusCode::CONFLICT, view::page(&shown)).into_response())
         }
-        Err(other) => Err(told(other)),
+        Err(other) => Err(told_of_role(other)),
     }
 }

@@ -1,4 +1,5 @@
-//! How one signs in: passkeys, an address that was proved, recovery codes. All of it changes only after a fresh sign-in.
+//! How one signs in: passkeys, an address that was proved, recovery codes. All of it changes only after a fresh sign-in, but
+//! for the first of them: who has none cannot sign in anew.
 
 use super::{HERE, Shown, back, led, view};
 use crate::door::From;
@@ -151,7 +152,8 @@ pub async fn prove(State(host): State<Arc<Host>>, Path(secret): Path<String>, re
         Ok(_) => Ok(back()),
         Err(sayso_people::Error::NotValid) => Ok((StatusCode::NOT_FOUND, view::proof_gone(l)).into_response()),
         Err(sayso_people::Error::Taken) => Ok((StatusCode::CONFLICT, view::email_taken(l)).into_response()),
-        Err(other) => Err(told(other)),
+        // Not back to this address, which holds the link's secret.
+        Err(other) => led(other),
     }
 }
 

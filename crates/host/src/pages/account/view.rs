@@ -4,7 +4,7 @@ use maud::{Markup, html};
 use sayso_model::{Language, Moment};
 use sayso_people::{Membership, Secret};
 use sayso_web::fields::{line, select};
-use sayso_web::layout::{bare, bare_with, sign_out};
+use sayso_web::layout::{bare, bare_with, doors, sign_out};
 use sayso_wording::{Locale, say};
 
 pub fn page(shown: &Shown) -> Markup {
@@ -263,7 +263,7 @@ pub fn codes(l: &Locale, server: &str, codes: &[Secret], ids: &[String]) -> Mark
     )
 }
 
-pub fn erase(l: &Locale, backup_days: u32, last_keeper: bool) -> Markup {
+pub fn erase(l: &Locale, name: &str, backup_days: u32, last_keeper: bool) -> Markup {
     bare(
         l,
         &say!(l, account::erase),
@@ -272,6 +272,7 @@ pub fn erase(l: &Locale, backup_days: u32, last_keeper: bool) -> Markup {
             p.caution { (say!(l, account::erase_what, days = backup_days)) }
             form method="post" action="/account/erase" .stack { button data-test="erase" { (say!(l, account::erase_button)) } }
             (to_account(l))
+            (doors(l, name))
         },
     )
 }

@@ -3,7 +3,7 @@
 mod view;
 
 use crate::asker::Asker;
-use crate::fault::told;
+use crate::fault::{told, told_of_role};
 use crate::host::Host;
 use crate::pages::invited;
 use crate::stories::Stories;
@@ -114,7 +114,7 @@ async fn end(asker: Asker, Path(id): Path<String>, typed: Typed) -> Result<Redir
     let club = club_of(&id).await?;
     let by = asker.club(Capability::ManageClub, club).await?;
     let member: Uuid = named(typed.only(&["membership"])?.text("membership"), "role")?;
-    asker.host.people.end_membership(&by, MembershipId(member), asker.now).await.map_err(told)?;
+    asker.host.people.end_membership(&by, MembershipId(member), asker.now).await.map_err(told_of_role)?;
     Ok(Redirect::to(&format!("/club/{club}")))
 }
 

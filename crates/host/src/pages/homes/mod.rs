@@ -4,7 +4,8 @@ mod choice;
 mod view;
 
 use crate::asker::Asker;
-use crate::fault::told;
+use crate::empty;
+use crate::fault::{told, told_of_role};
 use crate::host::Host;
 use crate::way;
 use axum::Router;
@@ -65,7 +66,10 @@ async fn choose(asker: Asker, typed: Typed) -> Result<Response, Error> {
 async fn end(asker: Asker, typed: Typed) -> Result<Redirect, Error> {
     let typed = typed.only(&["membership"])?;
     let id: Uuid = sayso_web::typed::named(typed.text("membership"), "role")?;
-    let people = &asker.host.people;
-    people.end_own_membership(asker.signed.account.id, MembershipId(id), asker.now).await.map_err(told)?;
+    let (account, role) = (asker.signed.account.id, MembershipId(id));
+    match asker.host.people.end_own_membership(account, role, asker.now).await {
+        Err(sayso_people::Error::LastKeeper) if empty::go_along(&asker.host, account, Some(role)).await? => {}
+        ended => ended.map_err(told_of_role)?,
+    }
     Ok(Redirect::to(way::CHOOSE))
 }

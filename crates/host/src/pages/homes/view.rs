@@ -28,9 +28,12 @@ pub fn view(
     let shown: Vec<&Choice> =
         sorted.into_iter().filter(|c| name(&c.home).to_lowercase().contains(&find.to_lowercase())).collect();
     let own: Vec<_> = all.iter().filter_map(|c| Some((c.home, c.part?))).collect();
-    asker.framed(
+    let theirs: Vec<String> = own.iter().map(|(home, _)| home.to_string()).collect();
+    asker.framed_with(
+        &["client/left.js"],
         &if all.is_empty() { say!(l, homes::title_none) } else { say!(l, homes::title) },
         html! {
+            div #unsent data-homes=(theirs.join(" ")) hidden {}
             @if all.is_empty() {
                 p data-test="no-home" { (say!(l, homes::none)) }
                 p.quiet { (say!(l, homes::none_private)) }

@@ -24,7 +24,10 @@ pub fn invitation(
     let zone = place.zone.clone().unwrap_or_else(Zone::utc);
     let name = place.name.as_deref();
     let waits = invited.opens_at.filter(|opens| host.now() < *opens);
+    // Whoever made a link for a home that lost its way in has it in hand: they are shown no name of the home.
+    let lost = invited.opens_at.and(invited.part.scope().home()).map(|home| home.to_string());
     let (kind, name) = match invited.part.scope() {
+        Scope::Home(_) if lost.is_some() => ("lost_home", lost.as_deref().unwrap_or_default()),
         Scope::Home(_) if name.is_none() => ("new_home", ""),
         Scope::Home(_) => ("home", name.unwrap_or_default()),
         Scope::Club(_) => ("club", name.unwrap_or_default()),
@@ -42,7 +45,7 @@ pub fn invitation(
             @else { form method="post" action=(here) .stack {
                 @match &reads.signed {
                     Some(signed) => p { (say!(l, join::signed_in, name = signed.account.name.as_str())) }
-                    None => (line(typed, "name", &say!(l, start::you), &say!(l, start::you_hint), true))
+                    None => (line(typed, "name", &say!(l, start::you), &say!(l, join::you_hint, kind = kind), true))
                 }
                 button.primary.wide data-test="join" { (say!(l, join::join)) }
             } }

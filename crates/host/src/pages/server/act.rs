@@ -4,8 +4,9 @@
 //! ends between the first two leaves an empty log under an id that nobody has; what ends between the last two leaves a home
 //! that the page lists as waiting, with a button for a new link. So whoever has a link has a whole home behind it.
 
+use super::page;
 use crate::asker::Asker;
-use crate::fault::told;
+use crate::fault::{told, told_of_role};
 use crate::pages::invited;
 use crate::sweep;
 use axum::response::{IntoResponse, Redirect, Response};
@@ -14,7 +15,7 @@ use sayso_model::{AccountId, ClubId, HomeId, Zone};
 use sayso_people::db::Invited;
 use sayso_people::{Allowed, Capability, MembershipId, OsSecrets, Part, Role, Scope, Secret};
 use sayso_web::Error;
-use sayso_web::typed::{Typed, named};
+use sayso_web::typed::{Typed, again, named};
 use sayso_wording::{Words, say, words};
 use uuid::Uuid;
 
@@ -29,7 +30,7 @@ pub async fn open_homes(asker: Asker, typed: Typed) -> Result<Response, Error> {
     let mut typed = typed.only(&["count"])?.read_by(l);
     let count = typed.whole("count", 1, MOST);
     let Some(count) = count else {
-        return Err(Error::refused("count", words!(server::how_many_wrong, most = MOST.to_string())));
+        return wrong(&asker, typed, "count", words!(server::how_many_wrong, most = MOST.to_string())).await;
     };
     let (mut made, mut stopped) = (Vec::new(), None);
     for _ in 0..count {
@@ -63,6 +64,18 @@ async fn open_one(asker: &Asker, by: &Allowed) -> Result<Made, Error> {
 async fn first_keeper(asker: &Asker, by: &Allowed, home: HomeId) -> Result<Made, Error> {
     let part = Part::new(Scope::Home(home), Role::Keeper, None, None).map_err(Error::internal)?;
     asker.host.people.invite(by, &part, asker.now, &mut OsSecrets).await.map_err(told)
+}
+
+/// The page again with what was typed, and beside it what is wrong with it.
+///
+/// # Errors
+/// Where the database fails.
+pub async fn wrong(asker: &Asker, mut typed: Typed, field: &str, what: Words) -> Result<Response, Error> {
+    if typed.problem(field).is_none() {
+        typed.wrong(field, what);
+    }
+    let typed = typed.read_by(asker.locale());
+    Ok(again(page(asker, &typed).await?))
 }
 
 /// Links to print: a table, and each with its code.
@@ -115,17 +128,16 @@ pub async fn open_club(asker: Asker, typed: Typed) -> Result<Response, Error> {
     let by = asker.server(Capability::Host).await?;
     let mut typed = typed.only(&["name"])?.read_by(asker.locale());
     if typed.text("name").is_empty() {
-        return Err(Error::refused("name", words!(server::club_name_missing)));
+        return wrong(&asker, typed, "name", words!(server::club_name_missing)).await;
     }
     let Some(name) = typed.label("name") else {
         // What is wrong with it, as a form would say beside it.
-        let what = typed.problem("name").map_or_else(|| words!(server::club_name_missing), Words::from);
-        return Err(Error::refused("name", what));
+        return Ok(again(page(&asker, &typed).await?));
     };
-    let club = asker.host.people.open_club(&by, &name, asker.now, &mut OsSecrets).await.map_err(|why| match why {
-        sayso_people::Error::Taken => Error::refused("name", words!(server::club_taken)),
-        other => told(other),
-    })?;
+    let club = match asker.host.people.open_club(&by, &name, asker.now, &mut OsSecrets).await {
+        Err(sayso_people::Error::Taken) => return wrong(&asker, typed, "name", words!(server::club_taken)).await,
+        made => made.map_err(told)?,
+    };
     one(&asker, &club_keeper(&asker, &by, club).await?)
 }
 
@@ -152,7 +164,7 @@ pub async fn invite_keeper(asker: Asker, typed: Typed) -> Result<Response, Error
 pub async fn end_keeper(asker: Asker, typed: Typed) -> Result<Redirect, Error> {
     let by = asker.server(Capability::ManageServer).await?;
     let id: Uuid = named(typed.only(&["membership"])?.text("membership"), "role")?;
-    asker.host.people.end_membership(&by, MembershipId(id), asker.now).await.map_err(told)?;
+    asker.host.people.end_membership(&by, MembershipId(id), asker.now).await.map_err(told_of_role)?;
     Ok(Redirect::to("/server"))
 }
 
@@ -161,7 +173,9 @@ pub async fn end_sessions(asker: Asker, typed: Typed) -> Result<Response, Error>
     let by = asker.server(Capability::ManageServer).await?;
     let typed = typed.only(&["account"])?;
     let account = typed.text("account").parse::<AccountId>();
-    let Ok(account) = account else { return Err(Error::refused("account", words!(server::account_missing))) };
+    let Ok(account) = account else {
+        return wrong(&asker, typed, "account", words!(server::account_missing)).await;
+    };
     let ended = asker.host.people.end_all_sessions(&by, account, asker.now).await.map_err(told)?;
     let l = asker.locale();
     let body = html! { p data-test="ended" { (say!(&l, server::sessions_ended, count = i64::try_from(ended).unwrap_or(i64::MAX))) } (back(&asker)) };

@@ -13,6 +13,7 @@ use axum::routing::{get, post};
 use maud::Markup;
 use sayso_people::{Capability, Scope};
 use sayso_web::Error;
+use sayso_web::typed::Typed;
 use std::sync::Arc;
 
 /// Homes without a keeper that are listed.
@@ -35,6 +36,11 @@ pub fn router() -> Router<Arc<Host>> {
 
 async fn show(asker: Asker) -> Result<Markup, Error> {
     asker.server(Capability::SeeServer).await?;
+    page(&asker, &Typed::default().with("count", 1)).await
+}
+
+/// The page with what was typed, and what is wrong with it.
+async fn page(asker: &Asker, typed: &Typed) -> Result<Markup, Error> {
     let people = &asker.host.people;
     let mut clubs = Vec::new();
     for (club, name) in people.clubs().await.map_err(told)? {
@@ -49,5 +55,5 @@ async fn show(asker: Asker) -> Result<Markup, Error> {
         clubs,
         keepers: people.members(Scope::Server).await.map_err(told)?,
     };
-    Ok(view::view(&asker, &seen))
+    Ok(view::view(asker, &seen, typed))
 }

@@ -2,7 +2,9 @@ use crate::asker::Asker;
 use maud::{Markup, html};
 use sayso_model::{ClubId, HomeId, Label, Moment, Zone};
 use sayso_people::db::{Counts, Member};
+use sayso_web::fields::{line, number, summary};
 use sayso_web::home_label::tail;
+use sayso_web::typed::Typed;
 use sayso_wording::say;
 
 /// A club as the server's keepers see it.
@@ -31,13 +33,14 @@ pub struct Seen {
     pub keepers: Vec<Member>,
 }
 
-pub fn view(asker: &Asker, seen: &Seen) -> Markup {
+pub fn view(asker: &Asker, seen: &Seen, typed: &Typed) -> Markup {
     let l = &asker.locale();
     let counts = &seen.counts;
     let fresh = asker.is_fresh();
     asker.framed(
         &say!(l, server::title),
         html! {
+            (summary(typed))
             p { (say!(l, server::intro)) }
             dl.facts data-test="counts" {
                 dt { (say!(l, server::homes)) } dd.num { (counts.homes) }
@@ -49,7 +52,7 @@ pub fn view(asker: &Asker, seen: &Seen) -> Markup {
             @if seen.unfinished > 0 {
                 p.caution data-test="unfinished" { (say!(l, server::unfinished, count = seen.unfinished)) }
             }
-            @if fresh { (acts(asker, seen)) } @else {
+            @if fresh { (acts(asker, seen, typed)) } @else {
                 p { a.button.primary href="/sign-in?again=yes&to=/server" { (say!(l, server::sign_in_again)) } }
                 p.quiet { (say!(l, server::why_again)) }
             }
@@ -57,7 +60,7 @@ pub fn view(asker: &Asker, seen: &Seen) -> Markup {
     )
 }
 
-fn acts(asker: &Asker, seen: &Seen) -> Markup {
+fn acts(asker: &Asker, seen: &Seen, typed: &Typed) -> Markup {
     let l = &asker.locale();
     html! {
         @if seen.unfinished > 0 {
@@ -67,7 +70,7 @@ fn acts(asker: &Asker, seen: &Seen) -> Markup {
             h2 { (say!(l, server::open_homes)) }
             p { (say!(l, server::open_homes_what)) }
             form method="post" action="/server/homes" .stack {
-                (field("count", &say!(l, server::how_many, most = "50"), "1", "numeric"))
+                (number(typed, "count", &say!(l, server::how_many, most = "50"), ""))
                 button.primary.wide { (say!(l, server::open)) }
             }
             @if !seen.waiting.is_empty() {
@@ -86,7 +89,7 @@ fn acts(asker: &Asker, seen: &Seen) -> Markup {
             p { (say!(l, server::anew_what)) }
             p.quiet { (say!(l, server::anew_told)) }
             form method="post" action="/server/homes/anew" .stack {
-                (field("whose", &say!(l, server::anew_whose), "", "text"))
+                (line(typed, "whose", &say!(l, server::anew_whose), "", true))
                 button.wide { (say!(l, server::anew_invite)) }
             }
         }
@@ -101,7 +104,7 @@ fn acts(asker: &Asker, seen: &Seen) -> Markup {
                 }
             } }
             form method="post" action="/server/clubs" .stack {
-                (field("name", &say!(l, server::club_name), "", "text"))
+                (line(typed, "name", &say!(l, server::club_name), "", true))
                 button.wide { (say!(l, server::open_club)) }
             }
         }
@@ -121,18 +124,9 @@ fn acts(asker: &Asker, seen: &Seen) -> Markup {
             h2 { (say!(l, server::sessions)) }
             p { (say!(l, server::sessions_what)) }
             form method="post" action="/server/sessions" .stack {
-                (field("account", &say!(l, server::account_id), "", "text"))
+                (line(typed, "account", &say!(l, server::account_id), "", true))
                 button.wide { (say!(l, server::end_sessions)) }
             }
-        }
-    }
-}
-
-fn field(name: &str, label: &str, value: &str, mode: &str) -> Markup {
-    html! {
-        div.field {
-            label for=(name) { (label) }
-            input id=(name) name=(name) value=(value) inputmode=(mode) maxlength="254" autocomplete="off" required;
         }
     }
 }

@@ -28,7 +28,7 @@ const OF_COACHES: [ConsentPurpose; 3] =
     [ConsentPurpose::CoachFigures, ConsentPurpose::CoachLog, ConsentPurpose::CoachSnippets];
 
 pub async fn ask(asker: Asker) -> Result<Markup, Error> {
-    let inside = asker.home(&[Capability::Consent]).await?;
+    let inside = asker.home(&[Capability::TakeBack]).await?;
     let (l, past) = (&inside.page.locale, Past::of(&inside));
     let open: Vec<Consent> = inside.known.consents.open().map(|(consent, _)| consent).collect();
     let names = Names::of(&asker, open.iter().filter_map(|c| c.coach())).await?;
@@ -229,15 +229,17 @@ pub async fn give(asker: Asker, typed: Typed) -> Result<Redirect, Error> {
     Ok(Redirect::to(&back))
 }
 
+/// Asks for no fresh sign-in, as opening does: whoever can reach the page may close.
 pub async fn take_back(asker: Asker, typed: Typed) -> Result<Redirect, Error> {
-    let inside = asker.home(&[Capability::Consent]).await?;
+    let inside = asker.home(&[Capability::TakeBack]).await?;
     let mut typed = typed.only(&FIELDS)?;
     inside.is_of(&typed)?;
     let (consent, back) = meant(&mut typed).filter(|_| typed.right()).ok_or_else(unclear)?;
     for closing in inside.known.consents.closing(consent) {
         write(&asker, &inside, closing).await?;
     }
-    Ok(Redirect::to(&back))
+    // Pages on which something may be given ask for a fresh sign-in.
+    Ok(Redirect::to(if asker.is_fresh() { &back } else { "/sharing/consent" }))
 }
 
 async fn write(asker: &Asker, inside: &Inside, body: impl Into<Body>) -> Result<(), Error> {

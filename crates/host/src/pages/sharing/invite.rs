@@ -7,9 +7,9 @@ use crate::pages::said::{role, weekdays};
 use axum::extract::Path;
 use axum::response::{IntoResponse, Redirect, Response};
 use maud::{Markup, html};
-use sayso_model::{Day, PersonId};
+use sayso_model::{Day, PersonCard, PersonId};
 use sayso_people::{Capability, Days, InvitationId, OsSecrets, Part, Role, Scope};
-use sayso_web::fields::{day, radios, select, summary, ticks};
+use sayso_web::fields::{day, line, radios, select, summary, ticks};
 use sayso_web::layout::{Tab, layout, layout_with};
 use sayso_web::typed::{Typed, again, named};
 use sayso_web::{Error, Page};
@@ -19,7 +19,7 @@ use uuid::Uuid;
 /// Roles in a home.
 const ROLES: [Role; 4] = [Role::Keeper, Role::Member, Role::Sitter, Role::Observer];
 /// Fields of a role.
-pub const FIELDS: [&str; 6] = [HOME, "role", "person", "first", "last", "weekdays"];
+pub const FIELDS: [&str; 7] = [HOME, "role", "person", "new_person", "first", "last", "weekdays"];
 
 pub async fn ask(asker: Asker) -> Result<Markup, Error> {
     let inside = asker.home(&[Capability::ManagePeople]).await?;
@@ -36,7 +36,8 @@ pub async fn make(asker: Asker, typed: Typed) -> Result<Response, Error> {
     let inside = asker.home(&[Capability::ManagePeople]).await?;
     let mut typed = typed.only(&FIELDS)?.read_by(inside.page.locale);
     inside.is_of(&typed)?;
-    let Some(part) = part_of(&inside, &mut typed) else { return Ok(again(form(&inside.page, &typed))) };
+    let Some((part, card)) = part_of(&inside, &mut typed) else { return Ok(again(form(&inside.page, &typed))) };
+    keep_card(&inside, card).await?;
     let made = asker.host.people.invite(&inside.leave, &part, asker.now, &mut OsSecrets).await.map_err(told)?;
     let (page, l) = (&inside.page, &inside.page.locale);
     let body = html! {
@@ -55,10 +56,29 @@ pub async fn end(asker: Asker, Path(id): Path<String>, typed: Typed) -> Result<R
     Ok(Redirect::to("/sharing#people"))
 }
 
-/// The role that a form says; none where something is wrong, which is noted beside its field.
-pub fn part_of(inside: &Inside, typed: &mut Typed) -> Option<Part> {
+/// Writes the card of a person that a form named.
+///
+/// # Errors
+/// As [`Page::keep`].
+pub async fn keep_card(inside: &Inside, card: Option<PersonCard>) -> Result<(), Error> {
+    match card {
+        Some(card) => inside.page.keep(vec![inside.page.about_home(card)]).await,
+        None => Ok(()),
+    }
+}
+
+/// Roles that there can be now: who writes under their own name in the home is one of its people, and before anything is written
+/// there are none.
+fn roles(page: &Page) -> impl Iterator<Item = Role> {
+    let empty = page.story.ledger().is_empty();
+    ROLES.into_iter().filter(move |role| !(empty && role.writes_as_itself()))
+}
+
+/// The role that a form says, with the card of who was named and has none yet; none where something is wrong, which is noted
+/// beside its field.
+pub fn part_of(inside: &Inside, typed: &mut Typed) -> Option<(Part, Option<PersonCard>)> {
     let page = &inside.page;
-    let role = typed.one_of("role", &ROLES, Role::name);
+    let role = typed.one_of("role", &ROLES, Role::name).filter(|role| roles(page).any(|one| one == *role));
     let Some(role) = role else {
         if typed.right() {
             typed.wrong("role", words!(sharing::role_missing));
@@ -66,7 +86,17 @@ pub fn part_of(inside: &Inside, typed: &mut Typed) -> Option<Part> {
         return None;
     };
     let person: Option<PersonId> = typed.id("person", |id| page.story.people().get(id).is_some_and(|p| p.active));
-    if role.writes_as_itself() && person.is_none() && typed.problem("person").is_none() {
+    let named = if typed.text("new_person").is_empty() { None } else { typed.label("new_person") };
+    // Whoever has that name already is meant.
+    let by_name = named.as_ref().and_then(|name| page.people().into_iter().find(|card| card.name == *name));
+    let card = match (&named, &by_name, person) {
+        (Some(name), None, None) => {
+            Some(PersonCard::new(PersonId(Uuid::now_v7()), name.clone(), sayso_model::Role::Visitor))
+        }
+        _ => None,
+    };
+    let person = person.or(by_name.map(|known| known.person)).or(card.as_ref().map(|card| card.person));
+    if role.writes_as_itself() && person.is_none() && typed.right() {
         typed.wrong("person", words!(sharing::person_missing));
     }
     let days = if role.has_days() { agreed(typed) } else { None };
@@ -74,7 +104,7 @@ pub fn part_of(inside: &Inside, typed: &mut Typed) -> Option<Part> {
         return None;
     }
     let part = Part::new(Scope::Home(page.home), role, person, days);
-    part.map_err(|_| typed.wrong("role", words!(host::part))).ok()
+    part.map_err(|_| typed.wrong("role", words!(host::part))).ok().map(|part| (part, card))
 }
 
 fn agreed(typed: &mut Typed) -> Option<Days> {
@@ -118,10 +148,13 @@ fn form(page: &Page, typed: &Typed) -> Markup {
 /// The fields of a role.
 pub fn fields(page: &Page, typed: &Typed) -> Markup {
     let l = &page.locale;
-    let roles = ROLES.map(|one| {
-        let what = html! { (role(l, one)) span.hint { (say!(l, sharing::role_can, role = one.name())) } };
-        (one.name().to_owned(), what)
-    });
+    let roles: Vec<_> = roles(page)
+        .map(|one| {
+            let what = html! { (role(l, one)) span.hint { (say!(l, sharing::role_can, role = one.name())) } };
+            (one.name().to_owned(), what)
+        })
+        .collect();
+    let named = !page.story.ledger().is_empty();
     let nobody = (String::new(), say!(l, sharing::no_person));
     let people = page.people().into_iter().map(|card| (card.person.to_string(), card.name.to_string()));
     let people: Vec<_> = std::iter::once(nobody).chain(people).collect();
@@ -130,12 +163,14 @@ pub fn fields(page: &Page, typed: &Typed) -> Markup {
     html! {
         input type="hidden" name=(HOME) value=(page.home);
         (radios(typed, "role", &say!(l, sharing::as_role), "", &roles))
+        @if !named { p.quiet data-test="not-begun" { (say!(l, sharing::roles_later)) } } @else {
         (select(typed, "person", &say!(l, sharing::which_person), &say!(l, sharing::which_person_hint), &people))
+        (line(typed, "new_person", &say!(l, sharing::new_person), &say!(l, sharing::new_person_hint), false))
         fieldset {
             legend { (say!(l, sharing::sitter_days)) }
             (day(typed, "first", &say!(l, sharing::first_day), ""))
             (day(typed, "last", &say!(l, sharing::last_day), ""))
             (ticks(typed, "weekdays", &say!(l, sharing::on_weekdays), "", &week))
-        }
+        } }
     }
 }

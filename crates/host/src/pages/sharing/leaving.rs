@@ -23,7 +23,7 @@ pub async fn leave(asker: Asker, typed: Typed) -> Result<Response, Error> {
     let mut typed = typed.only(&[HOME, "name"])?.read_by(inside.page.locale);
     inside.is_of(&typed)?;
     let (home, name) = (inside.page.home, home_name(&inside.page.locale, &inside.page.story));
-    if plain(typed.text("name")) != plain(&name) {
+    if !is_empty(&inside) && plain(typed.text("name")) != plain(&name) {
         typed.wrong("name", words!(sharing::not_the_name, name = name));
         return Ok(again(form(&asker, &inside, &typed)));
     }
@@ -34,6 +34,11 @@ pub async fn leave(asker: Asker, typed: Typed) -> Result<Response, Error> {
         tracing::error!("The log of a home that left could not be erased: {why}. The next sweep does it.");
     }
     Ok(gone(&asker, &name, erased.is_ok()).into_response())
+}
+
+/// Whether nothing is written in it: then there is nothing to take along, and no name to type.
+fn is_empty(inside: &Inside) -> bool {
+    inside.page.story.ledger().is_empty()
 }
 
 /// A name as it is compared: its letters and digits. A phone types other marks and spaces than a computer.
@@ -55,11 +60,11 @@ fn form(asker: &Asker, inside: &Inside, typed: &Typed) -> Markup {
         &say!(l, sharing::leave),
         html! {
             (summary(typed))
-            section {
+            @if !is_empty(inside) { section {
                 h2 { (say!(l, sharing::take_along)) }
                 p { (say!(l, sharing::take_along_what)) }
                 p { a.button href="/exchange/archive.tar" download { (say!(l, exchange::archive_save)) } }
-            }
+            } }
             section {
                 h2 { (say!(l, sharing::what_happens)) }
                 ul {
@@ -76,7 +81,7 @@ fn form(asker: &Asker, inside: &Inside, typed: &Typed) -> Markup {
                 p.caution { (say!(l, sharing::no_way_back)) }
                 form method="post" action="/sharing/leave" .stack {
                     input type="hidden" name=(HOME) value=(page.home);
-                    (line(typed, "name", &say!(l, sharing::type_name, name = &name), "", true))
+                    @if !is_empty(inside) { (line(typed, "name", &say!(l, sharing::type_name, name = &name), "", true)) }
                     button.wide data-test="leave" { (say!(l, sharing::leave_button)) }
                 }
             }

@@ -54,10 +54,7 @@ async fn show(asker: Asker) -> Result<Markup, Error> {
     if !way::chosen(&asker.host, &asker.signed, asker.headers()).await?.as_ref().is_some_and(belongs) {
         return mine::view(&asker).await;
     }
-    let inside = match asker.home(&[Capability::SeePeople]).await {
-        Err(Error::NoHome) => return mine::view(&asker).await,
-        inside => inside?,
-    };
+    let inside = asker.home(&[Capability::SeePeople]).await?;
     let (people, home) = (&asker.host.people, inside.page.home);
     let past = Past::of(&inside);
     let coaches = past.all.iter().filter_map(|one| one.consent.coach());

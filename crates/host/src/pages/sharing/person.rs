@@ -1,8 +1,8 @@
 //! Someone's role in a home: changed, or ended.
 
-use super::invite::{FIELDS, fields, part_of};
+use super::invite::{FIELDS, fields, keep_card, part_of};
 use crate::asker::{Asker, HOME, Inside};
-use crate::fault::told;
+use crate::fault::{told, told_of_role};
 use axum::extract::Path;
 use axum::response::{IntoResponse, Redirect, Response};
 use maud::{Markup, html};
@@ -36,9 +36,10 @@ pub async fn change(asker: Asker, Path(id): Path<String>, typed: Typed) -> Resul
     let mut typed = typed.only(&FIELDS)?.read_by(inside.page.locale);
     inside.is_of(&typed)?;
     let member = member(&asker, &inside, &id).await?;
-    let Some(part) = part_of(&inside, &mut typed) else { return Ok(again(form(&inside, &member, &typed))) };
+    let Some((part, card)) = part_of(&inside, &mut typed) else { return Ok(again(form(&inside, &member, &typed))) };
+    keep_card(&inside, card).await?;
     let (id, people) = (member.membership.id, &asker.host.people);
-    people.change_membership(&inside.leave, id, &part, asker.now, &mut OsSecrets).await.map_err(told)?;
+    people.change_membership(&inside.leave, id, &part, asker.now, &mut OsSecrets).await.map_err(told_of_role)?;
     Ok(Redirect::to("/sharing#people").into_response())
 }
 
@@ -46,7 +47,7 @@ pub async fn end(asker: Asker, Path(id): Path<String>, typed: Typed) -> Result<R
     let inside = asker.home(&[Capability::ManagePeople]).await?;
     inside.is_of(&typed)?;
     let member = member(&asker, &inside, &id).await?;
-    asker.host.people.end_membership(&inside.leave, member.membership.id, asker.now).await.map_err(told)?;
+    asker.host.people.end_membership(&inside.leave, member.membership.id, asker.now).await.map_err(told_of_role)?;
     Ok(Redirect::to(if member.membership.account == asker.signed.account.id { "/homes" } else { "/sharing#people" }))
 }
 

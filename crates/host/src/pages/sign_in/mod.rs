@@ -56,12 +56,17 @@ struct Asked {
     again: Option<String>,
 }
 
-async fn show(State(host): State<Arc<Host>>, reads: Reads, Form(asked): Form<Asked>) -> Response {
+async fn show(State(host): State<Arc<Host>>, reads: Reads, Form(asked): Form<Asked>) -> Result<Response, Error> {
     let to = own_path(asked.to);
-    if reads.signed.is_some() && asked.again.is_none() {
-        return Redirect::to(&to).into_response();
+    if let Some(signed) = &reads.signed {
+        if asked.again.is_none() {
+            return Ok(Redirect::to(&to).into_response());
+        }
+        if !host.people.has_way_in(signed.account.id).await.map_err(told)? {
+            return Ok(view::none_yet(&reads.locale, signed.account.name.as_str()).into_response());
+        }
     }
-    ways(&host, &reads, &Typed::default(), &to).into_response()
+    Ok(ways(&host, &reads, &Typed::default(), &to).into_response())
 }
 
 async fn send_link(

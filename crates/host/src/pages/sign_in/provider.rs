@@ -62,8 +62,12 @@ pub async fn link(
     signed: Signed,
     Form(onward): Form<Onward>,
 ) -> Result<Response, Error> {
-    if !host.people.is_fresh(&signed.session, host.now()) {
-        return Ok(Redirect::to("/sign-in?again=yes&to=/account").into_response());
+    match host.people.may_add_way(&signed.session, host.now()).await {
+        Ok(()) => {}
+        Err(sayso_people::Error::NotFresh) => {
+            return Ok(Redirect::to("/sign-in?again=yes&to=/account").into_response());
+        }
+        Err(other) => return Err(told(other)),
     }
     set_out(&host, &from, &headers, &reads, Some(&signed), &onward.path()).await
 }

@@ -2,7 +2,7 @@ use crate::reader::Reads;
 use maud::{Markup, html};
 use sayso_model::Label;
 use sayso_people::Secret;
-use sayso_web::layout::{bare, bare_with};
+use sayso_web::layout::{bare, bare_with, doors};
 use sayso_web::typed::Typed;
 use sayso_wording::{Locale, Words, say};
 
@@ -116,6 +116,19 @@ pub fn provider_taken(l: &Locale, name: &Label) -> Markup {
         html! {
             p.caution role="alert" { (say!(l, sign_in::provider_taken, name = name.as_str())) }
             p { a.button href="/account" { (say!(l, account::title)) } }
+        },
+    )
+}
+
+/// For who is to show that it is them, and has nothing to show it by.
+pub fn none_yet(l: &Locale, name: &str) -> Markup {
+    bare(
+        l,
+        &say!(l, sign_in::again_title),
+        html! {
+            p.caution data-test="none-yet" { (say!(l, sign_in::none_yet)) }
+            p { a.button.primary href="/account" { (say!(l, account::title)) } }
+            (doors(l, name))
         },
     )
 }

@@ -3,9 +3,9 @@ use super::mat::Mat;
 use super::now::{Now, RewardNow, WordNow, now};
 use crate::layout::{Tab, layout_with};
 use crate::page::AnimalPage;
-use crate::pages::checks;
 use crate::pages::learn::at_board;
 use crate::pages::listen::switch;
+use crate::pages::scored;
 use crate::rich;
 use maud::{Markup, html};
 use sayso_model::{Language, Stage, WordId, facts};
@@ -65,7 +65,7 @@ pub fn view(page: &AnimalPage) -> Markup {
                     details.fold { summary data-test="fold-microphone" { (say!(locale, board::microphone)) } (switch(page)) }
                     (keys(locale))
                     @if page.may(Capability::SeeFigures) { p.quiet { (rich!(locale, board::swaps_for, link = html! { a href=(crate::pages::swaps::address(page)) { (say!(locale, board::swaps)) } })) } }
-                    @else { (checks::sheets_for_observers(page)) }
+                    @else { (scored::under_way(page)) }
                     (cautions(locale, &now))
                 }
             }

@@ -8,7 +8,7 @@ mod sheet;
 mod trial;
 mod view;
 
-pub use view::sheets_for_observers;
+pub use run::answered;
 
 use crate::error::Error;
 use crate::page::AnimalPage;
@@ -42,7 +42,9 @@ fn known<'a>(page: &'a AnimalPage, id: &str) -> Result<Fact<'a, ProbePlan>, Erro
     plan.ok_or_else(|| Error::NotFound(words!(checks::no_such)))
 }
 
-fn address(page: &AnimalPage, probe: ProbeId) -> String {
+/// The address of a check.
+#[must_use]
+pub fn address(page: &AnimalPage, probe: ProbeId) -> String {
     format!("/a/{}/checks/{probe}", page.id)
 }
 

@@ -13,10 +13,11 @@ use axum::extract::{Path, Query};
 use maud::{Markup, html};
 use sayso_advisor::checks::{Next, PER_SITTING, PlannedTrial, next_trial, order, trials};
 use sayso_advisor::welfare::rest_today;
-use sayso_model::{PictureOf, ProbeDesign, ProbePlan, ProbeResponse, WordId};
-use sayso_wording::Message;
+use sayso_model::{PictureOf, ProbeDesign, ProbePlan, ProbeResponse, ProbeTrial, WordId};
+use sayso_people::Capability;
 use sayso_wording::checks::design;
 use sayso_wording::say;
+use sayso_wording::{Locale, Message};
 use serde::Deserialize;
 
 #[derive(Deserialize)]
@@ -132,12 +133,13 @@ pub fn presenter_view(page: &AnimalPage, plan: &ProbePlan, typed: &Typed, twice:
                 Err(why) => p { (say!(l, checks::cannot_run, why = why.say(l))) },
                 Ok(Next::Done) => {
                     p { strong { (say!(l, checks::all_done, trials = plan.trials)) } " " (say!(l, checks::thanks, name = name)) }
-                    a.button.primary.wide href=(address(page, plan.probe)) { (say!(l, checks::see)) }
+                    @if page.may(Capability::SeeFigures) { a.button.primary.wide href=(address(page, plan.probe)) { (say!(l, checks::see)) } }
                 }
                 Ok(Next::Trial(_)) if plan.design == ProbeDesign::WrongDelivery => p { (say!(l, checks::at_board)) },
                 Ok(Next::Trial(trial)) => (taps(page, plan, trial.number, trial.laid_out.len(), typed)),
             }
-            p { a href=(address(page, plan.probe)) { (say!(l, checks::stop_for_now)) } " " span.quiet { (say!(l, checks::stop_for_now_kept)) } }
+            @let away = if page.may(Capability::SeeFigures) { address(page, plan.probe) } else { Tab::Board.href(Some(page.id)) };
+            p { a href=(away) { (say!(l, checks::stop_for_now)) } " " span.quiet { (say!(l, checks::stop_for_now_kept)) } }
         },
     )
 }
@@ -180,24 +182,28 @@ fn taps(page: &AnimalPage, plan: &ProbePlan, trial: u16, places: usize, typed: &
     }
 }
 
-/// The last answer as it was tapped, with undo.
+/// An answer as it was tapped: by its place, so that no word stands there.
+pub fn answered(l: &Locale, plan: &ProbePlan, trial: &ProbeTrial) -> String {
+    match trial.response {
+        ProbeResponse::Chose { word, .. } => {
+            let drawn = order(plan).ok().and_then(|all| all.into_iter().find(|t| t.number == trial.trial));
+            let at = drawn.and_then(|t| t.laid_out.iter().position(|w| *w == word));
+            at.map_or_else(|| say!(l, checks::a_choice), |at| place(l, plan.design, at + 1))
+        }
+        ProbeResponse::Nothing => say!(l, checks::nothing),
+        ProbeResponse::Left => say!(l, checks::away),
+    }
+}
+
+/// The last answer as it was tapped, with undo: where it is for whoever asks to see.
 fn last(page: &AnimalPage, plan: &ProbePlan) -> Markup {
     let (l, name) = (&page.locale, page.card.name.as_str());
     let run = trials(&page.story, page.id, plan.probe);
-    let chosen = |trial: u16, word: WordId| {
-        let all = order(plan).ok()?;
-        let laid_out = &all.iter().find(|t| t.number == trial)?.laid_out;
-        laid_out.iter().position(|w| *w == word).map(|at| place(l, plan.design, at + 1))
-    };
     html! {
-        @if let Some(t) = run.last() {
+        @if let Some(t) = run.last().filter(|t| page.may_see_score(t.person())) {
             form.last method="post" action={ (address(page, plan.probe)) "/undo" } {
                 input type="hidden" name="trial" value=(t.id());
-                span { span.quiet { (say!(l, checks::last_trial, number = t.part.trial)) " " } @match t.part.response {
-                    ProbeResponse::Chose { word, .. } => (chosen(t.part.trial, word).unwrap_or_else(|| say!(l, checks::a_choice))),
-                    ProbeResponse::Nothing => (say!(l, checks::nothing)),
-                    ProbeResponse::Left => (say!(l, checks::away)),
-                } }
+                span { span.quiet { (say!(l, checks::last_trial, number = t.part.trial)) " " } (answered(l, plan, t.part)) }
                 button { (say!(l, checks::undo)) }
             }
             @if matches!(t.part.response, ProbeResponse::Chose { .. }) {

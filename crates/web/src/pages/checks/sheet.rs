@@ -11,6 +11,7 @@ use axum::extract::Path;
 use maud::{Markup, html};
 use sayso_advisor::checks::{PER_SITTING, PlannedTrial, order};
 use sayso_model::{ProbeDesign, ProbePlan};
+use sayso_people::Capability;
 use sayso_wording::Message;
 use sayso_wording::checks::design;
 use sayso_wording::say;
@@ -103,7 +104,7 @@ fn sheet(
             div.row.noprint {
                 button type="button" .primary data-print hidden { (say!(l, sheets::print)) }
                 span.quiet { (say!(l, sheets::print_menu)) }
-                a.button href=(super::address(page, plan.probe)) { (say!(l, checks::back_to_one)) }
+                @if page.may(Capability::SeeFigures) { a.button href=(super::address(page, plan.probe)) { (say!(l, checks::back_to_one)) } }
             }
             article.print-sheet {
                 p { strong { (page.card.name.as_str()) } " · " (design(l, plan.design)) " · " (say!(l, checks::trials, trials = plan.trials))

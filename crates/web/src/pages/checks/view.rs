@@ -45,26 +45,6 @@ pub async fn list(page: AnimalPage) -> Markup {
     )
 }
 
-/// The sheets of checks under way, for who scores without seeing what others scored; nothing for others.
-pub fn sheets_for_observers(page: &AnimalPage) -> Markup {
-    let (l, case) = (&page.locale, page.case());
-    let going = |plan: &ProbePlan| report(&case, plan.probe).and_then(Result::ok).is_some_and(|r| !r.finished());
-    let plans: Vec<_> = page.story.of::<ProbePlan>(page.id).rev().filter(|p| going(p.part)).collect();
-    html! {
-        @if page.leave.is_some() && page.may(Capability::SeeOwnScores) && !plans.is_empty() {
-            section data-test="check-sheets" {
-                h2 { (say!(l, checks::title)) }
-                ul.plain { @for p in &plans {
-                    @let to = address(page, p.part.probe);
-                    li.line { strong { (l.date(p.at().day(&page.zone))) }
-                        span.row { a.button href={ (to) "/sheet" } { (say!(l, checks::setters_sheet)) }
-                            a.button href={ (to) "/scorer" } { (say!(l, checks::scorers_sheet)) } } }
-                } }
-            }
-        }
-    }
-}
-
 fn blind(l: &Locale, plan: &ProbePlan) -> String {
     if plan.blind { say!(l, checks::blind) } else { say!(l, checks::not_blind) }
 }
@@ -114,7 +94,7 @@ pub async fn one(page: AnimalPage, Path((_, id)): Path<(String, String)>) -> Res
                 @if plan.design == ProbeDesign::PressUnderCovers { (say!(l, checks::buttons_a_trial, choices = plan.choices)) " · " }
                 (blind(l, plan)) }
             p { @for (i, w) in plan.words.iter().enumerate() { @if i > 0 { ", " } strong { (says(&page, *w)) } @if thing(&page, *w) != says(&page, *w) { span.quiet { " (" (thing(&page, *w)) ")" } } } }
-            @if !finished && here && page.may(Capability::Record) {
+            @if !finished && here && page.may(Capability::Plan) {
                 @if rest_today(&page.case()) { p.stop { (say!(l, checks::not_today_space)) } }
                 (kindly(l, name))
                 (health(&page))
@@ -125,7 +105,7 @@ pub async fn one(page: AnimalPage, Path((_, id)): Path<(String, String)>) -> Res
                 }
                 p.quiet { (say!(l, checks::two_phones)) }
             }
-            @if here && page.may(Capability::Record) {
+            @if here && page.may(Capability::Plan) {
                 div.row.even {
                     a.button href={ (to) "/sheet" } { (say!(l, checks::setters_sheet)) }
                     a.button href={ (to) "/scorer" } { (say!(l, checks::scorers_sheet)) }

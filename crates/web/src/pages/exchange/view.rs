@@ -123,6 +123,7 @@ fn events(l: &Locale, preview: &Preview, recordings: usize, zone: &Zone) -> Mark
         @for (kind, n) in &preview.later {
             p.caution { (say!(l, exchange::later, count = *n, kind = kind)) }
         }
+        @if let Some(of) = preview.moved { p.caution data-test="moves-in" { (say!(l, exchange::moves_in, home = of.to_string())) } }
         (homes(l, &preview.homes, |count| say!(l, exchange::share_new, count = count)))
         @if !kinds.is_empty() {
             section #faults {

@@ -73,6 +73,8 @@ pub async fn begin(page: AnimalPage, typed: Typed) -> Result<Response, Error> {
     Ok(again(form(&page, &typed)))
 }
 
+/// The address of a likes test.
+#[must_use]
 pub fn address(page: &AnimalPage, test: AssessmentId) -> String {
     format!("/a/{}/likes/test/{test}", page.id)
 }

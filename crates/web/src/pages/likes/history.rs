@@ -1,7 +1,7 @@
 //! Tests held so far.
 
 use super::begin::address;
-use super::noted::trials;
+use super::noted::{seen, trials};
 use crate::page::AnimalPage;
 use maud::{Markup, html};
 use sayso_advisor::likes::{Setup, next_setup};
@@ -33,9 +33,9 @@ pub fn history(page: &AnimalPage) -> Markup {
     }
 }
 
-/// How often each thing was offered and chosen in one test.
+/// How often each thing was offered and chosen in one test, of what whoever asks may see.
 pub fn counts(page: &AnimalPage, test: &LikesTest) -> Markup {
-    let trials = trials(page, test.assessment);
+    let trials = seen(page, test.assessment);
     let (cards, l) = (page.story.rewards(), &page.locale);
     let none =
         trials.iter().filter(|t| matches!(t.part.result, LikeOutcome::ChoseNone | LikeOutcome::WalkedAway)).count();

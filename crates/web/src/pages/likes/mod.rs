@@ -8,7 +8,9 @@ mod test;
 mod trial;
 mod view;
 
+pub use begin::address;
 pub use ranking::ranking;
+pub use test::answered;
 
 use crate::page::AnimalPage;
 use crate::state::AppState;

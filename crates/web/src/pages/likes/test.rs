@@ -2,7 +2,7 @@
 
 use super::begin::address;
 use super::history;
-use super::noted::{known, trials};
+use super::noted::{known, seen, trials};
 use crate::cautions::for_animal;
 use crate::error::Error;
 use crate::fields::summary;
@@ -18,7 +18,11 @@ use sayso_advisor::likes::{Setup, next_setup};
 use sayso_advisor::ration::{Ration, ration};
 use sayso_advisor::welfare::rest_today;
 use sayso_model::facts::held_up;
-use sayso_model::{AssessmentId, LikeOutcome, LikesFormat, LikesTest, PictureOf, RewardCard, RewardId, RewardKind};
+use sayso_model::{
+    AssessmentId, LikeOutcome, LikeTrial, LikesFormat, LikesTest, PictureOf, RewardCard, RewardId, RewardKind,
+};
+use sayso_people::Capability;
+use sayso_wording::Locale;
 use sayso_wording::say;
 use serde::Deserialize;
 use std::collections::BTreeMap;
@@ -63,33 +67,41 @@ fn view(page: &AnimalPage, test: &LikesTest, typed: &Typed, twice: bool) -> Mark
                 }
                 Setup::Done => {
                     p { strong { (say!(l, likes::done, name = &page.card.name)) } }
-                    a.button.primary.wide href=(Tab::Likes.href(Some(page.id))) { (say!(l, likes::see_ranking)) }
-                    (history::counts(page, test))
+                    @if page.may(Capability::SeeFigures) { a.button.primary.wide href=(Tab::Likes.href(Some(page.id))) { (say!(l, likes::see_ranking)) } }
+                    @if !seen(page, test.assessment).is_empty() { (history::counts(page, test)) }
                 }
             }
             // Below the choice, so that no answer moves it.
             @if twice { p.caution role="status" { (say!(l, likes::noted_already)) } }
             (last(page, test.assessment))
-            p { a href=(Tab::Likes.href(Some(page.id))) { (say!(l, likes::stop_for_now)) } " " span.quiet { (say!(l, likes::goes_on_later)) } }
+            @let away = if page.may(Capability::SeeFigures) { Tab::Likes } else { Tab::Board };
+            p { a href=(away.href(Some(page.id))) { (say!(l, likes::stop_for_now)) } " " span.quiet { (say!(l, likes::goes_on_later)) } }
         },
     )
 }
 
-/// The last answer, with undo.
+/// What an answer was, in a few words.
+pub fn answered(l: &Locale, trial: &LikeTrial, name: impl Fn(RewardId) -> String) -> String {
+    match &trial.result {
+        LikeOutcome::Chose { reward } => say!(l, likes::last_chose, thing = name(*reward)),
+        LikeOutcome::ChoseNone => say!(l, likes::last_none),
+        LikeOutcome::WalkedAway => say!(l, likes::last_away),
+        LikeOutcome::Observed { observed_s, .. } => {
+            say!(l, likes::last_watched, seconds = l.in_seconds(observed_s.get()))
+        }
+    }
+}
+
+/// The last answer, with undo: where it is for whoever asks to see.
 fn last(page: &AnimalPage, test: AssessmentId) -> Markup {
     let (trials, l) = (trials(page, test), &page.locale);
     let cards = page.story.rewards();
-    let name = |r: RewardId| cards.get(&r).map_or("?", |c| c.name.as_str());
+    let name = |r: RewardId| cards.get(&r).map_or_else(|| "?".to_owned(), |c| c.name.to_string());
     html! {
-        @if let Some(t) = trials.last() {
+        @if let Some(t) = trials.last().filter(|t| page.may_see_score(t.person())) {
             form.last method="post" action={ (address(page, test)) "/undo" } {
                 input type="hidden" name="trial" value=(t.id());
-                @let what = match &t.part.result {
-                    LikeOutcome::Chose { reward } => say!(l, likes::last_chose, thing = name(*reward)),
-                    LikeOutcome::ChoseNone => say!(l, likes::last_none),
-                    LikeOutcome::WalkedAway => say!(l, likes::last_away),
-                    LikeOutcome::Observed { observed_s, .. } => say!(l, likes::last_watched, seconds = l.in_seconds(observed_s.get())),
-                };
+                @let what = answered(l, t.part, name);
                 span { (what) }
                 button aria-label=(say!(l, likes::undo_this, what = &what)) { (say!(l, likes::undo)) }
             }
@@ -123,7 +135,7 @@ fn stand_ins(page: &AnimalPage, shown: &[&RewardCard]) -> Markup {
                 Some(stand_in) => say!(l, likes::stand_in, thing = &r.name, stand_in = stand_in, name = name, kind = r.kind.name()),
                 None => say!(l, likes::no_stand_in, thing = &r.name, kind = r.kind.name()),
             }) " "
-                @if r.stand_in.is_none() {
+                @if r.stand_in.is_none() && page.may(Capability::Plan) {
                     a href=(format!("/people/reward/{}", r.reward)) { (say!(l, likes::name_stand_in)) } " · "
                     a href=(format!("/a/{}/likes/new?format={}", page.id, LikesFormat::FreeAccess.name())) { (say!(l, likes::time_freely)) }
                 } }
@@ -146,12 +158,13 @@ fn left(page: &AnimalPage, today: &Ration, shown: &[&RewardCard]) -> Markup {
         @if !foods.is_empty() {
             @match today.left_kcal {
                 Some(left) => {
-                    p.quiet { (say!(l, likes::food_left, kcal = l.number(left, 0), pieces = l.and(&pieces))) }
+                    // How much is left tells what others gave.
+                    @if page.may(Capability::SeeToday) { p.quiet { (say!(l, likes::food_left, kcal = l.number(left, 0), pieces = l.and(&pieces))) } }
                     @if foods.values().any(|r| r.kcal_per_piece.is_some_and(|k| k.get() > left)) {
                         p.caution { (say!(l, likes::food_short)) }
                     }
                 }
-                None => p.caution { (say!(l, likes::food_unknown, name = &page.card.name)) " " a href=(food_of(page.id)) { (say!(l, setup::what, step = "food", name = &page.card.name)) } }
+                None => p.caution { (say!(l, likes::food_unknown, name = &page.card.name)) " " @if page.may(Capability::ChangeCards) { a href=(food_of(page.id)) { (say!(l, setup::what, step = "food", name = &page.card.name)) } } }
             }
         }
     }
