@@ -13,8 +13,8 @@ use axum::http::HeaderMap;
 use axum::http::request::Parts;
 use maud::{Markup, html};
 use sayso_model::{ClubId, Moment};
-use sayso_people::{Allowed, Capability, HomeNow};
-use sayso_web::layout::{bare_with, doors};
+use sayso_people::{Allowed, Capability, HomeNow, Role, Who};
+use sayso_web::layout::{bare_with, doors, wide_with};
 use sayso_web::reading::Reader;
 use sayso_web::told::no_such_page;
 use sayso_web::typed::Typed;
@@ -97,6 +97,18 @@ impl Asker {
         self.host.people.may_in_club(&self.signed.session, capability, club, self.now).await.map_err(told)
     }
 
+    /// Asks for the desk of a coach; who asks, with every role.
+    ///
+    /// # Errors
+    /// [`Error::NotFound`] where the account coaches in no club.
+    pub async fn coach(&self) -> Result<Who, Error> {
+        let who = self.host.people.who(self.signed.account.id).await.map_err(told)?;
+        let coached = who.memberships.iter().filter(|m| m.part.role() == Role::Coach);
+        let Some(club) = coached.filter_map(|m| m.part.scope().club()).next() else { return Err(no_such_page().await) };
+        self.club(Capability::SeeDesk, club).await?;
+        Ok(who)
+    }
+
     /// Asks for a capability on the server.
     ///
     /// # Errors
@@ -129,5 +141,11 @@ impl Asker {
     pub fn framed_with(&self, modules: &[&str], title: &str, body: Markup) -> Markup {
         let l = self.locale();
         bare_with(&l, title, modules, html! { (body) (doors(&l, self.signed.account.name.as_str())) })
+    }
+
+    /// The same, as wide as the screen has use for.
+    pub fn wide_with(&self, modules: &[&str], title: &str, body: Markup) -> Markup {
+        let l = self.locale();
+        wide_with(&l, title, modules, html! { (body) (doors(&l, self.signed.account.name.as_str())) })
     }
 }

@@ -11,6 +11,7 @@ mod answers;
 pub mod asked;
 mod asker;
 mod config;
+mod desk;
 mod door;
 mod events;
 mod fault;

@@ -4,6 +4,7 @@
 #[path = "../../../../tests/postgres/cluster.rs"]
 mod cluster;
 mod consent;
+mod desk;
 mod files;
 #[path = "../../../../tests/postgres/fresh.rs"]
 mod fresh;
