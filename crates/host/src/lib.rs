@@ -38,6 +38,7 @@ mod to_home;
 mod way;
 
 pub use config::{HostConfig, HostOpened, Mail};
+pub use desk::go_on as keep_desks;
 pub use fault::HostError;
 pub use host::Host;
 pub use provider::ProviderConfig;

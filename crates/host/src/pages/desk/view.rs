@@ -35,7 +35,7 @@ pub fn view(asker: &Asker, opened: &Opened, chosen: &Chosen) -> Markup {
             p.quiet data-test="how-many" { (say!(l, desk_page::how_many, shown = all.len(), animals = opened.rows.len(), homes = opened.found.kept.len())) }
             @if all.is_empty() { p data-test="none" { (say!(l, desk_page::none)) } }
             @else {
-                p.quiet { (say!(l, desk_page::keys)) }
+                p.quiet.keys { (say!(l, desk_page::keys)) }
                 ul.desk data-test="desk" { @for one in shown {
                     @if let Some(animal) = opened.animal(one.key) {
                         (row(&Of {

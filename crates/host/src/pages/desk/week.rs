@@ -87,7 +87,7 @@ pub async fn show(asker: &Asker, opened: &Opened, asked: Asked) -> Result<Markup
             p.quiet { (say!(l, desk_page::week_how)) }
             @if new.is_empty() { p data-test="no-news" { (say!(l, desk_page::no_news)) } }
             @else {
-                p.quiet { (say!(l, desk_page::keys_week)) }
+                p.quiet.keys { (say!(l, desk_page::keys_week)) }
                 ul.desk.close data-test="desk" { @for news in new.iter().skip((at - 1) * MOST).take(MOST) { (one(news)) } }
             }
             @if pages > 1 {
