@@ -5,6 +5,7 @@
 
 mod accessibility;
 mod board;
+mod caseload;
 mod charts;
 #[path = "../postgres/cluster.rs"]
 mod cluster;

@@ -13,8 +13,8 @@ use axum::http::HeaderMap;
 use axum::http::request::Parts;
 use maud::{Markup, html};
 use sayso_model::{ClubId, Moment};
-use sayso_people::{Allowed, Capability, Denied, HomeNow};
-use sayso_web::layout::{bare_with, doors};
+use sayso_people::{Allowed, Capability, Denied, HomeNow, Role, Who};
+use sayso_web::layout::{bare_with, doors, wide_with};
 use sayso_web::page::EvenEmpty;
 use sayso_web::reading::Reader;
 use sayso_web::told::no_such_page;
@@ -99,6 +99,18 @@ impl Asker {
         asked.map_err(|why| by_role(why, words!(club::not_by_role)))
     }
 
+    /// Asks for the desk of a coach; who asks, with every role.
+    ///
+    /// # Errors
+    /// [`Error::NotFound`] where the account coaches in no club.
+    pub async fn coach(&self) -> Result<Who, Error> {
+        let who = self.host.people.who(self.signed.account.id).await.map_err(told)?;
+        let coached = who.memberships.iter().filter(|m| m.part.role() == Role::Coach);
+        let Some(club) = coached.filter_map(|m| m.part.scope().club()).next() else { return Err(no_such_page().await) };
+        self.club(Capability::SeeDesk, club).await?;
+        Ok(who)
+    }
+
     /// Asks for a capability on the server.
     ///
     /// # Errors
@@ -132,6 +144,12 @@ impl Asker {
     pub fn framed_with(&self, modules: &[&str], title: &str, body: Markup) -> Markup {
         let l = self.locale();
         bare_with(&l, title, modules, html! { (body) (doors(&l, self.signed.account.name.as_str())) })
+    }
+
+    /// The same, as wide as the screen has use for.
+    pub fn wide_with(&self, modules: &[&str], title: &str, body: Markup) -> Markup {
+        let l = self.locale();
+        wide_with(&l, title, modules, html! { (body) (doors(&l, self.signed.account.name.as_str())) })
     }
 }
 

@@ -2,6 +2,7 @@
 
 use crate::answers::Answers;
 use crate::config::{HostConfig, Mail};
+use crate::desk::Desks;
 use crate::fault::HostError;
 use crate::provider::Provider;
 use crate::rooms::Rooms;
@@ -30,6 +31,7 @@ pub struct Host {
     pub behind_proxy: bool,
     pub(crate) rooms: Rooms,
     pub(crate) answers: Answers,
+    pub(crate) desks: Desks,
     pub(crate) metrics_token: Option<SecretHash>,
     post: Post,
     clock: fn() -> Moment,
@@ -73,6 +75,7 @@ impl Host {
             behind_proxy: config.behind_proxy,
             rooms: Rooms::default(),
             answers: Answers::default(),
+            desks: Desks::default(),
             metrics_token: config.metrics_token.as_ref().map(Secret::hash),
             post,
             clock: machine_clock,

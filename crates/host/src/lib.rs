@@ -11,6 +11,7 @@ mod answers;
 pub mod asked;
 mod asker;
 mod config;
+mod desk;
 mod door;
 mod empty;
 mod events;
@@ -38,6 +39,7 @@ mod to_home;
 mod way;
 
 pub use config::{HostConfig, HostOpened, Mail};
+pub use desk::go_on as keep_desks;
 pub use fault::HostError;
 pub use host::Host;
 pub use provider::ProviderConfig;

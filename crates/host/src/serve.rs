@@ -1,6 +1,7 @@
 //! Runs a server on a port.
 
 use crate::config::{HostConfig, HostOpened};
+use crate::desk;
 use crate::fault::HostError;
 use crate::host::Host;
 use crate::links;
@@ -28,6 +29,7 @@ pub async fn host(config: HostConfig) -> Result<(), HostError> {
     (config.opened)(&HostOpened { at, first_keeper });
     tracing::info!("Serving homes at {at} as {}.", host.public_url);
     let sweeping = tokio::spawn(sweep::go_on(Arc::clone(&host)));
+    let bringing = tokio::spawn(desk::go_on(Arc::clone(&host)));
     let stop = async {
         stop.await;
         tracing::info!("Told to stop.");
@@ -35,6 +37,7 @@ pub async fn host(config: HostConfig) -> Result<(), HostError> {
     let bounds = if config.behind_proxy { Bounds::behind_proxy() } else { Bounds::of_this_process() };
     connections::run(listener, crate::app(Arc::clone(&host)), None, (config.patience, bounds), stop).await;
     sweeping.abort();
+    bringing.abort();
     if tokio::time::timeout(config.patience.stop, host.close()).await.is_err() {
         tracing::error!("Closing the database took too long. What was acknowledged is stored.");
     }

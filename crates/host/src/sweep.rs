@@ -18,12 +18,14 @@ const EVERY: Duration = Duration::from_secs(3_600);
 /// Where the database fails; then a sweep does it.
 pub async fn erase(host: &Host, home: HomeId) -> Result<(), StoreError> {
     host.rooms.forget(home);
+    host.desks.forget(home);
     match host.server.erase(home).await {
         Ok(()) | Err(StoreError::NoSuchHome(_)) => {}
         Err(why) => return Err(why),
     }
     // Whoever was still being answered may have opened them again.
     host.rooms.forget(home);
+    host.desks.forget(home);
     Ok(())
 }
 
@@ -34,7 +36,10 @@ pub async fn erase(host: &Host, home: HomeId) -> Result<(), StoreError> {
 pub async fn unfinished(host: &Host) -> Result<Vec<HomeId>, Error> {
     let left: BTreeSet<HomeId> = host.people.left_homes().await.map_err(told)?.into_iter().collect();
     // Those that another process erased: what this one keeps of them in memory goes as well.
-    left.iter().for_each(|home| host.rooms.forget(*home));
+    left.iter().for_each(|home| {
+        host.rooms.forget(*home);
+        host.desks.forget(*home);
+    });
     Ok(host.server.homes().await?.into_iter().filter(|home| left.contains(home)).collect())
 }
 

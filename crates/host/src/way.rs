@@ -32,7 +32,7 @@ pub async fn home(State(host): State<Arc<Host>>, mut request: Request) -> Result
     };
     let named = home_in(request.uri()).filter(|id| homes.contains(id));
     let home = match animal_in(request.uri().path()) {
-        Some(animal) => home_of(&host, animal, first, &homes).await?,
+        Some(animal) => home_of(&host, animal, named.unwrap_or(first), &homes).await?,
         None => named.unwrap_or(first),
     };
     // The rooms are a house of their own: an address matched on the way would be put before theirs.

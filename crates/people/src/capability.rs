@@ -102,6 +102,8 @@ capabilities! {
     Leave => "leave" in Home fresh yes;
     /// See which homes share with the club, and who belongs to it
     SeeClub => "see_club" in Club;
+    /// The coach's own desk: homes that share figures, sorted by who needs a coach first
+    SeeDesk => "see_desk" in Club;
     /// Invite to the club, change and end roles in it
     ManageClub => "manage_club" in Club fresh yes;
     /// Open homes and clubs on the server; invite their first keepers

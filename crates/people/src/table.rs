@@ -27,29 +27,29 @@ pub const fn grant(role: Role, capability: Capability) -> Grant {
             C::SeeToday | C::SeeRules | C::SeeFigures | C::SeeLog | C::HearSnippets | C::SeeOwnScores | C::Record
             | C::RecordForOthers | C::MendOwn | C::Mend | C::ChangeCards | C::Plan | C::Agree | C::SettleHome | C::Import
             | C::Export | C::SeePeople | C::ManagePeople | C::Consent | C::TakeBack | C::Leave => Grant::Yes,
-            C::Advise | C::SeeClub | C::ManageClub | C::Host | C::SeeServer | C::ManageServer => Grant::No,
+            C::Advise | C::SeeClub | C::SeeDesk | C::ManageClub | C::Host | C::SeeServer | C::ManageServer => Grant::No,
         },
         Role::Member => match capability {
             C::SeeToday | C::SeeRules | C::SeeFigures | C::SeeLog | C::HearSnippets | C::SeeOwnScores | C::Record
             | C::RecordForOthers | C::MendOwn | C::Mend | C::ChangeCards | C::Plan | C::Agree | C::SeePeople => Grant::Yes,
-            C::Advise | C::SettleHome | C::Import | C::Export | C::ManagePeople | C::Consent | C::TakeBack | C::Leave | C::SeeClub | C::ManageClub
+            C::Advise | C::SettleHome | C::Import | C::Export | C::ManagePeople | C::Consent | C::TakeBack | C::Leave | C::SeeClub | C::SeeDesk | C::ManageClub
             | C::Host | C::SeeServer | C::ManageServer => Grant::No,
         },
         Role::Sitter => match capability {
             C::SeeToday | C::SeeRules | C::SeeOwnScores | C::Record | C::MendOwn => Grant::OnDays,
             C::SeeFigures | C::SeeLog | C::HearSnippets | C::RecordForOthers | C::Mend | C::ChangeCards
             | C::Plan | C::Advise | C::Agree | C::SettleHome | C::Import | C::Export | C::SeePeople | C::ManagePeople
-            | C::Consent | C::TakeBack | C::Leave | C::SeeClub | C::ManageClub | C::Host | C::SeeServer | C::ManageServer => Grant::No,
+            | C::Consent | C::TakeBack | C::Leave | C::SeeClub | C::SeeDesk | C::ManageClub | C::Host | C::SeeServer | C::ManageServer => Grant::No,
         },
         Role::Observer => match capability {
             C::SeeOwnScores | C::Record | C::MendOwn => Grant::Yes,
             C::SeeToday | C::SeeRules | C::SeeFigures | C::SeeLog | C::HearSnippets | C::RecordForOthers | C::Mend
             | C::ChangeCards | C::Plan | C::Advise | C::Agree | C::SettleHome | C::Import | C::Export | C::SeePeople
-            | C::ManagePeople | C::Consent | C::TakeBack | C::Leave | C::SeeClub | C::ManageClub | C::Host | C::SeeServer | C::ManageServer => Grant::No,
+            | C::ManagePeople | C::Consent | C::TakeBack | C::Leave | C::SeeClub | C::SeeDesk | C::ManageClub | C::Host | C::SeeServer | C::ManageServer => Grant::No,
         },
         Role::Coach => match capability {
             C::SeeToday | C::SeeFigures | C::SeeLog | C::HearSnippets | C::Advise => Grant::WithConsent,
-            C::SeeClub => Grant::Yes,
+            C::SeeClub | C::SeeDesk => Grant::Yes,
             C::SeeRules | C::SeeOwnScores | C::Record | C::RecordForOthers | C::MendOwn | C::Mend | C::ChangeCards
             | C::Plan | C::Agree | C::SettleHome | C::Import | C::Export | C::SeePeople | C::ManagePeople | C::Consent
             | C::TakeBack | C::Leave | C::ManageClub | C::Host | C::SeeServer | C::ManageServer => Grant::No,
@@ -58,13 +58,13 @@ pub const fn grant(role: Role, capability: Capability) -> Grant {
             C::SeeClub | C::ManageClub => Grant::Yes,
             C::SeeToday | C::SeeRules | C::SeeFigures | C::SeeLog | C::HearSnippets | C::SeeOwnScores | C::Record
             | C::RecordForOthers | C::MendOwn | C::Mend | C::ChangeCards | C::Plan | C::Advise | C::Agree | C::SettleHome
-            | C::Import | C::Export | C::SeePeople | C::ManagePeople | C::Consent | C::TakeBack | C::Leave | C::Host | C::SeeServer | C::ManageServer => Grant::No,
+            | C::Import | C::Export | C::SeePeople | C::ManagePeople | C::Consent | C::TakeBack | C::Leave | C::SeeDesk | C::Host | C::SeeServer | C::ManageServer => Grant::No,
         },
         Role::ServerKeeper => match capability {
             C::Host | C::SeeServer | C::ManageServer => Grant::Yes,
             C::SeeToday | C::SeeRules | C::SeeFigures | C::SeeLog | C::HearSnippets | C::SeeOwnScores | C::Record
             | C::RecordForOthers | C::MendOwn | C::Mend | C::ChangeCards | C::Plan | C::Advise | C::Agree | C::SettleHome
-            | C::Import | C::Export | C::SeePeople | C::ManagePeople | C::Consent | C::TakeBack | C::Leave | C::SeeClub | C::ManageClub => Grant::No,
+            | C::Import | C::Export | C::SeePeople | C::ManagePeople | C::Consent | C::TakeBack | C::Leave | C::SeeClub | C::SeeDesk | C::ManageClub => Grant::No,
         },
     }
 }

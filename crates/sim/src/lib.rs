@@ -41,5 +41,7 @@ pub use run::{Simulated, Simulation, simulate};
 pub use samples::samples;
 pub use scale::scale;
 pub use stuck::{any_home, plain_home, stuck, stuck_home};
-pub use troubled::{Keeps, Trouble, Troubled, TroubledHome, troubled_club, troubled_home, troubled_one};
+pub use troubled::{
+    Keeps, Trouble, Troubled, TroubledHome, troubled_called, troubled_club, troubled_home, troubled_one,
+};
 pub use truth::*;

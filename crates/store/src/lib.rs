@@ -36,6 +36,7 @@ pub use exchange::{
 };
 pub use held::HeldFile;
 pub use incoming::{NotRead, read_event};
+pub use postgres::digest::{Digest, Grown};
 pub use postgres::server::{Database, Server};
 pub use shares::{Others, Share, Shares};
 pub use snapshot::WORTH_A_SNAPSHOT;

@@ -7,8 +7,11 @@ mod common;
 
 use cluster::Cluster;
 use common::{at, event, home_card, press};
-use sayso_model::{Body, Event, HomeId};
-use sayso_store::{Appended, ClipHash, Database, Format, ImportOptions, Others, Revision, Server, StoreError};
+use sayso_model::consents::consents;
+use sayso_model::{
+    Body, ClubId, Coach, Consent, ConsentGiven, ConsentTakenBack, Event, HomeId, Kind, Sign, Story, Withdrawal,
+};
+use sayso_store::{Appended, ClipHash, Database, Digest, Format, ImportOptions, Others, Revision, Server, StoreError};
 use sqlx::{AssertSqlSafe, Connection, PgConnection};
 use std::collections::BTreeSet;
 use std::sync::LazyLock;
@@ -139,6 +142,64 @@ async fn the_database_itself_keeps_homes_apart_and_the_log_as_it_is() {
     assert_eq!(store.append(vec![of(a, 3, press(3))]).await.unwrap(), [Appended::New]);
 }
 
+fn digest(home: HomeId, form: i32, at: i64) -> Digest {
+    Digest { home, form, at: Revision(at), bytes: format!("{form} {at}").into_bytes() }
+}
+
+#[tokio::test]
+async fn what_is_kept_of_homes_is_told_with_how_far_each_has_grown() {
+    let (server, other) = (open().await, open().await);
+    let (a, b, nowhere) = (some_home(), some_home(), some_home());
+    let store = server.found(a).await.unwrap();
+    store.append(vec![of(a, 1, press(1)), of(a, 2, press(2))]).await.unwrap();
+    server.found(b).await.unwrap();
+    let both = [a, b, nowhere];
+    let told = async || {
+        let all = other.grown(&both).await.unwrap().into_iter();
+        all.map(|g| (g.home, g.last.0, g.kept, g.signs)).collect::<Vec<_>>()
+    };
+    assert_eq!(told().await, [(a, 2, None, false), (b, 0, None, false)]);
+    server.keep(&digest(a, 1, 2)).await.unwrap();
+    // Whoever read less puts nothing in its place; another form, and as much or more, does.
+    other.keep(&digest(a, 1, 1)).await.unwrap();
+    assert_eq!(other.digests(&both).await.unwrap(), [digest(a, 1, 2)]);
+    other.keep(&digest(a, 2, 1)).await.unwrap();
+    assert_eq!(told().await, [(a, 2, Some((2, Revision(1))), false), (b, 0, None, false)]);
+    let sign: Sign =
+        serde_json::from_value(serde_json::json!({"sign": "growl", "level": "strong", "when": "after"})).unwrap();
+    store.append(vec![of(a, 3, sign)]).await.unwrap();
+    assert_eq!(told().await[0], (a, 3, Some((2, Revision(1))), true), "a sign is among what came since");
+    server.keep(&digest(a, 2, 3)).await.unwrap();
+    assert_eq!(told().await[0], (a, 3, Some((2, Revision(3))), false));
+    assert!(matches!(server.keep(&digest(nowhere, 1, 1)).await, Err(StoreError::NoSuchHome(_))));
+}
+
+#[tokio::test]
+async fn consents_of_many_homes_are_told_as_each_story_tells_them() {
+    let server = open().await;
+    let (a, b) = (some_home(), some_home());
+    let to = Coach::Club { club: ClubId(Uuid::now_v7()) };
+    let given = |home, n, consent| of(home, n, ConsentGiven { consent, words_version: Consent::WORDS });
+    let figures = given(a, 11, Consent::CoachFigures { to });
+    let log = given(a, 12, Consent::CoachLog { to });
+    let norms = given(a, 13, Consent::Norms);
+    let back = ConsentTakenBack { consent: Consent::CoachLog { to }, given: log.id };
+    let amended = of(a, 15, Withdrawal { of: norms.id, because: None });
+    let all = vec![of(a, 1, press(1)), figures.clone(), log, norms, of(a, 14, back), amended];
+    server.found(a).await.unwrap().append(all).await.unwrap();
+    server.found(b).await.unwrap().append(vec![of(b, 1, press(1)), of(b, 2, press(2))]).await.unwrap();
+    let now = at("2027-01-01T00:00:00Z");
+    let mut found = server.consents(&[a, b, some_home()]).await.unwrap();
+    assert_eq!(found.keys().collect::<Vec<_>>(), [&a], "others gave none");
+    let events = found.remove(&a).unwrap();
+    assert_eq!(events.len(), 5, "all that decides, and nothing else");
+    let told = consents(&Story::from_events(events), now);
+    assert_eq!(told, consents(&*server.home(a).story(a).await.unwrap(), now));
+    assert_eq!(told.open().map(|(c, _)| c).collect::<Vec<_>>(), [Consent::CoachFigures { to }]);
+    assert_eq!((Kind::ConsentGiven.name(), Kind::ConsentTakenBack.name()), ("consent_given", "consent_taken_back"));
+    assert_eq!(Kind::Sign.name(), "sign");
+}
+
 #[tokio::test]
 async fn an_erased_home_is_gone_and_nothing_of_it_comes_back() {
     let (server, other) = (open().await, open().await);
@@ -154,16 +215,19 @@ async fn an_erased_home_is_gone_and_nothing_of_it_comes_back() {
     assert_eq!(other.home(leaves).story(leaves).await.unwrap().ledger().len(), 401);
     let kept = server.found(stays).await.unwrap();
     kept.append(vec![of(stays, 1, press(1))]).await.unwrap();
+    server.keep(&digest(leaves, 1, 401)).await.unwrap();
     let mut root = raw("postgres", "postgres").await;
     let rows = |table: &str| format!("SELECT count(*) FROM sayso.{table} WHERE home = '{leaves}'");
     assert_eq!(count(&mut root, &rows("snapshot")).await, 1);
     let before = other.story_bytes();
 
     server.erase(leaves).await.unwrap();
-    for table in ["event", "blob", "snapshot"] {
+    for table in ["event", "blob", "snapshot", "digest"] {
         assert_eq!(count(&mut root, &rows(table)).await, 0, "{table}");
     }
     assert!(!server.homes().await.unwrap().contains(&leaves));
+    assert!(matches!(other.keep(&digest(leaves, 1, 401)).await, Err(StoreError::HomeLeft(_))), "not even by another");
+    assert_eq!(server.grown(&[leaves]).await.unwrap(), []);
     // The other program is told, and lets the story go without being asked.
     while other.story_bytes() >= before {
         tokio::time::sleep(Duration::from_millis(5)).await;

@@ -231,13 +231,23 @@ pub fn bare(locale: &Locale, title: &str, body: Markup) -> Markup {
 /// The same with ES modules.
 #[must_use]
 pub fn bare_with(locale: &Locale, title: &str, modules: &[&str], body: Markup) -> Markup {
+    framed(locale, title, modules, "narrow", body)
+}
+
+/// The same for a page that is about many homes: as wide as the screen has use for.
+#[must_use]
+pub fn wide_with(locale: &Locale, title: &str, modules: &[&str], body: Markup) -> Markup {
+    framed(locale, title, modules, "whole", body)
+}
+
+fn framed(locale: &Locale, title: &str, modules: &[&str], width: &str, body: Markup) -> Markup {
     document(
         locale,
         title,
         modules,
         html! {
             header.top { a.brand href="/" { (NAME) } }
-            main #main .narrow { h1 { (title) } (body) }
+            main #main .(width) { h1 { (title) } (body) }
         },
     )
 }
@@ -335,11 +345,15 @@ fn sharing(page: &Page) -> Markup {
 
 /// The way to what coach and home agreed on: where there is a coach, or was one.
 fn talk(page: &Page) -> Markup {
+    let coaches = page.leave.is_some() && page.may(Capability::Advise);
     let talks = match &page.leave {
         Some(_) => page.may(Capability::Agree) || page.may(Capability::Advise),
         None => page.story.as_recorded(Kind::Proposal).next().is_some(),
     };
-    html! { @if talks { li { a href=(page.of_home("/talk")) { (say!(&page.locale, talk::title)) } } } }
+    html! {
+        @if talks { li { a href=(page.of_home("/talk")) { (say!(&page.locale, talk::title)) } } }
+        @if coaches { li { a href="/desk" { (say!(&page.locale, frame::desk)) } } }
+    }
 }
 
 /// Below every page on a server of many homes, where it moves nothing: who can see this, the account, the way out.

@@ -21,7 +21,7 @@ pub struct Version;
 
 impl Version {
     /// The number of this form.
-    pub const NUMBER: u16 = 1;
+    pub const NUMBER: u16 = 2;
 }
 
 /// A line of another form.
@@ -174,6 +174,8 @@ pub struct WordLine {
     pub looked: usize,
     /// Day from which it was shown enough to be invited, where it is not invited yet and the figures point to it.
     pub ready_since: Option<Day>,
+    /// Own presses in each of the line's weeks, oldest first.
+    pub weeks: [usize; WEEKS],
 }
 
 /// A planned check.

@@ -3,7 +3,7 @@
 //! The cause is that of the word's step ([`crate::steps`]), in its order of precedence. A desk names it only where the records
 //! that the cause is about were kept: a showing that nobody wrote down is no showing too few.
 
-use super::line::{Held, Logging, WordLine, tidied, tidy};
+use super::line::{Held, Logging, WEEKS, WordLine, tidied, tidy};
 use super::looks::taken_for;
 use crate::advice::{Act, Advice, Because, Sure};
 use crate::case::Case;
@@ -71,7 +71,18 @@ fn one(case: &Case<'_>, logging: &Logging, by_habit: bool, step: &WordStep) -> O
         held,
         looked: if step.closing { 0 } else { CAUSES },
         ready_since: ready_since(step, sums),
+        weeks: weeks(case, sums),
     })
+}
+
+/// Own presses of each week.
+fn weeks(case: &Case<'_>, sums: &WordSums) -> [usize; WEEKS] {
+    let (mut weeks, today) = ([0; WEEKS], case.now().day(case.zone()));
+    for (day, presses) in &sums.own_by_day {
+        let ago = usize::try_from(today.days_since(*day)).ok().map(|days| days / 7).filter(|ago| *ago < WEEKS);
+        ago.and_then(|ago| weeks.get_mut(WEEKS - 1 - ago)).into_iter().for_each(|week| *week += *presses);
+    }
+    weeks
 }
 
 /// The first own press that was no likely accident.

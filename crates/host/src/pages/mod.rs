@@ -2,6 +2,7 @@
 
 mod account;
 mod club;
+pub(crate) mod desk;
 mod homes;
 mod invited;
 mod join;
@@ -25,4 +26,5 @@ pub fn router() -> Router<Arc<Host>> {
         .merge(sharing::router())
         .merge(server::router())
         .merge(club::router())
+        .merge(desk::router())
 }

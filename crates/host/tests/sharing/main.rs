@@ -4,6 +4,7 @@
 #[path = "../../../../tests/postgres/cluster.rs"]
 mod cluster;
 mod consent;
+mod desk;
 mod empty;
 mod files;
 #[path = "../../../../tests/postgres/fresh.rs"]

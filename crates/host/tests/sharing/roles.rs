@@ -57,7 +57,7 @@ async fn each_role_sees_its_own_pages_and_no_door_that_is_closed_to_it() {
     offered(&house, &observer, "board", &["board", "learn", "sharing"]).await;
     let (club, _, coach) = house.club().await;
     house.post(&house.keeper, "/sharing/consent", &house.consent("coach_figures", club)).await;
-    let coachs = ["today", "likes", "words", "evidence", "days", "sheets", "learn", "talk", "sharing"];
+    let coachs = ["today", "likes", "words", "evidence", "days", "sheets", "learn", "talk", "desk", "sharing"];
     offered(&house, &coach, "today", &coachs).await;
     for closed in [&sitter, &observer, &coach] {
         // What is theirs to know, and nobody's name.

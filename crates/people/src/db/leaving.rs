@@ -7,7 +7,8 @@ use crate::may::{Allowed, Denied};
 use sayso_model::Moment;
 
 impl People {
-    /// Marks a home as left and erases its memberships, invitations, witnessed consents and looks, in one step. Its log and sounds
+    /// Marks a home as left and erases its memberships, invitations, witnessed consents, looks and what coaches
+    /// keep about it, in one step. Its log and sounds
     /// are erased by who keeps those, after this: from here on nobody is let in to write any more.
     ///
     /// # Errors
@@ -38,6 +39,9 @@ impl People {
             "DELETE FROM people.rescue WHERE home = $1",
             "DELETE FROM people.witness WHERE home = $1",
             "DELETE FROM people.look WHERE home = $1",
+            "DELETE FROM people.aside WHERE home = $1",
+            "DELETE FROM people.mark WHERE home = $1",
+            "DELETE FROM people.spoken WHERE home = $1",
         ] {
             sqlx::query(erase).bind(home.0).execute(&mut *tx).await?;
         }

@@ -7,6 +7,7 @@ use sayso_model::{AccountId, HomeId, Label, Moment};
 use sqlx::Row;
 
 const HOUR_MS: i64 = 3_600_000;
+const DAY_MS: i64 = 24 * HOUR_MS;
 
 /// Looks of someone at one thing within an hour.
 #[derive(Clone, PartialEq, Eq, Debug)]
@@ -40,6 +41,36 @@ impl People {
         .bind(leave.account.0)
         .bind(leave.capability.name())
         .bind(now.millis().div_euclid(HOUR_MS))
+        .bind(now.millis())
+        .bind(page)
+        .execute(&self.pool)
+        .await?;
+        Ok(())
+    }
+
+    /// Notes that many homes were looked at beside each other on a page: once a day (of UTC) and home, however often it is opened,
+    /// so that a desk of many homes does not flood them. Roles whose looks are not noted are passed over.
+    ///
+    /// # Errors
+    /// Where the database fails.
+    pub async fn looked_at_each<'a>(
+        &self,
+        leaves: impl IntoIterator<Item = &'a Allowed>,
+        page: &str,
+        now: Moment,
+    ) -> Result<(), Error> {
+        let noted = leaves.into_iter().filter(|leave| leave.capability.looks() && leave.role.looks_are_noted());
+        let rows: Vec<_> = noted.filter_map(|leave| Some((leave.scope.home()?, leave))).collect();
+        let Some((_, first)) = rows.first() else { return Ok(()) };
+        let homes: Vec<_> = rows.iter().filter(|(_, l)| l.account == first.account).map(|(home, _)| home.0).collect();
+        sqlx::query(
+            "INSERT INTO people.look (home, account, capability, hour, first_at, last_at, times, page)
+             SELECT home, $2, $3, $4, $5, $5, 1, $6 FROM unnest($1::uuid[]) AS home ON CONFLICT DO NOTHING",
+        )
+        .bind(homes)
+        .bind(first.account.0)
+        .bind(first.capability.name())
+        .bind(now.millis().div_euclid(DAY_MS) * (DAY_MS / HOUR_MS))
         .bind(now.millis())
         .bind(page)
         .execute(&self.pool)

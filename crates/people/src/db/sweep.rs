@@ -24,9 +24,21 @@ impl People {
             ("DELETE FROM people.invitation WHERE LEAST(expires_at, used_at, ended_at) < $1", past(KEPT_DAYS)),
             ("DELETE FROM people.session WHERE LEAST(expires_at, ended_at) < $1", past(KEPT_DAYS)),
             ("DELETE FROM people.session WHERE seen_at < $1", idle),
+            ("DELETE FROM people.aside WHERE until < $1", now.millis()),
             ("DELETE FROM people.look WHERE last_at < $1", past(f64::from(self.lifetimes.looks_days))),
         ] {
             deleted += sqlx::query(sql).bind(before).execute(&self.pool).await?.rows_affected();
+        }
+        // What a coach kept about a home that shares nothing any more.
+        for sql in [
+            "DELETE FROM people.spoken k WHERE NOT EXISTS
+                 (SELECT 1 FROM people.witness w WHERE w.home = k.home AND w.ended_at IS NULL)",
+            "DELETE FROM people.aside k WHERE NOT EXISTS
+                 (SELECT 1 FROM people.witness w WHERE w.home = k.home AND w.ended_at IS NULL)",
+            "DELETE FROM people.mark k WHERE NOT EXISTS
+                 (SELECT 1 FROM people.witness w WHERE w.home = k.home AND w.ended_at IS NULL)",
+        ] {
+            deleted += sqlx::query(sql).execute(&self.pool).await?.rows_affected();
         }
         Ok(deleted)
     }

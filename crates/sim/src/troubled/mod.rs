@@ -47,7 +47,21 @@ pub fn troubled_club(seed: u64, homes: u32, end: Moment) -> Vec<TroubledHome> {
 /// One home of [`troubled_club`].
 #[must_use]
 pub fn troubled_one(seed: u64, number: u32, end: Moment) -> TroubledHome {
-    let (is, home) = troubled_home(seed, number);
+    lived(seed, number, troubled_home(seed, number), end)
+}
+
+/// The same with another name of the home and of its animal, to stand among homes of which no two are called alike.
+#[must_use]
+pub fn troubled_called(seed: u64, number: u32, end: Moment, name: Label, animal: Label) -> TroubledHome {
+    let (is, mut home) = troubled_home(seed, number);
+    home.name = name;
+    if let Some(first) = home.animals.first_mut() {
+        first.name = animal;
+    }
+    lived(seed, number, (is, home), end)
+}
+
+fn lived(seed: u64, number: u32, (is, home): (Troubled, Home), end: Moment) -> TroubledHome {
     let run = Simulation::unchecked(&home, own_seed(seed, number), end).run();
     let mut c = Chance::new(own_seed(seed, number), 83);
     TroubledHome { run: written::as_kept(run, &is, end, &mut c), is }

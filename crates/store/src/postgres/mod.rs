@@ -2,6 +2,7 @@
 
 mod append;
 mod blobs;
+pub(crate) mod digest;
 mod erased;
 mod faults;
 pub(crate) mod home;

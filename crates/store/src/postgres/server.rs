@@ -110,7 +110,11 @@ impl Server {
         Store::on(Log::Home(Arc::new(self.log(home))), Arc::clone(&self.stories))
     }
 
-    fn log(&self, home: HomeId) -> HomeLog {
+    pub(crate) const fn pool(&self) -> &PgPool {
+        &self.pool
+    }
+
+    pub(crate) fn log(&self, home: HomeId) -> HomeLog {
         HomeLog { home, pool: self.pool.clone() }
     }
 

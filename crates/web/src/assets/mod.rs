@@ -52,6 +52,7 @@ static FILES: &[Asset] = &[
     ("client/say.js", JS, include_str!("../client/say.js")),
     ("client/day.js", JS, include_str!("../client/day.js")),
     ("client/copy.js", JS, include_str!("../client/copy.js")),
+    ("client/desk.js", JS, include_str!("../client/desk.js")),
     ("client/db.js", JS, include_str!("../client/db.js")),
     ("client/draw.js", JS, include_str!("../client/draw.js")),
     ("client/dom.js", JS, include_str!("../client/dom.js")),

@@ -7,6 +7,7 @@ club-purpose = { $purpose ->
    *[other] Töne von Drücken
 }
 club-open = Öffnen
+club-to-desk = Dein Pult öffnen
 club-link = Für Haushalte
 club-link-what = Gib diesen Link jemandem, der ein Zuhause verwaltet. Er ist kein Geheimnis und öffnet nichts: Gefragt wird Zweck für Zweck, was jeder Coach des Clubs sehen darf.
 club-own-link-what = Dieser fragt nur für dich:

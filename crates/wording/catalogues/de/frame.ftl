@@ -8,6 +8,7 @@ frame-log = Protokoll
 frame-people = Menschen
 frame-sheets = Blätter
 frame-learn = Lernen
+frame-desk = Pult
 frame-more = Mehr
 frame-pages = Seiten
 frame-to-content = Zum Inhalt

@@ -158,6 +158,7 @@ sharing-seen-by-home = Was du hier schreibst, sehen alle, die das Zuhause verwal
 sharing-looks-of-you = Deine Blicke werden für die notiert, die das Zuhause verwalten: welche Seite und wann. Sie sehen deinen Namen.
 sharing-account-seen = Deinen Namen sehen die Zuhause und Clubs, in denen du eine Rolle hast. Deine E-Mail-Adresse, Passkeys und Sitzungen stehen nur auf der Seite deines Kontos.
 sharing-page = { $page ->
+    [desk] das Pult, neben anderen
     [today] Heute
     [board] das Brett
     [likes] Vorlieben

@@ -8,6 +8,7 @@ club-purpose = { $purpose ->
    *[other] sounds of presses
 }
 club-open = Open
+club-to-desk = Open your desk
 club-link = For households
 club-link-what = Give this link to a keeper of a home. It is no secret and opens nothing: the keeper is asked, purpose by purpose, what every coach of the club may see.
 club-own-link-what = This one asks for you alone:

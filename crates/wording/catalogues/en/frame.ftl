@@ -8,6 +8,7 @@ frame-log = Log
 frame-people = People
 frame-sheets = Sheets
 frame-learn = Learn
+frame-desk = Desk
 frame-more = More
 frame-pages = Pages
 frame-to-content = To the content

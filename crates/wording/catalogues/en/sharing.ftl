@@ -159,6 +159,7 @@ sharing-seen-by-home = What you write here is seen by the keepers and members of
 sharing-looks-of-you = Your looks are noted for the keepers of the home: which page and when. They see your name.
 sharing-account-seen = Your name is seen by the homes and clubs you have a role in. Your e-mail address, passkeys and sessions stand on your account page alone.
 sharing-page = { $page ->
+    [desk] the desk, beside other homes
     [today] Today
     [board] the Board
     [likes] Likes

@@ -7,6 +7,7 @@ club-purpose = { $purpose ->
    *[other] sonidos de pulsaciones
 }
 club-open = Abrir
+club-to-desk = Abrir tu mesa
 club-link = Para los hogares
 club-link-what = Da este enlace a quien lleva un hogar. No es secreto y no abre nada: se le pregunta, fin por fin, qué puede ver cada coach del club.
 club-own-link-what = Este pregunta solo por ti:

@@ -8,6 +8,7 @@ frame-log = Registro
 frame-people = Personas
 frame-sheets = Hojas
 frame-learn = Aprender
+frame-desk = Mesa
 frame-more = Más
 frame-pages = Páginas
 frame-to-content = Al contenido

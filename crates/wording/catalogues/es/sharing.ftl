@@ -158,6 +158,7 @@ sharing-seen-by-home = Lo que escribes aquí lo ven quienes llevan este hogar y 
 sharing-looks-of-you = Tus miradas se anotan para quienes llevan el hogar: qué página y cuándo. Ven tu nombre.
 sharing-account-seen = Tu nombre lo ven los hogares y clubes donde tienes un papel. Tu correo, tus llaves de acceso y tus sesiones solo están en la página de tu cuenta.
 sharing-page = { $page ->
+    [desk] la mesa, junto a otros hogares
     [today] Hoy
     [board] el Tablero
     [likes] Gustos

@@ -7,6 +7,7 @@ club-purpose = { $purpose ->
    *[other] les sons des appuis
 }
 club-open = Ouvrir
+club-to-desk = Ouvrir ton bureau
 club-link = Pour les foyers
 club-link-what = Donne ce lien à qui tient un foyer. Il n’est pas secret et n’ouvre rien : on lui demande, but par but, ce que chaque coach du club peut voir.
 club-own-link-what = Celui-ci demande pour toi, et personne d’autre :

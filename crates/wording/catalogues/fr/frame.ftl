@@ -8,6 +8,7 @@ frame-log = Journal
 frame-people = Personnes
 frame-sheets = Fiches
 frame-learn = Apprendre
+frame-desk = Bureau
 frame-more = Plus
 frame-pages = Pages
 frame-to-content = Aller au contenu

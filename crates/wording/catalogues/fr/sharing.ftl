@@ -158,6 +158,7 @@ sharing-seen-by-home = Ce que tu écris ici est vu par celles et ceux qui tienne
 sharing-looks-of-you = Tes regards sont notés pour qui tient le foyer : quelle page et quand. On y voit ton nom.
 sharing-account-seen = Ton nom est vu par les foyers et clubs où tu as un rôle. Ton adresse, tes clés d’accès et tes sessions ne sont que sur la page de ton compte.
 sharing-page = { $page ->
+    [desk] le bureau, à côté d’autres foyers
     [today] Aujourd’hui
     [board] le Tableau
     [likes] Préférences

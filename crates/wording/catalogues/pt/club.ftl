@@ -7,6 +7,7 @@ club-purpose = { $purpose ->
    *[other] sons dos apertos
 }
 club-open = Abrir
+club-to-desk = Abrir sua mesa
 club-link = Para as casas
 club-link-what = Dê este link a quem cuida de uma casa. Não é segredo e não abre nada: a pessoa é perguntada, finalidade por finalidade, o que cada coach do clube pode ver.
 club-own-link-what = Este pergunta só por você:

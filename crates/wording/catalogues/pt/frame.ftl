@@ -8,6 +8,7 @@ frame-log = Registro
 frame-people = Pessoas
 frame-sheets = Folhas
 frame-learn = Aprender
+frame-desk = Mesa
 frame-more = Mais
 frame-pages = Páginas
 frame-to-content = Ir para o conteúdo

@@ -158,6 +158,7 @@ sharing-seen-by-home = O que você escreve aqui é visto por quem cuida desta ca
 sharing-looks-of-you = Os seus olhares são anotados para quem cuida da casa: que página e quando. Veem o seu nome.
 sharing-account-seen = O seu nome é visto pelas casas e clubes em que você tem um papel. O seu e-mail, chaves de acesso e sessões só estão na página da sua conta.
 sharing-page = { $page ->
+    [desk] a mesa, ao lado de outras casas
     [today] Hoje
     [board] o Quadro
     [likes] Gostos

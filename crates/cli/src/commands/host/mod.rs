@@ -9,8 +9,9 @@ use crate::out::{note, tell};
 use club::{Club, Door, Maker, NotMade};
 use sayso_cluster::{Cluster, ClusterError};
 use sayso_host::{HostConfig, HostOpened, Mail, ProviderConfig, links};
-use sayso_model::Label;
+use sayso_model::{Label, Moment};
 use sayso_people::{Lifetimes, People, Role, Secret};
+use sayso_sim::{ClubHome, troubled_called, troubled_home};
 use sayso_store::{Database, Server};
 use sayso_web::connections::Patience;
 use sayso_wording::{Locale, Message, say, words};
@@ -33,6 +34,8 @@ const METRICS_TOKEN: &str = "SAYSO_METRICS_TOKEN";
 
 /// Homes of the demo.
 const HOMES: u32 = 40;
+/// Homes at the beginning that stay without a trouble: those that have people in the demo.
+const UNTROUBLED: usize = 4;
 /// Homes between two lines that say how far it is.
 const TOLD_EVERY: usize = 10;
 /// Links of the demo hold for a week, as its invitations would.
@@ -155,7 +158,7 @@ fn free_port() -> std::io::Result<u16> {
 async fn fill(l: &Locale, database: &Database, seed: u64) -> Result<Club, CliError> {
     let now = now();
     note!(l, command_host::simulating, n = HOMES);
-    let homes = spawn_blocking(move || sayso_sim::club(seed, HOMES, now)).await.map_err(CliError::below)?;
+    let homes = spawn_blocking(move || invented(seed, now)).await.map_err(CliError::below)?;
     let server = Server::open(database).await?;
     let lifetimes = Lifetimes { link_s: LINKS_S, most_from_one: u32::MAX, ..Lifetimes::default() };
     let people = People::at(&database.address, lifetimes, 2).await.map_err(NotMade::People)?;
@@ -170,6 +173,18 @@ async fn fill(l: &Locale, database: &Database, seed: u64) -> Result<Club, CliErr
     people.close().await;
     note!(l, command_host::invented, homes = club.homes, events = club.events);
     Ok(club)
+}
+
+/// A club in which some homes have a trouble: those of the second and last of four, which share figures with the coach.
+fn invented(seed: u64, now: Moment) -> Vec<ClubHome> {
+    let mut homes = sayso_sim::club(seed, HOMES, now);
+    let mut numbers = (0_u32..).filter(|number| !troubled_home(seed, *number).0.troubles.is_empty());
+    for home in homes.iter_mut().skip(UNTROUBLED).skip(1).step_by(2) {
+        let truth = &home.run.truth.home;
+        let Some((number, animal)) = numbers.next().zip(truth.animals.first()) else { break };
+        home.run = troubled_called(seed, number, now, truth.name.clone(), animal.name.clone()).run;
+    }
+    homes
 }
 
 fn doors(l: &Locale, url: &Url, club: &Club) {

@@ -45,6 +45,7 @@ pub fn view(asker: &Asker, seen: &Seen) -> Markup {
         html! {
             section #homes {
                 h2 { (say!(l, club::homes)) }
+                @if seen.coaches { p { a.button href="/desk" data-test="to-desk" { (say!(l, club::to_desk)) } } }
                 p.quiet { (say!(l, club::homes_how)) }
                 @if seen.homes.is_empty() { p data-test="no-homes" { (say!(l, club::no_homes)) } }
                 ul.plain { @for one in &seen.homes {

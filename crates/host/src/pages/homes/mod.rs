@@ -15,7 +15,7 @@ use axum::response::{IntoResponse, Redirect, Response};
 use axum::routing::{get, post};
 use choice::choices;
 use maud::Markup;
-use sayso_people::{MembershipId, Scope};
+use sayso_people::{MembershipId, Role, Scope};
 use sayso_web::Error;
 use sayso_web::pages::homes::remembering;
 use sayso_web::typed::Typed;
@@ -48,8 +48,9 @@ async fn show(asker: Asker, Query(looked): Query<Looked>) -> Result<Markup, Erro
         }
     }
     let keeps_server = who.memberships.iter().any(|m| m.part.scope() == Scope::Server);
+    let coaches = who.memberships.iter().any(|m| m.part.role() == Role::Coach);
     let chosen = way::chosen(&asker.host, &asker.signed, asker.headers()).await?.map(|to| to.home);
-    Ok(view::view(&asker, &all, chosen, &clubs, keeps_server, looked.find.trim()))
+    Ok(view::view(&asker, &all, chosen, &clubs, (keeps_server, coaches), looked.find.trim()))
 }
 
 async fn choose(asker: Asker, typed: Typed) -> Result<Response, Error> {

@@ -15,7 +15,7 @@ pub fn view(
     all: &[Choice],
     chosen: Option<HomeId>,
     clubs: &[(ClubId, Label)],
-    keeps_server: bool,
+    (keeps_server, desk): (bool, bool),
     find: &str,
 ) -> Markup {
     let l = &asker.locale();
@@ -56,6 +56,7 @@ pub fn view(
                     }
                 }
             }
+            @if desk { p { a.button href="/desk" data-test="to-desk" { (say!(l, club::to_desk)) } } }
             @if !clubs.is_empty() {
                 h2 { (say!(l, homes::clubs)) }
                 ul.links { @for (club, name) in clubs { li { a href=(format!("/club/{club}")) { (name.as_str()) } } } }

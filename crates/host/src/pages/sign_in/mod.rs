@@ -9,7 +9,7 @@ use crate::fault::told;
 use crate::host::Host;
 use crate::mailing;
 use crate::noted;
-use crate::onward::Onward;
+use crate::onward::{self, Onward};
 use crate::reader::Reads;
 use crate::signed::{Signed, begun, ending, token};
 use axum::Router;
@@ -21,7 +21,7 @@ use axum::routing::{get, post};
 use maud::Markup;
 use sayso_model::AccountId;
 use sayso_people::db::Linked;
-use sayso_people::{Email, OsSecrets, Secret};
+use sayso_people::{Email, OsSecrets, Secret, Session};
 use sayso_web::Error;
 use sayso_web::device::kind_of;
 use sayso_web::form::Form;
@@ -114,7 +114,7 @@ async fn with_link(
     let secret = Secret::typed(&secret);
     let used = host.people.use_link(&secret, kind_of(&headers), host.now(), &mut OsSecrets).await;
     match noted::sign_in("mailed-link", &from, used) {
-        Ok((_, token)) => Ok(signed_in(&host, &reads, &token, &onward.path()).await?),
+        Ok((session, token)) => Ok(signed_in(&host, &reads, (&session, &token), &onward.path()).await?),
         Err(sayso_people::Error::NotValid) => {
             Ok((StatusCode::NOT_FOUND, view::link_gone(&reads.locale)).into_response())
         }
@@ -134,7 +134,7 @@ async fn with_code(
     let (code, device) = (Secret::typed(typed.text("code")), kind_of(&headers));
     let used = host.people.use_recovery_code(&code, &from, device, host.now(), &mut OsSecrets).await;
     match noted::sign_in("recovery-code", &from, used) {
-        Ok((_, token)) => signed_in(&host, &reads, &token, &to).await,
+        Ok((session, token)) => signed_in(&host, &reads, (&session, &token), &to).await,
         Err(sayso_people::Error::NotValid) => {
             typed.wrong("code", words!(sign_in::wrong_code));
             Ok(again(ways(&host, &reads, &typed, &to)))
@@ -143,9 +143,15 @@ async fn with_code(
     }
 }
 
-async fn signed_in(host: &Host, reads: &Reads, token: &Secret, to: &str) -> Result<Response, Error> {
+async fn signed_in(
+    host: &Host,
+    reads: &Reads,
+    (session, token): (&Session, &Secret),
+    to: &str,
+) -> Result<Response, Error> {
+    let to = onward::signed_in(host, session, to).await?;
     let cookie = begun(host, reads.signed.as_ref(), token).await?;
-    Ok(([(SET_COOKIE, cookie)], Redirect::to(to)).into_response())
+    Ok(([(SET_COOKIE, cookie)], Redirect::to(&to)).into_response())
 }
 
 /// Said by whoever signs out though nothing lets them in again.

@@ -56,7 +56,7 @@ pub async fn answered(
 ) -> Result<Response, Error> {
     let (passkeys, device, now) = (&host.passkeys, kind_of(&headers), host.now());
     let finished = host.people.finish_sign_in(passkeys, ceremony, &answer, device, now, &mut OsSecrets).await;
-    let (_, token) = noted::sign_in("passkey", &from, finished).map_err(told)?;
+    let (session, token) = noted::sign_in("passkey", &from, finished).map_err(told)?;
     let cookie = begun(&host, reads.signed.as_ref(), &token).await?;
-    Ok(([(SET_COOKIE, cookie)], Json(Led::to(to))).into_response())
+    Ok(([(SET_COOKIE, cookie)], Json(Led::signed_in(&host, &session, to).await?)).into_response())
 }

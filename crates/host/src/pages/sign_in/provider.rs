@@ -5,7 +5,7 @@ use crate::door::From;
 use crate::fault::told;
 use crate::host::Host;
 use crate::noted;
-use crate::onward::Onward;
+use crate::onward::{self, Onward};
 use crate::provider::{Named, Provider, ProviderError};
 use crate::reader::Reads;
 use crate::signed::Signed;
@@ -175,7 +175,8 @@ async fn arrived(
             page.headers_mut().append(SET_COOKIE, cookie.parse().map_err(Error::internal)?);
             Ok(page)
         }
-        Ok((_, token)) => {
+        Ok((session, token)) => {
+            let to = &onward::signed_in(host, &session, to).await?;
             let cookie = crate::signed::begun(host, reads.signed.as_ref(), &token).await?;
             let cookies = AppendHeaders([(SET_COOKIE, cookie), (SET_COOKIE, kept(host, "", "", 0.0))]);
             Ok((cookies, Redirect::to(to)).into_response())

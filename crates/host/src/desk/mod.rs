@@ -1,0 +1,11 @@
+//! What the desk knows of each home: lines of its animals, worked out from its story when that grew, and kept beside its log.
+//!
+//! Nothing here asks who may see it: [`crate::pages`] shows nothing of a home whose consent is not open at that moment.
+
+mod going_on;
+mod kept;
+mod lines;
+
+pub use going_on::go_on;
+pub use kept::{FORM, Kept, KeptAnimal};
+pub use lines::{Desks, Found, lines};

@@ -1,0 +1,96 @@
+//! What a desk holds at this moment: homes whose consent to figures is open to this account now, and what is known of each.
+
+use crate::asker::Asker;
+use crate::desk::{Found, KeptAnimal, lines};
+use crate::fault::told;
+use crate::host::Host;
+use sayso_advisor::desk::{Mark, Row, Seen, desk};
+use sayso_model::{AccountId, AnimalId, HomeId, Story};
+use sayso_people::db::Aside;
+use sayso_people::{Allowed, Capability, Who};
+use sayso_web::Error;
+use std::collections::BTreeMap;
+
+/// By what looks at the desk are noted for the keepers of each home.
+const PAGE: &str = "desk";
+
+/// An animal of a home.
+pub type Key = (HomeId, AnimalId);
+
+/// A desk.
+pub struct Opened {
+    /// What is known of the homes that may be seen.
+    pub found: Found,
+    /// Their animals, who needs a coach first in the first place.
+    pub rows: Vec<Row<Key>>,
+    /// What the coach put aside.
+    pub asides: Vec<Aside>,
+}
+
+impl Opened {
+    /// What is known of an animal.
+    pub fn animal(&self, (home, animal): Key) -> Option<&KeptAnimal> {
+        self.found.kept.get(&home)?.animals.get(&animal)
+    }
+
+    /// What its home is called; empty where nothing says so.
+    pub fn home(&self, home: HomeId) -> &str {
+        self.found.kept.get(&home).map_or("", |kept| kept.home.as_str())
+    }
+}
+
+/// Whether an account has a desk with something that may stand on it.
+///
+/// # Errors
+/// Where the database fails.
+pub async fn has_one(host: &Host, account: AccountId) -> Result<bool, Error> {
+    let who = host.people.who(account).await.map_err(told)?;
+    Ok(!host.people.may_share_with(&who).await.map_err(told)?.is_empty())
+}
+
+/// Which of some homes may be seen now, asked of each home's log.
+async fn leaves(asker: &Asker, who: &Who, homes: &[HomeId]) -> Result<BTreeMap<HomeId, Allowed>, Error> {
+    let consents = asker.host.server.consents(homes).await?;
+    let stories = consents.into_iter().map(|(home, events)| (home, Story::from_events(events))).collect();
+    asker.host.people.may_in_each(who, Capability::SeeFigures, &stories, asker.now).await.map_err(told)
+}
+
+/// Leave for one home of a coach, now; none where it is not open to them.
+///
+/// # Errors
+/// Where a database fails.
+pub async fn leave(asker: &Asker, who: &Who, home: HomeId) -> Result<Option<Allowed>, Error> {
+    // A home that shares nothing with the account is not read.
+    if !asker.host.people.may_share_with(who).await.map_err(told)?.contains(&home) {
+        return Ok(None);
+    }
+    Ok(leaves(asker, who, &[home]).await?.remove(&home))
+}
+
+/// The whole desk. Each home on it is looked at by that.
+///
+/// # Errors
+/// Where a database fails.
+pub async fn open(asker: &Asker, who: &Who) -> Result<Opened, Error> {
+    let (host, now) = (&asker.host, asker.now);
+    let homes = host.people.may_share_with(who).await.map_err(told)?;
+    let leaves = leaves(asker, who, &homes).await?;
+    let allowed: Vec<HomeId> = leaves.keys().copied().collect();
+    let found = lines(host, &allowed).await?;
+    let seen = leaves.iter().filter(|(home, _)| found.kept.contains_key(home)).map(|(_, leave)| leave);
+    host.people.looked_at_each(seen, PAGE, now).await.map_err(told)?;
+    let asides = host.people.asides(who.account, now).await.map_err(told)?;
+    let mut put = Seen::default();
+    for aside in &asides {
+        // By a mark that this version does not know nothing is put aside.
+        if let Ok(mark) = serde_json::from_str::<Mark>(&aside.need) {
+            put.put_aside(aside.animal, mark, aside.at);
+        }
+    }
+    let all = found
+        .kept
+        .iter()
+        .flat_map(|(home, kept)| kept.animals.iter().map(move |(animal, kept)| ((*home, *animal), &kept.line)));
+    let rows = desk(all, now, &put);
+    Ok(Opened { found, rows, asides })
+}

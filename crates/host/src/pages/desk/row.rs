@@ -1,0 +1,231 @@
+//! One animal of a desk: its first need with what it rests on, small figures, and what one tap does.
+
+use crate::desk::KeptAnimal;
+use crate::pages::desk::act::DAYS;
+use crate::pages::desk::asked::{Asked, FIELDS};
+use crate::pages::desk::open::Key;
+use maud::{Markup, html};
+use sayso_advisor::desk::{About, Line, Need, WEEKS};
+use sayso_model::{Day, Label, Moment, WordId};
+use sayso_web::chart::spark;
+use sayso_wording::advice::sure;
+use sayso_wording::desk::{Names, aside, need as told_need, until, why};
+use sayso_wording::{Locale, say};
+
+/// Words whose presses are drawn beside the rest; more stand on the animal's own pages.
+const WORDS: usize = 6;
+
+/// What a row is made of.
+pub struct Of<'a> {
+    /// How the coach reads.
+    pub l: &'a Locale,
+    /// The time of the request.
+    pub now: Moment,
+    /// What is shown of the desk.
+    pub asked: &'a Asked,
+    /// The animal.
+    pub key: Key,
+    /// What is known of it.
+    pub animal: &'a KeptAnimal,
+    /// What its home is called.
+    pub home: String,
+    /// The coach's own mark of the home.
+    pub mark: Option<&'a Label>,
+}
+
+/// What a button says, by what is kept.
+pub fn says(l: &Locale, animal: &KeptAnimal) -> impl Fn(WordId) -> String {
+    let (words, nameless) = (animal.words.clone(), say!(l, desk_page::nameless));
+    move |word| words.get(&word).cloned().unwrap_or_else(|| nameless.clone())
+}
+
+/// The address of a page about the animal, which says in which home.
+pub fn page((home, animal): Key, name: &str) -> String {
+    format!("/a/{animal}/{name}?home={home}")
+}
+
+/// Fields that keep one where one was.
+pub fn along(asked: &Asked) -> Markup {
+    html! { @for (name, value) in FIELDS.iter().zip(asked.values()) { input type="hidden" name=(name) value=(value); } }
+}
+
+/// Name and home, leading to the animal's Today.
+pub fn whose(of: &Of<'_>) -> Markup {
+    html! {
+        h2 { a.open href=(page(of.key, "today")) data-test="open" { (of.animal.name) } " " span.quiet { (of.home) } }
+        @if let Some(mark) = of.mark { p.mark data-test="mark" { (mark.as_str()) } }
+    }
+}
+
+/// A row.
+pub fn row(of: &Of<'_>, needs: &[&Need]) -> Markup {
+    let l = of.l;
+    let says = says(l, of.animal);
+    let names = Names { animal: &of.animal.name, says: &says };
+    let (first, more) = (needs.first(), needs.get(1..).unwrap_or_default());
+    html! {
+        li.desk-row id=(format!("r-{}", of.key.1)) data-test="row" {
+            div.who-is { (whose(of)) }
+            div.need {
+                @match first {
+                    Some(need) => (told(of, &names, need)),
+                    None => p.quiet { (say!(l, desk_page::nothing_needed)) },
+                }
+            }
+            (figures(l, of.animal, of.now, &says))
+            div.does {
+                p.row {
+                    a.link href=(page(of.key, "evidence")) { (say!(l, frame::evidence)) }
+                    a.link href=(format!("/talk?home={}", of.key.0)) { (say!(l, talk::title)) }
+                    @if let Some(need) = first { (one_tap(of, need)) }
+                }
+                details {
+                    summary { (say!(l, desk_page::more, count = more.len())) }
+                    @for need in more { div.further { (told(of, &names, need)) (one_tap(of, need)) } }
+                    @if let Some(need) = first.filter(|need| need.about != About::Safety && need.seen.is_none()) {
+                        (for_days(of, need))
+                    }
+                    (own(of))
+                }
+            }
+        }
+    }
+}
+
+/// A need with what it rests on and what would change it.
+fn told(of: &Of<'_>, names: &Names<'_>, need: &Need) -> Markup {
+    let (l, line) = (of.l, &of.animal.line);
+    let safety = need.about == About::Safety;
+    html! {
+        p.lead.caution[safety] data-test="need" { (told_need(l, names, need)) }
+        @for why in why(l, names, need) { p.why { (why) } }
+        p.quiet {
+            @match need.since {
+                Some(day) => (say!(l, desk_page::since, day = l.weekday_date(day), n = need.n, sure = sure(l, need.sure))),
+                None => (say!(l, desk_page::from, n = need.n, sure = sure(l, need.sure))),
+            }
+        }
+        p.quiet { (say!(l, desk_page::until, what = until(l, names, need.until))) }
+        @if let Some(put) = aside(l, line, need) { p.quiet data-test="aside-since" { (put) } }
+    }
+}
+
+/// Put aside until it changes, or brought back: one tap. Safety stays.
+fn one_tap(of: &Of<'_>, need: &Need) -> Markup {
+    let Some((mark, key)) = mark_of(need).zip(Some(of.key)) else { return html! {} };
+    if need.seen.is_some() {
+        return back(of.l, of.asked, key, &mark);
+    }
+    html! {
+        @if need.about != About::Safety {
+            form method="post" action="/desk/aside" {
+                (along(of.asked))
+                input type="hidden" name="home" value=(key.0);
+                input type="hidden" name="animal" value=(key.1);
+                input type="hidden" name="need" value=(mark);
+                button data-aside data-test="aside" { (say!(of.l, desk_page::put_aside)) }
+            }
+        }
+    }
+}
+
+/// By what a need is known, as forms carry it.
+fn mark_of(need: &Need) -> Option<String> {
+    serde_json::to_string(&need.mark()).ok()
+}
+
+/// The button that brings back what was put aside.
+pub fn back(l: &Locale, asked: &Asked, key: Key, mark: &str) -> Markup {
+    html! {
+        form method="post" action="/desk/back" {
+            (along(asked))
+            input type="hidden" name="animal" value=(key.1);
+            input type="hidden" name="need" value=(mark);
+            button data-test="back" { (say!(l, desk_page::bring_back)) }
+        }
+    }
+}
+
+/// Put aside for some days.
+fn for_days(of: &Of<'_>, need: &Need) -> Markup {
+    let Some(mark) = mark_of(need) else { return html! {} };
+    html! {
+        form.row method="post" action="/desk/aside" {
+            (along(of.asked))
+            input type="hidden" name="home" value=(of.key.0);
+            input type="hidden" name="animal" value=(of.key.1);
+            input type="hidden" name="need" value=(mark);
+            @for days in DAYS { button name="days" value=(days) { (say!(of.l, desk_page::put_aside_days, days = usize::from(days))) } }
+        }
+    }
+}
+
+/// The coach's own mark of the home, and that they spoke.
+fn own(of: &Of<'_>) -> Markup {
+    let (l, id) = (of.l, format!("mark-{}", of.key.1));
+    html! {
+        form.row method="post" action="/desk/mark" {
+            (along(of.asked))
+            input type="hidden" name="home" value=(of.key.0);
+            label for=(id) { (say!(l, desk_page::own_mark)) }
+            input id=(id) name="mark" maxlength="40" autocomplete="off" value=(of.mark.map_or("", Label::as_str));
+            button { (say!(l, desk_page::keep_mark)) }
+            span.hint { (say!(l, desk_page::own_mark_hint)) }
+        }
+        (spoken(of, "desk"))
+    }
+}
+
+/// That coach and home spoke today: from now on the week's view tells what is new since.
+pub fn spoken(of: &Of<'_>, from: &str) -> Markup {
+    html! {
+        form method="post" action="/desk/spoken" {
+            (along(of.asked))
+            input type="hidden" name="home" value=(of.key.0);
+            input type="hidden" name="from" value=(from);
+            button data-test="spoken" { (say!(of.l, desk_page::spoken)) }
+        }
+    }
+}
+
+/// Small figures beside each other: own presses and sessions joined a week, and own presses of each word.
+pub fn figures(l: &Locale, animal: &KeptAnimal, now: Moment, says: &dyn Fn(WordId) -> String) -> Markup {
+    let line = &animal.line;
+    let of = |count: fn(&sayso_advisor::desk::WeekLine) -> usize| line.weeks.each_ref().map(count);
+    let words = line.words.iter().take(WORDS).map(|word| (says(word.word), word.weeks));
+    let all = [(say!(l, desk_page::presses), of(|w| w.presses)), (say!(l, desk_page::joined), of(|w| w.joined))];
+    let today = now.day(&line.zone);
+    html! {
+        div.tinies { @for (what, counts) in all.into_iter().chain(words) {
+            @let counts = up_to(counts, line, today);
+            @let told: Vec<String> = counts.iter().map(ToString::to_string).collect();
+            figure.tiny {
+                (spark(&counts, &say!(l, desk_page::weeks, what = &what, counts = told.join(", "))))
+                figcaption { (what) }
+            }
+        } }
+    }
+}
+
+/// Weeks up to today: a home that writes no more has nothing in the latest.
+fn up_to(counts: [usize; WEEKS], line: &Line, today: Day) -> [usize; WEEKS] {
+    let late = usize::try_from(today.days_since(line.at.day(&line.zone))).unwrap_or(0) / 7;
+    std::array::from_fn(|week| counts.get(week + late).copied().unwrap_or(0))
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn weeks_move_on_while_nothing_is_written() {
+        let story = sayso_model::Story::default();
+        let animal = sayso_model::AnimalId(uuid::Uuid::nil());
+        let line = Line::of(&sayso_advisor::Case::new(&story, animal, Moment::clamped(0)));
+        let at = |days| up_to([1, 2, 3, 4, 5, 6, 7, 8], &line, Day::EPOCH.plus(days));
+        assert_eq!(at(0), [1, 2, 3, 4, 5, 6, 7, 8]);
+        assert_eq!(at(6), [1, 2, 3, 4, 5, 6, 7, 8]);
+        assert_eq!(at(15), [3, 4, 5, 6, 7, 8, 0, 0]);
+        assert_eq!(at(400), [0; WEEKS]);
+    }
+}

@@ -1,0 +1,138 @@
+use super::asked::{ASIDE, Asked, Chosen, KINDS, NONE, ON_A_PAGE, PATH};
+use super::open::Opened;
+use super::row::{Of, back, row};
+use crate::asker::Asker;
+use maud::{Markup, html};
+use sayso_model::HomeId;
+use sayso_wording::{Locale, say};
+use std::collections::BTreeSet;
+
+/// Its script.
+const KEYS: &str = "client/desk.js";
+
+/// What a home is called.
+pub fn called(l: &Locale, opened: &Opened, home: HomeId) -> String {
+    match opened.home(home) {
+        "" => say!(l, desk_page::nameless_home),
+        name => name.to_owned(),
+    }
+}
+
+pub fn view(asker: &Asker, opened: &Opened, chosen: &Chosen) -> Markup {
+    let (l, asked) = (&asker.locale(), &chosen.asked);
+    let all = chosen.shown(opened);
+    let pages = all.len().div_ceil(ON_A_PAGE).max(1);
+    let at = asked.page.clamp(1, pages);
+    let shown = all.iter().skip((at - 1) * ON_A_PAGE).take(ON_A_PAGE);
+    asker.wide_with(
+        &[KEYS],
+        &say!(l, desk_page::title),
+        html! {
+            (around(l, opened, asked))
+            (notices(l, opened, asked))
+            (filters(l, opened, chosen))
+            p.quiet { (say!(l, desk_page::no_diagnosis)) }
+            p.quiet data-test="how-many" { (say!(l, desk_page::how_many, shown = all.len(), animals = opened.rows.len(), homes = opened.found.kept.len())) }
+            @if all.is_empty() { p data-test="none" { (say!(l, desk_page::none)) } }
+            @else {
+                p.quiet.keys { (say!(l, desk_page::keys)) }
+                ul.desk data-test="desk" { @for one in shown {
+                    @if let Some(animal) = opened.animal(one.key) {
+                        (row(&Of {
+                            l,
+                            now: asker.now,
+                            asked,
+                            key: one.key,
+                            animal,
+                            home: called(l, opened, one.key.0),
+                            mark: chosen.marks.get(&one.key.0),
+                        }, &one.needs))
+                    }
+                } }
+            }
+            @if pages > 1 { (paging(l, asked, at, pages)) }
+        },
+    )
+}
+
+/// The two pages of a desk.
+pub fn around(l: &Locale, opened: &Opened, asked: &Asked) -> Markup {
+    html! {
+        nav.row aria-label=(say!(l, desk_page::title)) {
+            a.button href=(PATH) aria-current=[asked.kind.is_empty().then_some("page")] { (say!(l, desk_page::needs)) }
+            a.button href="/desk/week" aria-current=[(asked.kind == "week").then_some("page")] data-test="to-week" { (say!(l, desk_page::week)) }
+            a.link href="/homes" { (say!(l, sharing::to_homes)) }
+        }
+        @if opened.found.behind + opened.found.unread > 0 {
+            p.quiet data-test="behind" {
+                @if opened.found.behind > 0 { (say!(l, desk_page::behind, behind = opened.found.behind)) " " }
+                @if opened.found.unread > 0 { (say!(l, desk_page::unread, unread = opened.found.unread)) " " }
+                a href=(asked.address(if asked.kind == "week" { "/desk/week" } else { PATH })) { (say!(l, desk_page::look_again)) }
+            }
+        }
+    }
+}
+
+/// What was done just now.
+fn notices(l: &Locale, opened: &Opened, asked: &Asked) -> Markup {
+    let put = opened.asides.iter().filter(|a| a.animal.to_string() == asked.put).max_by_key(|a| a.at);
+    let named = put.and_then(|aside| Some((aside, opened.animal((aside.home, aside.animal))?)));
+    html! {
+        @if !asked.gone.is_empty() { p.caution role="status" data-test="gone" { (say!(l, desk_page::gone)) } }
+        @if let Some((aside, animal)) = named {
+            div.row role="status" data-test="put" {
+                p { (say!(l, desk_page::was_put, name = animal.name.as_str())) }
+                (back(l, &Asked { put: String::new(), ..asked.clone() }, (aside.home, aside.animal), &aside.need))
+            }
+        }
+    }
+}
+
+/// By kind of need, by own marks, by text.
+fn filters(l: &Locale, opened: &Opened, chosen: &Chosen) -> Markup {
+    let asked = &chosen.asked;
+    let marks: BTreeSet<&str> =
+        chosen.marks.iter().filter(|(home, _)| opened.found.kept.contains_key(home)).map(|(_, m)| m.as_str()).collect();
+    let option = |value: &str, count: usize| {
+        html! {
+            option value=(value) selected[value == asked.kind] { (say!(l, desk_page::kind, kind = value, count = count)) }
+        }
+    };
+    html! {
+        form.filters method="get" action=(PATH) role="search" {
+            div.field {
+                label for="kind" { (say!(l, desk_page::show)) }
+                select id="kind" name="kind" {
+                    option value="" { (say!(l, desk_page::all_needs)) }
+                    @for ((_, name), count) in KINDS.iter().zip(chosen.counts) { @if count > 0 || *name == asked.kind { (option(name, count)) } }
+                    (option(ASIDE, chosen.aside))
+                    (option(NONE, chosen.without))
+                }
+            }
+            @if !marks.is_empty() {
+                div.field {
+                    label for="mark" { (say!(l, desk_page::own_mark)) }
+                    select id="mark" name="mark" {
+                        option value="" { (say!(l, desk_page::any_mark)) }
+                        @for mark in marks { option value=(mark) selected[mark == asked.mark] { (mark) } }
+                    }
+                }
+            }
+            div.field {
+                label for="find" { (say!(l, desk_page::find)) }
+                input id="find" name="find" type="search" maxlength="80" autocomplete="off" value=(asked.find);
+            }
+            button { (say!(l, desk_page::apply)) }
+        }
+    }
+}
+
+fn paging(l: &Locale, asked: &Asked, at: usize, pages: usize) -> Markup {
+    html! {
+        nav.row data-test="pages" aria-label=(say!(l, desk_page::pages)) {
+            @if at > 1 { a.button href=(asked.at(at - 1)) rel="prev" { (say!(l, desk_page::before)) } }
+            span { (say!(l, desk_page::page, at = at, pages = pages)) }
+            @if at < pages { a.button href=(asked.at(at + 1)) rel="next" data-test="next" { (say!(l, desk_page::after)) } }
+        }
+    }
+}

@@ -1,0 +1,92 @@
+# Die Seite mit dem Pult einer Coachs. Was darauf steht, sagt desk.ftl.
+desk-page-title = Wer dich zuerst braucht
+desk-page-needs = Anliegen
+desk-page-week = Was sich geändert hat
+desk-page-week-title = Was sich geändert hat, seit ihr gesprochen habt
+desk-page-week-how = Seit du notiert hast, dass ihr gesprochen habt, sonst seit einer Woche. Tatsachen, und Zahlen, die sich mehr als zufällig bewegt haben; was der Zufall bewegt, ist keine Neuigkeit.
+desk-page-no-diagnosis = Diese Seite ordnet, was aufgeschrieben wurde. Sie stellt keine Diagnose: Wo es einem Tier nicht gut gehen oder etwas unsicher sein kann, nennt sie, wen man fragt.
+desk-page-how-many = { $shown } gezeigt von { $animals ->
+    [one] { $animals } Tier
+   *[other] { $animals } Tieren
+} in { $homes ->
+    [one] { $homes } Zuhause
+   *[other] { $homes } Zuhause
+}. Wer ein Zuhause verwaltet, kann lesen, dass du heute hingesehen hast.
+desk-page-none = Hier braucht dich gerade nichts.
+desk-page-no-news = Nichts hat sich mehr als zufällig geändert.
+desk-page-keys = In der Liste: j und k oder die Pfeiltasten bewegen, Enter öffnet, a legt beiseite. Tab erreicht alles.
+desk-page-keys-week = In der Liste: j und k oder die Pfeiltasten bewegen, Enter öffnet. Tab erreicht alles.
+desk-page-behind = { $behind ->
+    [one] { $behind } Zuhause hat Neueres geschrieben, als hier steht.
+   *[other] { $behind } Zuhause haben Neueres geschrieben, als hier steht.
+}
+desk-page-unread = { $unread ->
+    [one] { $unread } Zuhause wird noch gelesen.
+   *[other] { $unread } Zuhause werden noch gelesen.
+}
+desk-page-look-again = Noch einmal nachsehen
+desk-page-gone = Dieses Zuhause teilt seine Zahlen nicht mehr mit dir. Es wurde nichts behalten.
+desk-page-was-put = Für { $name } beiseitegelegt. Es kommt von selbst wieder, wenn etwas Neues dazukommt.
+desk-page-show = Zeigen
+desk-page-all-needs = Alle Anliegen
+desk-page-kind = { $kind ->
+    [safety] Sicherheit
+    [taken_back] Zurückgenommen
+    [change] Plötzliche Änderung
+    [leaves] Verlässt Sitzungen
+    [silent] Still
+    [held] Ein Wort kommt nicht voran
+    [ration] Futter
+    [ready] Bereit zum Einladen
+    [check] Prüfungen
+    [little] Wenig aufgeschrieben
+    [aside] Beiseitegelegt
+   *[none] Nichts nötig
+} ({ $count })
+desk-page-own-mark = Dein Zeichen
+desk-page-any-mark = Alle
+desk-page-own-mark-hint = Nur du siehst es. Leer lassen nimmt es weg.
+desk-page-keep-mark = Zeichen speichern
+desk-page-mark-wrong = bis zu 40 Buchstaben in einer Zeile
+desk-page-find = Zuhause, Tier oder Wort
+desk-page-apply = Diese zeigen
+desk-page-nothing-needed = Gerade ist nichts nötig.
+desk-page-more = { $count ->
+    [0] Mehr zu tun
+    [one] { $count } weiteres Anliegen und mehr zu tun
+   *[other] { $count } weitere Anliegen und mehr zu tun
+}
+desk-page-since = Seit { $day }, aus { $n ->
+    [one] { $n } Eintrag
+   *[other] { $n } Einträgen
+}: { $sure }.
+desk-page-from = Aus { $n ->
+    [one] { $n } Eintrag
+   *[other] { $n } Einträgen
+}: { $sure }.
+desk-page-until = Was es ändern würde: { $what }
+desk-page-put-aside = Beiseitelegen
+desk-page-put-aside-days = { $days ->
+    [one] Für { $days } Tag beiseitelegen
+   *[other] Für { $days } Tage beiseitelegen
+}
+desk-page-bring-back = Zurückholen
+desk-page-safety-stays = was die Sicherheit betrifft, lässt sich nicht beiseitelegen
+desk-page-unclear = öffne das Pult noch einmal: dieses Anliegen gibt es nicht
+desk-page-spoken = Wir haben heute gesprochen
+desk-page-since-spoken = Seit eurem Gespräch am { $day }
+desk-page-since-week = Seit { $day }
+desk-page-same = { $count ->
+    [one] { $count } Tier ohne Neues
+   *[other] { $count } Tiere ohne Neues
+}
+desk-page-same-more = Und { $count } weitere.
+desk-page-presses = Eigene Drücke
+desk-page-joined = Mitgemachte Sitzungen
+desk-page-weeks = { $what } je Woche, die älteste zuerst: { $counts }
+desk-page-nameless = ein Wort ohne Karte
+desk-page-nameless-home = Ein Zuhause ohne Namen
+desk-page-pages = Seiten
+desk-page-page = Seite { $at } von { $pages }
+desk-page-before = Zurück
+desk-page-after = Weiter

@@ -1,0 +1,92 @@
+# The page of a coach's desk. What stands on it is said in desk.ftl.
+desk-page-title = Who needs you first
+desk-page-needs = Needs
+desk-page-week = What changed
+desk-page-week-title = What changed since you last spoke
+desk-page-week-how = Since you marked that you spoke, else since a week ago. Facts, and figures that moved beyond chance; what chance moves is not news.
+desk-page-no-diagnosis = This page sorts what was written down. It diagnoses nothing: where an animal may be unwell or unsafe, it names whom to ask.
+desk-page-how-many = { $shown } shown of { $animals ->
+    [one] { $animals } animal
+   *[other] { $animals } animals
+} in { $homes ->
+    [one] { $homes } home
+   *[other] { $homes } homes
+}. Each home’s keepers can read that you looked today.
+desk-page-none = Nothing here needs you just now.
+desk-page-no-news = Nothing changed beyond chance.
+desk-page-keys = In the list: j and k or the arrow keys move, Enter opens, a puts aside. Tab reaches everything.
+desk-page-keys-week = In the list: j and k or the arrow keys move, Enter opens. Tab reaches everything.
+desk-page-behind = { $behind ->
+    [one] { $behind } home wrote something newer than stands here.
+   *[other] { $behind } homes wrote something newer than stands here.
+}
+desk-page-unread = { $unread ->
+    [one] { $unread } home is still being read.
+   *[other] { $unread } homes are still being read.
+}
+desk-page-look-again = Look again
+desk-page-gone = This home shares its figures with you no more. Nothing was kept.
+desk-page-was-put = Put aside for { $name }. It comes back by itself when something new comes to it.
+desk-page-show = Show
+desk-page-all-needs = All needs
+desk-page-kind = { $kind ->
+    [safety] Safety
+    [taken_back] Taken back
+    [change] Sudden change
+    [leaves] Leaves sessions
+    [silent] Silent
+    [held] A word held up
+    [ration] Food
+    [ready] Ready to invite
+    [check] Checks
+    [little] Little written
+    [aside] Put aside
+   *[none] Nothing needed
+} ({ $count })
+desk-page-own-mark = Your mark
+desk-page-any-mark = Any
+desk-page-own-mark-hint = Only you see it. Leave it empty to take it away.
+desk-page-keep-mark = Save mark
+desk-page-mark-wrong = use up to 40 letters, in one line
+desk-page-find = Home, animal or word
+desk-page-apply = Show these
+desk-page-nothing-needed = Nothing needed just now.
+desk-page-more = { $count ->
+    [0] More to do here
+    [one] { $count } further need, and more to do here
+   *[other] { $count } further needs, and more to do here
+}
+desk-page-since = Since { $day }, from { $n ->
+    [one] { $n } record
+   *[other] { $n } records
+}: { $sure }.
+desk-page-from = From { $n ->
+    [one] { $n } record
+   *[other] { $n } records
+}: { $sure }.
+desk-page-until = What would change it: { $what }
+desk-page-put-aside = Put aside
+desk-page-put-aside-days = { $days ->
+    [one] Put aside for { $days } day
+   *[other] Put aside for { $days } days
+}
+desk-page-bring-back = Bring back
+desk-page-safety-stays = what is about safety cannot be put aside
+desk-page-unclear = open the desk again: this need is not there
+desk-page-spoken = We spoke today
+desk-page-since-spoken = Since you spoke on { $day }
+desk-page-since-week = Since { $day }
+desk-page-same = { $count ->
+    [one] { $count } animal without news
+   *[other] { $count } animals without news
+}
+desk-page-same-more = And { $count } more.
+desk-page-presses = Own presses
+desk-page-joined = Sessions joined
+desk-page-weeks = { $what }, a week, oldest first: { $counts }
+desk-page-nameless = a word without a card
+desk-page-nameless-home = A home without a name
+desk-page-pages = Pages
+desk-page-page = Page { $at } of { $pages }
+desk-page-before = Previous
+desk-page-after = Next

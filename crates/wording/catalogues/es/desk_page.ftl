@@ -1,0 +1,92 @@
+# La página de la mesa de quien asesora. Lo que está en ella lo dice desk.ftl.
+desk-page-title = Quién te necesita primero
+desk-page-needs = Necesidades
+desk-page-week = Qué ha cambiado
+desk-page-week-title = Qué ha cambiado desde que hablasteis
+desk-page-week-how = Desde que anotaste que hablasteis; si no, desde hace una semana. Hechos, y cifras que se movieron más de lo que mueve el azar; lo que mueve el azar no es noticia.
+desk-page-no-diagnosis = Esta página ordena lo que se anotó. No diagnostica nada: donde un animal puede no estar bien o no estar seguro, dice a quién preguntar.
+desk-page-how-many = { $shown } de { $animals ->
+    [one] { $animals } animal
+   *[other] { $animals } animales
+} en { $homes ->
+    [one] { $homes } hogar
+   *[other] { $homes } hogares
+}. Quien administra cada hogar puede leer que hoy has mirado.
+desk-page-none = Nada te necesita aquí ahora mismo.
+desk-page-no-news = Nada ha cambiado más de lo que cambia por azar.
+desk-page-keys = En la lista: j y k o las flechas mueven, Intro abre, a aparta. Con Tab se llega a todo.
+desk-page-keys-week = En la lista: j y k o las flechas mueven, Intro abre. Con Tab se llega a todo.
+desk-page-behind = { $behind ->
+    [one] { $behind } hogar anotó algo más nuevo de lo que aparece aquí.
+   *[other] { $behind } hogares anotaron algo más nuevo de lo que aparece aquí.
+}
+desk-page-unread = { $unread ->
+    [one] { $unread } hogar se está leyendo todavía.
+   *[other] { $unread } hogares se están leyendo todavía.
+}
+desk-page-look-again = Mirar otra vez
+desk-page-gone = Este hogar ya no comparte sus cifras contigo. No se guardó nada.
+desk-page-was-put = Apartado para { $name }. Vuelve por sí solo cuando le llega algo nuevo.
+desk-page-show = Mostrar
+desk-page-all-needs = Todas las necesidades
+desk-page-kind = { $kind ->
+    [safety] Seguridad
+    [taken_back] Retirado
+    [change] Cambio repentino
+    [leaves] Deja sesiones
+    [silent] En silencio
+    [held] Una palabra frenada
+    [ration] Comida
+    [ready] Lista para invitar
+    [check] Comprobaciones
+    [little] Poco anotado
+    [aside] Apartado
+   *[none] Nada necesario
+} ({ $count })
+desk-page-own-mark = Tu marca
+desk-page-any-mark = Cualquiera
+desk-page-own-mark-hint = Solo la ves tú. Déjala vacía para quitarla.
+desk-page-keep-mark = Guardar marca
+desk-page-mark-wrong = usa hasta 40 letras, en una línea
+desk-page-find = Hogar, animal o palabra
+desk-page-apply = Mostrar estos
+desk-page-nothing-needed = Nada necesario ahora mismo.
+desk-page-more = { $count ->
+    [0] Más que hacer aquí
+    [one] { $count } necesidad más, y más que hacer aquí
+   *[other] { $count } necesidades más, y más que hacer aquí
+}
+desk-page-since = Desde el { $day }, de { $n ->
+    [one] { $n } registro
+   *[other] { $n } registros
+}: { $sure }.
+desk-page-from = De { $n ->
+    [one] { $n } registro
+   *[other] { $n } registros
+}: { $sure }.
+desk-page-until = Qué lo cambiaría: { $what }
+desk-page-put-aside = Apartar
+desk-page-put-aside-days = { $days ->
+    [one] Apartar { $days } día
+   *[other] Apartar { $days } días
+}
+desk-page-bring-back = Recuperar
+desk-page-safety-stays = lo que toca a la seguridad no se puede apartar
+desk-page-unclear = abre la mesa otra vez: esta necesidad no está
+desk-page-spoken = Hoy hemos hablado
+desk-page-since-spoken = Desde que hablasteis el { $day }
+desk-page-since-week = Desde el { $day }
+desk-page-same = { $count ->
+    [one] { $count } animal sin novedades
+   *[other] { $count } animales sin novedades
+}
+desk-page-same-more = Y { $count } más.
+desk-page-presses = Pulsaciones propias
+desk-page-joined = Sesiones en las que participó
+desk-page-weeks = { $what }, por semana, la más antigua primero: { $counts }
+desk-page-nameless = una palabra sin ficha
+desk-page-nameless-home = Un hogar sin nombre
+desk-page-pages = Páginas
+desk-page-page = Página { $at } de { $pages }
+desk-page-before = Anterior
+desk-page-after = Siguiente

@@ -1,0 +1,92 @@
+# La page du bureau de qui conseille. Ce qui s’y trouve est dit dans desk.ftl.
+desk-page-title = Qui a besoin de toi d’abord
+desk-page-needs = Besoins
+desk-page-week = Ce qui a changé
+desk-page-week-title = Ce qui a changé depuis votre dernier échange
+desk-page-week-how = Depuis que tu as noté que vous vous êtes parlé, sinon depuis une semaine. Des faits, et des chiffres qui ont bougé plus que par hasard ; ce que le hasard fait bouger n’est pas une nouvelle.
+desk-page-no-diagnosis = Cette page trie ce qui a été noté. Elle ne pose aucun diagnostic : là où un animal peut être mal ou en danger, elle dit à qui demander.
+desk-page-how-many = { $shown } sur { $animals ->
+    [one] { $animals } animal
+   *[other] { $animals } animaux
+} dans { $homes ->
+    [one] { $homes } foyer
+   *[other] { $homes } foyers
+}. Qui gère chaque foyer peut lire que tu as regardé aujourd’hui.
+desk-page-none = Rien ici n’a besoin de toi pour l’instant.
+desk-page-no-news = Rien n’a changé plus que par hasard.
+desk-page-keys = Dans la liste : j et k ou les flèches déplacent, Entrée ouvre, a met de côté. Tab atteint tout.
+desk-page-keys-week = Dans la liste : j et k ou les flèches déplacent, Entrée ouvre. Tab atteint tout.
+desk-page-behind = { $behind ->
+    [one] { $behind } foyer a noté quelque chose de plus récent que ce qui est ici.
+   *[other] { $behind } foyers ont noté quelque chose de plus récent que ce qui est ici.
+}
+desk-page-unread = { $unread ->
+    [one] { $unread } foyer est encore en cours de lecture.
+   *[other] { $unread } foyers sont encore en cours de lecture.
+}
+desk-page-look-again = Regarder de nouveau
+desk-page-gone = Ce foyer ne partage plus ses chiffres avec toi. Rien n’a été gardé.
+desk-page-was-put = Mis de côté pour { $name }. Cela revient tout seul dès qu’il y a du nouveau.
+desk-page-show = Montrer
+desk-page-all-needs = Tous les besoins
+desk-page-kind = { $kind ->
+    [safety] Sécurité
+    [taken_back] Retiré
+    [change] Changement soudain
+    [leaves] Quitte les séances
+    [silent] Silence
+    [held] Un mot freiné
+    [ration] Nourriture
+    [ready] Prêt à inviter
+    [check] Vérifications
+    [little] Peu de notes
+    [aside] Mis de côté
+   *[none] Rien de nécessaire
+} ({ $count })
+desk-page-own-mark = Ta marque
+desk-page-any-mark = Toutes
+desk-page-own-mark-hint = Toi seul la vois. Laisse vide pour l’enlever.
+desk-page-keep-mark = Enregistrer la marque
+desk-page-mark-wrong = 40 lettres au plus, sur une ligne
+desk-page-find = Foyer, animal ou mot
+desk-page-apply = Montrer ceux-ci
+desk-page-nothing-needed = Rien de nécessaire pour l’instant.
+desk-page-more = { $count ->
+    [0] Autres actions ici
+    [1] { $count } autre besoin, et d’autres actions ici
+   *[other] { $count } autres besoins, et d’autres actions ici
+}
+desk-page-since = Depuis le { $day }, sur { $n ->
+    [one] { $n } note
+   *[other] { $n } notes
+} : { $sure }.
+desk-page-from = Sur { $n ->
+    [one] { $n } note
+   *[other] { $n } notes
+} : { $sure }.
+desk-page-until = Ce qui le changerait : { $what }
+desk-page-put-aside = Mettre de côté
+desk-page-put-aside-days = { $days ->
+    [one] Mettre de côté { $days } jour
+   *[other] Mettre de côté { $days } jours
+}
+desk-page-bring-back = Reprendre
+desk-page-safety-stays = ce qui touche à la sécurité ne se met pas de côté
+desk-page-unclear = ouvre le bureau de nouveau : ce besoin n’y est pas
+desk-page-spoken = Nous nous sommes parlé aujourd’hui
+desk-page-since-spoken = Depuis votre échange du { $day }
+desk-page-since-week = Depuis le { $day }
+desk-page-same = { $count ->
+    [one] { $count } animal sans nouvelles
+   *[other] { $count } animaux sans nouvelles
+}
+desk-page-same-more = Et { $count } de plus.
+desk-page-presses = Appuis de lui-même
+desk-page-joined = Séances rejointes
+desk-page-weeks = { $what }, par semaine, la plus ancienne d’abord : { $counts }
+desk-page-nameless = un mot sans fiche
+desk-page-nameless-home = Un foyer sans nom
+desk-page-pages = Pages
+desk-page-page = Page { $at } sur { $pages }
+desk-page-before = Précédente
+desk-page-after = Suivante

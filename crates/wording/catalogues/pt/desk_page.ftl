@@ -1,0 +1,92 @@
+# A página da mesa de quem orienta. O que está nela é dito em desk.ftl.
+desk-page-title = Quem precisa de você primeiro
+desk-page-needs = Necessidades
+desk-page-week = O que mudou
+desk-page-week-title = O que mudou desde que vocês conversaram
+desk-page-week-how = Desde que você anotou que conversaram; senão, desde uma semana atrás. Fatos, e números que mudaram além do acaso; o que o acaso muda não é novidade.
+desk-page-no-diagnosis = Esta página ordena o que foi anotado. Ela não diagnostica nada: onde um animal pode não estar bem ou não estar seguro, diz a quem perguntar.
+desk-page-how-many = { $shown } de { $animals ->
+    [one] { $animals } animal
+   *[other] { $animals } animais
+} em { $homes ->
+    [one] { $homes } casa
+   *[other] { $homes } casas
+}. Quem administra cada casa pode ler que você olhou hoje.
+desk-page-none = Nada aqui precisa de você agora.
+desk-page-no-news = Nada mudou além do acaso.
+desk-page-keys = Na lista: j e k ou as setas movem, Enter abre, a põe de lado. Com Tab se chega a tudo.
+desk-page-keys-week = Na lista: j e k ou as setas movem, Enter abre. Com Tab se chega a tudo.
+desk-page-behind = { $behind ->
+    [one] { $behind } casa anotou algo mais novo do que está aqui.
+   *[other] { $behind } casas anotaram algo mais novo do que está aqui.
+}
+desk-page-unread = { $unread ->
+    [one] { $unread } casa ainda está sendo lida.
+   *[other] { $unread } casas ainda estão sendo lidas.
+}
+desk-page-look-again = Olhar de novo
+desk-page-gone = Esta casa não compartilha mais seus números com você. Nada foi guardado.
+desk-page-was-put = Posto de lado para { $name }. Volta sozinho quando chega algo novo.
+desk-page-show = Mostrar
+desk-page-all-needs = Todas as necessidades
+desk-page-kind = { $kind ->
+    [safety] Segurança
+    [taken_back] Retirado
+    [change] Mudança repentina
+    [leaves] Sai das sessões
+    [silent] Em silêncio
+    [held] Uma palavra parada
+    [ration] Comida
+    [ready] Pronta para convidar
+    [check] Verificações
+    [little] Pouco anotado
+    [aside] Posto de lado
+   *[none] Nada necessário
+} ({ $count })
+desk-page-own-mark = Sua marca
+desk-page-any-mark = Qualquer uma
+desk-page-own-mark-hint = Só você a vê. Deixe vazio para tirá-la.
+desk-page-keep-mark = Salvar marca
+desk-page-mark-wrong = use até 40 letras, em uma linha
+desk-page-find = Casa, animal ou palavra
+desk-page-apply = Mostrar estes
+desk-page-nothing-needed = Nada necessário agora.
+desk-page-more = { $count ->
+    [0] Mais a fazer aqui
+    [1] mais { $count } necessidade, e mais a fazer aqui
+   *[other] mais { $count } necessidades, e mais a fazer aqui
+}
+desk-page-since = Desde { $day }, de { $n ->
+    [one] { $n } registro
+   *[other] { $n } registros
+}: { $sure }.
+desk-page-from = De { $n ->
+    [one] { $n } registro
+   *[other] { $n } registros
+}: { $sure }.
+desk-page-until = O que mudaria isso: { $what }
+desk-page-put-aside = Pôr de lado
+desk-page-put-aside-days = { $days ->
+    [one] Pôr de lado por { $days } dia
+   *[other] Pôr de lado por { $days } dias
+}
+desk-page-bring-back = Trazer de volta
+desk-page-safety-stays = o que toca a segurança não pode ser posto de lado
+desk-page-unclear = abra a mesa de novo: esta necessidade não está lá
+desk-page-spoken = Conversamos hoje
+desk-page-since-spoken = Desde que vocês conversaram em { $day }
+desk-page-since-week = Desde { $day }
+desk-page-same = { $count ->
+    [one] { $count } animal sem novidades
+   *[other] { $count } animais sem novidades
+}
+desk-page-same-more = E mais { $count }.
+desk-page-presses = Apertos próprios
+desk-page-joined = Sessões com participação
+desk-page-weeks = { $what }, por semana, a mais antiga primeiro: { $counts }
+desk-page-nameless = uma palavra sem ficha
+desk-page-nameless-home = Uma casa sem nome
+desk-page-pages = Páginas
+desk-page-page = Página { $at } de { $pages }
+desk-page-before = Anterior
+desk-page-after = Próxima

@@ -1,0 +1,138 @@
+//! The coach's desk in a browser: by keyboard alone, on a phone and on a desk's screen, in two languages, by the rules; and a home whose
+//! consent is taken back while the coach looks is gone at the next key.
+
+use crate::accessibility;
+use crate::harness::{Browser, PHONE};
+use crate::hosted::Hosted;
+use crate::phone::{self, NARROW, STAND_IN};
+
+/// A desk's screen.
+const SCREEN: (u32, u32) = (1280, 900);
+/// What has the focus, by what tests know it by.
+const FOCUSED: &str = "return document.activeElement?.dataset?.test ?? ''";
+
+async fn joins(browser: &Browser, server: &Hosted, link: &str, name: &str) {
+    browser.goto(&server.url(link)).await;
+    browser.css("[name=name]").await.send_keys(name).await.unwrap();
+    browser.follow("[data-test=join]").await;
+}
+
+async fn focused(browser: &Browser) -> String {
+    browser.page.execute(FOCUSED, vec![]).await.unwrap().as_str().unwrap_or_default().to_owned()
+}
+
+/// A key pressed where the focus is.
+async fn key(browser: &Browser, key: &str) {
+    browser.page.active_element().await.unwrap().send_keys(key).await.unwrap();
+}
+
+/// Tab until what tests know by that name has the focus.
+async fn tabs_to(browser: &Browser, test: &str) {
+    for _ in 0..40 {
+        if focused(browser).await == test {
+            return;
+        }
+        key(browser, "\u{e004}").await;
+    }
+    panic!("Tab does not reach {test}");
+}
+
+async fn count(browser: &Browser, test: &str) -> usize {
+    let script = format!("return document.querySelectorAll('[data-test={test}]').length");
+    browser.page.execute(&script, vec![]).await.unwrap().as_u64().unwrap() as usize
+}
+
+#[tokio::test(flavor = "multi_thread")]
+async fn the_desk_is_worked_by_keyboard_alone_and_holds_by_the_rules() {
+    let server = Hosted::start().await;
+    let (_, keeper_link, club, coach_link) = server.home_and_club().await;
+    let keeper = Browser::open(PHONE).await;
+    joins(&keeper, &server, &keeper_link, "Ilda").await;
+    let coach = keeper.another(SCREEN).await;
+    joins(&coach, &server, &coach_link, "Brook").await;
+    keeper.goto(&server.url(&format!("/sharing/with/{club}"))).await;
+    keeper.follow("[data-test=purpose-coach_figures] form button").await;
+    // From the club's page by its link.
+    coach.goto(&server.url(&format!("/club/{club}"))).await;
+    coach.follow("[data-test=to-desk]").await;
+    let rows = count(&coach, "row").await;
+    assert!(rows >= 1, "the demo's home has something to tell");
+    coach.picture("caseload-1280").await;
+    // Into the list, to the last row and back, with letters and arrows.
+    tabs_to(&coach, "open").await;
+    let at = "return [...document.querySelectorAll('.desk-row')].indexOf(document.activeElement.closest('.desk-row'))";
+    for (pressed, place) in [("j", 1), ("j", 2), ("k", 1), ("\u{e015}", 2), ("\u{e013}", 1), ("k", 0), ("k", 0)] {
+        key(&coach, pressed).await;
+        let now = coach.page.execute(at, vec![]).await.unwrap().as_u64().unwrap() as usize;
+        assert_eq!(now, place.min(rows - 1), "{pressed:?}");
+    }
+    // Put aside by a letter, where something may be; the focus stays in the list, or the page says that it is empty.
+    let may = count(&coach, "aside").await;
+    if may > 0 {
+        while coach
+            .page
+            .execute("return !document.activeElement.closest('.desk-row').querySelector('[data-aside]')", vec![])
+            .await
+            .unwrap()
+            .as_bool()
+            == Some(true)
+        {
+            key(&coach, "j").await;
+        }
+        key(&coach, "a").await;
+        coach.css("[data-test=put]").await;
+        coach.picture("caseload-put").await;
+        tabs_to(&coach, "back").await;
+        key(&coach, "\u{e007}").await;
+        coach.until("is back", "return !document.querySelector('[data-test=put]')").await;
+        assert_eq!(count(&coach, "row").await, rows);
+    }
+    // Enter opens the animal's Today.
+    tabs_to(&coach, "open").await;
+    key(&coach, "\u{e007}").await;
+    coach.until("Today is open", "return location.pathname.endsWith('/today')").await;
+    // The week, and that they spoke.
+    coach.goto(&server.url("/desk/week")).await;
+    coach.picture("caseload-week-1280").await;
+    let news = count(&coach, "news").await;
+    assert!(news > 0);
+    if count(&coach, "no-news").await == 0 {
+        tabs_to(&coach, "spoken").await;
+        key(&coach, "\u{e007}").await;
+        coach.until("they spoke", "return document.body.textContent.includes('Since you spoke') || !!document.querySelector('[data-test=no-news]')").await;
+    }
+    // By the rules, at both widths, in two languages more.
+    let mut wrong = Vec::new();
+    for path in ["/desk", "/desk/week", "/desk?kind=none"] {
+        wrong.extend(accessibility::faults(&coach, &server.url(path), path).await);
+        for (size, what) in [(PHONE, "phone"), (NARROW, "narrow")] {
+            coach.resize(size).await;
+            for language in [STAND_IN, "de"] {
+                phone::reads_at(&coach, &server.url("/"), language).await;
+                coach.goto(&server.url(path)).await;
+                coach.css("main").await;
+                coach.picture(&format!("caseload-{what}-{language}-{}", path.replace(['/', '?', '='], "_"))).await;
+                let wide = "return document.documentElement.scrollWidth - document.documentElement.clientWidth";
+                let over = coach.page.execute(wide, vec![]).await.unwrap().as_i64();
+                if over != Some(0) {
+                    wrong.push(format!("{path} ({what}, {language}): scrolls sideways by {over:?}"));
+                }
+            }
+        }
+        phone::reads_at(&coach, &server.url("/"), "en").await;
+        coach.resize(PHONE).await;
+        wrong.extend(accessibility::faults(&coach, &server.url(path), path).await);
+        coach.resize(SCREEN).await;
+    }
+    assert!(wrong.is_empty(), "{} faults:\n{}", wrong.len(), wrong.join("\n"));
+    // Taken back while the coach looks: gone at the next tap.
+    coach.goto(&server.url("/desk")).await;
+    keeper.goto(&server.url(&format!("/sharing/with/{club}"))).await;
+    keeper.follow("[data-test=purpose-coach_figures] form button").await;
+    coach.follow("[data-test=to-week]").await;
+    assert_eq!((count(&coach, "news").await, count(&coach, "no-news").await), (0, 1));
+    coach.goto(&server.url("/desk")).await;
+    assert_eq!((count(&coach, "row").await, count(&coach, "none").await), (0, 1));
+    coach.close().await;
+    keeper.close().await;
+}
