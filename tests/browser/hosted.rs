@@ -2,7 +2,7 @@
 
 use crate::cluster::Cluster;
 use sayso_host::{Host, HostConfig, links};
-use sayso_model::{ClubId, HomeId, Label, Language, Story};
+use sayso_model::{ClubId, Event, HomeId, Label, Language, Story};
 use sayso_people::db::Taker;
 use sayso_people::{Allowed, Capability, OsSecrets, Part, Role, Scope, Secret, Session};
 use sayso_store::Database;
@@ -94,6 +94,11 @@ impl Hosted {
         let part = Part::new(Scope::Home(home), Role::Keeper, None, None).unwrap();
         let (_, secret) = people.invite(by, &part, now, &mut OsSecrets).await.unwrap();
         format!("/join/{}", secret.reveal())
+    }
+
+    /// What happened in a home, written down by nobody's page.
+    pub async fn writes(&self, home: HomeId, events: Vec<Event>) {
+        self.host.server.home(home).append(events).await.unwrap();
     }
 
     /// What a home's log tells.
