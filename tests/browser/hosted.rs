@@ -2,7 +2,7 @@
 
 use crate::cluster::Cluster;
 use sayso_host::{Host, HostConfig, links};
-use sayso_model::{AccountId, ClubId, HomeId, Label, Language, Story};
+use sayso_model::{AccountId, ClubId, Event, HomeId, Label, Language, Story};
 use sayso_people::db::Taker;
 use sayso_people::{Allowed, Capability, OsSecrets, Part, Role, Scope, Secret, Session};
 use sayso_store::Database;
@@ -102,6 +102,11 @@ impl Hosted {
         let by = Allowed { capability: Capability::Leave, account, scope, role: Role::Keeper, person: None };
         self.host.people.leave(&by, self.host.now()).await.unwrap();
         self.host.server.erase(home).await.unwrap();
+    }
+
+    /// What happened in a home, written down by nobody's page.
+    pub async fn writes(&self, home: HomeId, events: Vec<Event>) {
+        self.host.server.home(home).append(events).await.unwrap();
     }
 
     /// What a home's log tells.

@@ -17,8 +17,8 @@ use tokio::task::spawn_blocking;
 const MOST: usize = 8_000;
 /// Homes read from the database at once.
 const BATCH: usize = 500;
-/// At one opening so many homes are brought up to date in any case, and more for so long.
-const LEAST: usize = 4;
+/// At one opening so many homes are brought up to date in any case, and more for so long: each takes some milliseconds.
+const LEAST: usize = 1;
 const WHILE: Duration = Duration::from_millis(120);
 /// Homes with signs among what is new come first, and for longer: what is about safety waits for nobody.
 const WHILE_SIGNS: Duration = Duration::from_secs(5);

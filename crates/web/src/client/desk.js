@@ -30,7 +30,7 @@ function listen(list) {
     if (event.key === "j" || event.key === "ArrowDown") to(list, place + 1);
     else if (event.key === "k" || event.key === "ArrowUp") to(list, place - 1);
     else if (event.key === "a") {
-      const button = row.querySelector("[data-aside]");
+      const button = row.querySelector(".does > .row [data-aside]");
       if (!(button instanceof HTMLElement)) return;
       sessionStorage.setItem(PLACE, String(place));
       button.click();

@@ -74,7 +74,7 @@ pub fn row(of: &Of<'_>, needs: &[&Need]) -> Markup {
             }
             (figures(l, of.animal, of.now, &says))
             div.does {
-                p.row {
+                div.row {
                     a.link href=(page(of.key, "evidence")) { (say!(l, frame::evidence)) }
                     a.link href=(format!("/talk?home={}", of.key.0)) { (say!(l, talk::title)) }
                     @if let Some(need) = first { (one_tap(of, need)) }

@@ -32,7 +32,6 @@ pub fn view(asker: &Asker, opened: &Opened, chosen: &Chosen) -> Markup {
             (notices(l, opened, asked))
             (filters(l, opened, chosen))
             p.quiet { (say!(l, desk_page::no_diagnosis)) }
-            p.quiet data-test="how-many" { (say!(l, desk_page::how_many, shown = all.len(), animals = opened.rows.len(), homes = opened.found.kept.len())) }
             @if all.is_empty() { p data-test="none" { (say!(l, desk_page::none)) } }
             @else {
                 p.quiet.keys { (say!(l, desk_page::keys)) }
@@ -51,6 +50,7 @@ pub fn view(asker: &Asker, opened: &Opened, chosen: &Chosen) -> Markup {
                 } }
             }
             @if pages > 1 { (paging(l, asked, at, pages)) }
+            p.quiet data-test="how-many" { (say!(l, desk_page::how_many, shown = all.len(), animals = opened.rows.len(), homes = opened.found.kept.len())) }
         },
     )
 }
