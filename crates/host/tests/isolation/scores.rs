@@ -50,8 +50,11 @@ async fn tested(house: &mut House) {
     house.story = store.story(house.home).await.unwrap();
 }
 
+/// Answers by their ids, with who noted each.
+type Answers = Vec<(EventId, Option<PersonId>)>;
+
 /// The tests and checks of a home by their pages, each with the ids of its answers and who noted them.
-fn pages(house: &House) -> Vec<(String, Vec<(EventId, Option<PersonId>)>)> {
+fn pages(house: &House) -> Vec<(String, Answers)> {
     let (story, mut all) = (&house.story, Vec::new());
     for animal in story.animals().into_keys() {
         for test in story.of::<LikesTest>(animal) {
