@@ -25,6 +25,7 @@ mod kit;
 mod learn;
 mod likes;
 mod listen;
+mod meeting;
 mod outbox;
 mod pad;
 mod phone;

@@ -10,17 +10,17 @@ use sayso_model::talks::{Standing, talks};
 const ALL_SENT: &str = "const o = document.querySelector('[data-test=outbox]'); return o.dataset.kept === '0' && Number(o.dataset.sent) > 0";
 
 /// Takes an invitation by its link, without a passkey.
-async fn joins(browser: &Browser, server: &Hosted, link: &str, name: &str) {
+pub async fn joins(browser: &Browser, server: &Hosted, link: &str, name: &str) {
     browser.goto(&server.url(link)).await;
     browser.css("[name=name]").await.send_keys(name).await.unwrap();
     browser.follow("[data-test=join]").await;
 }
 
-async fn chooses(browser: &Browser, name: &str, value: &str) {
+pub async fn chooses(browser: &Browser, name: &str, value: &str) {
     browser.css(&format!("select[name={name}]")).await.select_by_value(value).await.unwrap();
 }
 
-async fn faults(browser: &Browser, server: &Hosted, path: &str) -> Vec<String> {
+pub async fn faults(browser: &Browser, server: &Hosted, path: &str) -> Vec<String> {
     let mut wrong = accessibility::faults(browser, &server.url(path), path).await;
     browser.resize(NARROW).await;
     for language in [STAND_IN, "de"] {
