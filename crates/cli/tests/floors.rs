@@ -23,7 +23,7 @@ const FLOORS: &[(&str, &[&str])] = &[
     ("wording", &["model", "methods", "listen", "store", "advisor", "notebook"]),
     ("paper", &["model", "advisor", "wording"]),
     ("web", &["model", "methods", "listen", "ear", "store", "advisor", "notebook", "wording", "paper", "people"]),
-    ("host", &["model", "people", "store", "web", "wording"]),
+    ("host", &["advisor", "model", "people", "store", "web", "wording"]),
     (
         "cli",
         &[

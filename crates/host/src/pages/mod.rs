@@ -1,6 +1,7 @@
 //! Pages that a notebook at home does not have.
 
 mod account;
+mod calendar;
 mod club;
 mod homes;
 mod invited;
@@ -25,4 +26,5 @@ pub fn router() -> Router<Arc<Host>> {
         .merge(sharing::router())
         .merge(server::router())
         .merge(club::router())
+        .merge(calendar::router())
 }

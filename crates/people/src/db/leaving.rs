@@ -38,6 +38,7 @@ impl People {
             "DELETE FROM people.rescue WHERE home = $1",
             "DELETE FROM people.witness WHERE home = $1",
             "DELETE FROM people.look WHERE home = $1",
+            "DELETE FROM people.feed WHERE home = $1",
         ] {
             sqlx::query(erase).bind(home.0).execute(&mut *tx).await?;
         }
