@@ -201,6 +201,7 @@ fn open(case: &Case<'_>, l: &Locale, card: &AnimalCard, talks: &[Talk<'_>], told
 /// Room for what is agreed now.
 fn to_write(l: &Locale) -> Vec<Block> {
     let head = vec![
+        say!(l, meeting::line),
         say!(l, talk::field_word),
         say!(l, talk::field_way),
         say!(l, talk::field_minutes),

@@ -35,4 +35,5 @@ meeting-measure = { $measure ->
 }
 meeting-open = Offene Fragen
 meeting-next = Beim Treffen abgemacht
+meeting-line = Zeile
 meeting-to-write = von Hand auszufüllen

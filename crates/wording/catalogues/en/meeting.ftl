@@ -35,4 +35,5 @@ meeting-measure = { $measure ->
 }
 meeting-open = Open questions
 meeting-next = Agreed at the meeting
+meeting-line = Line
 meeting-to-write = to be filled in by hand

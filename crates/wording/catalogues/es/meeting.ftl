@@ -35,4 +35,5 @@ meeting-measure = { $measure ->
 }
 meeting-open = Preguntas abiertas
 meeting-next = Acordado en la reunión
+meeting-line = Línea
 meeting-to-write = para rellenar a mano

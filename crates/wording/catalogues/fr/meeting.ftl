@@ -35,4 +35,5 @@ meeting-measure = { $measure ->
 }
 meeting-open = Questions ouvertes
 meeting-next = Convenu à la rencontre
+meeting-line = Ligne
 meeting-to-write = à remplir à la main

@@ -35,4 +35,5 @@ meeting-measure = { $measure ->
 }
 meeting-open = Perguntas em aberto
 meeting-next = Combinado no encontro
+meeting-line = Linha
 meeting-to-write = para preencher à mão

@@ -37,7 +37,7 @@ pub fn view(inside: &Inside, feed: Option<Feed>) -> Markup {
                 p data-test="none" { (say!(l, calendar::none)) }
                 p { a.button.primary href="/calendar/new" data-test="new" { (say!(l, calendar::make)) } }
             }
-            p { a href="/talk" { (say!(l, talk::title)) } }
+            p { a.link href="/talk" { (say!(l, talk::title)) } }
         },
     )
 }
@@ -58,7 +58,7 @@ pub fn ask(inside: &Inside, feed: Option<Feed>) -> Markup {
                 input type="hidden" name=(HOME) value=(page.home);
                 button.primary.wide data-test="make" { (says) }
             }
-            p { a href="/calendar" { (say!(l, calendar::title)) } }
+            p { a.link href="/calendar" { (say!(l, calendar::title)) } }
         },
     )
 }
@@ -76,7 +76,7 @@ pub fn made(inside: &Inside, link: &str) -> Markup {
             p.caution { (say!(l, calendar::shown_once)) }
             (handed_on(l, link, "address"))
             p { (say!(l, calendar::whoever)) }
-            p { a href="/calendar" { (say!(l, calendar::title)) } }
+            p { a.link href="/calendar" { (say!(l, calendar::title)) } }
         },
     )
 }

@@ -51,7 +51,7 @@ pub async fn show(page: AnimalPage, Query(asked): Query<Asked>) -> Result<Markup
     let animal = [("animal", page.id.to_string())];
     let next = [("animal", page.id.to_string()), ("begin", "next".to_owned())];
     let choice = html! {
-        form.row.noprint method="get" action=(page.path) {
+        form.row.low.noprint method="get" action=(page.path) {
             (day(&typed, "since", &say!(l, meeting::told_since), ""))
             button data-test="since" { (say!(l, meeting::show)) }
         }
