@@ -270,7 +270,11 @@ mod tests {
         let at = |day: &str, clock| day.parse::<Day>().unwrap().at(clock, &zone).map(|at| at.to_string());
         assert_eq!(at("2026-10-24", (18, 30)).as_deref(), Some("2026-10-24T17:30:00.000Z"));
         assert_eq!(at("2026-10-25", (18, 30)).as_deref(), Some("2026-10-25T18:30:00.000Z"));
-        assert_eq!(at("2026-10-25", (1, 30)).as_deref(), Some("2026-10-25T00:30:00.000Z"), "it comes again an hour later");
+        assert_eq!(
+            at("2026-10-25", (1, 30)).as_deref(),
+            Some("2026-10-25T00:30:00.000Z"),
+            "it comes again an hour later"
+        );
         assert_eq!(at("2026-03-29", (1, 30)), None, "from one it was two at once");
         assert_eq!((at("2026-03-01", (24, 0)), at("2026-03-01", (9, 60))), (None, None));
     }
