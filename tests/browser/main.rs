@@ -27,6 +27,7 @@ mod learn;
 mod left;
 mod likes;
 mod listen;
+mod meeting;
 mod outbox;
 mod pad;
 mod phone;

@@ -16,11 +16,11 @@ pub async fn joins(browser: &Browser, server: &Hosted, link: &str, name: &str) {
     browser.follow("[data-test=join]").await;
 }
 
-async fn chooses(browser: &Browser, name: &str, value: &str) {
+pub async fn chooses(browser: &Browser, name: &str, value: &str) {
     browser.css(&format!("select[name={name}]")).await.select_by_value(value).await.unwrap();
 }
 
-async fn faults(browser: &Browser, server: &Hosted, path: &str) -> Vec<String> {
+pub async fn faults(browser: &Browser, server: &Hosted, path: &str) -> Vec<String> {
     let mut wrong = accessibility::faults(browser, &server.url(path), path).await;
     browser.resize(NARROW).await;
     for language in [STAND_IN, "de"] {

@@ -65,8 +65,8 @@ pub fn doing(case: &Case<'_>, lines: &[PlanLine], agreed_at: Moment, last_day: D
 }
 
 /// What a person noted of the animal, not what was written about it.
-fn is_of_the_animal(event: &Event) -> bool {
-    !matches!(event.body, Body::Proposal(_) | Body::ProposalAnswer(_))
+pub(crate) fn is_of_the_animal(event: &Event) -> bool {
+    !matches!(event.body, Body::Proposal(_) | Body::ProposalAnswer(_) | Body::OwnPlan(_))
         && matches!(event.body.about().does, sayso_model::event::Does::Tells)
 }
 

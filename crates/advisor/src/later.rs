@@ -6,7 +6,7 @@ use crate::likes::LikesReport;
 use crate::ration::Ration;
 use crate::stages::standings;
 use crate::welfare::rest_today;
-use sayso_model::{Sign, SignLevel, Stage};
+use sayso_model::{ProbeId, Sign, SignLevel, Stage};
 use std::collections::BTreeSet;
 
 /// A check begun longer ago than this, in days, is not asked for any more.
@@ -67,16 +67,20 @@ pub(crate) fn first_test(rewards: usize) -> Advice {
     Advice::new(Topic::SetUp, Act::TestLikes, because, Sure::Very, Change::TestRecorded)
 }
 
-pub(crate) fn checks(case: &Case<'_>) -> Option<Advice> {
-    let open = case.checks().iter().rev().find_map(|check| {
+/// The check that was begun lately and not finished: trials done, and of so many.
+pub(crate) fn open_check(case: &Case<'_>) -> Option<(ProbeId, usize, usize)> {
+    case.checks().iter().rev().find_map(|check| {
         let last = case.story().of::<sayso_model::ProbeTrial>(case.animal());
         let last = last.filter(|t| t.part.probe == check.plan.probe && t.at() <= case.now()).last()?;
         let (done, of) = (check.first.len(), usize::from(check.plan.trials));
         let days = case.now().seconds_since(last.at()) / 86_400.0;
-        (done < of && days < OPEN_DAYS).then_some((done, of))
-    });
+        (done < of && days < OPEN_DAYS).then_some((check.plan.probe, done, of))
+    })
+}
+
+pub(crate) fn checks(case: &Case<'_>) -> Option<Advice> {
     let advice = |act, because: Reason| Advice::new(Topic::Probe, act, vec![because], Sure::Fairly, Change::Checked);
-    if let Some((done, of)) = open {
+    if let Some((_, done, of)) = open_check(case) {
         return Some(advice(Act::GoOnWithCheck { done, of }, Because::CheckOpen { done, of }.into()));
     }
     let checked: BTreeSet<_> = case.checks().iter().flat_map(|c| c.plan.words.iter().copied()).collect();

@@ -44,6 +44,7 @@ fn sheets_are_written_in_the_readers_language_about_the_animal_asked_for() {
     for (kind, more) in [
         ("likes", vec!["--animal", "Tarn"]),
         ("labels", vec!["--size", "small", "--paper", "letter"]),
+        ("meeting", vec!["--animal", "Tarn", "--since", "2026-11-01"]),
         ("kit", vec![]),
         ("lessons", vec![]),
     ] {
@@ -65,6 +66,8 @@ fn sheets_are_written_in_the_readers_language_about_the_animal_asked_for() {
     assert!(!whole.status.success() && out(&whole).contains("leave out --animal"), "{}", out(&whole));
     let days = sayso(&["sheet", "progress", "--data", &data, "--to", &to, "--days", "30"], "C");
     assert!(!days.status.success() && out(&days).contains("14, 28, 84"), "{}", out(&days));
+    let since = sayso(&["sheet", "meeting", "--data", &data, "--to", &to, "--since", "soon"], "C");
+    assert!(!since.status.success() && out(&since).contains("soon"), "{}", out(&since));
     let nowhere = sayso(&["sheet", "rules", "--data", &data, "--to", &path("no/such/folder.pdf")], "C");
     assert!(!nowhere.status.success() && out(&nowhere).contains("no/such/folder.pdf"), "{}", out(&nowhere));
 }

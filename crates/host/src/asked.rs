@@ -141,6 +141,8 @@ pub static TABLE: &[Line] = &[
     ("/talk/answer", NOBODY, AGREE),
     ("/talk/write", ADVISE, ADVISE),
     ("/talk/back", NOBODY, ADVISE),
+    ("/talk/own", PLAN, PLAN),
+    ("/talk/own/stop", NOBODY, PLAN),
 
     ("/sheets", SHEETS, NOBODY),
     ("/sheets/rules", RULES, NOBODY),
@@ -151,6 +153,8 @@ pub static TABLE: &[Line] = &[
     ("/sheets/kit.pdf", CARDS, NOBODY),
     ("/sheets/{animal}/progress", FIGURES, NOBODY),
     ("/sheets/{animal}/progress.pdf", FIGURES, NOBODY),
+    ("/sheets/{animal}/meeting", FIGURES, NOBODY),
+    ("/sheets/{animal}/meeting.pdf", FIGURES, NOBODY),
     ("/sheets/{animal}/likes", FIGURES, NOBODY),
     ("/sheets/{animal}/likes.pdf", FIGURES, NOBODY),
 

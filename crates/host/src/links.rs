@@ -13,6 +13,15 @@ fn at(public_url: &Url, path: &str, secret: &Secret) -> String {
     page(public_url, &format!("{path}/{}", secret.reveal()))
 }
 
+/// How the address of a calendar ends, as programs expect it.
+pub const CALENDAR: &str = ".ics";
+
+/// To read a calendar.
+#[must_use]
+pub fn calendar(public_url: &Url, secret: &Secret) -> String {
+    format!("{}{CALENDAR}", at(public_url, "calendar", secret))
+}
+
 /// To take an invitation.
 #[must_use]
 pub fn join(public_url: &Url, secret: &Secret) -> String {

@@ -253,6 +253,8 @@ bodies! {
     Proposal boxed => "proposal",
     /// A home answers a coach.
     ProposalAnswer => "proposal_answer",
+    /// A home plans some days of its own.
+    OwnPlan => "own_plan",
     /// Puts another event's content right.
     Correction => "correction",
     /// Takes another event back.

@@ -8,11 +8,11 @@
 //!
 //! Whether the account named in a proposal wrote it, an event does not prove: a server of many homes remembers that beside the log.
 
-use crate::body::{PlanLine, Proposal, ProposalAnswer, Proposed, Reply};
+use crate::body::{OwnPlan, PlanLine, Proposal, ProposalAnswer, Proposed, Reply};
 use crate::event::{Event, Kind, Part};
 use crate::id::{AnimalId, EventId, WordId};
-use crate::story::Story;
-use crate::time::{Day, Moment};
+use crate::story::{Fact, Story};
+use crate::time::Moment;
 use std::collections::BTreeMap;
 
 /// How a proposal stands.
@@ -26,7 +26,7 @@ pub enum Standing {
     Declined,
     /// A note or question that was answered.
     Answered,
-    /// Its last day has passed.
+    /// Its last day, or the meeting, has passed.
     Ended {
         /// Whether it was agreed to.
         accepted: bool,
@@ -82,7 +82,6 @@ impl Talk<'_> {
 /// Every proposal of a home with its answers, newest first, as it stands at a moment.
 #[must_use]
 pub fn talks(story: &Story, at: Moment) -> Vec<Talk<'_>> {
-    let today = at.day(&story.zone());
     let mut answers: BTreeMap<EventId, Vec<Answered<'_>>> = BTreeMap::new();
     for event in story.as_recorded(Kind::ProposalAnswer) {
         if let Some(part) = ProposalAnswer::of(&event.body) {
@@ -92,7 +91,7 @@ pub fn talks(story: &Story, at: Moment) -> Vec<Talk<'_>> {
     let mut all: Vec<Talk<'_>> = story
         .as_recorded(Kind::Proposal)
         .filter_map(|event| Proposal::of(&event.body).map(|part| (event, part)))
-        .map(|(event, part)| talk(story, today, event, part, answers.remove(&event.id).unwrap_or_default()))
+        .map(|(event, part)| talk(story, at, event, part, answers.remove(&event.id).unwrap_or_default()))
         .collect();
     all.sort_by_key(|t| std::cmp::Reverse((t.event.happened_at, t.event.id)));
     all
@@ -100,7 +99,7 @@ pub fn talks(story: &Story, at: Moment) -> Vec<Talk<'_>> {
 
 fn talk<'a>(
     story: &Story,
-    today: Day,
+    at: Moment,
     event: &'a Event,
     part: &'a Proposal,
     mut answers: Vec<Answered<'a>>,
@@ -112,7 +111,11 @@ fn talk<'a>(
     let settled = answers.iter().rev().find(|a| a.part.reply != Reply::Said);
     let accepted = settled.filter(|a| a.part.reply == Reply::Accepted);
     let (accepted, declined) = (accepted.map(|a| a.event.happened_at), settled.is_some() && accepted.is_none());
-    let over = matches!(part.proposes, Proposed::Plan { last_day, .. } if last_day < today);
+    let over = match part.proposes {
+        Proposed::Plan { last_day, .. } => last_day < at.day(&story.zone()),
+        Proposed::Meeting { starts_at, minutes } => starts_at.plus_seconds(60.0 * f64::from(minutes)) < at,
+        _ => false,
+    };
     let standing = if ledger.is_amended(event.id) {
         Standing::Withdrawn
     } else if declined {
@@ -130,9 +133,20 @@ fn talk<'a>(
     Talk { event, part, answers, agreed_at, standing }
 }
 
-/// The line of a plan that is in force for each word of an animal: that of the plan agreed last.
+/// Plans that a home made of its own for an animal, oldest first.
+pub fn own_plans(story: &Story, animal: AnimalId, at: Moment) -> impl Iterator<Item = Fact<'_, OwnPlan>> {
+    story.of::<OwnPlan>(animal).filter(move |plan| plan.at() <= at)
+}
+
+/// Whether such a plan still holds.
 #[must_use]
-pub fn agreed(all: &[Talk<'_>], animal: AnimalId) -> BTreeMap<WordId, PlanLine> {
+pub fn holds(plan: &OwnPlan, story: &Story, at: Moment) -> bool {
+    plan.last_day >= at.day(&story.zone())
+}
+
+/// The line of a plan that is in force for each word of an animal: that of the plan agreed, or made by the home, last.
+#[must_use]
+pub fn agreed(story: &Story, all: &[Talk<'_>], animal: AnimalId, at: Moment) -> BTreeMap<WordId, PlanLine> {
     let mut plans: Vec<(Moment, EventId, &[PlanLine])> = all
         .iter()
         .filter(|t| t.standing == Standing::Accepted && t.event.animal == Some(animal))
@@ -141,6 +155,8 @@ pub fn agreed(all: &[Talk<'_>], animal: AnimalId) -> BTreeMap<WordId, PlanLine> 
             _ => None,
         })
         .collect();
+    let own = own_plans(story, animal, at).filter(|plan| holds(plan.part, story, at));
+    plans.extend(own.map(|plan| (plan.at(), plan.id(), plan.part.lines.as_slice())));
     plans.sort_by_key(|(at, id, _)| (*at, *id));
     plans.into_iter().flat_map(|(.., lines)| lines).map(|line| (line.word, *line)).collect()
 }

@@ -100,7 +100,7 @@ fn an_amended_proposal_is_taken_back_for_good_and_its_new_form_was_never_accepte
         assert_eq!(all.len(), 1, "{when}");
         assert_eq!(all[0].standing, Standing::Withdrawn, "{when}");
         assert_eq!(all[0].part, &plan(BALL, 3), "told as it was first written: {when}");
-        assert!(agreed(&all, DOG).is_empty(), "{when}");
+        assert!(agreed(&story, &all, DOG, at(10)).is_empty(), "{when}");
     }
 }
 
@@ -111,6 +111,41 @@ fn what_becomes_a_proposal_by_a_correction_is_none() {
     let turned = event(2, 1, Correction { of: id(1), happened_at: None, animal: None, body });
     let story = Story::from_events([remark, turned, event(3, 2, answer(1, Reply::Accepted))]);
     assert!(talks(&story, at(10)).is_empty());
+}
+
+#[test]
+fn a_meeting_is_over_when_it_has_ended() {
+    let meeting = proposal(Proposed::Meeting { starts_at: at(3_600), minutes: 30 });
+    let yes = [event(1, 0, meeting.clone()), event(2, 5, answer(1, Reply::Accepted))];
+    assert_eq!(standing(&yes, 3_600 + 1_800), Standing::Accepted, "as long as it is going on");
+    assert_eq!(standing(&yes, 3_600 + 1_801), Standing::Ended { accepted: true });
+    assert_eq!(standing(&yes[..1], 2 * DAY), Standing::Ended { accepted: false });
+    let check = |minutes| event(1, 0, proposal(Proposed::Meeting { starts_at: at(0), minutes })).check();
+    assert!(check(5).is_ok() && check(480).is_ok() && check(4).is_err() && check(481).is_err());
+}
+
+#[test]
+fn of_a_plan_of_ones_own_and_an_agreed_one_the_later_is_in_force() {
+    let own = |n, second, times| {
+        let lines = vec![PlanLine { word: BALL, way: None, minutes: 5, times }];
+        event(n, second, OwnPlan { lines, last_day: at(0).day(&Zone::utc()).plus(6) })
+    };
+    let times = |events: &[Event], now: i64| {
+        let story = Story::from_events(events.to_vec());
+        agreed(&story, &talks(&story, at(now)), DOG, at(now)).get(&BALL).map(|line| line.times)
+    };
+    let agreed_with = [event(1, 0, plan(BALL, 3)), event(2, 5, answer(1, Reply::Accepted))];
+    let both = |second| [agreed_with.to_vec(), vec![own(3, second, 1)]].concat();
+    assert_eq!(times(&both(6), 10), Some(1));
+    assert_eq!(times(&both(4), 10), Some(3));
+    assert_eq!(times(&[own(3, 6, 1)], 5), None, "not before it was made");
+    assert_eq!(times(&[own(3, 6, 1)], 7 * DAY), None, "nor after its last day");
+    // The home's own words may be taken back and put right.
+    let back = event(4, 7, Withdrawal { of: id(3), because: None });
+    assert_eq!(times(&[both(6), vec![back]].concat(), 10), Some(3));
+    let right = Correction { of: id(3), happened_at: None, animal: None, body: Box::new(own(9, 0, 2).body) };
+    assert_eq!(times(&[both(6), vec![event(4, 7, right)]].concat(), 10), Some(2));
+    assert!(own(1, 0, 9).check().is_err() && Event { animal: None, ..own(1, 0, 2) }.check().is_err());
 }
 
 #[test]
@@ -147,10 +182,16 @@ fn of_two_plans_for_a_word_the_one_agreed_last_is_in_force() {
     ];
     let story = Story::from_events(events);
     let all = talks(&story, at(20));
-    let lines = agreed(&all, DOG);
+    let lines = agreed(&story, &all, DOG, at(20));
     assert_eq!(lines.iter().map(|(w, l)| (*w, l.times)).collect::<Vec<_>>(), [(BALL, 3)]);
-    assert!(agreed(&all, AnimalId(Uuid::from_u128(31))).is_empty(), "for the animal it was written for");
-    assert!(agreed(&talks(&story, at(8 * DAY)), DOG).is_empty(), "and no longer than its last day");
+    assert!(
+        agreed(&story, &all, AnimalId(Uuid::from_u128(31)), at(20)).is_empty(),
+        "for the animal it was written for"
+    );
+    assert!(
+        agreed(&story, &talks(&story, at(8 * DAY)), DOG, at(8 * DAY)).is_empty(),
+        "and no longer than its last day"
+    );
 }
 
 #[test]

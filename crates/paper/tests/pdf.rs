@@ -4,8 +4,14 @@
 use lopdf::content::Content;
 use lopdf::{Dictionary, Document, Object, ObjectId};
 use sayso_advisor::Case;
-use sayso_model::{AnimalId, Language, Moment, Story};
-use sayso_paper::{Block, Cell, Drawn, LabelSize, Paper, Sheet, kit, labels, lessons, likes, pdf, progress, rules};
+use sayso_model::talks::talks;
+use sayso_model::{
+    AccountId, AnimalId, Author, Body, Event, EventId, Label, Language, Moment, OwnPlan, PlanLine, PlanWay, Proposal,
+    ProposalAnswer, Proposed, Reply, ShortNote, Story, TalkAbout,
+};
+use sayso_paper::{
+    Block, Cell, Drawn, LabelSize, Paper, Sheet, kit, labels, lessons, likes, meeting, pdf, progress, rules,
+};
 use sayso_wording::{Locale, say};
 use std::collections::BTreeMap;
 use std::sync::LazyLock;
@@ -15,6 +21,48 @@ fn now() -> Moment {
 }
 
 static DEMO: LazyLock<Story> = LazyLock::new(|| Story::from_events(sayso_sim::demo(1, now()).events));
+
+/// The demo, in which a coach wrote and the home answered and planned on its own.
+static TALKED: LazyLock<Story> = LazyLock::new(|| {
+    let mut story = Story::clone(&DEMO);
+    let (mut n, pattern) = (0_u128, DEMO.ledger().all().next().unwrap().clone());
+    let mut put = |animal: AnimalId, days: f64, body: Body| {
+        n += 1;
+        let (id, at) = (EventId(uuid::Uuid::from_u128(n)), now().plus_seconds(days * -86_400.0));
+        story.add(Event { id, animal: Some(animal), happened_at: at, recorded_at: at, body, ..pattern.clone() });
+        id
+    };
+    for animal in animals() {
+        let lines: Vec<PlanLine> = DEMO
+            .words_of(animal)
+            .iter()
+            .take(3)
+            .map(|card| PlanLine { word: card.word, way: Some(PlanWay::Show), minutes: 3, times: 3 })
+            .collect();
+        let last_day = now().day(&DEMO.zone()).plus(2);
+        let from = Author { account: AccountId(uuid::Uuid::nil()), name: Label::new("Brook").unwrap() };
+        let text = ShortNote::new("Keep it at the board. Does it roll off when nobody is near?").ok();
+        let wrote = |proposes: Proposed| Proposal { from: from.clone(), proposes, text: text.clone(), takes_up: None };
+        let yes = |to| ProposalAnswer { to, reply: Reply::Accepted, text: None }.into();
+        for days in [16.0, 9.0] {
+            let plan = put(animal, days, wrote(Proposed::Plan { lines: lines.clone(), last_day }).into());
+            put(animal, days - 0.1, yes(plan));
+        }
+        let check = put(animal, 5.0, wrote(Proposed::Check { word: lines[0].word }).into());
+        put(animal, 4.9, yes(check));
+        put(animal, 8.0, OwnPlan { lines: lines.clone(), last_day }.into());
+        for word in lines.iter().map(|line| line.word) {
+            let about = Some(TalkAbout::Word { word });
+            put(animal, 1.0, wrote(Proposed::Question { about }).into());
+        }
+    }
+    story
+});
+
+/// The page before a meeting, with all that was said.
+fn before_meeting(animal: AnimalId, locale: Locale) -> Sheet {
+    meeting(&Case::new(&TALKED, animal, now()), locale, None, Some(&talks(&TALKED, now()))).unwrap()
+}
 
 fn animals() -> Vec<AnimalId> {
     DEMO.animals().keys().copied().collect()
@@ -32,6 +80,7 @@ fn sheets(locale: Locale) -> Vec<Sheet> {
         let case = Case::new(&DEMO, animal, now());
         all.push(progress(&case, locale, 28, None).unwrap());
         all.push(likes(&case, locale).unwrap());
+        all.push(before_meeting(animal, locale));
     }
     all
 }
@@ -218,6 +267,40 @@ fn the_progress_and_the_likes_of_the_demo_fit_one_page_in_every_language() {
         }
     }
     assert!(longer.is_empty(), "{longer:?}");
+}
+
+#[test]
+fn the_page_before_a_meeting_is_one_page_however_much_was_said() {
+    let mut longer = Vec::new();
+    for (language, animal) in Language::ALL.into_iter().flat_map(|l| animals().into_iter().map(move |a| (l, a))) {
+        let pages = read(&before_meeting(animal, Locale::of(language)), Paper::A4).get_pages().len();
+        if pages != 1 {
+            longer.push(format!("{language:?}, {animal}: {pages} pages"));
+        }
+    }
+    assert!(longer.is_empty(), "{longer:?}");
+}
+
+#[test]
+fn the_page_before_a_meeting_tells_what_was_agreed_to_those_who_may_know() {
+    let animal = animals()[0];
+    let told = texts(&before_meeting(animal, Locale::ENGLISH).blocks).join("\n");
+    for said in
+        ["What was agreed", "From Brook, agreed on", "own plan of", "was shown on", "Open questions", "Does it roll"]
+    {
+        assert!(told.contains(said), "{said} is not in\n{told}");
+    }
+    assert_eq!(told.matches("agreed on").count() + told.matches("own plan of").count(), 3, "the rest is counted");
+    assert!(told.contains("1 more, not on this page."), "{told}");
+    let case = Case::new(&TALKED, animal, now());
+    let untold = texts(&meeting(&case, Locale::ENGLISH, None, None).unwrap().blocks).join("\n");
+    assert!(!untold.contains("Brook") && !untold.contains("What was agreed"), "{untold}");
+    // Since a chosen day, if it is one of the last twelve weeks.
+    let today = now().day(case.zone());
+    let since = |day| texts(&meeting(&case, Locale::ENGLISH, Some(day), None).unwrap().blocks).join("\n");
+    assert!(since(today.plus(-30)).contains("The 31 days before"));
+    assert_eq!(since(today.plus(1)), untold);
+    assert_eq!(since(today.plus(-84)), untold);
 }
 
 #[test]

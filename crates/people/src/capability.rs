@@ -78,7 +78,7 @@ capabilities! {
     Mend => "mend" in Home;
     /// Cards, board, rules, recordings, pictures, stages
     ChangeCards => "change_cards" in Home;
-    /// Set up likes tests, checks, swaps, trials of a change
+    /// Set up likes tests, checks, swaps, trials of a change, plans of the home's own
     Plan => "plan" in Home;
     /// Propose and ask, under one's own name; see what came of it
     Advise => "advise" in Home opens by CoachFigures looks yes;

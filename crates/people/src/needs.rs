@@ -23,7 +23,9 @@ pub const fn needs_of(body: &Body) -> Option<Capability> {
         | Body::BoardLayout(_)
         | Body::HouseRule(_)
         | Body::StageChoice(_) => Some(Capability::ChangeCards),
-        Body::LikesTest(_) | Body::ProbePlan(_) | Body::SwapPlan(_) | Body::DesignPlan(_) => Some(Capability::Plan),
+        Body::LikesTest(_) | Body::ProbePlan(_) | Body::SwapPlan(_) | Body::DesignPlan(_) | Body::OwnPlan(_) => {
+            Some(Capability::Plan)
+        }
         // Whoever is with the animal may stop what does it no good.
         Body::SwapStop(_) | Body::DesignStop(_) => Some(Capability::Record),
         Body::SessionStart(_)

@@ -323,6 +323,11 @@ impl Names {
             Kind::ProposalAnswer => {
                 ProposalAnswer { to: of, reply: Reply::Said, text: ShortNote::new("From Monday on.").ok() }.into()
             }
+            Kind::OwnPlan => OwnPlan {
+                lines: vec![PlanLine { word, way: None, minutes: 5, times: 2 }],
+                last_day: at.day(&zone("Europe/Lisbon")).plus(13),
+            }
+            .into(),
             Kind::Correction => Correction {
                 of,
                 happened_at: Some(at.plus_seconds(-600.0)),

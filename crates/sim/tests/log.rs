@@ -88,6 +88,7 @@ fn samples_show_every_kind_and_the_demo_all_but_clips_designs_lessons_consent_an
             Kind::ConsentTakenBack,
             Kind::Proposal,
             Kind::ProposalAnswer,
+            Kind::OwnPlan,
         ];
         assert_eq!(missing, left_out.iter().collect::<Vec<_>>(), "seed {seed}");
     }

@@ -1198,6 +1198,13 @@ export interface components {
             /** @description The proposal. */
             to: components["schemas"]["EventId"];
         } | {
+            /** @constant */
+            kind: "own_plan";
+            /** @description Its last day. */
+            last_day: components["schemas"]["Day"];
+            /** @description Word by word. */
+            lines: components["schemas"]["PlanLine"][];
+        } | {
             /** @description Which animal it really was, if that was wrong. */
             animal?: components["schemas"]["AnimalId"] | null;
             /** @description The content as it should have been. */
@@ -1719,6 +1726,16 @@ export interface components {
             about?: components["schemas"]["TalkAbout"] | null;
             /** @constant */
             what: "question";
+        } | {
+            /**
+             * Format: uint16
+             * @description How long it is, in minutes.
+             */
+            minutes: number;
+            /** @description When it begins. */
+            starts_at: components["schemas"]["Moment"];
+            /** @constant */
+            what: "meeting";
         };
         /** @description What a session is for. */
         Purpose: "showing" | "inviting" | "likes" | "probe";

@@ -76,6 +76,18 @@ pub fn day(typed: &Typed, name: &str, label: &str, hint: &str) -> Markup {
     }
 }
 
+/// A time of day.
+#[must_use]
+pub fn time(typed: &Typed, name: &str, label: &str, hint: &str) -> Markup {
+    html! {
+        div.field {
+            (head(typed, name, label, hint))
+            input id=(name) name=(name) type="time" value=(typed.text(name))
+                aria-invalid=[typed.problem(name).map(|_| "true")] aria-describedby=[described(typed, name, hint)];
+        }
+    }
+}
+
 /// Several lines.
 #[must_use]
 pub fn area(typed: &Typed, name: &str, label: &str, hint: &str) -> Markup {

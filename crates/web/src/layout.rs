@@ -5,7 +5,7 @@ use crate::page::Page;
 use crate::picture;
 use crate::rich;
 use maud::{DOCTYPE, Markup, html};
-use sayso_model::{AnimalId, Clock, Kind, Language, PictureOf};
+use sayso_model::{AnimalId, Clock, Kind, Language, OwnPlan, PictureOf};
 use sayso_people::Capability;
 use sayso_wording::{Locale, say};
 
@@ -348,7 +348,10 @@ fn talk(page: &Page) -> Markup {
     let coaches = page.leave.is_some() && page.may(Capability::Advise);
     let talks = match &page.leave {
         Some(_) => page.may(Capability::Agree) || page.may(Capability::Advise),
-        None => page.story.as_recorded(Kind::Proposal).next().is_some(),
+        None => {
+            page.story.as_recorded(Kind::Proposal).next().is_some()
+                || page.story.everyones::<OwnPlan>().next().is_some()
+        }
     };
     html! {
         @if talks { li { a href=(page.of_home("/talk")) { (say!(&page.locale, talk::title)) } } }

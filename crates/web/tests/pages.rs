@@ -23,6 +23,7 @@ const NOT_LOOKED_AT: &[(&str, &str)] = &[
     ("/sheets/kit.pdf", "a PDF; its structure is held by the tests of paper"),
     ("/sheets/labels.pdf", "a PDF; its structure is held by the tests of paper"),
     ("/sheets/{}/progress.pdf", "a PDF; its structure is held by the tests of paper"),
+    ("/sheets/{}/meeting.pdf", "a PDF; its structure is held by the tests of paper"),
     ("/sheets/{}/likes.pdf", "a PDF; its structure is held by the tests of paper"),
     ("/a/{}/checks/{}", "needs a check; its parts are those of the forms"),
     ("/a/{}/checks/{}/presenter", "needs a check"),

@@ -236,6 +236,11 @@ impl Teller<'_> {
                 let text = a.text.as_ref().map_or(NONE, |text| text.as_str());
                 say!(locale, events::proposal_answer, reply = a.reply.name(), text = text)
             }
+            Body::OwnPlan(p) => {
+                let lines: Vec<String> =
+                    p.lines.iter().map(|line| crate::talk::line(locale, self.story, line)).collect();
+                say!(locale, events::own_plan, day = locale.date(p.last_day), lines = locale.and(&lines))
+            }
             Body::Correction(c) => say!(locale, events::correction, text = self.tell(&c.body)),
             Body::Withdrawal(w) => {
                 say!(locale, events::undone, because = w.because.as_ref().map_or(NONE, |b| b.as_str()))

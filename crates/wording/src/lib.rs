@@ -8,6 +8,7 @@
 
 pub mod advice;
 pub mod agreement;
+pub mod calendar;
 mod catalogue;
 pub mod checks;
 pub mod claims;
@@ -24,6 +25,7 @@ pub mod hazards;
 mod lacking;
 pub mod lessons;
 mod locale;
+pub mod meeting;
 mod message;
 mod numbers;
 pub mod patterns;

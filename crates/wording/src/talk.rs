@@ -2,6 +2,7 @@
 
 use crate::locale::Locale;
 use crate::say;
+use sayso_advisor::agreed::Kept;
 use sayso_model::{FigurePage, PlanLine, PlanWay, Proposed, SessionId, SessionStart, Story, TalkAbout, WordId};
 
 /// Chooses the branch of a message for no way in particular.
@@ -29,6 +30,41 @@ pub fn dose(locale: &Locale, line: &PlanLine) -> String {
 pub fn line(locale: &Locale, story: &Story, line: &PlanLine) -> String {
     let word = word(locale, story, line.word);
     say!(locale, talk::line, way = way_name(line.way), word = word, dose = dose(locale, line))
+}
+
+/// A line of a plan that was agreed, and what the log has of it after so many days.
+#[must_use]
+pub fn kept(locale: &Locale, days: usize, kept: &Kept) -> String {
+    let (word, dose) = (&kept.word.says, dose(locale, &kept.line));
+    if days == 0 {
+        return say!(locale, talk::not_begun, word = word, dose = dose);
+    }
+    let way = match kept.line.way {
+        None => ANY,
+        Some(PlanWay::Show) => "show",
+        Some(PlanWay::OfferInView | PlanWay::AskAndPoint | PlanWay::AskBetweenTwo) => "invite",
+    };
+    let told = say!(
+        locale,
+        talk::kept,
+        way = way,
+        word = word,
+        on = kept.on_days,
+        days = days,
+        times = kept.times,
+        dose = dose
+    );
+    if kept.sessions == 0 {
+        return told;
+    }
+    // Minutes of some of the sessions would look like those of all.
+    let sessions = if kept.timed == kept.sessions {
+        let minutes = locale.number((kept.seconds / 60.0).round(), 0);
+        say!(locale, talk::sessions_timed, sessions = kept.sessions, minutes = minutes)
+    } else {
+        say!(locale, talk::sessions, sessions = kept.sessions)
+    };
+    format!("{told} {sessions}")
 }
 
 /// A page of figures.
@@ -76,6 +112,14 @@ pub fn proposed(locale: &Locale, story: &Story, what: &Proposed) -> String {
         Proposed::Check { word } => say!(locale, talk::check, word = named(*word)),
         Proposed::Note { about: None } => say!(locale, talk::note),
         Proposed::Note { about: Some(of) } => say!(locale, talk::note_on, about = about(locale, story, of)),
+        Proposed::Meeting { starts_at, minutes } => {
+            say!(
+                locale,
+                talk::meeting,
+                when = locale.weekday_date_time(*starts_at, &story.zone()),
+                minutes = usize::from(*minutes)
+            )
+        }
         Proposed::Question { about: None } => say!(locale, talk::question),
         Proposed::Question { about: Some(of) } => say!(locale, talk::question_on, about = about(locale, story, of)),
     }

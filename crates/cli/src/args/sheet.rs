@@ -1,8 +1,9 @@
 //! The flags of `sheet`.
 
 use super::Data;
-use super::values::{WrongValue, by_name};
+use super::values::{WrongValue, by_name, typed};
 use clap::{Args, ValueEnum};
+use sayso_model::Day;
 use sayso_paper::{LENGTHS, LabelSize, Paper};
 use std::path::PathBuf;
 
@@ -15,6 +16,8 @@ pub enum Kind {
     Rules,
     // What one animal likes.
     Likes,
+    // One page before a meeting with a coach.
+    Meeting,
     // Labels for the buttons.
     Labels,
     // How to record real buttons.
@@ -34,6 +37,8 @@ pub struct Printing {
     pub animal: Option<String>,
     #[arg(long, default_value_t = 28, value_parser = days)]
     pub days: u16,
+    #[arg(long, value_name = "DAY", value_parser = typed::<Day>)]
+    pub since: Option<Day>,
     #[arg(long, default_value = LabelSize::Middle.name(), value_parser = by_name(&LabelSize::ALL, LabelSize::name))]
     pub size: LabelSize,
     #[arg(long, default_value = Paper::A4.name(), value_parser = by_name(&Paper::ALL, Paper::name))]

@@ -8,8 +8,9 @@ use crate::out::{note, tell};
 use clap::ValueEnum;
 use sayso_advisor::Case;
 use sayso_model::Story;
+use sayso_model::talks::talks;
 use sayso_notebook::{animal_named, word_pictures};
-use sayso_paper::{Sheet, kit, labels, lessons, likes, pdf, progress, rules};
+use sayso_paper::{Sheet, kit, labels, lessons, likes, meeting, pdf, progress, rules};
 use sayso_wording::{Locale, words};
 
 /// Writes a sheet.
@@ -40,6 +41,7 @@ fn made(asked: &Printing, story: &Story, l: Locale) -> Result<Sheet, CliError> {
         Kind::Kit => Ok(kit(story, now(), l)),
         Kind::Lessons => Ok(lessons(story, now(), l)),
         Kind::Progress => about(asked, story, &l, |case| progress(case, l, asked.days, None)),
+        Kind::Meeting => about(asked, story, &l, |case| meeting(case, l, asked.since, Some(&talks(story, case.now())))),
         Kind::Likes => about(asked, story, &l, |case| likes(case, l)),
     }
 }

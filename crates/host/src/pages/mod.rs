@@ -1,6 +1,7 @@
 //! Pages that a notebook at home does not have.
 
 mod account;
+mod calendar;
 mod club;
 pub(crate) mod desk;
 mod homes;
@@ -27,4 +28,5 @@ pub fn router() -> Router<Arc<Host>> {
         .merge(server::router())
         .merge(club::router())
         .merge(desk::router())
+        .merge(calendar::router())
 }

@@ -264,3 +264,59 @@ async fn by_a_tap_in_the_own_name_alone_and_by_a_file_as_from_a_file() {
     let log = house.get(&house.keeper, &house.about("log")).await;
     assert!(log.holds("From Brook: A question: How was the week?"), "{}", log.body);
 }
+
+#[tokio::test(flavor = "multi_thread")]
+async fn after_a_meeting_the_next_plan_is_written_from_the_last_and_the_next_meeting_proposed() {
+    let (house, _, coach) = shared().await;
+    let sheet = format!("/sheets/{}/meeting", house.animal);
+    let page = house.get(&coach, &sheet).await;
+    let next = format!("/talk/write?animal={}&amp;begin=next", house.animal);
+    assert!(page.holds(&next) && !page.holds("/talk/own"), "{}", page.body);
+    let next = next.replace("&amp;", "&");
+    // Without a plan before: the steps that Today chose, if any; else an empty form.
+    let form = house.get(&coach, &next).await;
+    assert!(form.holds("name=\"word_1\"") && form.holds("name=\"last_day\""), "{}", form.body);
+    house.post(&coach, "/talk/write", &plan(&house).replace("minutes_1=3", "minutes_1=4")).await;
+    let of = proposals(&house).await[0].id;
+    let form = house.get(&coach, &next).await;
+    assert!(
+        form.holds("Filled in from the last plan") && form.holds("name=\"minutes_1\" value=\"4\""),
+        "{}",
+        form.body
+    );
+    assert!(form.holds(&format!("name=\"takes_up\" value=\"{of}\"")), "it says what it takes up again");
+    assert!(!form.holds("Keep it at the board."), "words of that day are not said again");
+    // Both sides read the page; what was only proposed is an open question, and who has no part in the talk reads none of it.
+    for who in [&coach, &house.keeper] {
+        let page = house.get(who, &sheet).await;
+        assert!(page.holds("From Brook: Plan up to") && page.holds("Nothing was agreed"), "{}", page.body);
+    }
+    assert!(house.get(&house.keeper, &sheet).await.holds("/talk/own?animal="), "a home plans on its own");
+    for (role, name) in [(Has::Sitter, "Wren"), (Has::Observer, "Finch")] {
+        let who = house.joined(role, name).await;
+        assert_eq!(house.get(&who, &sheet).await.status, StatusCode::FORBIDDEN, "{name}");
+        assert_eq!(house.get(&who, "/talk/own").await.status, StatusCode::FORBIDDEN, "{name}");
+    }
+    let today = house.host.now().day(&Zone::utc());
+    let meeting = |day: Day, time: &str, minutes: &str| {
+        let (home, animal) = (house.home, house.animal);
+        format!("home={home}&what=meeting&animal={animal}&day={day}&time={time}&minutes={minutes}&text=")
+    };
+    for (wrong, field) in [
+        (meeting(today.plus(-1), "18:30", "30"), "day"),
+        (meeting(today.plus(57), "18:30", "30"), "day"),
+        (meeting(today, "00:00", "30"), "time"),
+        (meeting(today.plus(1), "24:10", "30"), "time"),
+        (meeting(today.plus(1), "", "30"), "time"),
+        (meeting(today.plus(1), "18:30", "4"), "minutes"),
+        (meeting(today.plus(1), "18:30", ""), "minutes"),
+    ] {
+        let told = house.post(&coach, "/talk/write", &wrong).await;
+        assert_eq!(told.status, StatusCode::UNPROCESSABLE_ENTITY, "{wrong}");
+        assert!(told.holds(&format!("href=\"#{field}\"")), "{wrong}: {}", told.body);
+    }
+    let sent = house.post(&coach, "/talk/write", &meeting(today.plus(1), "18:30", "30")).await;
+    assert_eq!(sent.status, StatusCode::SEE_OTHER, "{}", sent.body);
+    let talk = house.get(&house.keeper, "/talk").await;
+    assert!(talk.holds("A meeting on") && talk.holds("18:30") && talk.holds("30 minutes"), "{}", talk.body);
+}

@@ -1,4 +1,4 @@
-//! What a coach proposes to a home or asks it, and what the home answers.
+//! What a coach proposes to a home or asks it, what the home answers, and what it plans of its own.
 
 use super::enums::{FigurePage, PlanWay, Reply};
 use crate::event::{About, Content, Does};
@@ -7,7 +7,7 @@ use crate::findings::Findings;
 use crate::id::*;
 use crate::stage::Stage;
 use crate::text::{Label, ShortNote, TextError};
-use crate::time::Day;
+use crate::time::{Day, Moment};
 use borsh::{BorshDeserialize, BorshSerialize};
 use serde::{Deserialize, Serialize};
 use std::collections::BTreeSet;
@@ -113,9 +113,18 @@ pub enum Proposed {
         #[serde(default, skip_serializing_if = "Option::is_none")]
         about: Option<TalkAbout>,
     },
+    /// A meeting, in person or by telephone.
+    Meeting {
+        /// When it begins.
+        starts_at: Moment,
+        /// How long it is, in minutes.
+        minutes: u16,
+    },
 }
 
 impl Proposed {
+    /// Shortest and longest meeting, in minutes.
+    pub const MEETING_MINUTES: (u16, u16) = (5, 480);
     /// Most words in a plan.
     pub const MOST_LINES: usize = 6;
 
@@ -130,6 +139,7 @@ impl Proposed {
             Self::Check { .. } => "check",
             Self::Note { .. } => "note",
             Self::Question { .. } => "question",
+            Self::Meeting { .. } => "meeting",
         }
     }
 
@@ -138,7 +148,7 @@ impl Proposed {
     pub const fn needs_animal(&self) -> bool {
         match self {
             Self::Plan { .. } | Self::Stage { .. } | Self::Likes | Self::Check { .. } => true,
-            Self::Word { .. } | Self::Note { .. } | Self::Question { .. } => false,
+            Self::Word { .. } | Self::Note { .. } | Self::Question { .. } | Self::Meeting { .. } => false,
         }
     }
 
@@ -163,7 +173,12 @@ impl Proposed {
             | Self::Note { about: Some(TalkAbout::Word { word }) }
             | Self::Question { about: Some(TalkAbout::Word { word }) } => Some(*word),
             Self::Plan { lines, .. } if lines.len() == 1 => lines.first().map(|line| line.word),
-            Self::Plan { .. } | Self::Word { .. } | Self::Likes | Self::Note { .. } | Self::Question { .. } => None,
+            Self::Plan { .. }
+            | Self::Word { .. }
+            | Self::Likes
+            | Self::Note { .. }
+            | Self::Question { .. }
+            | Self::Meeting { .. } => None,
         }
     }
 }
@@ -198,6 +213,12 @@ impl Content for Proposal {
         }
         if let Proposed::Plan { lines, .. } = &self.proposes {
             found.within("proposes", |found| check_lines(lines, found));
+        }
+        if let Proposed::Meeting { minutes, .. } = &self.proposes {
+            let (low, high) = Proposed::MEETING_MINUTES;
+            if !(low..=high).contains(minutes) {
+                found.within("proposes", |found| found.wrong("minutes", Fault::range(low, high, *minutes)));
+            }
         }
     }
 }
@@ -245,5 +266,26 @@ impl Content for ProposalAnswer {
         if self.reply == Reply::Said && self.text.is_none() {
             found.wrong("text", Fault::Text(TextError::Empty));
         }
+    }
+}
+
+/// A plan for some days that a home makes of its own: after a meeting with somebody who has no account here, or with nobody.
+#[derive(Clone, PartialEq, Debug, Serialize, Deserialize, BorshSerialize, BorshDeserialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
+#[serde(deny_unknown_fields)]
+pub struct OwnPlan {
+    /// Word by word.
+    pub lines: Vec<PlanLine>,
+    /// Its last day.
+    pub last_day: Day,
+}
+
+/// The home's own words: it may be put right and taken back as any of its records.
+impl Content for OwnPlan {
+    fn about(&self) -> About<'_> {
+        About { session: None, word: None, needs_animal: true, as_recorded: false, does: Does::Tells }
+    }
+    fn check(&self, found: &mut Findings) {
+        check_lines(&self.lines, found);
     }
 }

@@ -7,7 +7,8 @@ pub use error::TimeError;
 pub use zone::Zone;
 
 use borsh::{BorshDeserialize, BorshSerialize, io};
-use jiff::civil::Date;
+use jiff::civil::{Date, Time};
+use jiff::tz::AmbiguousOffset;
 use jiff::{SignedDuration, Timestamp};
 use serde::{Deserialize, Serialize};
 use std::fmt;
@@ -172,6 +173,18 @@ impl Day {
         start.map_or(Moment::clamped(0), |at| Moment::clamped(at.as_millisecond()))
     }
 
+    /// The moment at a time of the day, hour and minute, in `zone`: where clocks go back, the first of the two; none where they skip it,
+    /// or where there is no such time.
+    #[must_use]
+    pub fn at(self, (hour, minute): (u8, u8), zone: &Zone) -> Option<Moment> {
+        let time = Time::new(i8::try_from(hour).ok()?, i8::try_from(minute).ok()?, 0, 0).ok()?;
+        let found = zone.rules().to_ambiguous_timestamp(self.0.to_datetime(time));
+        if matches!(found.offset(), AmbiguousOffset::Gap { .. }) {
+            return None;
+        }
+        found.earlier().ok().map(|at| Moment::clamped(at.as_millisecond()))
+    }
+
     /// Hours the day has in `zone`: 24, or 23 or 25 (or another number) when clocks change.
     #[must_use]
     pub fn hours(self, zone: &Zone) -> f64 {
@@ -249,6 +262,21 @@ mod tests {
         let day: Day = "2023-10-01".parse().unwrap();
         assert_eq!(day.start(&zone).hour(&zone), 1);
         assert_eq!(day.start(&zone).day(&zone), day);
+    }
+
+    #[test]
+    fn a_time_that_clocks_skip_is_none_and_one_that_comes_twice_is_the_first() {
+        let zone = Zone::new("Europe/Lisbon").unwrap();
+        let at = |day: &str, clock| day.parse::<Day>().unwrap().at(clock, &zone).map(|at| at.to_string());
+        assert_eq!(at("2026-10-24", (18, 30)).as_deref(), Some("2026-10-24T17:30:00.000Z"));
+        assert_eq!(at("2026-10-25", (18, 30)).as_deref(), Some("2026-10-25T18:30:00.000Z"));
+        assert_eq!(
+            at("2026-10-25", (1, 30)).as_deref(),
+            Some("2026-10-25T00:30:00.000Z"),
+            "it comes again an hour later"
+        );
+        assert_eq!(at("2026-03-29", (1, 30)), None, "from one it was two at once");
+        assert_eq!((at("2026-03-01", (24, 0)), at("2026-03-01", (9, 60))), (None, None));
     }
 
     #[test]

@@ -4,6 +4,7 @@ mod kit;
 mod labels;
 mod lessons;
 mod likes;
+mod meeting;
 mod progress;
 mod report;
 mod rules;
@@ -13,6 +14,7 @@ pub use kit::{KIT_DISTANCES_M, kit};
 pub use labels::labels;
 pub use lessons::lessons;
 pub use likes::likes;
+pub use meeting::meeting;
 pub use progress::{LENGTHS, progress};
 pub use rules::rules;
 

@@ -205,8 +205,14 @@ pub fn likes_in_short(case: &Case<'_>, l: &Locale) -> Vec<Block> {
     vec![Block::Heading(say!(l, sheets::likes)), Paragraph::block("", text, Look::Plain)]
 }
 
-/// What the records leave open, named one by one.
+/// What the records leave open, named one by one, under a heading.
 pub fn not_known(case: &Case<'_>, l: &Locale, card: &AnimalCard, all: &Days, words: &[Standing]) -> Vec<Block> {
+    let items = open(case, l, card, all, words);
+    vec![Block::Heading(say!(l, sheets::not_known)), Block::List { items, big: false }]
+}
+
+/// What the records leave open, named one by one.
+pub fn open(case: &Case<'_>, l: &Locale, card: &AnimalCard, all: &Days, words: &[Standing]) -> Vec<String> {
     let checks = case.story().of::<ProbeTrial>(case.animal()).count();
     let mut open = vec![if checks == 0 {
         say!(l, sheets::open_no_check, name = &card.name)
@@ -227,5 +233,5 @@ pub fn not_known(case: &Case<'_>, l: &Locale, card: &AnimalCard, all: &Days, wor
     if case.story().of::<LikesTest>(case.animal()).count() == 0 {
         open.push(say!(l, sheets::open_likes, name = &card.name));
     }
-    vec![Block::Heading(say!(l, sheets::not_known)), Block::List { items: open, big: false }]
+    open
 }

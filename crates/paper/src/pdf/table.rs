@@ -4,7 +4,7 @@ use super::compose::{Compose, Composed, LEADING, SMALL, TEXT};
 use super::face::{Span, Weight};
 use super::strip::{BLACK, Ink, RULE, SOFT, Strip};
 use super::tree::{Branch, Kind};
-use crate::sheet::{Cell, Table};
+use crate::sheet::{Cell, Row, Table};
 use sayso_model::WordId;
 
 /// Between two columns, points.
@@ -13,6 +13,9 @@ const BETWEEN: f32 = 8.0;
 /// Side of a row's picture, and the gap after it, points.
 const PICTURE: f32 = 26.0;
 const PICTURE_GAP: f32 = 5.0;
+
+/// Share of the paper that a column takes in which all is to be written by hand.
+const TO_WRITE: f32 = 0.3;
 
 /// Above and below a row's text, points.
 const AIR: f32 = 2.5;
@@ -71,6 +74,13 @@ impl Compose<'_> {
                 see(i, weight, size, &cell.text);
                 cell.more.iter().for_each(|text| see(i, Weight::Regular, size, text));
                 cell.hints.iter().for_each(|text| see(i, Weight::Regular, self.size(SMALL), text));
+            }
+        }
+        // What is to be filled in by hand takes a hand's room.
+        for (i, most) in most.iter_mut().enumerate() {
+            let is_to_write = |row: &Row| row.cells.get(i).is_some_and(|cell| *cell == Cell::default());
+            if !table.rows.is_empty() && table.rows.iter().all(is_to_write) {
+                *most = most.max(TO_WRITE * width);
             }
         }
         // Pictures stand beside the names of rows.

@@ -42,6 +42,7 @@ impl People {
             "DELETE FROM people.aside WHERE home = $1",
             "DELETE FROM people.mark WHERE home = $1",
             "DELETE FROM people.spoken WHERE home = $1",
+            "DELETE FROM people.feed WHERE home = $1",
         ] {
             sqlx::query(erase).bind(home.0).execute(&mut *tx).await?;
         }

@@ -7,7 +7,7 @@ use std::sync::Arc;
 
 /// The form of these bytes. Raise it whenever the same event would be written otherwise; a snapshot of another form is
 /// not read.
-pub(super) const FORM: u32 = 8;
+pub(super) const FORM: u32 = 9;
 
 /// What events of a block have in common.
 #[derive(Default, BorshSerialize, BorshDeserialize)]

@@ -50,7 +50,7 @@ pub async fn guard(State(state): State<AppState>, request: Request, next: Next) 
 
 /// Middleware: headers on every answer.
 pub async fn headers(request: Request, next: Next) -> Response {
-    const ALWAYS: [(HeaderName, HeaderValue); 5] = [
+    const ALWAYS: [(HeaderName, HeaderValue); 4] = [
         (
             HeaderName::from_static("content-security-policy"),
             HeaderValue::from_static(
@@ -60,7 +60,6 @@ pub async fn headers(request: Request, next: Next) -> Response {
             ),
         ),
         (HeaderName::from_static("x-content-type-options"), HeaderValue::from_static("nosniff")),
-        (HeaderName::from_static("referrer-policy"), HeaderValue::from_static("same-origin")),
         (HeaderName::from_static("cross-origin-resource-policy"), HeaderValue::from_static("same-origin")),
         (
             HeaderName::from_static("permissions-policy"),
@@ -71,8 +70,10 @@ pub async fn headers(request: Request, next: Next) -> Response {
     for (name, value) in ALWAYS {
         response.headers_mut().insert(name, value);
     }
-    // Pages and data are about a household; nothing between us and the browser keeps them.
+    // Pages and data are about a household; nothing between us and the browser keeps them, and no other site is told where one came
+    // from. An answer may be stricter.
     response.headers_mut().entry("cache-control").or_insert(HeaderValue::from_static("no-store"));
+    response.headers_mut().entry("referrer-policy").or_insert(HeaderValue::from_static("same-origin"));
     response
 }
 

@@ -83,6 +83,7 @@ export function inWords(pad, body) {
     case "consent_taken_back":
     case "proposal":
     case "proposal_answer":
+    case "own_plan":
     case "correction":
     case "withdrawal":
       return body.kind.replaceAll("_", " "); // not noted on the pad
@@ -166,6 +167,7 @@ export const MAY = {
   consent_taken_back: "stands",
   proposal: "stands",
   proposal_answer: "stands",
+  own_plan: "back",
   correction: "back",
   withdrawal: "back",
 };

@@ -17,7 +17,7 @@ pub struct Home {
     pub app: Router,
     pub state: AppState,
     pub animal: AnimalId,
-    home: HomeId,
+    pub home: HomeId,
     cookie: String,
     _dir: tempfile::TempDir,
 }

@@ -17,7 +17,7 @@ fn crates() -> PathBuf {
 
 fn sources() -> Sources {
     let mut sources = Sources::default();
-    for name in ["methods", "advisor", "wording", "web", "host", "cli"] {
+    for name in ["methods", "advisor", "wording", "paper", "web", "host", "cli"] {
         sources.add(name, &crates().join(name).join("src"));
     }
     sources

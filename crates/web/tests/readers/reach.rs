@@ -7,13 +7,14 @@ use std::collections::{BTreeMap, BTreeSet};
 const DEEPEST: usize = 12;
 
 /// Crates by the names under which others use them.
-const CRATES: [(&str, &str); 6] = [
+const CRATES: [(&str, &str); 7] = [
     ("sayso_methods", "methods"),
     ("sayso_advisor", "advisor"),
     ("sayso_web", "web"),
-    ("sayso_host", "host"),
     ("sayso_wording", "wording"),
     ("sayso_cli", "cli"),
+    ("sayso_paper", "paper"),
+    ("sayso_host", "host"),
 ];
 
 impl Sources {

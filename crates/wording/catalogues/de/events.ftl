@@ -166,3 +166,4 @@ events-proposal-answer = { $reply ->
     [none] { "" }
    *[other] : { $text }
 }
+events-own-plan = Eigener Plan bis { $day }: { $lines }

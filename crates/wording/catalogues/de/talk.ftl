@@ -109,6 +109,7 @@ talk-kind = { $kind ->
     [word] Ein Wort zum Anlegen
     [likes] Ein Vorlieben-Test
     [check] Eine Prüfung des Verstehens
+    [meeting] Ein Treffen
     [note] Eine Notiz
    *[question] Eine Frage
 }
@@ -142,3 +143,22 @@ talk-no-line = fehlt; wähl mindestens ein Wort
 talk-last-day-wrong = muss ein Tag von heute bis { $last } sein
 talk-no-such = So einen Vorschlag gibt es hier nicht.
 talk-over = ist vorbei oder zurückgenommen: Es gibt nichts mehr anzunehmen oder abzulehnen
+talk-meeting = Ein Treffen am { $when }, { $minutes ->
+    [one] { $minutes } Minute
+   *[other] { $minutes } Minuten
+}
+talk-field-day = Tag
+talk-field-time = Uhrzeit
+talk-time-zone = Wie die Uhren des Zuhauses sie zeigen ({ $zone }), etwa 18:30.
+talk-time-wrong = muss eine künftige Zeit sein, die es an dem Tag auf der Uhr gibt, etwa 18:30
+talk-filled = { $by ->
+    [plan] Ausgefüllt nach dem letzten Plan. Ändere, was nicht mehr passt.
+   *[steps] Ausgefüllt mit den Schritten, die Heute gewählt hat. Ändere, was nicht passt.
+}
+talk-own = Ein eigener Plan
+talk-own-intro = Für einige Tage mit { $name }, wie ihr es bei einem Treffen oder unter euch ausgemacht habt. Heute zeigt ihn beim Schritt jedes Wortes.
+talk-own-title = Unser eigener Plan
+talk-own-of-home = Eigener Plan des Zuhauses
+talk-own-make = Einen eigenen Plan mit { $name } machen
+talk-own-keep = Diesen Plan behalten
+talk-own-stop = Diesen Plan beenden

@@ -167,3 +167,4 @@ events-proposal-answer = { $reply ->
     [none] { "" }
    *[other] : { $text }
 }
+events-own-plan = Own plan up to { $day }: { $lines }

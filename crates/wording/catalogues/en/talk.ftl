@@ -109,6 +109,7 @@ talk-kind = { $kind ->
     [word] A word to add
     [likes] A likes test
     [check] A check of understanding
+    [meeting] A meeting
     [note] A note
    *[question] A question
 }
@@ -142,3 +143,22 @@ talk-no-line = is missing; choose at least one word
 talk-last-day-wrong = must be a day from today to { $last }
 talk-no-such = There is no such proposal here.
 talk-over = is over or taken back: there is nothing left to accept or decline
+talk-meeting = A meeting on { $when }, { $minutes ->
+    [one] { $minutes } minute
+   *[other] { $minutes } minutes
+}
+talk-field-day = Day
+talk-field-time = Time
+talk-time-zone = As the home’s clocks show it ({ $zone }), such as 18:30.
+talk-time-wrong = must be a time to come that is on the clocks that day, such as 18:30
+talk-filled = { $by ->
+    [plan] Filled in from the last plan. Change what no longer fits.
+   *[steps] Filled in with the steps that Today chose. Change what does not fit.
+}
+talk-own = A plan of our own
+talk-own-intro = For some days with { $name }, as you settled it at a meeting or among yourselves. Today shows it beside each word’s step.
+talk-own-title = Our own plan
+talk-own-of-home = The home’s own plan
+talk-own-make = Make a plan of our own with { $name }
+talk-own-keep = Keep this plan
+talk-own-stop = Stop this plan

@@ -109,6 +109,7 @@ talk-kind = { $kind ->
     [word] Una palabra para añadir
     [likes] Una prueba de gustos
     [check] Una comprobación
+    [meeting] Una reunión
     [note] Una nota
    *[question] Una pregunta
 }
@@ -142,3 +143,22 @@ talk-no-line = falta; elige al menos una palabra
 talk-last-day-wrong = tiene que ser un día entre hoy y { $last }
 talk-no-such = Aquí no hay tal propuesta.
 talk-over = terminó o se retiró: ya no hay nada que aceptar ni rechazar
+talk-meeting = Una reunión el { $when }, { $minutes ->
+    [one] { $minutes } minuto
+   *[other] { $minutes } minutos
+}
+talk-field-day = Día
+talk-field-time = Hora
+talk-time-zone = La de los relojes del hogar ({ $zone }), por ejemplo 18:30.
+talk-time-wrong = debe ser una hora futura que exista ese día en el reloj, por ejemplo 18:30
+talk-filled = { $by ->
+    [plan] Rellenado con el último plan. Cambia lo que ya no encaje.
+   *[steps] Rellenado con los pasos que eligió Hoy. Cambia lo que no encaje.
+}
+talk-own = Un plan propio
+talk-own-intro = Para unos días con { $name }, como lo hablasteis en una reunión o en casa. Hoy lo muestra junto al paso de cada palabra.
+talk-own-title = Nuestro propio plan
+talk-own-of-home = El plan propio del hogar
+talk-own-make = Hacer un plan propio con { $name }
+talk-own-keep = Guardar este plan
+talk-own-stop = Terminar este plan

@@ -110,6 +110,7 @@ talk-kind = { $kind ->
     [word] Un mot à ajouter
     [likes] Un test de préférences
     [check] Une vérification
+    [meeting] Une rencontre
     [note] Une note
    *[question] Une question
 }
@@ -143,3 +144,22 @@ talk-no-line = manque ; choisis au moins un mot
 talk-last-day-wrong = doit être un jour d’aujourd’hui au { $last }
 talk-no-such = Il n’y a pas de telle proposition ici.
 talk-over = est terminé ou retiré : il n’y a plus rien à accepter ni à refuser
+talk-meeting = Une rencontre le { $when }, { $minutes ->
+    [one] { $minutes } minute
+   *[other] { $minutes } minutes
+}
+talk-field-day = Jour
+talk-field-time = Heure
+talk-time-zone = Celle des horloges du foyer ({ $zone }), par exemple 18:30.
+talk-time-wrong = doit être une heure à venir qui existe ce jour-là, par exemple 18:30
+talk-filled = { $by ->
+    [plan] Rempli d’après le dernier plan. Change ce qui ne va plus.
+   *[steps] Rempli avec ce qu’Aujourd’hui a choisi. Change ce qui ne va pas.
+}
+talk-own = Un plan à nous
+talk-own-intro = Pour quelques jours avec { $name }, comme vous l’avez décidé à une rencontre ou entre vous. Aujourd’hui le montre à côté de chaque mot.
+talk-own-title = Notre plan à nous
+talk-own-of-home = Le plan du foyer lui-même
+talk-own-make = Faire un plan à nous avec { $name }
+talk-own-keep = Garder ce plan
+talk-own-stop = Arrêter ce plan

@@ -109,6 +109,7 @@ talk-kind = { $kind ->
     [word] Uma palavra a acrescentar
     [likes] Um teste de gostos
     [check] Uma verificação
+    [meeting] Um encontro
     [note] Uma nota
    *[question] Uma pergunta
 }
@@ -142,3 +143,22 @@ talk-no-line = falta; escolha ao menos uma palavra
 talk-last-day-wrong = precisa ser um dia de hoje até { $last }
 talk-no-such = Não há tal proposta aqui.
 talk-over = terminou ou foi retirado: não há mais nada a aceitar nem a recusar
+talk-meeting = Um encontro em { $when }, { $minutes ->
+    [one] { $minutes } minuto
+   *[other] { $minutes } minutos
+}
+talk-field-day = Dia
+talk-field-time = Hora
+talk-time-zone = A dos relógios da casa ({ $zone }), por exemplo 18:30.
+talk-time-wrong = deve ser uma hora futura que exista nesse dia no relógio, por exemplo 18:30
+talk-filled = { $by ->
+    [plan] Preenchido com o último plano. Mude o que já não serve.
+   *[steps] Preenchido com os passos que Hoje escolheu. Mude o que não serve.
+}
+talk-own = Um plano próprio
+talk-own-intro = Para alguns dias com { $name }, como vocês combinaram em um encontro ou entre si. Hoje mostra o plano junto ao passo de cada palavra.
+talk-own-title = Nosso próprio plano
+talk-own-of-home = O plano próprio da casa
+talk-own-make = Fazer um plano próprio com { $name }
+talk-own-keep = Guardar este plano
+talk-own-stop = Encerrar este plano

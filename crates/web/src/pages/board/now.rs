@@ -317,6 +317,7 @@ const fn on_the_pad(body: &Body) -> bool {
         | Body::ConsentTakenBack(_)
         | Body::Proposal(_)
         | Body::ProposalAnswer(_)
+        | Body::OwnPlan(_)
         | Body::Correction(_)
         | Body::Withdrawal(_) => false,
     }

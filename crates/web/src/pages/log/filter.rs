@@ -94,6 +94,7 @@ impl Kind {
             | Body::ConsentTakenBack(_)
             | Body::Proposal(_)
             | Body::ProposalAnswer(_)
+            | Body::OwnPlan(_)
             | Body::Correction(_)
             | Body::Withdrawal(_) => Self::Other,
         }
@@ -209,6 +210,7 @@ fn about(body: &Body, word: WordId) -> bool {
             Body::Proposal(p) => {
                 matches!(&p.proposes, Proposed::Plan { lines, .. } if lines.iter().any(|l| l.word == word))
             }
+            Body::OwnPlan(p) => p.lines.iter().any(|l| l.word == word),
             _ => false,
         }
 }

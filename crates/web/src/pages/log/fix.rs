@@ -71,6 +71,7 @@ impl<'a> Fixable<'a> {
             | Body::ConsentTakenBack(_)
             | Body::Proposal(_)
             | Body::ProposalAnswer(_)
+            | Body::OwnPlan(_)
             | Body::Correction(_)
             | Body::Withdrawal(_) => Self::TimeOnly,
         }

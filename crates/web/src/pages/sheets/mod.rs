@@ -2,6 +2,9 @@
 //! sheet says comes from [`sayso_paper`].
 
 mod html;
+mod meeting;
+
+pub use meeting::link as to_meeting;
 
 use crate::error::Error;
 use crate::layout::{Tab, layout, layout_with};
@@ -31,6 +34,8 @@ pub fn router() -> Router<AppState> {
         .route("/sheets/kit.pdf", get(kit_pdf))
         .route("/sheets/{animal}/progress", get(progress))
         .route("/sheets/{animal}/progress.pdf", get(progress_pdf))
+        .route("/sheets/{animal}/meeting", get(meeting::show))
+        .route("/sheets/{animal}/meeting.pdf", get(meeting::file))
         .route("/sheets/{animal}/likes", get(likes))
         .route("/sheets/{animal}/likes.pdf", get(likes_pdf))
 }
@@ -44,6 +49,8 @@ pub struct Asked {
     size: String,
     #[serde(default)]
     paper: String,
+    #[serde(default)]
+    since: String,
 }
 
 impl Asked {
@@ -89,6 +96,7 @@ async fn show(page: Page) -> Markup {
                         h2 { (a.name.as_str()) }
                         p { (say!(l, sheets::animal_what)) }
                         p.row { a.button href=(format!("/sheets/{}/progress", a.animal)) { (say!(l, sheets::progress)) }
+                            a.button href=(format!("/sheets/{}/meeting", a.animal)) { (say!(l, meeting::link)) }
                             a.button href=(format!("/sheets/{}/likes", a.animal)) { (say!(l, sheets::likes_of, name = &a.name)) } }
                     }
                 }

@@ -87,7 +87,7 @@ fn to_do(page: &Page, talk: &Talk<'_>) -> Markup {
         Proposed::Check { word } => {
             Some((Capability::Plan, at(&format!("checks/new?words={word}")), say!(l, today::do_checks)))
         }
-        Proposed::Plan { .. } | Proposed::Note { .. } | Proposed::Question { .. } => None,
+        Proposed::Plan { .. } | Proposed::Meeting { .. } | Proposed::Note { .. } | Proposed::Question { .. } => None,
     };
     let rests = talk.part.proposes.takes_sessions() && super::rests(page, animal);
     html! {

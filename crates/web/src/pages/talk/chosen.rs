@@ -5,10 +5,8 @@ use crate::page::Page;
 use crate::typed::Typed;
 use sayso_model::{AnimalCard, TalkAbout};
 
-/// Lines of a plan that the form has room for.
-pub const LINES: usize = 3;
 /// What can be written.
-pub const KINDS: [&str; 7] = ["plan", "stage", "word", "likes", "check", "note", "question"];
+pub const KINDS: [&str; 8] = ["plan", "stage", "word", "likes", "check", "meeting", "note", "question"];
 
 /// What is written, once it was chosen.
 pub fn kind(typed: &Typed) -> Option<&'static str> {

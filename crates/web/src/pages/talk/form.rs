@@ -1,17 +1,18 @@
 //! Markup of the coach's form: first what, then its fields.
 
 use super::address;
-use super::chosen::{KINDS, LINES, animal, is_resting, kind, said_about};
-use crate::fields::{area, day, line, number, select, summary};
+use super::chosen::{KINDS, animal, is_resting, kind, said_about};
+use super::plan::{fields as plan, words};
+use crate::fields::{area, day, line, number, select, summary, time};
 use crate::layout::{Tab, layout};
 use crate::leave::Leave;
 use crate::page::Page;
 use crate::typed::Typed;
 use maud::{Markup, html};
-use sayso_model::{AnimalCard, AnimalId, FigurePage, PlanWay, ShortNote, Stage, TalkAbout};
+use sayso_model::{AnimalCard, AnimalId, FigurePage, ShortNote, Stage, TalkAbout};
 use sayso_wording::events::stage;
-use sayso_wording::talk::{about, way_name};
-use sayso_wording::{Locale, say};
+use sayso_wording::say;
+use sayso_wording::talk::about;
 
 /// Sessions that a note can be about, newest first.
 const SESSIONS: usize = 5;
@@ -102,6 +103,7 @@ fn fields(page: &Page, typed: &Typed, kind: &'static str, with: Option<&AnimalCa
                 input type="hidden" name="what" value=(kind);
                 @if let Some(animal) = with { input type="hidden" name="animal" value=(animal.animal); }
                 @if !typed.text("takes_up").is_empty() { input type="hidden" name="takes_up" value=(typed.text("takes_up")); }
+                @if !typed.text("filled").is_empty() { p.hint data-test="filled" { (say!(l, talk::filled, by = typed.text("filled"))) } }
                 (of_kind(page, typed, kind, with))
                 @let hint = if matches!(kind, "note" | "question") { say!(l, talk::most, most = ShortNote::MOST) } else { say!(l, talk::if_you_like, most = ShortNote::MOST) };
                 (area(typed, "text", &say!(l, talk::field_text), &hint))
@@ -124,17 +126,14 @@ fn of_kind(page: &Page, typed: &Typed, kind: &str, with: Option<&AnimalCard>) ->
         }
         "word" => line(typed, "says", &say!(l, talk::field_says), "", true),
         "check" => word(),
+        "meeting" => html! {
+            (day(typed, "day", &say!(l, talk::field_day), ""))
+            (time(typed, "time", &say!(l, talk::field_time), &say!(l, talk::time_zone, zone = page.zone.name())))
+            (number(typed, "minutes", &say!(l, talk::field_minutes), ""))
+        },
         "note" | "question" => select(typed, "about", &say!(l, talk::field_about), "", &abouts(page, with)),
         _ => html! {},
     }
-}
-
-/// Words of the animal, and none.
-fn words(page: &Page, with: Option<&AnimalCard>) -> Vec<(String, String)> {
-    let own = with.map(|a| page.story.words_of(a.animal)).unwrap_or_default();
-    let mut all = vec![(String::new(), String::new())];
-    all.extend(own.iter().map(|w| (w.word.to_string(), w.says.to_string())));
-    all
 }
 
 /// What a note can be about.
@@ -150,34 +149,4 @@ fn abouts(page: &Page, with: Option<&AnimalCard>) -> Vec<(String, String)> {
     let mut options = vec![(String::new(), say!(l, talk::about_all))];
     options.extend(all.iter().map(|of| (said_about(of), about(l, &page.story, of))));
     options
-}
-
-fn ways(l: &Locale) -> Vec<(String, String)> {
-    let mut all = vec![(String::new(), say!(l, talk::way, way = way_name(None)))];
-    all.extend(PlanWay::ALL.iter().map(|way| (way.name().to_owned(), say!(l, talk::way, way = way.name()))));
-    all
-}
-
-fn plan(page: &Page, typed: &Typed, with: Option<&AnimalCard>) -> Markup {
-    let (l, words) = (&page.locale, words(page, with));
-    let one = |n: usize| {
-        html! {
-            fieldset data-test="line" {
-                legend { (say!(l, talk::line_of, number = n)) }
-                (select(typed, &format!("word_{n}"), &say!(l, talk::field_word), "", &words))
-                (select(typed, &format!("way_{n}"), &say!(l, talk::field_way), "", &ways(l)))
-                div.row.even {
-                    (number(typed, &format!("minutes_{n}"), &say!(l, talk::field_minutes), ""))
-                    (number(typed, &format!("times_{n}"), &say!(l, talk::field_times), ""))
-                }
-            }
-        }
-    };
-    // What was typed there stays in sight.
-    let more = (2..=LINES).any(|n| !typed.text(&format!("word_{n}")).is_empty());
-    html! {
-        (one(1))
-        details open[more] { summary { (say!(l, talk::more_lines)) } @for n in 2..=LINES { (one(n)) } }
-        (day(typed, "last_day", &say!(l, talk::field_last_day), ""))
-    }
 }

@@ -5,11 +5,11 @@ use crate::page::Page;
 use maud::{Markup, html};
 use sayso_advisor::agreed::{BEFORE_DAYS, Doing, Kept, doing};
 use sayso_model::talks::{Standing, Talk};
-use sayso_model::{AnimalId, PlanWay, Proposed};
+use sayso_model::{AnimalId, Day, Moment, PlanLine, Proposed};
 use sayso_people::Capability;
 use sayso_wording::figures::finding;
-use sayso_wording::talk::dose;
-use sayso_wording::{Locale, say};
+use sayso_wording::say;
+use sayso_wording::talk::kept as kept_line;
 
 /// How an agreed plan goes, or went; nothing for anything else.
 pub fn going(page: &Page, talk: &Talk<'_>) -> Markup {
@@ -18,57 +18,25 @@ pub fn going(page: &Page, talk: &Talk<'_>) -> Markup {
     else {
         return html! {};
     };
+    let helps = talk.standing == Standing::Accepted || talk.standing == (Standing::Ended { accepted: true });
+    going_of(page, animal, (lines, at, *last_day), helps)
+}
+
+/// How a plan goes, or went, that holds since a moment.
+pub fn going_of(page: &Page, animal: AnimalId, plan: (&[PlanLine], Moment, Day), tells_figures: bool) -> Markup {
+    let (lines, at, last_day) = plan;
     let l = &page.locale;
-    let doing = doing(&case(page, animal), lines, at, *last_day);
+    let doing = doing(&case(page, animal), lines, at, last_day);
     html! {
         div data-test="going" {
-            p.quiet { (say!(l, talk::since, since = l.date(at.day(&page.zone)), last = l.date(*last_day))) }
+            p.quiet { (say!(l, talk::since, since = l.date(at.day(&page.zone)), last = l.date(last_day))) }
             ul.short {
-                @for kept in &doing.lines { li data-test="kept" { (told(l, &doing, kept)) } }
+                @for kept in &doing.lines { li data-test="kept" { (kept_line(l, doing.days, kept)) } }
                 @if doing.no_record > 0 { li.quiet data-test="no-record" { (say!(l, talk::no_record, days = doing.no_record)) } }
             }
-            @if talk.standing == Standing::Accepted || talk.standing == (Standing::Ended { accepted: true }) {
-                (helps(page, animal, &doing))
-            }
+            @if tells_figures { (helps(page, animal, &doing)) }
         }
     }
-}
-
-const fn way(way: Option<PlanWay>) -> &'static str {
-    match way {
-        None => "any",
-        Some(PlanWay::Show) => "show",
-        Some(PlanWay::OfferInView | PlanWay::AskAndPoint | PlanWay::AskBetweenTwo) => "invite",
-    }
-}
-
-fn told(l: &Locale, doing: &Doing, kept: &Kept) -> String {
-    let (word, dose) = (&kept.word.says, dose(l, &kept.line));
-    if doing.days == 0 {
-        return say!(l, talk::not_begun, word = word, dose = dose);
-    }
-    let way = way(kept.line.way);
-    let told = say!(
-        l,
-        talk::kept,
-        way = way,
-        word = word,
-        on = kept.on_days,
-        days = doing.days,
-        times = kept.times,
-        dose = dose
-    );
-    if kept.sessions == 0 {
-        return told;
-    }
-    // Minutes of some of the sessions would look like those of all.
-    let sessions = if kept.timed == kept.sessions {
-        let minutes = l.number((kept.seconds / 60.0).round(), 0);
-        say!(l, talk::sessions_timed, sessions = kept.sessions, minutes = minutes)
-    } else {
-        say!(l, talk::sessions, sessions = kept.sessions)
-    };
-    format!("{told} {sessions}")
 }
 
 /// Figures before and since, with what they cannot tell.

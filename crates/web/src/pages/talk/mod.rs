@@ -1,10 +1,12 @@
-//! Agreed: what coach and home say to each other through the work. For the home what is to be answered, what holds and how it goes;
-//! for the coach the same of what they wrote, and a form to write.
+//! Agreed: what coach and home say to each other through the work. For the home what is to be answered, what holds and how it goes,
+//! and plans of its own; for the coach the same of what they wrote, and a form to write.
 
 mod card;
 mod chosen;
 mod form;
 mod going;
+mod own;
+mod plan;
 mod view;
 mod write;
 
@@ -31,6 +33,8 @@ pub fn router() -> Router<AppState> {
         .route("/talk/answer", post(answer))
         .route("/talk/write", get(write::ask).post(write::send))
         .route("/talk/back", post(take_back))
+        .route("/talk/own", get(own::ask).post(own::keep))
+        .route("/talk/own/stop", post(own::stop))
 }
 
 /// Who may write to the home as a coach: on a server alone, for elsewhere nobody has an account.

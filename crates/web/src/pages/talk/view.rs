@@ -1,10 +1,11 @@
 //! Markup of the page: what waits, what holds, what was before.
 
 use super::card::card;
-use super::{address, is_home, rests, writer};
+use super::{address, is_home, own, rests, writer};
 use crate::fields::summary;
 use crate::layout::{Tab, layout};
 use crate::page::Page;
+use crate::pages::sheets::to_meeting;
 use crate::typed::Typed;
 use maud::{Markup, html};
 use sayso_model::talks::{Standing, Talk};
@@ -45,6 +46,9 @@ pub fn page(page: &Page, all: &[Talk<'_>], typed: &Typed) -> Markup {
             @if !agreed.is_empty() {
                 section data-test="agreed" { h2 { (say!(l, talk::now)) } (cards(&agreed)) }
             }
+            (own::cards(page))
+            (to_meeting(page))
+            @if page.leave.is_some() { p { a.link href="/calendar" data-test="calendar" { (say!(l, calendar::title)) } } }
             @if !before.is_empty() {
                 details data-test="before" open[unfolded] {
                     summary { (say!(l, talk::before, count = before.len())) }

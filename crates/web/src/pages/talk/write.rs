@@ -1,7 +1,8 @@
 //! A coach writes: what was typed, read.
 
-use super::chosen::{LINES, animal, is_resting, kind, said_about};
-use super::{form, no_such, seen, short, writer};
+use super::chosen::{animal, is_resting, kind, said_about};
+use super::plan::{self, near_day, taken_up as lines_again};
+use super::{case, form, no_such, seen, short, writer};
 use crate::error::Error;
 use crate::leave::NewProposal;
 use crate::page::Page;
@@ -10,43 +11,24 @@ use axum::response::{IntoResponse, Redirect, Response};
 use maud::Markup;
 use sayso_model::talks::Talk;
 use sayso_model::{
-    AnimalCard, Author, Day, Event, EventId, FigurePage, PlanLine, PlanWay, Proposal, Proposed, SessionId,
-    SessionStart, Stage, TalkAbout, WordId,
+    AnimalCard, Author, Event, EventId, FigurePage, Proposal, Proposed, SessionId, SessionStart, Stage, TalkAbout,
+    WordId,
 };
 use sayso_wording::words;
 
-/// Farthest last day of a plan, in days from today.
-pub const MOST_DAYS: i32 = 56;
-/// The usual last day of a plan, and what a line begins with.
-const USUAL: (i32, u8, u8) = (6, 3, 3);
-const FIELDS: [&str; 22] = [
-    "home",
-    "what",
-    "animal",
-    "takes_up",
-    "word",
-    "stage",
-    "says",
-    "about",
-    "text",
-    "last_day",
-    "word_1",
-    "way_1",
-    "minutes_1",
-    "times_1",
-    "word_2",
-    "way_2",
-    "minutes_2",
-    "times_2",
-    "word_3",
-    "way_3",
-    "minutes_3",
-    "times_3",
-];
+/// The usual length of a meeting, in minutes.
+const MEETING: u16 = 30;
+/// Fields beside those of a plan.
+const FIELDS: [&str; 13] =
+    ["home", "what", "animal", "takes_up", "begin", "word", "stage", "says", "about", "text", "day", "time", "minutes"];
+
+fn only(typed: Typed) -> Result<Typed, Error> {
+    typed.only(&[FIELDS.as_slice(), plan::FIELDS.as_slice()].concat())
+}
 
 pub async fn ask(page: Page, typed: Typed) -> Result<Markup, Error> {
     let leave = writer(&page).ok_or_else(no_such)?;
-    let typed = typed.only(&FIELDS)?;
+    let typed = only(typed)?;
     let all = seen(&page);
     let earlier = all.iter().find(|t| t.id().to_string() == typed.text("takes_up"));
     Ok(form::page(&page, leave, &begun(&page, typed, earlier)))
@@ -63,24 +45,25 @@ fn begun(page: &Page, typed: Typed, earlier: Option<&Talk<'_>>) -> Typed {
     if let Ok(word) = typed.text("word").parse::<WordId>() {
         typed = typed.with("word_1", word).with("about", said_about(&TalkAbout::Word { word }));
     }
-    let (days, minutes, times) = USUAL;
-    for n in 1..=LINES {
-        typed = typed.with(&format!("minutes_{n}"), minutes).with(&format!("times_{n}"), times);
+    // After a meeting: the last plan, else the steps that Today chose.
+    if typed.text("begin") == "next"
+        && let Some(animal) = animal(page, &typed)
+    {
+        let is_plan =
+            |t: &&Talk<'_>| t.event.animal == Some(animal.animal) && matches!(t.part.proposes, Proposed::Plan { .. });
+        typed = match seen(page).iter().find(is_plan) {
+            Some(last) => taken_up(typed.with("what", "plan").with("takes_up", last.id()), &last.part.proposes)
+                .with("filled", "plan"),
+            None => plan::from_steps(page, &case(page, animal.animal), typed.with("what", "plan")),
+        };
     }
-    typed.with("last_day", page.now.day(&page.zone).plus(days))
+    plan::usual(page, typed).with("minutes", MEETING)
 }
 
 fn taken_up(typed: Typed, earlier: &Proposed) -> Typed {
     match earlier {
-        Proposed::Plan { lines, .. } => {
-            let mut typed = typed;
-            for (line, n) in lines.iter().zip(1..=LINES) {
-                typed = typed.with(&format!("word_{n}"), line.word).with(&format!("minutes_{n}"), line.minutes);
-                typed = typed.with(&format!("times_{n}"), line.times);
-                typed = typed.with_some(&format!("way_{n}"), line.way.map(PlanWay::name));
-            }
-            typed
-        }
+        Proposed::Plan { lines, .. } => lines_again(typed, lines),
+        Proposed::Meeting { minutes, .. } => typed.with("minutes", minutes),
         Proposed::Stage { word, stage } => typed.with("word", word).with("stage", stage.name()),
         Proposed::Word { says } => typed.with("says", says),
         Proposed::Likes => typed,
@@ -120,7 +103,7 @@ fn about(page: &Page, typed: &mut Typed) -> Option<TalkAbout> {
 
 pub async fn send(page: Page, typed: Typed) -> Result<Response, Error> {
     let leave = writer(&page).ok_or_else(no_such)?;
-    let mut typed = typed.only(&FIELDS)?;
+    let mut typed = only(typed)?;
     // Another tab may be about another home since.
     if typed.text("home") != page.home.to_string() {
         typed.wrong("home", words!(sharing::other_home));
@@ -159,64 +142,39 @@ fn read(page: &Page, animal: Option<&AnimalCard>, typed: &mut Typed) -> Option<P
         return None;
     }
     match kind {
-        "plan" => plan(page, animal?, typed),
+        "plan" => {
+            let (lines, last_day) = plan::read(page, animal?, typed)?;
+            Some(Proposed::Plan { lines, last_day })
+        }
+        "meeting" => meeting(page, typed),
         "stage" => {
             let stage = typed.one_of("stage", &Stage::ALL, Stage::name);
             if typed.text("stage").is_empty() {
                 typed.wrong("stage", words!(faults::missing_choose));
             }
-            Some(Proposed::Stage { word: word(page, animal?, typed, "word")?, stage: stage? })
+            Some(Proposed::Stage { word: plan::word(page, animal?, typed, "word")?, stage: stage? })
         }
         "word" => Some(Proposed::Word { says: typed.label("says")? }),
         "likes" => Some(Proposed::Likes),
-        "check" => Some(Proposed::Check { word: word(page, animal?, typed, "word")? }),
+        "check" => Some(Proposed::Check { word: plan::word(page, animal?, typed, "word")? }),
         "note" => Some(Proposed::Note { about: about(page, typed) }),
         _ => Some(Proposed::Question { about: about(page, typed) }),
     }
 }
 
-/// A word of the animal.
-fn word(page: &Page, animal: &AnimalCard, typed: &mut Typed, name: &str) -> Option<WordId> {
-    let own = page.story.words_of(animal.animal);
-    if typed.text(name).is_empty() {
-        typed.wrong(name, words!(faults::missing_choose));
+/// A time to come, as the home's clocks show it.
+fn meeting(page: &Page, typed: &mut Typed) -> Option<Proposed> {
+    let day = near_day(page, typed, "day");
+    let clock = typed.text("time").split_once(':').and_then(|(h, m)| Some((h.parse().ok()?, m.parse().ok()?)));
+    let (shortest, longest) = Proposed::MEETING_MINUTES;
+    let minutes = typed.whole("minutes", shortest, longest);
+    if typed.text("minutes").is_empty() {
+        typed.wrong("minutes", words!(faults::missing));
     }
-    typed.id(name, |id| own.iter().any(|w| w.word == *id))
-}
-
-fn plan(page: &Page, animal: &AnimalCard, typed: &mut Typed) -> Option<Proposed> {
-    let mut lines: Vec<PlanLine> = Vec::new();
-    for n in 1..=LINES {
-        let name = |field: &str| format!("{field}_{n}");
-        if typed.text(&name("word")).is_empty() {
-            continue;
-        }
-        let word = word(page, animal, typed, &name("word"));
-        let way = typed.one_of(&name("way"), PlanWay::ALL, PlanWay::name);
-        let mut number = |field: &str, most: u8| {
-            let name = name(field);
-            let read = typed.whole(&name, 1, u16::from(most)).and_then(|n| u8::try_from(n).ok());
-            if typed.text(&name).is_empty() {
-                typed.wrong(&name, words!(faults::missing));
-            }
-            read
-        };
-        let (minutes, times) = (number("minutes", PlanLine::MOST_MINUTES), number("times", PlanLine::MOST_TIMES));
-        if let (Some(word), Some(minutes), Some(times)) = (word, minutes, times) {
-            if lines.iter().any(|l| (l.word, l.way) == (word, way)) {
-                typed.wrong(&name("word"), words!(faults::same_word));
-            }
-            lines.push(PlanLine { word, way, minutes, times });
-        }
+    let starts_at = day.zip(clock).and_then(|(day, clock)| day.at(clock, &page.zone));
+    let starts_at = starts_at.filter(|at| *at > page.now);
+    if starts_at.is_none() && day.is_some() {
+        typed.wrong("time", words!(talk::time_wrong));
     }
-    if lines.is_empty() && (1..=LINES).all(|n| typed.text(&format!("word_{n}")).is_empty()) {
-        typed.wrong("word_1", words!(talk::no_line));
-    }
-    let (today, text) = (page.now.day(&page.zone), typed.text("last_day").to_owned());
-    let last_day = text.parse::<Day>().ok().filter(|day| (0..=MOST_DAYS).contains(&day.days_since(today)));
-    if last_day.is_none() {
-        let last = page.locale.date(today.plus(MOST_DAYS));
-        typed.wrong("last_day", words!(talk::last_day_wrong, last = last));
-    }
-    Some(Proposed::Plan { lines, last_day: last_day? })
+    Some(Proposed::Meeting { starts_at: starts_at?, minutes: minutes? })
 }

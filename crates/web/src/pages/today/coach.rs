@@ -49,7 +49,7 @@ fn to_talk(page: &AnimalPage, says: &str) -> Markup {
 
 /// What was agreed for a word, beside its step.
 pub fn agreed(page: &AnimalPage, word: WordId) -> Markup {
-    let agreed = lines(&talks(&page.story, page.now), page.id);
+    let agreed = lines(&page.story, &talks(&page.story, page.now), page.id, page.now);
     let Some(line) = agreed.get(&word) else { return html! {} };
     let kept = page.state.kept.today(page.home, &page.case());
     let rests = kept.as_ref().as_ref().is_some_and(|today| today.next == Next::Rest);

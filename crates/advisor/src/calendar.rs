@@ -1,0 +1,149 @@
+//! What has a day: meetings, days of agreed plans, checks that are due. For a calendar, which is read by programs some hours later:
+//! what is in force now, Today says.
+
+use crate::advice::NamedWord;
+use crate::case::{Case, NAMELESS};
+use crate::later::open_check;
+use crate::rest::rests_until;
+use sayso_model::talks::{Standing, Talk, agreed, holds, own_plans};
+use sayso_model::{AnimalCard, Author, Day, EventId, Moment, PlanLine, ProbePlan, Proposed, ShortNote, Story, WordId};
+
+/// Days for which a meeting stays after it was held.
+pub const KEPT_DAYS: i32 = 28;
+
+/// An entry of a calendar.
+#[derive(Clone, PartialEq, Debug)]
+pub struct Entry<'a> {
+    /// The event it comes from: the same entry at each reading has the same.
+    pub id: EventId,
+    /// Since when it is as it is.
+    pub since: Moment,
+    /// With which animal, where it is about one.
+    pub animal: Option<&'a AnimalCard>,
+    /// What.
+    pub what: What<'a>,
+}
+
+/// What an entry is.
+#[derive(Clone, PartialEq, Debug)]
+pub enum What<'a> {
+    /// A meeting.
+    Meeting {
+        /// Who proposed it.
+        from: &'a Author,
+        /// In whose words.
+        text: Option<&'a ShortNote>,
+        /// When it begins.
+        starts_at: Moment,
+        /// How long it is.
+        minutes: u16,
+        /// Whether the home agreed; else it waits for an answer.
+        agreed: bool,
+    },
+    /// Days of a plan.
+    Plan {
+        /// From whom; none where it is the home's own.
+        from: Option<&'a Author>,
+        /// Its lines that are in force.
+        lines: Vec<PlanLine>,
+        /// The first day still to come on which sessions do not rest, or the day it was agreed.
+        first: Day,
+        /// Its last.
+        last: Day,
+    },
+    /// A check that was begun.
+    GoOnWithCheck {
+        /// Trials done.
+        done: usize,
+        /// Of so many.
+        of: usize,
+        /// The day of reading.
+        today: Day,
+    },
+    /// A check that was agreed and not planned yet.
+    PlanCheck {
+        /// Of which word.
+        word: NamedWord,
+        /// The day of reading.
+        today: Day,
+    },
+}
+
+/// The entries of a home at a moment, of the talk given: as far as the reader may see it, and somebody saw it being written.
+#[must_use]
+pub fn entries<'a>(story: &'a Story, talks: &'a [Talk<'a>], now: Moment) -> Vec<Entry<'a>> {
+    let mut all: Vec<Entry<'a>> = talks.iter().filter_map(|talk| meeting(story, talk, now)).collect();
+    for card in story.animals().into_values().filter(|card| card.active) {
+        all.extend(of_animal(&Case::new(story, card.animal, now), card, talks));
+    }
+    all
+}
+
+fn meeting<'a>(story: &'a Story, talk: &'a Talk<'a>, now: Moment) -> Option<Entry<'a>> {
+    let Proposed::Meeting { starts_at, minutes } = talk.part.proposes else { return None };
+    let agreed = match talk.standing {
+        Standing::Open => false,
+        Standing::Accepted | Standing::Ended { accepted: true } => true,
+        Standing::Declined | Standing::Answered | Standing::Ended { accepted: false } | Standing::Withdrawn => {
+            return None;
+        }
+    };
+    let zone = story.zone();
+    if now.day(&zone).days_since(starts_at.day(&zone)) > KEPT_DAYS {
+        return None;
+    }
+    let what = What::Meeting { from: &talk.part.from, text: talk.part.text.as_ref(), starts_at, minutes, agreed };
+    let animal = talk.event.animal.and_then(|id| story.animals().get(&id).copied());
+    Some(Entry { id: talk.id(), since: talk.agreed_at.unwrap_or(talk.event.happened_at), animal, what })
+}
+
+fn of_animal<'a>(case: &Case<'a>, card: &'a AnimalCard, talks: &'a [Talk<'a>]) -> Vec<Entry<'a>> {
+    let (story, now, zone) = (case.story(), case.now(), case.zone());
+    let today = now.day(zone);
+    let rests = rests_until(case);
+    // While sessions rest nothing is to be done; the day on which the rest ends may be one again.
+    let from = rests.map(|until| until.day(zone));
+    let in_force = agreed(story, talks, case.animal(), now);
+    let plan = |id: EventId, since: Moment, author: Option<&'a Author>, lines: &[PlanLine], last: Day| {
+        let lines: Vec<PlanLine> =
+            lines.iter().filter(|line| in_force.get(&line.word) == Some(line)).copied().collect();
+        let first = from.map_or(since.day(zone), |day| day.max(since.day(zone)));
+        let what = What::Plan { from: author, lines, first, last };
+        Entry { id, since, animal: Some(card), what }
+    };
+    let mut all = Vec::new();
+    let held = talks.iter().filter(|t| t.standing == Standing::Accepted && t.event.animal == Some(case.animal()));
+    for talk in held.clone() {
+        if let (Proposed::Plan { lines, last_day }, Some(at)) = (&talk.part.proposes, talk.agreed_at) {
+            all.push(plan(talk.id(), at, Some(&talk.part.from), lines, *last_day));
+        }
+    }
+    let own = own_plans(story, case.animal(), now).filter(|own| holds(own.part, story, now));
+    all.extend(own.map(|own| plan(own.id(), own.at(), None, &own.part.lines, own.part.last_day)));
+    all.retain(
+        |entry| matches!(&entry.what, What::Plan { lines, first, last, .. } if !lines.is_empty() && first <= last),
+    );
+    if rests.is_some() {
+        return all;
+    }
+    all.extend(open_check(case).map(|(probe, done, of)| Entry {
+        id: EventId(probe.0),
+        since: today.start(zone),
+        animal: Some(card),
+        what: What::GoOnWithCheck { done, of, today },
+    }));
+    for talk in held {
+        let (Proposed::Check { word }, Some(at)) = (&talk.part.proposes, talk.agreed_at) else { continue };
+        let planned = story.between::<ProbePlan>(case.animal(), at, now).any(|plan| plan.part.words.contains(word));
+        if !planned {
+            let what = What::PlanCheck { word: named(story, *word), today };
+            all.push(Entry { id: talk.id(), since: today.start(zone), animal: Some(card), what });
+        }
+    }
+    all
+}
+
+fn named(story: &Story, word: WordId) -> NamedWord {
+    let card = story.words().get(&word).copied();
+    NamedWord { word, says: card.map_or_else(|| NAMELESS.to_owned(), |c| c.says.to_string()) }
+}

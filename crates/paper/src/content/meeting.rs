@@ -1,0 +1,220 @@
+//! One page before a meeting with a coach: what is new since a day, what was agreed and what the log has of it, three figures, what is
+//! open, and room to write down what is agreed now.
+
+use super::{report, said, sheet};
+use crate::sheet::{Block, Cell, Look, Paragraph, Row, Sheet, Table};
+use sayso_advisor::Case;
+use sayso_advisor::agreed::doing;
+use sayso_advisor::days::days;
+use sayso_advisor::meeting::{Figure, MOST_DAYS, Meeting, first_day, meeting as told};
+use sayso_advisor::stages::standings;
+use sayso_advisor::welfare::welfare;
+use sayso_model::talks::{Standing, Talk, own_plans};
+use sayso_model::{AnimalCard, Day, Moment, PlanLine, Proposed, SignLevel};
+use sayso_wording::meeting::{measure, new};
+use sayso_wording::talk::{kept, proposed};
+use sayso_wording::{Locale, say};
+
+/// New things, agreed things and open ones that are told; how many more there are is said.
+const NEW: usize = 7;
+const AGREED: usize = 3;
+const OPEN: usize = 4;
+const NOT_KNOWN: usize = 3;
+/// Lines to write on.
+const TO_WRITE: usize = 3;
+
+/// The page; none where the case is about no animal of the story. `talks` are those that the reader may see; none leaves out what
+/// was agreed, for readers to whom it is not told.
+#[must_use]
+pub fn meeting(case: &Case<'_>, locale: Locale, since: Option<Day>, talks: Option<&[Talk<'_>]>) -> Option<Sheet> {
+    let l = &locale;
+    let (story, now) = (case.story(), case.now());
+    let card = *story.animals().get(&case.animal())?;
+    let all = talks.unwrap_or_default();
+    let told = told(case, first_day(case, all, since));
+    let mut blocks = vec![
+        Paragraph::block(say!(l, sheets::not_a_diagnosis), say!(l, sheets::own_records), Look::Boxed),
+        Block::Facts(facts(case, l, card, &told)),
+    ];
+    blocks.extend(safety(case, l, card, &told));
+    blocks.push(Block::Heading(say!(l, meeting::new, day = l.date(told.first))));
+    blocks.push(Block::List { items: news(l, card, &told), big: false });
+    if talks.is_some() {
+        blocks.extend(agreed(case, l, all, told.first));
+    }
+    blocks.extend(figures(l, &told));
+    blocks.extend(open(case, l, card, all, &told));
+    blocks.extend(to_write(l));
+    Some(sheet(story, now, locale, say!(l, meeting::title, name = &card.name), blocks))
+}
+
+fn facts(case: &Case<'_>, l: &Locale, card: &AnimalCard, told: &Meeting) -> Vec<(String, String)> {
+    let (first, last) = (l.date(told.first), l.date(case.now().day(case.zone())));
+    let mut facts = vec![
+        (say!(l, sheets::animal), said::described(l, card, case.now().day(case.zone()))),
+        (say!(l, sheets::period), say!(l, sheets::from_to, first = first, last = last, zone = case.zone().name())),
+    ];
+    facts.extend(card.limits.as_ref().map(|text| (say!(l, sheets::limits), text.to_string())));
+    facts.extend(card.cautions.as_ref().map(|text| (say!(l, sheets::health), text.to_string())));
+    facts
+}
+
+/// Never shortened.
+fn safety(case: &Case<'_>, l: &Locale, card: &AnimalCard, told: &Meeting) -> Vec<Block> {
+    let advice = welfare(case);
+    let signs = |level| told.signs.get(&level).copied().unwrap_or(0);
+    let (joining, mild, strong) = (signs(SignLevel::Joining), signs(SignLevel::Mild), signs(SignLevel::Strong));
+    if advice.is_empty() && mild + strong == 0 {
+        return Vec::new();
+    }
+    let mut blocks = vec![Block::Heading(say!(l, meeting::safety))];
+    let boxed = |advice| Paragraph::block("", said::advice(l, card.name.as_str(), advice), Look::Boxed);
+    blocks.extend(advice.iter().map(boxed));
+    let counted = say!(l, sheets::signs, joining = joining, mild = mild, strong = strong);
+    blocks.push(Paragraph::block("", counted, Look::Plain));
+    blocks.push(Paragraph::block("", say!(l, talk::not_a_vet), Look::Plain));
+    blocks
+}
+
+fn news(l: &Locale, card: &AnimalCard, told: &Meeting) -> Vec<String> {
+    let mut items = vec![
+        say!(l, sheets::noted, noted = told.noted, days = told.days),
+        say!(
+            l,
+            meeting::counts,
+            name = &card.name,
+            sessions = told.sessions,
+            showings = told.showings,
+            presses = told.presses
+        ),
+    ];
+    items.extend(told.news.iter().take(NEW).map(|one| new(l, one)));
+    if told.news.is_empty() {
+        items.push(say!(l, meeting::nothing_new));
+    }
+    items.extend(more(l, told.news.len(), NEW));
+    items
+}
+
+/// How many are not told here.
+fn more(l: &Locale, all: usize, told: usize) -> Option<String> {
+    (all > told).then(|| say!(l, meeting::more, count = all - told))
+}
+
+/// Something agreed: since when, what is said above it, and its lines where it is a plan.
+struct Agreed<'a> {
+    at: Moment,
+    lead: String,
+    plan: Option<(&'a [PlanLine], Day)>,
+}
+
+/// What was agreed and had not ended before the first day, newest first.
+fn all_agreed<'a>(case: &'a Case<'_>, l: &Locale, talks: &'a [Talk<'_>], first: Day) -> Vec<Agreed<'a>> {
+    let zone = case.zone();
+    let held = |t: &&Talk<'_>| matches!(t.standing, Standing::Accepted | Standing::Ended { accepted: true });
+    let about = |t: &&Talk<'_>| t.event.animal.is_none_or(|animal| animal == case.animal());
+    let of_talk = |t: &'a Talk<'_>| {
+        let at = t.agreed_at?;
+        let plan = match &t.part.proposes {
+            Proposed::Plan { lines, last_day } if *last_day >= first => Some((lines.as_slice(), *last_day)),
+            Proposed::Plan { .. } => return None,
+            _ if at.day(zone) < first => return None,
+            _ => None,
+        };
+        let what = proposed(l, case.story(), &t.part.proposes);
+        let lead = say!(l, meeting::from, name = &t.part.from.name, day = l.date(at.day(zone)), what = what);
+        Some(Agreed { at, lead, plan })
+    };
+    let mut all: Vec<Agreed<'a>> = talks.iter().filter(held).filter(about).filter_map(of_talk).collect();
+    let own = own_plans(case.story(), case.animal(), case.now()).filter(|plan| plan.part.last_day >= first);
+    all.extend(own.map(|plan| Agreed {
+        at: plan.at(),
+        lead: say!(l, meeting::own, day = l.date(plan.at().day(zone)), last = l.date(plan.part.last_day)),
+        plan: Some((plan.part.lines.as_slice(), plan.part.last_day)),
+    }));
+    all.sort_by_key(|one| std::cmp::Reverse(one.at));
+    all
+}
+
+fn agreed(case: &Case<'_>, l: &Locale, talks: &[Talk<'_>], first: Day) -> Vec<Block> {
+    let all = all_agreed(case, l, talks, first);
+    let mut blocks = vec![Block::Heading(say!(l, meeting::agreed))];
+    if all.is_empty() {
+        blocks.push(Paragraph::block("", say!(l, meeting::nothing_agreed), Look::Plain));
+    }
+    for one in all.iter().take(AGREED) {
+        blocks.push(Paragraph::block("", one.lead.as_str(), Look::Plain));
+        let Some((lines, last_day)) = one.plan else { continue };
+        let doing = doing(case, lines, one.at, last_day);
+        let mut items: Vec<String> = doing.lines.iter().map(|line| kept(l, doing.days, line)).collect();
+        if doing.no_record > 0 {
+            items.push(say!(l, talk::no_record, days = doing.no_record));
+        }
+        blocks.push(Block::List { items, big: false });
+    }
+    blocks.extend(more(l, all.len(), AGREED).map(|text| Paragraph::block("", text, Look::Quiet)));
+    blocks
+}
+
+fn figures(l: &Locale, told: &Meeting) -> Vec<Block> {
+    let head = vec![
+        say!(l, meeting::figure),
+        say!(l, meeting::since, day = l.date(told.first)),
+        say!(l, meeting::before, days = told.days),
+    ];
+    let row = |figure: &Figure| Row {
+        word: None,
+        cells: vec![
+            Cell::from(measure(l, figure.measure)),
+            l.estimate(&figure.since).into(),
+            l.estimate(&figure.before).into(),
+        ],
+    };
+    vec![
+        Block::Heading(say!(l, meeting::figures)),
+        Block::Table(Table { caption: String::new(), head, rows: told.figures.iter().map(row).collect() }),
+        Paragraph::block("", say!(l, talk::other_causes), Look::Quiet),
+    ]
+}
+
+/// What waits for an answer, and what the records leave open.
+fn open(case: &Case<'_>, l: &Locale, card: &AnimalCard, talks: &[Talk<'_>], told: &Meeting) -> Vec<Block> {
+    let about = |t: &&Talk<'_>| t.event.animal.is_none_or(|animal| animal == case.animal());
+    let waits: Vec<&Talk<'_>> = talks.iter().filter(|t| t.standing == Standing::Open).filter(about).collect();
+    let mut items: Vec<String> = waits
+        .iter()
+        .take(OPEN)
+        .map(|t| {
+            let what = proposed(l, case.story(), &t.part.proposes);
+            let what = t.part.text.as_ref().map_or_else(|| what.clone(), |text| format!("{what}: {text}"));
+            say!(l, events::proposal, name = &t.part.from.name, what = what)
+        })
+        .collect();
+    items.extend(more(l, waits.len(), OPEN));
+    let length = u16::try_from(told.days).unwrap_or(MOST_DAYS as u16);
+    let unknown = report::open(case, l, card, &days(case, length), standings(case));
+    items.extend(unknown.iter().take(NOT_KNOWN).cloned());
+    items.extend(more(l, unknown.len(), NOT_KNOWN));
+    vec![Block::Heading(say!(l, meeting::open)), Block::List { items, big: false }]
+}
+
+/// Room for what is agreed now.
+fn to_write(l: &Locale) -> Vec<Block> {
+    let head = vec![
+        say!(l, meeting::line),
+        say!(l, talk::field_word),
+        say!(l, talk::field_way),
+        say!(l, talk::field_minutes),
+        say!(l, talk::field_times),
+    ];
+    let row = |n: usize| {
+        let mut cells = vec![Cell::default(); head.len()];
+        if let Some(first) = cells.first_mut() {
+            first.text = say!(l, sheets::n, n = n);
+        }
+        Row { word: None, cells }
+    };
+    let rows = (1..=TO_WRITE).map(row).collect();
+    let table = Table { caption: say!(l, meeting::to_write), head, rows };
+    vec![Block::Heading(say!(l, meeting::next)), Block::Table(table)]
+}

@@ -1,0 +1,25 @@
+# A calendar that other programs read by a secret address.
+calendar-title = Kalender
+calendar-what = Treffen, Tage abgemachter Pläne und fällige Prüfungen für den Kalender, den du schon hast. Er liest sie unter einer geheimen Adresse, ohne Anmeldung.
+calendar-of-home = Für { $home }
+calendar-sees = Er gibt, was du von diesem Zuhause sehen darfst, wenn er gelesen wird. Endet eine Einwilligung oder deine Rolle, gibt die Adresse von da an nichts mehr.
+calendar-whoever = Wer die Adresse hat, kann diesen Kalender lesen: Namen, Wörter und Treffen. Gib sie niemandem. Hat jemand sie gesehen, mach eine andere.
+calendar-late = Kalender lesen nur ab und zu. Was jetzt zu tun ist, sagt Heute.
+calendar-none = Noch gibt es keine Adresse.
+calendar-there = Seit { $day } gibt es eine Adresse. Sie lässt sich nicht noch einmal zeigen.
+calendar-read = Zuletzt gelesen: { $when }.
+calendar-never-read = Noch hat nichts sie gelesen.
+calendar-make = Eine Adresse machen
+calendar-change = Eine andere Adresse machen
+calendar-change-what = Die jetzige Adresse endet sofort.
+calendar-end = Diesen Kalender beenden
+calendar-made = Die neue Adresse
+calendar-shown-once = Kopier sie jetzt in deinen Kalender, als Abonnement. Sie wird nicht noch einmal gezeigt.
+calendar-name = Sayso: { $home }
+calendar-meeting = Treffen: { $name } und { $home }
+calendar-waits = Noch nicht beantwortet.
+calendar-plan = { $name }: { $lines }
+calendar-plan-from = Abgemacht mit { $name }.
+calendar-go-on = { $name }: mit der Prüfung weitermachen ({ $done } von { $of } Durchgängen)
+calendar-plan-check = { $name }: die abgemachte Prüfung von „{ $word }“
+calendar-gladly = Nur solange { $name } gern mitmacht. Bei jedem Zeichen von Stress aufhören.

@@ -1,0 +1,25 @@
+# A calendar that other programs read by a secret address.
+calendar-title = Calendar
+calendar-what = Meetings, days of agreed plans and checks that are due, for the calendar you use already. It reads them from a secret address, without signing in.
+calendar-of-home = For { $home }
+calendar-sees = It gives what you may see of this home when it is read. When a consent or your role ends, the address gives nothing from then on.
+calendar-whoever = Whoever has the address can read this calendar: names, words and meetings. Give it to nobody. If someone has seen it, make another.
+calendar-late = Calendars read only now and then. What is to be done now, Today says.
+calendar-none = There is no address yet.
+calendar-there = There is an address since { $day }. It cannot be shown again.
+calendar-read = Last read: { $when }.
+calendar-never-read = Nothing has read it yet.
+calendar-make = Make an address
+calendar-change = Make another address
+calendar-change-what = The address there is now ends at once.
+calendar-end = End this calendar
+calendar-made = The new address
+calendar-shown-once = Copy it into your calendar now, as one to subscribe to. It is not shown again.
+calendar-name = Sayso: { $home }
+calendar-meeting = Meeting: { $name } and { $home }
+calendar-waits = Not answered yet.
+calendar-plan = { $name }: { $lines }
+calendar-plan-from = Agreed with { $name }.
+calendar-go-on = { $name }: go on with the check ({ $done } of { $of } trials)
+calendar-plan-check = { $name }: the check of “{ $word }” that was agreed
+calendar-gladly = Only while { $name } joins gladly. Stop at any sign of stress.

@@ -1,0 +1,25 @@
+# A calendar that other programs read by a secret address.
+calendar-title = Calendario
+calendar-what = Reuniones, días de planes acordados y comprobaciones pendientes, para el calendario que ya usas. Los lee en una dirección secreta, sin iniciar sesión.
+calendar-of-home = De { $home }
+calendar-sees = Da lo que puedes ver de este hogar cuando se lee. Si termina un consentimiento o tu papel, la dirección ya no da nada.
+calendar-whoever = Quien tenga la dirección puede leer este calendario: nombres, palabras y reuniones. No se la des a nadie. Si alguien la ha visto, haz otra.
+calendar-late = Los calendarios solo leen de vez en cuando. Lo que toca ahora lo dice Hoy.
+calendar-none = Todavía no hay dirección.
+calendar-there = Hay una dirección desde el { $day }. No se puede mostrar otra vez.
+calendar-read = Última lectura: { $when }.
+calendar-never-read = Nada la ha leído todavía.
+calendar-make = Hacer una dirección
+calendar-change = Hacer otra dirección
+calendar-change-what = La dirección de ahora termina en el acto.
+calendar-end = Terminar este calendario
+calendar-made = La nueva dirección
+calendar-shown-once = Cópiala ahora en tu calendario, como suscripción. No se muestra otra vez.
+calendar-name = Sayso: { $home }
+calendar-meeting = Reunión: { $name } y { $home }
+calendar-waits = Todavía sin respuesta.
+calendar-plan = { $name }: { $lines }
+calendar-plan-from = Acordado con { $name }.
+calendar-go-on = { $name }: seguir con la comprobación ({ $done } de { $of } ensayos)
+calendar-plan-check = { $name }: la comprobación acordada de «{ $word }»
+calendar-gladly = Solo mientras { $name } participe con gusto. Para ante cualquier señal de estrés.

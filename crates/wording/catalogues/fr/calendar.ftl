@@ -1,0 +1,25 @@
+# A calendar that other programs read by a secret address.
+calendar-title = Calendrier
+calendar-what = Rencontres, jours de plans convenus et vérifications à faire, pour le calendrier que tu utilises déjà. Il les lit à une adresse secrète, sans connexion.
+calendar-of-home = Pour { $home }
+calendar-sees = Il donne ce que tu peux voir de ce foyer au moment où il est lu. Si un consentement ou ton rôle prend fin, l’adresse ne donne plus rien.
+calendar-whoever = Qui a l’adresse peut lire ce calendrier : noms, mots et rencontres. Ne la donne à personne. Si quelqu’un l’a vue, fais-en une autre.
+calendar-late = Les calendriers ne lisent que de temps en temps. Ce qui est à faire maintenant, Aujourd’hui le dit.
+calendar-none = Il n’y a pas encore d’adresse.
+calendar-there = Il y a une adresse depuis le { $day }. Elle ne peut pas être montrée de nouveau.
+calendar-read = Dernière lecture : { $when }.
+calendar-never-read = Rien ne l’a encore lue.
+calendar-make = Faire une adresse
+calendar-change = Faire une autre adresse
+calendar-change-what = L’adresse actuelle prend fin aussitôt.
+calendar-end = Mettre fin à ce calendrier
+calendar-made = La nouvelle adresse
+calendar-shown-once = Copie-la maintenant dans ton calendrier, comme abonnement. Elle n’est pas montrée de nouveau.
+calendar-name = Sayso : { $home }
+calendar-meeting = Rencontre : { $name } et { $home }
+calendar-waits = Pas encore de réponse.
+calendar-plan = { $name } : { $lines }
+calendar-plan-from = Convenu avec { $name }.
+calendar-go-on = { $name } : continuer la vérification ({ $done } essais sur { $of })
+calendar-plan-check = { $name } : la vérification convenue de « { $word } »
+calendar-gladly = Seulement tant que { $name } participe volontiers. Arrête au moindre signe de stress.

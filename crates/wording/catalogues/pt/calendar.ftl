@@ -1,0 +1,25 @@
+# A calendar that other programs read by a secret address.
+calendar-title = Calendário
+calendar-what = Encontros, dias de planos combinados e verificações pendentes, para o calendário que você já usa. Ele os lê em um endereço secreto, sem entrar.
+calendar-of-home = De { $home }
+calendar-sees = Ele dá o que você pode ver desta casa quando é lido. Se um consentimento ou seu papel termina, o endereço não dá mais nada.
+calendar-whoever = Quem tiver o endereço pode ler este calendário: nomes, palavras e encontros. Não o dê a ninguém. Se alguém o viu, faça outro.
+calendar-late = Calendários só leem de vez em quando. O que é para fazer agora, Hoje diz.
+calendar-none = Ainda não há endereço.
+calendar-there = Há um endereço desde { $day }. Não é possível mostrá-lo de novo.
+calendar-read = Última leitura: { $when }.
+calendar-never-read = Nada o leu ainda.
+calendar-make = Fazer um endereço
+calendar-change = Fazer outro endereço
+calendar-change-what = O endereço atual termina na hora.
+calendar-end = Encerrar este calendário
+calendar-made = O novo endereço
+calendar-shown-once = Copie agora para o seu calendário, como assinatura. Não é mostrado de novo.
+calendar-name = Sayso: { $home }
+calendar-meeting = Encontro: { $name } e { $home }
+calendar-waits = Ainda sem resposta.
+calendar-plan = { $name }: { $lines }
+calendar-plan-from = Combinado com { $name }.
+calendar-go-on = { $name }: continuar a verificação ({ $done } de { $of } tentativas)
+calendar-plan-check = { $name }: a verificação combinada de “{ $word }”
+calendar-gladly = Só enquanto { $name } participar com gosto. Pare a qualquer sinal de estresse.
