@@ -10,7 +10,7 @@ use sayso_lab::hearing::scenes::{self, Home, make};
 use sayso_lab::hearing::score::{self, Scores, matched, score};
 use sayso_lab::hearing::speeds::{self, speeds};
 use sayso_lab::hearing::truth::{Live, Press, SoundFile, Truth};
-use sayso_listen::{Detection, Weights};
+use sayso_listen::{Detection, SHORTNESS, Weights};
 use std::path::Path;
 
 fn order(out: &Path, seed: u64, home: Home) -> scenes::Order {
@@ -68,6 +68,7 @@ fn truth_is_heard_and_weights_are_learned_from_it() {
         corpora: corpora.clone(),
         ridge: vec![1.0],
         caution: 1.0,
+        caution_short: 0.0,
         presses_a_day: 8.0,
         date,
         out: out.clone(),
@@ -77,6 +78,13 @@ fn truth_is_heard_and_weights_are_learned_from_it() {
     assert_ne!(learned.cascade, Weights::shipped().cascade);
     assert_eq!(fit::fit_heard_with(&order, &learned).unwrap(), learned);
     assert_eq!(Weights::from_json(&std::fs::read_to_string(&out).unwrap()).unwrap(), learned);
+    // Caution lowers the constant, and with the other one the weight of a short clip, and nothing else.
+    let cautious = fit(&fit::Order { caution: 5.0, caution_short: 3.0, ..order.clone() }).unwrap();
+    let mut lowered = learned.classifier.clone();
+    lowered.constant -= 5f64.ln();
+    lowered.figures[SHORTNESS] -= 3.0;
+    assert_eq!((cautious.classifier, &cautious.cascade), (lowered, &learned.cascade));
+    std::fs::write(&out, serde_json::to_string(&learned).unwrap()).unwrap();
     assert_eq!(
         (learned.provenance.seeds.as_slice(), learned.provenance.date.as_deref()),
         (&[5][..], Some("2026-02-03"))
@@ -169,6 +177,7 @@ fn quiet_hours_go_on_where_they_were_stopped() {
     let dir = tempfile::tempdir().unwrap();
     let order = |name: &str, blocks: f64| quiet::Order {
         hours: blocks * 0.5 / 60.0,
+        skip: 0,
         block_minutes: 0.5,
         seed: 3,
         speeds: Range::Wide,
@@ -181,6 +190,13 @@ fn quiet_hours_go_on_where_they_were_stopped() {
     assert_eq!(hours(&order("parts.json", 3.0)).unwrap(), whole);
     let bytes = |name: &str| std::fs::read(dir.path().join(name)).unwrap();
     assert_eq!(bytes("parts.json"), bytes("whole.json"));
+    // Some blocks alone are heard as among all.
+    hours(&quiet::Order { skip: 2, ..order("third.json", 1.0) }).unwrap();
+    let blocks = |name: &str| {
+        let kept: serde_json::Value = serde_json::from_slice(&bytes(name)).unwrap();
+        kept["blocks"].as_array().unwrap().clone()
+    };
+    assert_eq!(blocks("third.json"), blocks("whole.json")[2..]);
     // What is there already is not heard again, and another run's file is refused.
     assert_eq!(hours(&order("whole.json", 3.0)).unwrap(), whole);
     let other = quiet::Order { seed: 4, ..order("whole.json", 3.0) };
@@ -209,6 +225,7 @@ fn files_of_others_are_heard_by_every_board() {
         folders: vec![folder.to_owned()],
         seed: 5,
         speeds: Range::Usual,
+        weights: None,
         out: Some(dir.path().join("table.md")),
     };
     let none = dir.path().join("none");

@@ -7,6 +7,8 @@ use crate::search::likeness::{Fingerprint, TOO_ALIKE};
 use crate::search::template_bank::{Cut, TemplateBank};
 use crate::speeds::Speeds;
 use crate::verify::coherence::{self, Replays, SearchRamps};
+use crate::verify::coherent_sum::SHARES;
+use crate::verify::sounding::sounding_s;
 use serde::{Deserialize, Serialize};
 use std::sync::OnceLock;
 
@@ -26,6 +28,8 @@ pub struct Enrolled {
     pub(crate) words: Vec<String>,
     pub(crate) sounds: Vec<Vec<f32>>,
     pub(crate) speeds: Vec<Speeds>,
+    /// Seconds of effective sound at each share of each clip.
+    pub(crate) sounding_s: Vec<[f64; SHARES.len()]>,
     pub(crate) bank: TemplateBank,
     pub(crate) replays: Vec<Replays>,
     pub(crate) ramps: SearchRamps,
@@ -70,6 +74,7 @@ impl Enrolled {
             bank,
             ramps: SearchRamps::new(&replays),
             replays,
+            sounding_s: sounds.iter().map(|x| sounding_s(x)).collect(),
             sounds,
             speeds,
             prints: clips.iter().map(|_| OnceLock::new()).collect(),

@@ -32,7 +32,7 @@ pub use battery::tired::{TiredBattery, tired_among, tired_batteries, tired_batte
 pub use clip_check::{ADVISED_S, ClipReport, Finding, LOUDNESS_APART, check_clips};
 pub use clip_spectrogram::{Picture, picture};
 pub use decide::rivals::{BEYOND as RIVAL_BEYOND, rival_leads};
-pub use decide::weights::{Cascade, Classifier, FIGURE_NAMES, Provenance, StageBound, Weights};
+pub use decide::weights::{Cascade, Classifier, FIGURE_NAMES, Provenance, SHORTNESS, StageBound, Weights};
 pub use detection::{Candidate, Detection, SURE};
 pub use detector::{Config, Detector};
 pub use dsp::resampler::RATE as ENGINE_RATE;

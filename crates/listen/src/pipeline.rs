@@ -155,7 +155,7 @@ impl Pipeline {
             }
             let share = f64::from(SHARES[m.share]);
             let views = self.closer.look(&sound, clip, share, m.speed, m.onset, c.ready);
-            let figures = classifier::figures(c.z, &m, &views);
+            let figures = classifier::figures(c.z, &m, &views, self.enrolled.sounding_s[c.clip][m.share]);
             let hypothesis = self.hypothesis(&c, &m, weights.classifier.log_odds(&figures));
             if keep {
                 self.candidates.push(Candidate {

@@ -19,6 +19,9 @@ pub struct Order {
     /// Hours in all; those that the file holds already are not heard again.
     #[arg(long, default_value_t = 200.0)]
     pub hours: f64,
+    /// Blocks left out at the start, so that some can be heard again: what is kept begins with the block after them.
+    #[arg(long, default_value_t = 0)]
+    pub skip: usize,
     /// Minutes of a block, each in a room of its own.
     #[arg(long, default_value_t = 10.0)]
     pub block_minutes: f64,
@@ -73,6 +76,8 @@ struct Block {
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
 struct Kept {
     seed: u64,
+    #[serde(default)]
+    skipped: usize,
     block_s: f64,
     speeds: Range,
     /// Where the weights come from, and the program.
@@ -108,6 +113,7 @@ impl Ears {
 fn read(order: &Order, heard_with: &str) -> Result<Kept, LabError> {
     let fresh = || Kept {
         seed: order.seed,
+        skipped: order.skip,
         block_s: 60.0 * order.block_minutes,
         speeds: order.speeds,
         heard_with: heard_with.to_owned(),
@@ -121,8 +127,12 @@ fn read(order: &Order, heard_with: &str) -> Result<Kept, LabError> {
     let content = |reason: String| LabError::Content { path: order.kept.clone(), reason };
     let kept: Kept = serde_json::from_str(&text).map_err(|e| content(e.to_string()))?;
     if (Kept { blocks: Vec::new(), ..kept.clone() }) != fresh() {
-        let run =
-            |k: &Kept| format!("seed {}, blocks of {} s, speeds {:?}, {}", k.seed, k.block_s, k.speeds, k.heard_with);
+        let run = |k: &Kept| {
+            format!(
+                "seed {}, {} blocks left out, of {} s, speeds {:?}, {}",
+                k.seed, k.skipped, k.block_s, k.speeds, k.heard_with
+            )
+        };
         let reason = format!("it holds {}; name another file for {}", run(&kept), run(&fresh()));
         return Err(content(reason));
     }
@@ -155,7 +165,7 @@ pub fn hours(order: &Order) -> Result<String, LabError> {
         while kept.blocks.len() < wanted {
             let from = kept.blocks.len();
             let n = AT_ONCE.min(wanted - from);
-            for block in side_by_side(n, |i, _| ears.block(order.seed, kept.block_s, from + i)) {
+            for block in side_by_side(n, |i, _| ears.block(order.seed, kept.block_s, order.skip + from + i)) {
                 kept.blocks.push(block?);
             }
             write(&order.kept, &kept)?;
@@ -194,9 +204,10 @@ fn tables(kept: &Kept) -> String {
         row(format!("{words} words, {home:?}"), wrong, said, hours(kept.blocks.len()))
     });
     line!(out, "{}", table(&head, &by_board.collect::<Vec<_>>()));
+    let kind = |i: usize| (kept.skipped + i) % KINDS.len();
     let by_kind = KINDS.iter().enumerate().map(|(at, (_, _, name))| {
-        let blocks = (0..kept.blocks.len()).filter(|i| i % KINDS.len() == at).count();
-        let (wrong, said) = count(&|i, _| i % KINDS.len() == at);
+        let blocks = (0..kept.blocks.len()).filter(|i| kind(*i) == at).count();
+        let (wrong, said) = count(&|i, _| kind(i) == at);
         row(format!("{name} (all three boards)"), wrong, said, hours(blocks) * BOARDS.len() as f64)
     });
     line!(out, "{}", table(&head, &by_kind.collect::<Vec<_>>()));

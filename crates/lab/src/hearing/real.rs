@@ -21,6 +21,9 @@ pub struct Order {
     /// Speeds to listen for.
     #[arg(long, value_enum, default_value_t = Range::Usual)]
     pub speeds: Range,
+    /// Weights to hear with; the shipped ones, if left out.
+    #[arg(long, value_name = "FILE")]
+    pub weights: Option<PathBuf>,
     /// File for the table as well.
     #[arg(long, value_name = "FILE")]
     pub out: Option<PathBuf>,
@@ -95,7 +98,7 @@ fn folder(path: &Path, boards: &[Board]) -> Result<Row, LabError> {
 /// # Errors
 /// [`LabError`] where a folder cannot be read or holds no sound. A file that cannot be read is counted and named.
 pub fn hours(order: &Order) -> Result<String, LabError> {
-    let weights = hear::weights(None)?;
+    let weights = hear::weights(order.weights.as_ref())?;
     let boards = boards(order.seed, order.speeds, &weights)?;
     let mut rows = Vec::new();
     let mut sum = Row::default();

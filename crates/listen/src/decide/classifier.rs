@@ -2,7 +2,7 @@
 //! `docs/methods/hearing.md`).
 
 use crate::decide::rivals::BEYOND;
-use crate::decide::weights::{Classifier, FIGURE_NAMES};
+use crate::decide::weights::{Classifier, FIGURE_NAMES, shortness};
 use crate::verify::coherence::Match;
 use crate::verify::coherent_sum::SHARES;
 use crate::verify::multi_resolution::{Coherence, WINDOWS};
@@ -10,8 +10,8 @@ use crate::verify::multi_resolution::{Coherence, WINDOWS};
 /// Figures of one candidate, rivals apart; [`crate::FIGURE_NAMES`] names them.
 pub(crate) const FIGURES: usize = FIGURE_NAMES.len();
 
-/// The evidence in figures.
-pub(crate) fn figures(z: f32, m: &Match, views: &[Coherence; WINDOWS.len()]) -> [f64; FIGURES] {
+/// The evidence in figures; `sounding_s` is the effective sound, in seconds, of what fitted of the clip.
+pub(crate) fn figures(z: f32, m: &Match, views: &[Coherence; WINDOWS.len()], sounding_s: f64) -> [f64; FIGURES] {
     let ln = |v: f32| f64::from(v.max(1e-3)).ln();
     let front = ln(m.by_share[0]) - ln(m.by_share[SHARES.len() - 1]);
     [
@@ -35,6 +35,7 @@ pub(crate) fn figures(z: f32, m: &Match, views: &[Coherence; WINDOWS.len()]) -> 
         f64::from(views[2].halves),
         // Part of a word is more easily taken for another.
         f64::from(u8::from(m.share + 1 < SHARES.len())),
+        shortness(sounding_s),
     ]
 }
 

@@ -110,7 +110,7 @@ impl Decider {
         }
         if probability > 0.05 {
             self.history[v.clip].add(now, v.speed, probability);
-            self.activity.add(probability);
+            self.activity.add(now, probability);
         }
         if !called {
             return None;

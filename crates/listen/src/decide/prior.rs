@@ -14,27 +14,43 @@ const SPEED_SPREAD: f64 = 0.0022;
 const SPEED_RANGE: f64 = 0.1;
 /// Seconds over which pressing counts as going on.
 const BUSY_S: f64 = 300.0;
-/// Presses within [`BUSY_S`] at which a board is busy.
-const BUSY: f64 = 1.0;
+/// Presses within [`BUSY_S`] at which a board is busy. One alone, which may have been none, counts a quarter; only with the
+/// second do all that follow have the odds of a board in use.
+const BUSY: f64 = 2.0;
+/// Seconds within which what begins is one press for this, whatever words it is told as: one sound that is none can be like two.
+const ONE_PRESS_S: f64 = 1.0;
 
 /// How busy the board has been: presses of late, fading.
 #[derive(Debug, Clone, Copy, Default, PartialEq, Serialize, Deserialize)]
 pub(crate) struct Activity {
     presses: f64,
     at_s: f64,
+    /// When the latest one counted began, and for how much it counted; none before the first.
+    #[serde(default)]
+    latest: Option<(f64, f64)>,
 }
 
 impl Activity {
     /// Change of the log odds of a candidate at this time; `idle_prior` are the odds where nothing was pressed.
     pub(crate) fn log_odds(&mut self, now_s: f64, idle_prior: f64) -> f64 {
         let fade = (-(now_s - self.at_s).max(0.0) / BUSY_S).exp();
-        *self = Self { presses: self.presses * fade, at_s: now_s.max(self.at_s) };
-        (idle_prior + self.presses / BUSY).min(1.0).ln()
+        *self = Self { presses: self.presses * fade, at_s: now_s.max(self.at_s), ..*self };
+        (idle_prior + (self.presses / BUSY).powi(2)).min(1.0).ln()
     }
 
-    /// Takes in a candidate that is a press with this probability.
-    pub(crate) fn add(&mut self, probability: f64) {
-        self.presses += (2.0 * probability - 1.0).max(0.0);
+    /// Takes in a candidate of this time that is a press with this probability.
+    pub(crate) fn add(&mut self, time_s: f64, probability: f64) {
+        let counts = (2.0 * probability - 1.0).max(0.0);
+        if counts == 0.0 {
+            return;
+        }
+        // The surer of two at one moment counts.
+        let (since_s, counted) = match self.latest {
+            Some((at_s, counted)) if (time_s - at_s).abs() < ONE_PRESS_S => (at_s, counted),
+            _ => (time_s, 0.0),
+        };
+        self.presses += (counts - counted).max(0.0);
+        self.latest = Some((since_s, counts.max(counted)));
     }
 }
 
@@ -83,6 +99,44 @@ impl SpeedHistory {
 #[cfg(test)]
 mod tests {
     use super::*;
+
+    const IDLE: f64 = 0.0005;
+
+    /// Odds after sure presses begun at these times, as the candidates that come see them.
+    fn odds_after(times_s: &[f64], now_s: f64) -> f64 {
+        let mut activity = Activity::default();
+        for &t in times_s {
+            activity.log_odds(t, IDLE);
+            activity.add(t, 1.0);
+        }
+        activity.log_odds(now_s, IDLE)
+    }
+
+    #[test]
+    fn one_press_raises_the_odds_a_little_and_the_second_all_the_way() {
+        assert!((odds_after(&[], 100.0) - IDLE.ln()).abs() < 1e-12);
+        let one = odds_after(&[0.0], 5.0);
+        assert!((-1.5..-1.3).contains(&one), "{one}");
+        assert!(odds_after(&[0.0, 4.0], 5.0) > -0.05);
+        // They fade.
+        assert!(odds_after(&[0.0, 4.0], 605.0) < -3.5 && odds_after(&[0.0, 4.0], 7_200.0) < IDLE.ln() + 1e-3);
+    }
+
+    #[test]
+    fn one_sound_told_as_two_words_counts_once() {
+        assert_eq!(odds_after(&[0.0, 0.1, 0.4], 5.0), odds_after(&[0.0], 5.0));
+        // The surer of the two, whichever comes first.
+        let of = |probabilities: [f64; 2]| {
+            let mut activity = Activity::default();
+            probabilities.iter().for_each(|p| activity.add(0.0, *p));
+            activity.log_odds(5.0, IDLE)
+        };
+        assert!((of([0.7, 0.9]) - of([0.9, 0.7])).abs() < 1e-12);
+        // What is likelier none than a press counts for nothing, also as the latest.
+        let mut activity = Activity::default();
+        [(0.0, 1.0), (3.0, 0.4), (3.5, 1.0)].iter().for_each(|(t, p)| activity.add(*t, *p));
+        assert!(activity.log_odds(4.0, IDLE) > -0.05);
+    }
 
     #[test]
     fn a_buttons_own_speed_speaks_for_a_press_and_another_against() {

@@ -5,7 +5,7 @@ use std::collections::BTreeMap;
 use std::sync::LazyLock;
 
 /// Names of the classifier's figures, in its order.
-pub const FIGURE_NAMES: [&str; 19] = [
+pub const FIGURE_NAMES: [&str; 20] = [
     "coherence",
     "first_look",
     "quick_lead",
@@ -25,7 +25,20 @@ pub const FIGURE_NAMES: [&str; 19] = [
     "long_window_per_bin",
     "long_window_halves",
     "cut_short",
+    "shortness",
 ];
+
+/// Place of the last of them, for which `lab hearing fit` may lower the learned weight on purpose.
+pub const SHORTNESS: usize = FIGURE_NAMES.len() - 1;
+
+/// Seconds of effective sound from which a clip is not short.
+const LONG_S: f64 = 0.45;
+
+/// How short a clip of so many seconds of effective sound is: 0 from [`LONG_S`] on, the logarithm of how often it goes into that
+/// below. The less there is of a clip, the sooner something else fits it by chance.
+pub(crate) fn shortness(sounding_s: f64) -> f64 {
+    (LONG_S / sounding_s.clamp(0.02, LONG_S)).ln()
+}
 
 /// Figures of each stage of the cascade: of the six `first_look quick quick_mean scan other_mean other_high`
 /// (logarithms), so many.
