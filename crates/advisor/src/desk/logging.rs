@@ -7,7 +7,7 @@
 use super::line::{Logging, tidied};
 use crate::case::Case;
 use crate::estimate::{Estimate, Unit, median};
-use sayso_model::{Day, Event, Moment, PressedBy, Source};
+use sayso_model::{Body, Day, Event, Moment, PressedBy, Source};
 use std::collections::BTreeSet;
 
 /// Days looked back on for how much is written down.
@@ -34,9 +34,11 @@ fn by_people(event: &Event) -> bool {
     matches!(event.source, Source::Tap | Source::Import)
 }
 
-/// Records about the animal from a moment up to now.
+/// Records about the animal from a moment up to now. What a coach writes is none: it would end the silence of a home that
+/// nobody writes in.
 pub(crate) fn records<'a>(case: &Case<'a>, from: Moment) -> impl Iterator<Item = &'a Event> {
-    case.story().all_between(case.animal(), from, case.now().plus_seconds(0.001))
+    let all = case.story().all_between(case.animal(), from, case.now().plus_seconds(0.001));
+    all.filter(|event| !matches!(event.body, Body::Proposal(_)))
 }
 
 /// Days with a record that somebody made since a moment; with any record, where nobody made one.

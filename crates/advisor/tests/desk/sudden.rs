@@ -139,4 +139,12 @@ fn silence_is_told_by_the_homes_own_habit_and_when_it_is_read() {
         heard.event(Some(crate::kit::animal()), ago(f64::from(d)), sayso_model::Source::Heard, body);
     }
     assert!(silent(&heard, 0.0).is_some());
+    // Nor is a coach who asks how it goes.
+    let mut asked = Home::new();
+    asked.lives(60, 12);
+    let from = json!({ "account": "01a21c89-9a2a-7086-a563-386342d6decc", "name": "Sam" });
+    let body =
+        json!({ "kind": "proposal", "from": from, "proposes": { "what": "question" }, "text": "How is it going?" });
+    asked.event(Some(crate::kit::animal()), ago(1.0), sayso_model::Source::Tap, body);
+    assert!(silent(&asked, 0.0).is_some());
 }
