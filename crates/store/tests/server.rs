@@ -76,9 +76,8 @@ async fn a_home_finds_out_nothing_of_another() {
     // Nor does a file bring another home in, even where somebody says so.
     let line = serde_json::to_vec(&of(a, 7, press(1))).unwrap();
     let options = ImportOptions { format: Format::JsonLines, home: None };
-    let preview = of_b.preview(&line, &options).await.unwrap();
-    assert_eq!(preview.others().len(), 1);
-    assert!(matches!(of_b.commit(preview, Others::TakeIn).await, Err(StoreError::NotImported(_))));
+    assert!(matches!(of_b.preview(&line, &options).await, Err(StoreError::NotImported(_))));
+    assert_eq!(of_b.homes().await.unwrap(), [b]);
     assert!(matches!(server.home(nowhere).story(nowhere).await, Err(StoreError::NoSuchHome(_))));
     assert!(matches!(
         server.home(nowhere).append(vec![of(nowhere, 1, press(1))]).await,

@@ -37,6 +37,9 @@ pub struct Digest {
     pub bytes: Vec<u8>,
 }
 
+/// A row of `sayso.grown`.
+type GrownRow = (Uuid, i64, Option<i32>, Option<i64>, bool);
+
 impl Server {
     /// How far homes have grown and what is kept of each, by id; those that are not here are left out. Whoever asks has to know
     /// that the homes are theirs.
@@ -44,12 +47,12 @@ impl Server {
     /// # Errors
     /// [`StoreError::Unreachable`] and others.
     pub async fn grown(&self, homes: &[HomeId]) -> Result<Vec<Grown>, StoreError> {
-        let rows: Vec<(Uuid, i64, Option<i32>, Option<i64>, bool)> = tried(READ_PATIENCE, || async {
+        let rows: Vec<GrownRow> = tried(READ_PATIENCE, || async {
             let query = sqlx::query_as("SELECT home, last, form, at, signs FROM sayso.grown($1)").bind(ids(homes));
             query.fetch_all(self.pool()).await.map_err(told)
         })
         .await?;
-        let of = |(home, last, form, at, signs): (Uuid, i64, Option<i32>, Option<i64>, bool)| Grown {
+        let of = |(home, last, form, at, signs): GrownRow| Grown {
             home: HomeId(home),
             last: Revision(last),
             kept: form.zip(at.map(Revision)),

@@ -222,7 +222,8 @@ mod tests {
         let story = sayso_model::Story::default();
         let animal = sayso_model::AnimalId(uuid::Uuid::nil());
         let line = Line::of(&sayso_advisor::Case::new(&story, animal, Moment::clamped(0)));
-        let at = |days| up_to([1, 2, 3, 4, 5, 6, 7, 8], &line, Day::EPOCH.plus(days));
+        let written = line.at.day(&line.zone);
+        let at = |days| up_to([1, 2, 3, 4, 5, 6, 7, 8], &line, written.plus(days));
         assert_eq!(at(0), [1, 2, 3, 4, 5, 6, 7, 8]);
         assert_eq!(at(6), [1, 2, 3, 4, 5, 6, 7, 8]);
         assert_eq!(at(15), [3, 4, 5, 6, 7, 8, 0, 0]);
