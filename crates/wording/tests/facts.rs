@@ -126,7 +126,7 @@ fn a_caution_says_what_how_bad_for_whom_and_why() {
         "Weintrauben, Rosinen, Korinthen: nie für einen Hund \u{2013} Nierenversagen; die Menge ist nicht vorhersehbar (Merck Veterinary Manual)"
     );
     let bones = hazards::foods(&Locale::of(Language::Es), &food_cautions(Species::Dog, "pizza"));
-    assert!(bones.contains("puede contenerlo: lee la etiqueta"), "{bones}");
+    assert!(bones.contains("puede contenerlo: mira qué lleva"), "{bones}");
     let noted = |text| signs::noted(&Locale::of(Language::Fr), text);
     assert_eq!([noted("growl"), noted("looked at me oddly")], ["grognement", "looked at me oddly"]);
 }

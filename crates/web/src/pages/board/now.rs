@@ -188,9 +188,9 @@ pub fn now(page: &AnimalPage) -> Now {
         words: words(page, &case, advised),
         plan: planned(advised),
         minutes: advised.and_then(Today::plan).map(|plan| plan.minutes),
-        pause: advised.and_then(|today| match &today.next {
-            Next::Pause { until, .. } => Some(PauseNow { until: *until }),
-            _ => None,
+        pause: advised.and_then(|today| {
+            let Next::Pause { until, .. } = &today.next else { return None };
+            Some(PauseNow { until: *until })
         }),
         rewards: rewards
             .iter()
