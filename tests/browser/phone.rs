@@ -202,7 +202,10 @@ for (const e of [...mat, ...document.querySelectorAll('.modes button, [data-test
   if (mat.includes(e) && r.bottom > dock.top + 1) out.push(`${what} ends at ${r.bottom} under the dock at ${dock.top}`);
   if (e.scrollWidth > e.clientWidth + 1) out.push(`${what} is cut: ${e.scrollWidth} of ${e.clientWidth}`);
 }
-const room = document.querySelector('[data-test=room]').getBoundingClientRect().width;
+// In a pause no room is asked for: another session is not what is proposed.
+const pause = document.querySelector('[data-test=pause]');
+const room = document.querySelector('[data-test=room]')?.getBoundingClientRect().width;
+if (!pause && !room) out.push('no room is asked for');
 if (room < 120) out.push(`the room has ${room} px`);
 return out;";
 

@@ -193,7 +193,7 @@ async fn consents_of_many_homes_are_told_as_each_story_tells_them() {
     let events = found.remove(&a).unwrap();
     assert_eq!(events.len(), 5, "all that decides, and nothing else");
     let told = consents(&Story::from_events(events), now);
-    assert_eq!(told, consents(&*server.home(a).story(a).await.unwrap(), now));
+    assert_eq!(told, consents(&server.home(a).story(a).await.unwrap(), now));
     assert_eq!(told.open().map(|(c, _)| c).collect::<Vec<_>>(), [Consent::CoachFigures { to }]);
     assert_eq!((Kind::ConsentGiven.name(), Kind::ConsentTakenBack.name()), ("consent_given", "consent_taken_back"));
     assert_eq!(Kind::Sign.name(), "sign");

@@ -57,9 +57,7 @@ async function start(pad, room, word) {
   const bodies = [{ kind: "session_start", session, purpose: "showing", words, ...(room ? { room } : {}) }];
   if (word) bodies.push({ kind: "press", word, by: "person", certainty: 1, accident: "no", session });
   await pad.note(bodies, { memo: [`pad-${pad.now.animal}`, { ...pad.memo, plan }] });
-  // Where all that is planned is to be offered first, the Board stands ready for that.
-  const offers = !word && words.length > 0 && words.every((id) => plan.invites?.includes(id));
-  await pad.setMemo({ plan, ...(offers ? { mode: "invitation" } : {}) });
+  await pad.setMemo({ plan });
 }
 
 /**
@@ -95,7 +93,7 @@ export function startPanel(pad, asks) {
         pause &&
           el(
             "p",
-            { "data-test": "pause" },
+            { class: "small", "data-test": "pause" },
             pause.until
               ? say("client-board-pause-until", {
                   name: pad.now.name,
@@ -109,7 +107,7 @@ export function startPanel(pad, asks) {
             { class: "quiet small" },
             say("client-board-watch-chewing", { battery: pad.now.battery, name: pad.now.name }),
           ),
-        pad.now.words.length > 0 && el("label", { class: "inline" }, `${say("client-board-room")} `, room),
+        !pause && pad.now.words.length > 0 && el("label", { class: "inline" }, `${say("client-board-room")} `, room),
         // A board without words leads to where they are chosen; there is nothing to begin.
         pad.now.words.length > 0 &&
           (rest
@@ -124,7 +122,7 @@ export function startPanel(pad, asks) {
                     : say("client-board-start-most", { n: minutes(most) }),
                 "start",
                 () => start(pad, room.value.trim()),
-                { class: pause ? "small" : "primary wide tall" },
+                { class: pause ? "wide tall" : "primary wide tall" },
               )),
       ].filter(Boolean),
   };
