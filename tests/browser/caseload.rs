@@ -5,6 +5,7 @@ use crate::accessibility;
 use crate::harness::{Browser, PHONE};
 use crate::hosted::Hosted;
 use crate::phone::{self, NARROW, STAND_IN};
+use crate::talking::{keeper_and_coach, turns_figures};
 use sayso_model::{AnimalId, Body, Event, EventId, Note, Sign, SignLevel, Source, When, Withdrawal};
 use serde_json::json;
 use uuid::Uuid;
@@ -13,12 +14,6 @@ use uuid::Uuid;
 const SCREEN: (u32, u32) = (1280, 900);
 /// What has the focus, by what tests know it by.
 const FOCUSED: &str = "return document.activeElement?.dataset?.test ?? ''";
-
-async fn joins(browser: &Browser, server: &Hosted, link: &str, name: &str) {
-    browser.goto(&server.url(link)).await;
-    browser.css("[name=name]").await.send_keys(name).await.unwrap();
-    browser.follow("[data-test=join]").await;
-}
 
 async fn focused(browser: &Browser) -> String {
     browser.page.execute(FOCUSED, vec![]).await.unwrap().as_str().unwrap_or_default().to_owned()
@@ -73,12 +68,7 @@ async fn the_desk_is_worked_by_keyboard_alone_and_holds_by_the_rules() {
     let back = event(animals[1], Withdrawal { of: growl.id, because: None }.into());
     let guards = event(animals[0], sign("guards food, a thing or the button").into());
     server.writes(home, vec![growl, back, guards]).await;
-    let keeper = Browser::open(PHONE).await;
-    joins(&keeper, &server, &keeper_link, "Ilda").await;
-    let coach = keeper.another(SCREEN).await;
-    joins(&coach, &server, &coach_link, "Brook").await;
-    keeper.goto(&server.url(&format!("/sharing/with/{club}"))).await;
-    keeper.follow("[data-test=purpose-coach_figures] form button").await;
+    let (keeper, coach) = keeper_and_coach(&server, (&keeper_link, club, &coach_link), SCREEN).await;
     // From the club's page by its link.
     coach.goto(&server.url(&format!("/club/{club}"))).await;
     coach.follow("[data-test=to-desk]").await;
@@ -148,8 +138,7 @@ async fn the_desk_is_worked_by_keyboard_alone_and_holds_by_the_rules() {
     assert!(wrong.is_empty(), "{} faults:\n{}", wrong.len(), wrong.join("\n"));
     // Taken back while the coach looks: gone at the next tap.
     coach.goto(&server.url("/desk")).await;
-    keeper.goto(&server.url(&format!("/sharing/with/{club}"))).await;
-    keeper.follow("[data-test=purpose-coach_figures] form button").await;
+    turns_figures(&keeper, &server, club).await;
     coach.follow("[data-test=to-week]").await;
     assert_eq!((count(&coach, "news").await, count(&coach, "no-news").await), (0, 1));
     coach.goto(&server.url("/desk")).await;

@@ -1,7 +1,16 @@
 //! An invitation with nothing by the wait: shown, given, taken; and never called a mistake.
 
 use crate::harness::{Browser, PHONE, Server, animal, demo_dir, story, taps};
-use sayso_model::{Body, InvitationResult, PressedBy};
+use sayso_model::{AnimalId, Body, InvitationResult, PressedBy};
+
+/// A phone at the Board, where a person chooses what to offer.
+async fn choosing(server: &Server, who: AnimalId) -> Browser {
+    let browser = Browser::open(PHONE).await;
+    browser.goto(&server.url(&format!("/a/{who}/board"))).await;
+    browser.tap("mode-invitation").await;
+    browser.tap("choose-myself").await;
+    browser
+}
 
 #[tokio::test(flavor = "multi_thread")]
 async fn nothing_by_the_wait_is_followed_by_showing_and_giving() {
@@ -11,10 +20,7 @@ async fn nothing_by_the_wait_is_followed_by_showing_and_giving() {
     let who = animal(&before);
     let card = before.words_of(who)[0];
     let server = Server::start(dir.path(), 0);
-    let browser = Browser::open(PHONE).await;
-    browser.goto(&server.url(&format!("/a/{who}/board"))).await;
-    browser.tap("mode-invitation").await;
-    browser.tap("choose-myself").await;
+    let browser = choosing(&server, who).await;
     let said = browser.text("panel").await;
     assert!(said.contains("it proves nothing"), "{said}");
     browser.tap("way-offer_in_view").await;
@@ -57,10 +63,7 @@ async fn an_open_offer_is_settled_before_anything_else_is_done() {
     let who = animal(&before);
     let card = before.words_of(who)[0];
     let server = Server::start(dir.path(), 0);
-    let browser = Browser::open(PHONE).await;
-    browser.goto(&server.url(&format!("/a/{who}/board"))).await;
-    browser.tap("mode-invitation").await;
-    browser.tap("choose-myself").await;
+    let browser = choosing(&server, who).await;
     browser.tap("way-offer_in_view").await;
     browser.tap(&format!("pad-{}", card.says)).await;
     browser.tap("offer").await;

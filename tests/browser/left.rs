@@ -1,10 +1,10 @@
 //! What a phone keeps of a home ends with its leave to write there: a coach's keeps nothing, a phone of a home that left lets go.
 
 use crate::accessibility;
-use crate::harness::{Browser, PHONE};
+use crate::harness::PHONE;
 use crate::hosted::Hosted;
 use crate::phone::{self, NARROW};
-use crate::talking::joins;
+use crate::talking::keeper_and_coach;
 use serde_json::json;
 
 fn is_kept(path: &str) -> String {
@@ -19,12 +19,7 @@ const NONE_KEPT: &str = "return caches.open('sayso-pad-1').then((c) => c.keys())
 async fn a_coachs_phone_keeps_no_page_and_one_of_a_home_that_left_lets_go() {
     let server = Hosted::start().await;
     let (home, keeper_link, club, coach_link) = server.home_and_club().await;
-    let keeper = Browser::open(PHONE).await;
-    joins(&keeper, &server, &keeper_link, "Ilda").await;
-    let coach = keeper.another(PHONE).await;
-    joins(&coach, &server, &coach_link, "Brook").await;
-    keeper.goto(&server.url(&format!("/sharing/with/{club}"))).await;
-    keeper.follow("[data-test=purpose-coach_figures] form button").await;
+    let (keeper, coach) = keeper_and_coach(&server, (&keeper_link, club, &coach_link), PHONE).await;
     let animal = server.story(home).await.animals().into_keys().next().unwrap();
     let (today, board) = (format!("/a/{animal}/today"), format!("/a/{animal}/board"));
 

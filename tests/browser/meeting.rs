@@ -3,7 +3,7 @@
 
 use crate::harness::{Browser, PHONE};
 use crate::hosted::Hosted;
-use crate::talking::{chooses, faults, joins};
+use crate::talking::{chooses, faults, keeper_and_coach, turns_figures};
 
 /// Sets a field of a day or a time, which takes typed keys as the browser's language has them.
 async fn sets(browser: &Browser, name: &str, value: &str) {
@@ -24,12 +24,7 @@ async fn read(browser: &Browser, address: &str) -> (i64, String) {
 async fn a_meeting_is_prepared_proposed_accepted_and_stands_in_the_calendar() {
     let server = Hosted::start().await;
     let (home, keeper_link, club, coach_link) = server.home_and_club().await;
-    let keeper = Browser::open(PHONE).await;
-    joins(&keeper, &server, &keeper_link, "Ilda").await;
-    let coach = keeper.another(PHONE).await;
-    joins(&coach, &server, &coach_link, "Brook").await;
-    keeper.goto(&server.url(&format!("/sharing/with/{club}"))).await;
-    keeper.follow("[data-test=purpose-coach_figures] form button").await;
+    let (keeper, coach) = keeper_and_coach(&server, (&keeper_link, club, &coach_link), PHONE).await;
     let story = server.story(home).await;
     let animal = story.animals().into_keys().max_by_key(|a| story.words_of(*a).len()).unwrap();
     let word = story.words_of(animal).into_iter().find(|w| !w.closing).unwrap().word;
@@ -81,8 +76,7 @@ async fn a_meeting_is_prepared_proposed_accepted_and_stands_in_the_calendar() {
     wrong.retain(|fault| !fault.ends_with("): 4 tabs"));
     assert!(wrong.is_empty(), "{} faults:\n{}", wrong.len(), wrong.join("\n"));
     // Taken back: nothing at the next reading.
-    keeper.goto(&server.url(&format!("/sharing/with/{club}"))).await;
-    keeper.follow("[data-test=purpose-coach_figures] form button").await;
+    turns_figures(&keeper, &server, club).await;
     assert_eq!(read(&keeper, &address).await.0, 404);
     coach.close().await;
     keeper.close().await;

@@ -4,8 +4,8 @@ use crate::accessibility;
 use crate::harness::{Browser, PHONE};
 use crate::hosted::Hosted;
 use crate::phone::{self, NARROW, STAND_IN};
-use sayso_model::Moment;
 use sayso_model::talks::{Standing, talks};
+use sayso_model::{ClubId, Moment};
 
 const ALL_SENT: &str = "const o = document.querySelector('[data-test=outbox]'); return o.dataset.kept === '0' && Number(o.dataset.sent) > 0";
 
@@ -14,6 +14,27 @@ pub async fn joins(browser: &Browser, server: &Hosted, link: &str, name: &str) {
     browser.goto(&server.url(link)).await;
     browser.css("[name=name]").await.send_keys(name).await.unwrap();
     browser.follow("[data-test=join]").await;
+}
+
+/// The keeper of a home and a coach, each in a browser of their own, by the links of [`Hosted::home_and_club`]; the home shares its
+/// figures with the coach's club.
+pub async fn keeper_and_coach(
+    server: &Hosted,
+    (keeper_link, club, coach_link): (&str, ClubId, &str),
+    coachs: (u32, u32),
+) -> (Browser, Browser) {
+    let keeper = Browser::open(PHONE).await;
+    joins(&keeper, server, keeper_link, "Ilda").await;
+    let coach = keeper.another(coachs).await;
+    joins(&coach, server, coach_link, "Brook").await;
+    turns_figures(&keeper, server, club).await;
+    (keeper, coach)
+}
+
+/// The keeper opens the home's figures to a club, or takes that back. It is the first of the purposes.
+pub async fn turns_figures(keeper: &Browser, server: &Hosted, club: ClubId) {
+    keeper.goto(&server.url(&format!("/sharing/with/{club}"))).await;
+    keeper.follow("[data-test=purpose-coach_figures] form button").await;
 }
 
 pub async fn chooses(browser: &Browser, name: &str, value: &str) {
@@ -39,13 +60,7 @@ pub async fn faults(browser: &Browser, server: &Hosted, path: &str) -> Vec<Strin
 async fn a_plan_goes_over_is_accepted_done_and_answered_and_ends_with_the_consent() {
     let server = Hosted::start().await;
     let (home, keeper_link, club, coach_link) = server.home_and_club().await;
-    let keeper = Browser::open(PHONE).await;
-    joins(&keeper, &server, &keeper_link, "Ilda").await;
-    let coach = keeper.another(PHONE).await;
-    joins(&coach, &server, &coach_link, "Brook").await;
-    // The home shares its figures: the first of the purposes.
-    keeper.goto(&server.url(&format!("/sharing/with/{club}"))).await;
-    keeper.follow("[data-test=purpose-coach_figures] form button").await;
+    let (keeper, coach) = keeper_and_coach(&server, (&keeper_link, club, &coach_link), PHONE).await;
     let story = server.story(home).await;
     let animal = story.animals().into_keys().max_by_key(|a| story.words_of(*a).len()).unwrap();
     let card = story.words_of(animal).into_iter().find(|w| !w.closing).unwrap();
@@ -110,8 +125,7 @@ async fn a_plan_goes_over_is_accepted_done_and_answered_and_ends_with_the_consen
     // Taken back while the coach looks at the form: gone at the next tap, and nothing was written.
     coach.goto(&server.url("/talk/write?what=note")).await;
     coach.css("[name=text]").await.send_keys("One more thing.").await.unwrap();
-    keeper.goto(&server.url(&format!("/sharing/with/{club}"))).await;
-    keeper.follow("[data-test=purpose-coach_figures] form button").await;
+    turns_figures(&keeper, &server, club).await;
     coach.follow("[data-test=send]").await;
     coach.picture("talking-9-gone").await;
     assert_eq!(coach.page.current_url().await.unwrap().path(), "/homes");

@@ -2,7 +2,7 @@
 //! any record is a day without a record, not one on which nothing was done.
 
 use crate::advice::NamedWord;
-use crate::case::{Case, NAMELESS};
+use crate::case::Case;
 use crate::estimate::Estimate;
 use crate::observe::showings;
 use sayso_model::{Body, Day, Event, Fact, Invitation, InvitationKind, Moment, PlanLine, PlanWay, SessionId, WordId};
@@ -109,7 +109,7 @@ fn kept(case: &Case<'_>, line: &PlanLine, done: &Done, from: Moment, to: Moment)
     let ((pressed_before, right_before), (pressed_since, right_since)) =
         (figures(before, from.plus_seconds(-0.001)), figures(from, to));
     Kept {
-        word: named(case, line.word),
+        word: NamedWord::of(case.story(), line.word),
         line: *line,
         times: done.at.len(),
         on_days: days.len(),
@@ -129,9 +129,4 @@ fn figures(case: &Case<'_>, word: WordId, from: Moment, to: Moment) -> (Estimate
     let right: Vec<bool> = all.presses.iter().filter(|p| within(p.invitation.at())).map(|p| p.right()).collect();
     let share = |all: &[bool]| Estimate::share(all.iter().filter(|yes| **yes).count(), all.len());
     (share(&usable), share(&right))
-}
-
-fn named(case: &Case<'_>, word: WordId) -> NamedWord {
-    let card = case.story().words().get(&word).copied();
-    NamedWord { word, says: card.map_or_else(|| NAMELESS.to_owned(), |c| c.says.to_string()) }
 }

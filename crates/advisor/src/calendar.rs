@@ -2,11 +2,11 @@
 //! what is in force now, Today says.
 
 use crate::advice::NamedWord;
-use crate::case::{Case, NAMELESS};
+use crate::case::Case;
 use crate::later::open_check;
 use crate::rest::rests_until;
 use sayso_model::talks::{Standing, Talk, agreed, holds, own_plans};
-use sayso_model::{AnimalCard, Author, Day, EventId, Moment, PlanLine, ProbePlan, Proposed, ShortNote, Story, WordId};
+use sayso_model::{AnimalCard, Author, Day, EventId, Moment, PlanLine, ProbePlan, Proposed, ShortNote, Story};
 
 /// Days for which a meeting stays after it was held.
 pub const KEPT_DAYS: i32 = 28;
@@ -136,14 +136,9 @@ fn of_animal<'a>(case: &Case<'a>, card: &'a AnimalCard, talks: &'a [Talk<'a>]) -
         let (Proposed::Check { word }, Some(at)) = (&talk.part.proposes, talk.agreed_at) else { continue };
         let planned = story.between::<ProbePlan>(case.animal(), at, now).any(|plan| plan.part.words.contains(word));
         if !planned {
-            let what = What::PlanCheck { word: named(story, *word), today };
+            let what = What::PlanCheck { word: NamedWord::of(story, *word), today };
             all.push(Entry { id: talk.id(), since: today.start(zone), animal: Some(card), what });
         }
     }
     all
-}
-
-fn named(story: &Story, word: WordId) -> NamedWord {
-    let card = story.words().get(&word).copied();
-    NamedWord { word, says: card.map_or_else(|| NAMELESS.to_owned(), |c| c.says.to_string()) }
 }

@@ -14,9 +14,6 @@ use sayso_model::{
 use std::cell::OnceCell;
 use std::collections::{BTreeMap, BTreeSet};
 
-/// Stands for what a word says or a thing is called where it has no card, in every language.
-pub(crate) const NAMELESS: &str = "?";
-
 /// The longest look back of the advice, in days.
 const LATELY_DAYS: i32 = 42;
 

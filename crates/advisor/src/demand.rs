@@ -1,7 +1,8 @@
 //! Demand: how a household's answers and an animal's presses go together. Change points of pressing, bursts, what the
 //! next press does after each kind of answer, what is asked for without a button, and the words that could close gaps.
 
-use crate::case::{Case, NAMELESS};
+use crate::advice::NamedWord;
+use crate::case::Case;
 use crate::estimate::{Estimate, Unit};
 use crate::observe::{Answered, by_day, own_presses};
 use crate::rate::{clumping, rate};
@@ -192,7 +193,6 @@ fn unvoiced(case: &Case<'_>, from: Moment) -> Vec<Unvoiced> {
     }
     #[allow(clippy::cast_precision_loss)]
     let observed: Vec<f64> = (0..weeks).map(|w| (days - 7 * w).min(7) as f64).collect();
-    let cards = case.story().words();
     let begin = first.start(zone);
     let bursts: Vec<Clumping> = words
         .iter()
@@ -206,7 +206,7 @@ fn unvoiced(case: &Case<'_>, from: Moment) -> Vec<Unvoiced> {
             let n = usize::try_from(g.count.events()).unwrap_or(usize::MAX);
             Some(Unvoiced {
                 word,
-                says: cards.get(&word).map_or_else(|| NAMELESS.to_owned(), |c| c.says.to_string()),
+                says: NamedWord::of(case.story(), word).says,
                 per_week: Estimate::with(g.count.rate(), g.interval, n, Unit::Number),
             })
         })

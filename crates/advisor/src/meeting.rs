@@ -2,12 +2,12 @@
 //! teach it. Facts and figures side by side; whether one brought the other they do not say.
 
 use crate::advice::NamedWord;
-use crate::case::{Case, NAMELESS};
+use crate::case::Case;
 use crate::estimate::{Estimate, Unit, median};
 use crate::observe::{Answered, showings};
 use crate::rate::per_day;
 use sayso_model::event::Part;
-use sayso_model::talks::{Standing, Talk, own_plans};
+use sayso_model::talks::{Talk, own_plans};
 use sayso_model::{
     Day, Event, Kind, LikesTest, Moment, PressedBy, ProbePlan, Session, Sign, SignLevel, Stage, StageChoice, WordCard,
     WordId,
@@ -127,7 +127,7 @@ pub fn first_day(case: &Case<'_>, talks: &[Talk<'_>], chosen: Option<Day>) -> Da
     let plans = talks.iter().filter(|t| {
         t.event.animal == Some(case.animal())
             && matches!(t.part.proposes, sayso_model::Proposed::Plan { .. })
-            && matches!(t.standing, Standing::Accepted | Standing::Ended { accepted: true })
+            && t.standing.is_agreed()
     });
     let own = own_plans(case.story(), case.animal(), case.now()).map(|plan| plan.at());
     let days = plans.filter_map(|t| t.agreed_at).chain(own).map(|at| at.day(case.zone()));
@@ -188,7 +188,7 @@ fn news(case: &Case<'_>, from: Moment) -> Vec<New> {
     found.extend(likes.map(|test| New::Likes { day: test.at().day(zone) }));
     let checks = story.between::<ProbePlan>(case.animal(), from, case.now());
     found.extend(checks.map(|plan| New::Check {
-        words: plan.part.words.iter().map(|word| named(case, *word)).collect(),
+        words: plan.part.words.iter().map(|word| NamedWord::of(story, *word)).collect(),
         day: plan.at().day(zone),
     }));
     found
@@ -204,11 +204,6 @@ fn first_cards(case: &Case<'_>) -> BTreeMap<WordId, Moment> {
         *at = (*at).min(event.happened_at);
     }
     begun
-}
-
-fn named(case: &Case<'_>, word: WordId) -> NamedWord {
-    let card = case.story().words().get(&word).copied();
-    NamedWord { word, says: card.map_or_else(|| NAMELESS.to_owned(), |c| c.says.to_string()) }
 }
 
 /// Each in the stretch and in as many days before; of two for one place the first of which something can be said.

@@ -35,6 +35,14 @@ pub enum Standing {
     Withdrawn,
 }
 
+impl Standing {
+    /// Whether the home agreed, also where its time has passed.
+    #[must_use]
+    pub const fn is_agreed(self) -> bool {
+        matches!(self, Self::Accepted | Self::Ended { accepted: true })
+    }
+}
+
 /// One answer.
 #[derive(Clone, Copy, PartialEq, Debug)]
 pub struct Answered<'a> {
@@ -64,6 +72,12 @@ impl Talk<'_> {
     #[must_use]
     pub const fn id(&self) -> EventId {
         self.event.id
+    }
+
+    /// Whether it is about an animal: this one, or none alone.
+    #[must_use]
+    pub fn concerns(&self, animal: AnimalId) -> bool {
+        self.event.animal.is_none_or(|of| of == animal)
     }
 
     /// Whether it still waits for, or holds, the home: neither settled nor over.

@@ -67,22 +67,21 @@ pub fn number(typed: &Typed, name: &str, label: &str, hint: &str) -> Markup {
 /// A calendar day.
 #[must_use]
 pub fn day(typed: &Typed, name: &str, label: &str, hint: &str) -> Markup {
-    html! {
-        div.field {
-            (head(typed, name, label, hint))
-            input id=(name) name=(name) type="date" value=(typed.text(name))
-                aria-invalid=[typed.problem(name).map(|_| "true")] aria-describedby=[described(typed, name, hint)];
-        }
-    }
+    picked(typed, "date", name, label, hint)
 }
 
 /// A time of day.
 #[must_use]
 pub fn time(typed: &Typed, name: &str, label: &str, hint: &str) -> Markup {
+    picked(typed, "time", name, label, hint)
+}
+
+/// What the browser has its own way to pick.
+fn picked(typed: &Typed, kind: &str, name: &str, label: &str, hint: &str) -> Markup {
     html! {
         div.field {
             (head(typed, name, label, hint))
-            input id=(name) name=(name) type="time" value=(typed.text(name))
+            input id=(name) name=(name) type=(kind) value=(typed.text(name))
                 aria-invalid=[typed.problem(name).map(|_| "true")] aria-describedby=[described(typed, name, hint)];
         }
     }

@@ -180,8 +180,8 @@ pub fn layout_with(page: &Page, tab: Tab, title: &str, modules: &[&str], body: M
                 (body)
                 @if !matches!(tab, Tab::Board | Tab::Today) {
                     p.quiet.foot { a href="/glossary" { (say!(l, glossary::title)) } " · " a href="/methods" { (say!(l, frame::methods)) } }
+                    @if l.language != Language::En { p.quiet.foot data-test="unchecked" { (say!(l, frame::unchecked)) } }
                 }
-                @if l.language != Language::En && !matches!(tab, Tab::Board | Tab::Today) { p.quiet.foot data-test="unchecked" { (say!(l, frame::unchecked)) } }
                 (account(page))
             }
             nav.thumb aria-label=(say!(l, frame::pages)) {

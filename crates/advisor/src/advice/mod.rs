@@ -11,8 +11,11 @@ pub use because::{Because, Feed, Lasting};
 pub use caution::Caution;
 pub use change::Change;
 
-use sayso_model::{EventId, WordCard, WordId};
+use sayso_model::{EventId, Story, WordCard, WordId};
 use serde::{Deserialize, Serialize};
+
+/// Stands for what a word says or a thing is called where it has no card, in every language.
+pub(crate) const NAMELESS: &str = "?";
 
 /// A word, with what its button says.
 #[derive(Clone, PartialEq, Eq, PartialOrd, Ord, Hash, Debug, Serialize)]
@@ -21,6 +24,14 @@ pub struct NamedWord {
     pub word: WordId,
     /// What it says.
     pub says: String,
+}
+
+impl NamedWord {
+    /// A word by what its card says, also one no longer in use.
+    pub(crate) fn of(story: &Story, word: WordId) -> Self {
+        let card = story.words().get(&word).copied();
+        Self { word, says: card.map_or_else(|| NAMELESS.to_owned(), |card| card.says.to_string()) }
+    }
 }
 
 impl From<&WordCard> for NamedWord {

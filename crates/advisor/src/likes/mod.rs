@@ -8,8 +8,8 @@ mod setup;
 pub use report::{ConsistencyReport, Known, Lean, LikesReport, NextTest, RankedReward, Settled, SideReport};
 pub use setup::{Setup, next_setup};
 
-use crate::advice::Because;
-use crate::case::{Case, NAMELESS};
+use crate::advice::{Because, NAMELESS};
+use crate::case::Case;
 use crate::estimate::{Estimate, LEVEL, Unit};
 use choices::{HALF_LIFE_DAYS, array_rankings, choice_fit, pair_trials};
 use sayso_methods::likes::{

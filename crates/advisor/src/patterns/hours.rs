@@ -1,6 +1,6 @@
 //! Does what it likes depend on the hour?
 
-use crate::case::NAMELESS;
+use crate::advice::NAMELESS;
 use crate::estimate::{Estimate, LEVEL, Unit};
 use crate::likes::logistic;
 use sayso_methods::likes::{HourFit, HourTrial, LikesError, PairOutcome, PairTrial, fit_pairs_by_hour};

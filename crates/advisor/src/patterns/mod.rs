@@ -16,7 +16,8 @@ pub use order::{Follows, Order};
 pub use pace::{LEAST_DAYS, LEAST_PRESSES, Pace};
 pub use slips::{AtPlace, Slips, WITHIN_S};
 
-use crate::case::{Case, NAMELESS};
+use crate::advice::NamedWord;
+use crate::case::Case;
 use crate::observe::{Answered, own_presses};
 use board::Board;
 use sayso_model::{Moment, Story, WordId};
@@ -64,7 +65,7 @@ pub fn patterns(case: &Case<'_>) -> Option<Patterns> {
 
 /// What a word says.
 fn says(story: &Story, word: WordId) -> String {
-    story.words().get(&word).map_or_else(|| NAMELESS.to_owned(), |card| card.says.to_string())
+    NamedWord::of(story, word).says
 }
 
 /// Numbers the sittings of moments in order of time.

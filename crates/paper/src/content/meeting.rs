@@ -111,8 +111,7 @@ struct Agreed<'a> {
 /// What was agreed and had not ended before the first day, newest first.
 fn all_agreed<'a>(case: &'a Case<'_>, l: &Locale, talks: &'a [Talk<'_>], first: Day) -> Vec<Agreed<'a>> {
     let zone = case.zone();
-    let held = |t: &&Talk<'_>| matches!(t.standing, Standing::Accepted | Standing::Ended { accepted: true });
-    let about = |t: &&Talk<'_>| t.event.animal.is_none_or(|animal| animal == case.animal());
+    let held = |t: &&Talk<'_>| t.standing.is_agreed() && t.concerns(case.animal());
     let of_talk = |t: &'a Talk<'_>| {
         let at = t.agreed_at?;
         let plan = match &t.part.proposes {
@@ -125,7 +124,7 @@ fn all_agreed<'a>(case: &'a Case<'_>, l: &Locale, talks: &'a [Talk<'_>], first: 
         let lead = say!(l, meeting::from, name = &t.part.from.name, day = l.date(at.day(zone)), what = what);
         Some(Agreed { at, lead, plan })
     };
-    let mut all: Vec<Agreed<'a>> = talks.iter().filter(held).filter(about).filter_map(of_talk).collect();
+    let mut all: Vec<Agreed<'a>> = talks.iter().filter(held).filter_map(of_talk).collect();
     let own = own_plans(case.story(), case.animal(), case.now()).filter(|plan| plan.part.last_day >= first);
     all.extend(own.map(|plan| Agreed {
         at: plan.at(),
@@ -179,8 +178,8 @@ fn figures(l: &Locale, told: &Meeting) -> Vec<Block> {
 
 /// What waits for an answer, and what the records leave open.
 fn open(case: &Case<'_>, l: &Locale, card: &AnimalCard, talks: &[Talk<'_>], told: &Meeting) -> Vec<Block> {
-    let about = |t: &&Talk<'_>| t.event.animal.is_none_or(|animal| animal == case.animal());
-    let waits: Vec<&Talk<'_>> = talks.iter().filter(|t| t.standing == Standing::Open).filter(about).collect();
+    let waits: Vec<&Talk<'_>> =
+        talks.iter().filter(|t| t.standing == Standing::Open && t.concerns(case.animal())).collect();
     let mut items: Vec<String> = waits
         .iter()
         .take(OPEN)

@@ -127,13 +127,6 @@ export function sitting(events, now, carriedOnAt = 0, today = -Infinity) {
   const own = session ? stand.filter((e) => sessionOf(e) === session) : [];
 
   const shown = stand.filter(isA("press")).filter((e) => e.body.by === "person" && gave(answered.get(e.id)));
-  /** @param {Told<"press">[]} list */
-  const count = (list) => {
-    /** @type {Record<string, number>} */
-    const counts = {};
-    for (const e of list) counts[e.body.word] = (counts[e.body.word] ?? 0) + 1;
-    return counts;
-  };
   const here = shown.filter((e) => e.body.session && e.body.session === session);
   const delays = here.map((e) => answered.get(e.id)?.body.delay_s).filter((d) => typeof d === "number");
   const minutes = start ? (now - ms(start)) / 60_000 : 0;
@@ -157,8 +150,8 @@ export function sitting(events, now, carriedOnAt = 0, today = -Infinity) {
     startedAt: start && ms(start),
     joined: own.some((e) => e.body.kind === "joining"),
     stop: session ? stopReason(own, carriedOnAt) : undefined,
-    shownNow: count(here),
-    shownToday: count(shown.filter((e) => ms(e) >= today)),
+    shownNow: byWord(here),
+    shownToday: byWord(shown.filter((e) => ms(e) >= today)),
     showings: here.length,
     perMinute: minutes >= 0.25 ? here.length / minutes : undefined,
     delay: median(delays),
@@ -166,6 +159,17 @@ export function sitting(events, now, carriedOnAt = 0, today = -Infinity) {
     pending,
     last: deliveries.at(-1),
   };
+}
+
+/**
+ * How many there are of each word.
+ * @param {Told<"press" | "invitation">[]} list
+ */
+function byWord(list) {
+  /** @type {Record<string, number>} */
+  const counts = {};
+  for (const { body } of list) counts[body.word] = (counts[body.word] ?? 0) + 1;
+  return counts;
 }
 
 /** @param {Told<"delivery"> | undefined} delivery */
@@ -212,23 +216,11 @@ export function summary(stand, session, now) {
    * @param {Told<"press">} e
    */
   const shows = (e) => gave(answers.get(e.id)) || waits(e);
-  /** @param {"person" | "animal"} by */
-  const count = (by) => {
-    /** @type {Record<string, number>} */
-    const counts = {};
-    for (const e of presses)
-      if (e.body.by === by && (by === "animal" || shows(e))) counts[e.body.word] = (counts[e.body.word] ?? 0) + 1;
-    return counts;
-  };
-  /** @type {Record<string, number>} */
-  const invited = {};
-  for (const e of stand.filter(isA("invitation")))
-    if (e.body.session === session) invited[e.body.word] = (invited[e.body.word] ?? 0) + 1;
   return {
     minutes: start && ((end ? ms(end) : now) - ms(start)) / 60_000,
-    shown: count("person"),
-    pressed: count("animal"),
-    invited,
+    shown: byWord(presses.filter((e) => e.body.by === "person" && shows(e))),
+    pressed: byWord(presses.filter((e) => e.body.by === "animal")),
+    invited: byWord(stand.filter(isA("invitation")).filter((e) => e.body.session === session)),
     given: presses.filter((e) => gave(answers.get(e.id))).length,
     presses: presses.length,
     waiting: presses.filter(waits),

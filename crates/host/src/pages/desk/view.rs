@@ -49,7 +49,7 @@ pub fn view(asker: &Asker, opened: &Opened, chosen: &Chosen) -> Markup {
                     }
                 } }
             }
-            @if pages > 1 { (paging(l, asked, at, pages)) }
+            (paging(l, (at, pages), |page| asked.at(page)))
             p.quiet data-test="how-many" { (say!(l, desk_page::how_many, shown = all.len(), animals = opened.rows.len(), homes = opened.found.kept.len())) }
         },
     )
@@ -127,12 +127,15 @@ fn filters(l: &Locale, opened: &Opened, chosen: &Chosen) -> Markup {
     }
 }
 
-fn paging(l: &Locale, asked: &Asked, at: usize, pages: usize) -> Markup {
+/// The way to the pages before and after this one, of so many; nothing where there is one.
+pub fn paging(l: &Locale, (at, pages): (usize, usize), address: impl Fn(usize) -> String) -> Markup {
     html! {
-        nav.row data-test="pages" aria-label=(say!(l, desk_page::pages)) {
-            @if at > 1 { a.button href=(asked.at(at - 1)) rel="prev" { (say!(l, desk_page::before)) } }
-            span { (say!(l, desk_page::page, at = at, pages = pages)) }
-            @if at < pages { a.button href=(asked.at(at + 1)) rel="next" data-test="next" { (say!(l, desk_page::after)) } }
+        @if pages > 1 {
+            nav.row data-test="pages" aria-label=(say!(l, desk_page::pages)) {
+                @if at > 1 { a.button href=(address(at - 1)) rel="prev" { (say!(l, desk_page::before)) } }
+                span { (say!(l, desk_page::page, at = at, pages = pages)) }
+                @if at < pages { a.button href=(address(at + 1)) rel="next" data-test="next" { (say!(l, desk_page::after)) } }
+            }
         }
     }
 }

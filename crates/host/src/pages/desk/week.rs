@@ -3,7 +3,7 @@
 use super::asked::{Asked, ON_A_PAGE};
 use super::open::{Key, Opened};
 use super::row::{Of, figures, says, spoken, whose};
-use super::view::{around, called};
+use super::view::{around, called, paging};
 use crate::asker::Asker;
 use crate::desk::Kept;
 use crate::fault::told;
@@ -90,13 +90,7 @@ pub async fn show(asker: &Asker, opened: &Opened, asked: Asked) -> Result<Markup
                 p.quiet.keys { (say!(l, desk_page::keys_week)) }
                 ul.desk.close data-test="desk" { @for news in new.iter().skip((at - 1) * MOST).take(MOST) { (one(news)) } }
             }
-            @if pages > 1 {
-                nav.row data-test="pages" aria-label=(say!(l, desk_page::pages)) {
-                    @if at > 1 { a.button href=(format!("/desk/week?page={}", at - 1)) rel="prev" { (say!(l, desk_page::before)) } }
-                    span { (say!(l, desk_page::page, at = at, pages = pages)) }
-                    @if at < pages { a.button href=(format!("/desk/week?page={}", at + 1)) rel="next" { (say!(l, desk_page::after)) } }
-                }
-            }
+            (paging(l, (at, pages), |page| format!("/desk/week?page={page}")))
             @if !same.is_empty() && at == pages {
                 details {
                     summary data-test="same" { (say!(l, desk_page::same, count = same.len())) }

@@ -4,7 +4,7 @@ use super::case;
 use crate::page::Page;
 use maud::{Markup, html};
 use sayso_advisor::agreed::{BEFORE_DAYS, Doing, Kept, doing};
-use sayso_model::talks::{Standing, Talk};
+use sayso_model::talks::Talk;
 use sayso_model::{AnimalId, Day, Moment, PlanLine, Proposed};
 use sayso_people::Capability;
 use sayso_wording::figures::finding;
@@ -18,8 +18,7 @@ pub fn going(page: &Page, talk: &Talk<'_>) -> Markup {
     else {
         return html! {};
     };
-    let helps = talk.standing == Standing::Accepted || talk.standing == (Standing::Ended { accepted: true });
-    going_of(page, animal, (lines, at, *last_day), helps)
+    going_of(page, animal, (lines, at, *last_day), talk.standing.is_agreed())
 }
 
 /// How a plan goes, or went, that holds since a moment.

@@ -4,21 +4,21 @@
 use crate::page::AnimalPage;
 use crate::pages::talk::{address, is_witnessed, seen, writer};
 use maud::{Markup, html};
-use sayso_advisor::today::Next;
-use sayso_model::WordId;
+use sayso_advisor::today::{Next, Today};
 use sayso_model::talks::{Standing, Talk, agreed as lines, talks};
+use sayso_model::{PlanLine, WordId};
 use sayso_people::Capability;
-use sayso_wording::say;
 use sayso_wording::talk::{dose, proposed};
+use sayso_wording::{Locale, say};
+use std::collections::BTreeMap;
 
 /// For the home what a coach wrote and nobody answered yet; for a coach the way to write.
 pub fn line(page: &AnimalPage) -> Markup {
     let l = &page.locale;
     if page.leave.is_some() && page.may(Capability::Agree) {
         let all = seen(page);
-        let about = |t: &&Talk<'_>| t.event.animal.is_none_or(|animal| animal == page.id);
-        let open: Vec<&Talk<'_>> =
-            all.iter().filter(|t| t.standing == Standing::Open && is_witnessed(page, t)).filter(about).collect();
+        let waits = |t: &&Talk<'_>| t.standing == Standing::Open && is_witnessed(page, t) && t.concerns(page.id);
+        let open: Vec<&Talk<'_>> = all.iter().filter(waits).collect();
         return match open.as_slice() {
             [] => html! {},
             [one] => {
@@ -47,13 +47,15 @@ fn to_talk(page: &AnimalPage, says: &str) -> Markup {
     html! { a.button.wide.coach href=(address(page, "/talk", &[])) data-test="from-coach" { span { (says) } } }
 }
 
-/// What was agreed for a word, beside its step.
-pub fn agreed(page: &AnimalPage, word: WordId) -> Markup {
-    let agreed = lines(&page.story, &talks(&page.story, page.now), page.id, page.now);
-    let Some(line) = agreed.get(&word) else { return html! {} };
-    let kept = page.state.kept.today(page.home, &page.case());
-    let rests = kept.as_ref().as_ref().is_some_and(|today| today.next == Next::Rest);
-    html! {
-        @if !rests { span.agreed data-test="agreed" { (say!(&page.locale, talk::row, dose = dose(&page.locale, line))) } }
+/// What was agreed, by word; nothing while rest is said.
+pub fn agreed(page: &AnimalPage, today: &Today) -> BTreeMap<WordId, PlanLine> {
+    if today.next == Next::Rest {
+        return BTreeMap::new();
     }
+    lines(&page.story, &talks(&page.story, page.now), page.id, page.now)
+}
+
+/// What was agreed for a word, beside its step.
+pub fn beside(l: &Locale, agreed: &PlanLine) -> Markup {
+    html! { span.agreed data-test="agreed" { (say!(l, talk::row, dose = dose(l, agreed))) } }
 }

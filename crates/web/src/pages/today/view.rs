@@ -16,6 +16,7 @@ use sayso_advisor::plan::Plan;
 use sayso_advisor::steps::WordStep;
 use sayso_advisor::today::{Next, Today};
 use sayso_advisor::{Advice, Caution, Sure, Topic};
+use sayso_model::PlanLine;
 use sayso_people::Capability;
 use sayso_wording::advice as words_of;
 use sayso_wording::figures::finding;
@@ -201,16 +202,17 @@ fn words(page: &AnimalPage, today: &Today) -> Markup {
     let mut sorted: Vec<&WordStep> = steps.iter().collect();
     sorted.sort_by_key(|w| !w.needs_something());
     let (open, folded) = sorted.split_at(sorted.len().min(lines));
+    let agreed = coach::agreed(page, today);
     html! {
         @if !steps.is_empty() {
             section data-test="words" {
                 h2 { (say!(l, today::words)) }
-                @for w in open { (line(page, w)) }
+                @for w in open { (line(page, w, agreed.get(&w.word.word))) }
                 @if !folded.is_empty() {
                     @let named = l.names(&folded.iter().map(|w| w.word.says.as_str()).collect::<Vec<_>>());
                     details data-test="more-words" {
                         summary { (say!(l, today::more_words, count = folded.len(), words = named)) }
-                        @for w in folded { (line(page, w)) }
+                        @for w in folded { (line(page, w, agreed.get(&w.word.word))) }
                     }
                 }
             }
@@ -218,7 +220,7 @@ fn words(page: &AnimalPage, today: &Today) -> Markup {
     }
 }
 
-fn line(page: &AnimalPage, w: &WordStep) -> Markup {
+fn line(page: &AnimalPage, w: &WordStep, agreed: Option<&PlanLine>) -> Markup {
     let (l, name) = (&page.locale, page.card.name.as_str());
     let counts: Vec<String> = w.trend.iter().map(ToString::to_string).collect();
     let trend = say!(l, today::trend, counts = counts.join(", "));
@@ -231,7 +233,7 @@ fn line(page: &AnimalPage, w: &WordStep) -> Markup {
                 }
                 (spark(&w.trend, &trend))
                 span.step data-test="step" { (words_of::brief(l, name, &w.advice.act)) }
-                (coach::agreed(page, w.word.word))
+                @if let Some(agreed) = agreed { (coach::beside(l, agreed)) }
             }
             p { strong { (words_of::act(l, name, &w.advice.act)) } }
             @if let Some(hint) = &w.hint { p { (words_of::hint(l, name, hint)) } }

@@ -1,0 +1,106 @@
+//! What a calendar holds: what was agreed and has a day, no more, and nothing to be done while sessions rest.
+
+use crate::kit::{BALL, Log, WALK, lines, now, today};
+use sayso_advisor::calendar::{What, entries};
+use sayso_model::talks::talks;
+use sayso_model::*;
+use uuid::Uuid;
+
+/// A proposal, and what the home says to it.
+fn proposes(log: &mut Log, days: f64, proposes: Proposed, reply: Option<Reply>) -> EventId {
+    let to = log.proposes(days, proposes);
+    if let Some(reply) = reply {
+        log.replies(days - 0.1, to, reply);
+    }
+    to
+}
+
+/// What the calendar holds, as short lines.
+fn told(log: &Log) -> Vec<String> {
+    let story = log.story();
+    let all = talks(&story, now());
+    let day = |day: &Day| day.days_since(today());
+    let told = entries(&story, &all, now()).into_iter().map(|entry| match entry.what {
+        What::Meeting { minutes, agreed, .. } => format!("meeting {minutes} {agreed}"),
+        What::Plan { from, lines, first, last } => {
+            let words: Vec<_> = lines.iter().map(|l| if l.word == BALL { "ball" } else { "walk" }).collect();
+            format!(
+                "{} {} {} {}",
+                if from.is_some() { "plan" } else { "own" },
+                words.join("+"),
+                day(&first),
+                day(&last)
+            )
+        }
+        What::GoOnWithCheck { done, of, .. } => format!("check {done}/{of}"),
+        What::PlanCheck { word, .. } => format!("check {}", word.says),
+    });
+    told.collect()
+}
+
+fn plan(words: &[WordId], last: i32) -> Proposed {
+    Proposed::Plan { lines: lines(words), last_day: today().plus(last) }
+}
+
+fn meeting(days: f64, minutes: u16) -> Proposed {
+    Proposed::Meeting { starts_at: now().plus_seconds(86_400.0 * days), minutes }
+}
+
+#[test]
+fn meetings_that_nobody_declined_and_that_are_not_long_over() {
+    let mut log = Log::with_walk(60.0);
+    proposes(&mut log, 3.0, meeting(2.0, 10), None);
+    proposes(&mut log, 3.0, meeting(2.0, 20), Some(Reply::Accepted));
+    proposes(&mut log, 3.0, meeting(2.0, 30), Some(Reply::Declined));
+    proposes(&mut log, 9.0, meeting(-5.0, 40), None);
+    proposes(&mut log, 9.0, meeting(-5.0, 50), Some(Reply::Accepted));
+    proposes(&mut log, 50.0, meeting(-40.0, 60), Some(Reply::Accepted));
+    let back = proposes(&mut log, 3.0, meeting(2.0, 70), Some(Reply::Accepted));
+    log.put(1.0, Withdrawal { of: back, because: None });
+    let mut told = told(&log);
+    told.sort();
+    assert_eq!(told, ["meeting 10 false", "meeting 20 true", "meeting 50 true"]);
+}
+
+#[test]
+fn plans_that_hold_with_the_lines_in_force() {
+    let mut log = Log::with_walk(60.0);
+    proposes(&mut log, 5.0, plan(&[BALL], 4), None);
+    assert!(told(&log).is_empty(), "nobody agreed");
+    proposes(&mut log, 5.0, plan(&[BALL, WALK], 4), Some(Reply::Accepted));
+    proposes(&mut log, 8.0, plan(&[BALL], -1), Some(Reply::Accepted));
+    assert_eq!(told(&log), ["plan ball+walk -5 4"]);
+    log.put(2.0, OwnPlan { lines: vec![PlanLine { times: 1, ..lines(&[BALL])[0] }], last_day: today().plus(9) });
+    assert_eq!(told(&log), ["plan walk -5 4", "own ball -2 9"], "of two plans for a word the later is in force");
+}
+
+#[test]
+fn a_check_that_was_agreed_until_it_is_planned() {
+    let mut log = Log::with_walk(60.0);
+    proposes(&mut log, 5.0, Proposed::Check { word: BALL }, Some(Reply::Accepted));
+    assert_eq!(told(&log), ["check ball"]);
+    let probe = ProbeId(Uuid::from_u128(70));
+    let words = vec![BALL, WALK];
+    let (design, blind) = (ProbeDesign::PickForWord, true);
+    log.put(1.0, ProbePlan { probe, design, words, trials: 12, choices: 2, blind, seed: 1 });
+    assert!(told(&log).is_empty());
+}
+
+#[test]
+fn while_sessions_rest_nothing_is_to_be_done_before_they_may_be_held_again() {
+    let mut log = Log::with_walk(60.0);
+    proposes(&mut log, 5.0, plan(&[BALL], 4), Some(Reply::Accepted));
+    proposes(&mut log, 5.0, plan(&[WALK], 0), Some(Reply::Accepted));
+    proposes(&mut log, 5.0, Proposed::Check { word: BALL }, Some(Reply::Accepted));
+    proposes(&mut log, 5.0, meeting(2.0, 10), Some(Reply::Accepted));
+    assert_eq!(told(&log).len(), 4);
+    let sign = Note::new("growl").unwrap();
+    log.put(0.1, Sign { sign, level: SignLevel::Strong, when: When::During, session: None });
+    let told = told(&log);
+    assert_eq!(told[0], "meeting 10 true", "to talk is always possible");
+    assert!(
+        told.len() <= 2 && told.iter().skip(1).all(|t| t.starts_with("plan ball") && !t.contains(" -")),
+        "{told:?}"
+    );
+    assert!(told.iter().all(|t| !t.starts_with("plan ball 0")), "not today: {told:?}");
+}
