@@ -139,7 +139,7 @@ async fn all_buttons_are_recorded_in_one_go_named_kept_and_proved() {
     cut.remove(2);
     for (w, word) in notebook.words.iter().enumerate() {
         let clip = story.clips().into_values().find(|c| c.word == *word).expect("a recording").clone();
-        // As the same sound is cut without a browser between; `crates/listen/tests/stretches.rs` holds that to the truth.
+        // As the same sound is cut without a browser between; `crates/listen/tests/engine/stretches.rs` holds that to the truth.
         let cut_s = (cut[w].to - cut[w].from) as f64 / RATE as f64;
         assert!((clip.seconds.get() - cut_s).abs() < 0.1, "word {w}: {} s, cut here {cut_s}", clip.seconds.get());
     }

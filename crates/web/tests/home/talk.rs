@@ -1,0 +1,74 @@
+//! Agreed, at home: what came along from a server can be read and answered, and nobody writes as a coach.
+
+use crate::at_home::Home;
+use sayso_model::talks::{Standing, talks};
+use sayso_model::{
+    AccountId, Author, Event, EventId, Label, Proposal, ProposalAnswer, Proposed, ShortNote, Source, TalkAbout,
+    WordCard, WordId,
+};
+use uuid::Uuid;
+
+async fn home_with_a_question() -> (Home, EventId) {
+    let home = Home::new().await;
+    let story = home.story().await;
+    let pattern = story.ledger().all().next().unwrap().clone();
+    let word = WordId(Uuid::from_u128(7));
+    let event = |body: sayso_model::Body| Event {
+        id: EventId(Uuid::now_v7()),
+        animal: Some(home.animal),
+        person: None,
+        source: Source::Tap,
+        body,
+        ..pattern.clone()
+    };
+    let asks = event(
+        Proposal {
+            from: Author { account: AccountId(Uuid::from_u128(9)), name: Label::new("Brook <b>").unwrap() },
+            proposes: Proposed::Question { about: Some(TalkAbout::Word { word }) },
+            text: ShortNote::new("Does it roll off?\n<script>").ok(),
+            takes_up: None,
+        }
+        .into(),
+    );
+    let card = event(WordCard::new(word, Label::new("ball").unwrap()).into());
+    home.state.store.append(vec![card, asks.clone()]).await.unwrap();
+    (home, asks.id)
+}
+
+#[tokio::test]
+async fn a_notebook_without_a_coach_has_the_page_and_no_way_to_it() {
+    let home = Home::new().await;
+    home.page("/talk").await.says("Nothing here yet").says("not a vet").does_not_say("/talk/write");
+    home.page(&format!("/a/{}/today", home.animal)).await.does_not_say("href=\"/talk\"");
+}
+
+#[tokio::test]
+async fn what_came_along_is_told_as_from_a_file_and_is_answered() {
+    let (home, question) = home_with_a_question().await;
+    let today = format!("/a/{}/today", home.animal);
+    home.page(&today).await.says("href=\"/talk\"").does_not_say("from-coach");
+    let page = home.page("/talk").await;
+    page.says("From Brook &lt;b&gt;").says("A question on “ball”").says("Read from a file").says("&lt;script&gt;");
+    let back = home.post("/talk/back", &[("of", &question.to_string())]).await;
+    let write = home.post("/talk/write", &[("what", "note"), ("text", "x")]).await;
+    for told in [back, write] {
+        assert_eq!(told.status.as_u16(), 404, "nobody writes as a coach at home");
+    }
+    assert_eq!(home.get("/talk/write").await.status.as_u16(), 404);
+    let answer = |reply: &'static str, text: &'static str| {
+        let (home, to) = (&home, question.to_string());
+        async move { home.post("/talk/answer", &[("to", &to), ("reply", reply), ("text", text)]).await }
+    };
+    answer("said", "").await.refused().says("is missing");
+    answer("perhaps", "Not any more.").await.refused().says("Not any more.");
+    answer("said", "Not any more.").await.kept();
+    let story = home.story().await;
+    let all = talks(&story, "2026-03-02T12:00:00Z".parse().unwrap());
+    assert_eq!(all[0].standing, Standing::Answered);
+    let said: Vec<&ProposalAnswer> = all[0].answers.iter().map(|a| a.part).collect();
+    assert_eq!(said[0].text.as_ref().unwrap().as_str(), "Not any more.");
+    home.page("/talk").await.says("Robin answered").says("Not any more.");
+    let nowhere =
+        home.post("/talk/answer", &[("to", &Uuid::nil().to_string()), ("reply", "said"), ("text", "x")]).await;
+    assert_eq!(nowhere.status.as_u16(), 404);
+}

@@ -1,0 +1,329 @@
+//! Today: one next thing, a button for each advice, figures that do not mislead, one form of clock.
+
+use crate::at_home::Home;
+use sayso_advisor::Case;
+use sayso_advisor::steps::Step;
+use sayso_advisor::today::{Next, today};
+use sayso_model::{AnimalId, Event, EventId, HomeId, Moment, Note, Sign, SignLevel, When};
+use sayso_wording::{Locale, advice};
+
+fn noon() -> Moment {
+    "2026-03-02T12:00:00Z".parse().unwrap()
+}
+
+/// The demo home up to so many days ago, its animals and words.
+async fn demo(days_ago: f64) -> (Home, Vec<(AnimalId, Vec<String>)>) {
+    let home = Home::empty().await;
+    let until = noon().plus_seconds(-days_ago * 86_400.0);
+    let events: Vec<Event> = sayso_sim::demo(1, noon()).events.into_iter().filter(|e| e.happened_at <= until).collect();
+    for batch in events.chunks(1000) {
+        home.state.store.append(batch.to_vec()).await.unwrap();
+    }
+    let id: HomeId = home.state.store.home().await.unwrap().unwrap();
+    let story = home.state.store.story(id).await.unwrap();
+    let words = |animal| story.words_of(animal).iter().map(|w| w.word.to_string()).collect();
+    let animals = story.animals().into_keys().map(|animal| (animal, words(animal))).collect();
+    (home, animals)
+}
+
+/// What stands between tags, as it is read.
+fn read(html: &str) -> String {
+    let mut out = String::new();
+    for part in html.split('<') {
+        out.push_str(part.split_once('>').map_or("", |(_, text)| text));
+        out.push(' ');
+    }
+    out.replace(['\u{2068}', '\u{2069}'], "").replace("&amp;", "&")
+}
+
+#[tokio::test]
+async fn a_new_notebook_has_six_steps_and_one_next_thing() {
+    let home = Home::new().await;
+    let today = format!("/a/{}/today", home.animal);
+    let page = home.page(&today).await;
+    let (_, steps) = page.text.split_once("<ol class=\"steps\">").expect("the steps stand on Today");
+    let (steps, rest) = steps.split_once("</ol>").unwrap();
+    let links: Vec<&str> = steps.split("href=\"").skip(1).filter_map(|s| s.split('"').next()).collect();
+    assert_eq!(links.len(), 6, "{links:?}");
+    for link in &links {
+        home.page(link).await;
+    }
+    assert_eq!(page.text.matches("class=\"button primary").count(), 1, "one next thing: {}", page.text);
+    let next = rest.split("href=\"").nth(1).and_then(|s| s.split('"').next()).unwrap();
+    assert_eq!(next, links[0], "the next thing is the first step that is not done");
+    assert_eq!(page.text.matches("much food").count(), 1, "the food is told once: {}", page.text);
+    page.says("How much food may").does_not_say("no weight of");
+    // The step done, the next one stands there.
+    home.post(next, &[("weight_kg", "12"), ("life_stage", "neutered_adult")]).await.kept();
+    let page = home.page(&today).await;
+    let (_, rest) = page.text.split_once("</ol>").unwrap();
+    assert!(rest.contains(&format!("href=\"{}\"", links[1])), "{rest}");
+}
+
+#[tokio::test]
+async fn every_advice_on_today_has_one_button_or_is_for_elsewhere() {
+    let (home, animals) = demo(0.0).await;
+    let mut seen = 0;
+    for (animal, words) in &animals {
+        let page = home.page(&format!("/a/{animal}/today")).await;
+        let main = page.text.split_once("<main").unwrap().1;
+        assert_eq!(main.matches("data-test=\"next\"").count(), 1);
+        // Each block ends where the next one begins.
+        let marks = [
+            "<section class=\"card advice\" data-test=\"next\"",
+            "<details class=\"word\"",
+            "<details data-test=\"later-advice\"",
+            "<section data-test=",
+        ];
+        let mut at: Vec<usize> = marks.iter().flat_map(|m| main.match_indices(m).map(|(i, _)| i)).collect();
+        at.sort_unstable();
+        at.push(main.len());
+        for pair in at.windows(2) {
+            let block = &main[pair[0]..pair[1]];
+            if block.starts_with("<section data-test=") {
+                continue;
+            }
+            let buttons = block.matches("data-test=\"do\"").count();
+            // What a veterinarian looks at is done away from the notebook.
+            let elsewhere = block.contains("veterinarian");
+            assert!(buttons == 1 || (buttons == 0 && elsewhere), "{buttons} buttons: {}", read(block));
+            seen += 1;
+        }
+        assert_eq!(main.matches("data-test=\"step\"").count(), words.len(), "a step a word");
+    }
+    assert!(seen > 7, "{seen}");
+}
+
+#[tokio::test]
+async fn what_also_holds_is_told_in_facts_and_never_as_a_second_thing_to_do() {
+    let (home, animals) = demo(0.0).await;
+    let story = home.state.store.story(home.state.store.home().await.unwrap().unwrap()).await.unwrap();
+    let mut facts = 0;
+    for (animal, _) in animals {
+        let name = story.animals()[&animal].name.to_string();
+        let page = home.page(&format!("/a/{animal}/today")).await.text;
+        let lists: Vec<&str> =
+            page.split("data-test=\"also\">").skip(1).filter_map(|s| s.split("</ul>").next()).collect();
+        facts += lists.iter().map(|list| list.matches("<li>").count()).sum::<usize>();
+        for step in today(&Case::new(&story, animal, noon())).unwrap().steps {
+            for other in &step.also {
+                let act = advice::act(&Locale::ENGLISH, &name, &other.act);
+                let said = lists.iter().any(|list| read(list).contains(&act));
+                assert!(!said, "{name}, {}: {act}", step.word.says);
+            }
+        }
+    }
+    assert!(facts > 3, "{facts} facts");
+}
+
+#[tokio::test]
+async fn a_word_that_needs_something_is_never_folded_away() {
+    let (mut needy, mut folded) = (0, 0);
+    for days_ago in [0.0, 20.0, 40.0] {
+        let (home, animals) = demo(days_ago).await;
+        let first = home.state.store.home().await.unwrap().unwrap();
+        for growl in [false, true] {
+            for (animal, _) in &animals {
+                if growl {
+                    let story = home.state.store.story(first).await.unwrap();
+                    let pattern = story.ledger().all().next().unwrap().clone();
+                    let sign = Sign {
+                        sign: Note::new("growl").unwrap(),
+                        level: SignLevel::Strong,
+                        when: When::During,
+                        session: None,
+                    };
+                    let growled = Event {
+                        id: EventId(uuid::Uuid::now_v7()),
+                        animal: Some(*animal),
+                        happened_at: noon().plus_seconds(-4.0 * 86_400.0),
+                        body: sign.into(),
+                        ..pattern
+                    };
+                    home.state.store.append(vec![growled]).await.unwrap();
+                }
+                let story = home.state.store.story(first).await.unwrap();
+                let page = home.page(&format!("/a/{animal}/today")).await.text;
+                let hidden = page.split_once("data-test=\"more-words\"").map_or("", |(_, rest)| rest);
+                folded += usize::from(!hidden.is_empty());
+                for step in today(&Case::new(&story, *animal, noon())).unwrap().steps {
+                    let needs = matches!(step.step, Step::Avoided | Step::SetUp | Step::Mend | Step::StepBack);
+                    let row = format!("<strong>{}</strong>", step.word.says);
+                    assert!(!(needs && hidden.contains(&row)), "{} is folded away: {:?}", step.word.says, step.step);
+                    needy += usize::from(needs);
+                }
+            }
+        }
+    }
+    assert!(needy > 3 && folded > 0, "{needy} words need something, {folded} folds");
+}
+
+#[tokio::test]
+async fn after_a_session_it_is_told_and_nothing_urges_another() {
+    let (home, animals) = demo(0.0).await;
+    let story = home.state.store.story(home.state.store.home().await.unwrap().unwrap()).await.unwrap();
+    let mut paused = 0;
+    for (animal, _) in animals {
+        let found = today(&Case::new(&story, animal, noon())).unwrap();
+        let page = home.page(&format!("/a/{animal}/today")).await.text;
+        let (_, next) = page.split_once("data-test=\"next\"").unwrap();
+        let (next, _) = next.split_once("</section>").unwrap();
+        let Some(held) = found.held else {
+            assert!(!next.contains("data-test=\"held\""));
+            continue;
+        };
+        let shown = match held.showings {
+            0 => "no showing".to_owned(),
+            1 => "one showing".to_owned(),
+            more => format!("{more} showings"),
+        };
+        assert!(read(next).contains(" today, over at ") && read(next).contains(&shown), "{}", read(next));
+        if let Next::Pause { .. } = found.next {
+            assert!(!next.contains("primary") && !read(next).contains("at most"), "{}", read(next));
+            assert!(read(next).contains("Rest until ") || read(next).contains("Nothing more is needed today"));
+            paused += 1;
+        }
+    }
+    assert!(paused > 0, "the demo holds a session before noon");
+}
+
+/// What was noted is named in the open with whom to ask, on the day itself too, and on the Board where hands act.
+#[tokio::test]
+async fn a_growl_is_named_in_the_line_that_it_leads_to() {
+    let home = Home::new().await;
+    let first = home.story().await.ledger().all().next().unwrap().clone();
+    let sign = Sign { sign: Note::new("growl").unwrap(), level: SignLevel::Strong, when: When::During, session: None };
+    let growl = Event {
+        id: EventId(uuid::Uuid::now_v7()),
+        animal: Some(home.animal),
+        happened_at: noon().plus_seconds(-3_600.0),
+        body: sign.into(),
+        ..first
+    };
+    home.state.store.append(vec![growl]).await.unwrap();
+    let page = home.page(&format!("/a/{}/today", home.animal)).await.text;
+    let (_, line) = page.split_once("<section class=\"stop advice\"").expect("a line on welfare");
+    let (open, _) = line.split_once("<details").unwrap();
+    let open = read(open);
+    assert!(open.contains("One growl, snap or bite in 28 days: “growl”, Mon 2 Mar"), "{open}");
+    assert!(open.contains("veterinarian") && open.contains("behaviour professional"), "{open}");
+    // No line says that there was none of something.
+    assert!(!read(&page).contains(" 0 today"), "{}", read(&page));
+}
+
+#[tokio::test]
+async fn words_that_sound_alike_are_told_where_the_next_step_is_chosen() {
+    let home = Home::new().await;
+    for says in ["walk", "talk", "biscuit"] {
+        home.post(&format!("/a/{}/words/new", home.animal), &[("says", says)]).await.kept();
+    }
+    let page = home.page(&format!("/a/{}/today", home.animal)).await.text;
+    let rows: Vec<&str> = page.split("<details class=\"word\"").skip(1).collect();
+    let told = |says: &str, other: &str| {
+        let row = rows.iter().find(|r| r.contains(&format!("<strong>{says}</strong>"))).expect("a row a word");
+        row.contains(&format!("“{says}” sounds much like “{other}”"))
+    };
+    assert!(rows.len() == 3 && told("walk", "talk") && told("talk", "walk"), "{}", read(&page));
+    assert_eq!(page.matches("data-test=\"alike\"").count(), 2, "{}", read(&page));
+}
+
+/// An interval with a count below five beside it, or one that says certainty where there is none.
+fn misleading(text: &str) -> Vec<String> {
+    let words: Vec<&str> = text.split_whitespace().collect();
+    let mut wrong = Vec::new();
+    let counts = words.windows(3).enumerate().filter_map(|(i, w)| match w {
+        [n, "=", count] if n.ends_with('n') => Some((i, *count)),
+        ["from", count, records] if records.starts_with("record") => Some((i, *count)),
+        _ => None,
+    });
+    for (i, n) in counts {
+        let digits: String = n.chars().filter(char::is_ascii_digit).collect();
+        let few = n == "one" || digits.parse::<u32>().is_ok_and(|n| n < 5);
+        if few && words[i.saturating_sub(5)..=i].join(" ").contains('%') {
+            wrong.push(words[i.saturating_sub(8)..(i + 3).min(words.len())].join(" "));
+        }
+    }
+    for pair in ["0% (0% to 0%", "100% (100% to 100%"] {
+        for (i, _) in text.match_indices(pair) {
+            wrong.push(text[i..].chars().take(60).collect());
+        }
+    }
+    wrong
+}
+
+/// "Too early to say" within a sentence, where a figure would stand, and not after a colon or a dash or by itself.
+fn in_a_figures_place(page: &str) -> Vec<String> {
+    let early = page.match_indices("too early to say (").filter(|(i, _)| {
+        let before = page[..*i].trim_end();
+        !before.ends_with([':', '\u{2013}', '>'])
+    });
+    early
+        .map(|(i, said)| {
+            format!("{}{said}", page[..i].chars().rev().take(60).collect::<Vec<_>>().iter().rev().collect::<String>())
+        })
+        .collect()
+}
+
+#[tokio::test]
+async fn no_page_gives_a_share_of_fewer_than_five_or_an_interval_without_width() {
+    assert_eq!(misleading("so far 50% (3% to 97%, n = 2) of them").len(), 1, "it is found where it stands");
+    assert_eq!(misleading("so far 50% (3% to 97%, from 2 records)").len(), 1, "in words too");
+    assert_eq!(misleading("so far 50% (3% to 97%, from one record)").len(), 1);
+    assert_eq!(misleading("so far 50% (30% to 70%, n = 12) of them").len(), 0);
+    assert_eq!(misleading("so far 50% (30% to 70%, from 12 records)").len(), 0);
+    assert_eq!(in_a_figures_place("<p>given in too early to say (4 records) of them</p>").len(), 1);
+    assert!(in_a_figures_place("<td>too early to say (4 records)</td>: too early to say (no record yet)").is_empty());
+    let (mut pages, mut wrong) = (0, Vec::new());
+    // Full, and in its first days, when counts are small.
+    for days_ago in [0.0, 66.0, 62.0] {
+        let (home, animals) = demo(days_ago).await;
+        for (animal, words) in animals {
+            let mut all: Vec<String> = ["today", "evidence", "days", "patterns", "likes", "words", "checks", "swaps"]
+                .map(|p| format!("/a/{animal}/{p}"))
+                .into();
+            all.push(format!("/sheets/{animal}/progress"));
+            all.extend(words.iter().map(|w| format!("/a/{animal}/evidence/{w}")));
+            for path in all {
+                let page = home.page(&path).await.text;
+                let found = misleading(&read(&page)).into_iter().chain(in_a_figures_place(&page));
+                wrong.extend(found.map(|f| format!("{path}, {days_ago} days ago: {f}")));
+                pages += 1;
+            }
+        }
+    }
+    assert!(wrong.is_empty(), "{} faults:\n{}", wrong.len(), wrong.join("\n"));
+    assert!(pages > 40, "{pages}");
+}
+
+#[tokio::test]
+async fn every_page_writes_times_by_the_clock_of_who_reads() {
+    let home = Home::new().await;
+    let reward = home.reward("play", "rope", &[]).await;
+    home.post(&format!("/a/{}/words/new", home.animal), &[("says", "tug"), ("reward", &reward)]).await.kept();
+    let story = home.story().await;
+    let person = *story.people().keys().next().unwrap();
+    let now = noon().plus_seconds(2.0 * 3600.0);
+    let pattern = story.ledger().all().next().unwrap();
+    // At 15:00 where they live, and later today, which Today tells.
+    let note = sayso_model::Remark { text: sayso_model::Note::new("It rained").unwrap() };
+    let event = Event {
+        id: sayso_model::EventId(uuid::Uuid::now_v7()),
+        animal: Some(home.animal),
+        happened_at: now,
+        recorded_at: noon(),
+        body: note.into(),
+        ..pattern.clone()
+    };
+    home.state.store.append(vec![event]).await.unwrap();
+    for (clock, says, not) in [("12", "3:00", "15:00"), ("24", "15:00", "3:00:00\u{202f}pm")] {
+        home.post(
+            &format!("/people/person/{person}"),
+            &[("name", "Robin"), ("role", "home"), ("active", "yes"), ("clock", clock)],
+        )
+        .await
+        .kept();
+        for page in ["today", "log"] {
+            home.page(&format!("/a/{}/{page}", home.animal)).await.says(says).does_not_say(not);
+        }
+    }
+}

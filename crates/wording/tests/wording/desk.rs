@@ -1,0 +1,177 @@
+//! A coach's desk, said in every language: every need, its why, what would change it, and every change.
+
+use sayso_advisor::Sure;
+use sayso_advisor::desk::{About, Changed, Held, Look, Measure, Need, SignKind, Until, What};
+use sayso_advisor::estimate::{Estimate, Unit};
+use sayso_advisor::stuck::Cause;
+use sayso_model::{Day, Language, Stage, WordId};
+use sayso_wording::Locale;
+use sayso_wording::desk::{Names, changed, need, until, why};
+
+const CAUSES: [Cause; 9] = [
+    Cause::HardToMakeOut,
+    Cause::NotWanted,
+    Cause::TooLittle,
+    Cause::TooLate,
+    Cause::Avoided,
+    Cause::TimeOrPlace,
+    Cause::Health,
+    Cause::SoundsAlike,
+    Cause::PeopleDiffer,
+];
+
+fn day() -> Day {
+    "2026-11-20".parse().unwrap()
+}
+
+fn word() -> WordId {
+    "018f3c2a-0000-7000-8000-000000000001".parse().unwrap()
+}
+
+fn kinds() -> [SignKind; 4] {
+    [SignKind::Swallowing, SignKind::Threat, SignKind::Guarding, SignKind::Other]
+}
+
+fn whats() -> Vec<What> {
+    let share = Estimate::share(3, 12);
+    let usual = Estimate { unit: Unit::Number, ..share };
+    let mut all = Vec::new();
+    for kind in kinds() {
+        for (count, today, recurring) in [(1, true, None), (4, false, Some((3, 6)))] {
+            all.push(What::Signs { kind, count, on_days: count, days: 28, last: day(), today, recurring });
+        }
+        all.push(What::TakenBack { kind, count: 1, last: day() });
+    }
+    for measure in [Measure::Joining, Measure::Presses, Measure::Latency] {
+        all.push(What::Change(Look { measure, since: day(), lately: share, before: share, p: 0.0004 }));
+    }
+    for stuck in [true, false] {
+        for cause in CAUSES {
+            let held = Held { cause, sure: Sure::Fairly, figure: share, beside: share, p: Some(0.01) };
+            all.push(What::Held { word: word(), stuck, right: share, held: Some(held) });
+        }
+    }
+    all.extend([
+        What::Leaves { share },
+        What::Silent { days: 12, usual, longest: 3, after: 6 },
+        What::Silent { days: 13, usual: Estimate::unknown(Unit::Number), longest: 0, after: 10 },
+        What::Held { word: word(), stuck: true, right: share, held: None },
+        What::Ration { days: 4, of: 7, most_kcal: 90.0, budget_kcal: 50.0 },
+        What::Ready { word: word(), showings: 41, days: 9 },
+        What::CheckOpen { done: 3, of: 24 },
+        What::CheckNever { words: 2 },
+        What::Little { days: 3, of: 28, closed: share },
+    ]);
+    all
+}
+
+fn changes() -> Vec<Changed> {
+    let share = Estimate::share(3, 12);
+    let mut all: Vec<Changed> = Vec::new();
+    for kind in kinds() {
+        all.extend([1, 3].map(|count| Changed::Signs { kind, count, last: day() }));
+    }
+    all.extend([
+        Changed::Joining { lately: share, before: share, p: 0.01 },
+        Changed::Presses { lately: share, before: share, p: 0.01 },
+        Changed::NewWord { word: word() },
+        Changed::WordGone { word: word() },
+        Changed::FirstPress { word: word(), day: day() },
+        Changed::NewStage { word: word(), from: Stage::Show, to: Stage::Invite },
+        Changed::AboveChance { word: word(), right: share },
+        Changed::Written { days: 5, of: 7 },
+    ]);
+    all
+}
+
+fn of(what: What) -> Need {
+    let (about, until) = (About::Held, Until::Record);
+    Need { about, what, since: Some(day()), n: 12, sure: Sure::Fairly, until, seen: None }
+}
+
+fn said(l: &Locale) -> (Vec<String>, Vec<String>) {
+    let says = |_: WordId| "gate".to_owned();
+    let names = Names { animal: "Milo", says: &says };
+    let mut needs: Vec<String> = Vec::new();
+    let mut rest: Vec<String> = Vec::new();
+    for what in whats() {
+        let one = of(what);
+        needs.push(need(l, &names, &one));
+        rest.extend(why(l, &names, &one));
+    }
+    rest.extend(changes().iter().map(|c| changed(l, &names, c)));
+    let untils = [
+        Until::DaysWithout { days: 28 },
+        Until::CalmWeek,
+        Until::Asked,
+        Until::AsBefore,
+        Until::FewerLeft,
+        Until::Record,
+        Until::Mended,
+        Until::MoreRecords,
+        Until::FewerOver,
+        Until::Invited,
+        Until::Checked,
+    ];
+    rest.extend(untils.map(|u| until(l, &names, u)));
+    (needs, rest)
+}
+
+#[test]
+fn every_need_its_why_and_every_change_is_said_in_every_language() {
+    let (needs, rest) = said(&Locale::ENGLISH);
+    let english: Vec<&String> = needs.iter().chain(&rest).collect();
+    for language in Language::ALL {
+        let (own_needs, own_rest) = said(&Locale::of(language));
+        let own: Vec<&String> = own_needs.iter().chain(&own_rest).collect();
+        assert_eq!(own.len(), english.len());
+        for text in &own {
+            let id = ["desk-", "because-", "act-"].iter().any(|file| text.starts_with(file));
+            assert!(!id && !text.contains('{') && !text.trim().is_empty(), "{language:?}: {text}");
+        }
+        let same = own.iter().zip(&english).filter(|(a, b)| a == b).count();
+        assert!(language == Language::En || same == 0, "{language:?}: {same} as in English");
+    }
+}
+
+#[test]
+fn a_need_is_one_plain_sentence_and_no_two_kinds_read_alike() {
+    let (mut needs, _) = said(&Locale::ENGLISH);
+    needs.sort();
+    let many = needs.len();
+    needs.dedup();
+    assert_eq!(needs.len(), many);
+    for text in &needs {
+        assert!(text.ends_with('.') && !text.contains('!'), "{text}");
+    }
+}
+
+#[test]
+fn safety_and_health_name_whom_to_ask_and_nothing_is_diagnosed() {
+    let whom = [
+        (Language::En, "veterinarian", "qualified behaviour professional"),
+        (Language::De, "Tierarztpraxis", "Fachperson für Tierverhalten"),
+        (Language::Es, "veterinari", "comportamiento"),
+        (Language::Fr, "vétérinaire", "comportement"),
+        (Language::Pt, "veterinári", "comportamento"),
+    ];
+    let says = |_: WordId| "gate".to_owned();
+    let names = Names { animal: "Milo", says: &says };
+    for (language, vet, behaviour) in whom {
+        let l = Locale::of(language);
+        for what in whats() {
+            let asks = matches!(what, What::Signs { .. } | What::Change(_) | What::Held { .. } | What::Ration { .. });
+            let both = matches!(what, What::Signs { kind: SignKind::Threat | SignKind::Guarding, .. });
+            let why = why(&l, &names, &of(what.clone())).join(" ");
+            assert!(!asks || why.contains(vet), "{language:?}: {what:?}: {why}");
+            assert!(!both || why.contains(behaviour), "{language:?}: {what:?}: {why}");
+        }
+        let (needs, rest) = said(&l);
+        let all = needs.iter().chain(&rest).cloned().collect::<Vec<_>>().join(" ").to_lowercase();
+        for never in
+            ["does not understand", "no entiende", "versteht nicht", "ne comprend pas", "não entende", "failed"]
+        {
+            assert!(!all.contains(never), "{language:?}: {never}");
+        }
+    }
+}
