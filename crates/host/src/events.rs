@@ -90,10 +90,9 @@ impl<'a> Asks<'a> {
     ) -> Result<Vec<Writes>, Error> {
         let (stories, now) = (Stories(&self.host.server), self.host.now());
         let known = self.host.people.known_to(&self.who, home, &stories, now).await.map_err(told)?;
-        let story = match &known {
-            Some(_) => story(self.host, home).await?,
-            None => None,
-        };
+        // The log is read for what is put right alone: a tap waits for no more than it needs.
+        let amends = events.iter().any(|(_, event)| event.body.amends().is_some());
+        let story = if known.is_some() && amends { story(self.host, home).await? } else { None };
         let mut may = Vec::new();
         for (place, event) in events {
             match self.ask(&event, known.as_ref(), story.as_deref()) {

@@ -84,6 +84,20 @@ async fn a_tap_goes_into_homes_one_writes_in_and_no_others() {
 }
 
 #[tokio::test]
+async fn a_tap_is_taken_without_reading_the_rest_of_the_home() {
+    let mut house = House::new().await;
+    let people = house.people().await;
+    let keeper = people.iter().find(|p| p.name == "keeper").unwrap();
+    house.begins_anew().await;
+    let event = remark(house.home, &house.story, None);
+    assert_eq!(sent(&house, keeper, std::slice::from_ref(&event)).await.1, ["new"]);
+    assert_eq!(house.host.server.story_bytes(), 0, "a home that nobody looks at stays out of memory");
+    let undo = tap(house.home, &house.story, None, Withdrawal { of: event.id, because: None });
+    assert_eq!(sent(&house, keeper, &[undo]).await.1, ["new"]);
+    assert!(house.host.server.story_bytes() > 0, "what is put right is looked up");
+}
+
+#[tokio::test]
 async fn consent_by_a_tap_of_ones_own_making_opens_nothing() {
     let mut house = House::new().await;
     let people = house.people().await;

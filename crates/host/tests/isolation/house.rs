@@ -28,6 +28,7 @@ pub struct Asker {
 
 pub struct House {
     pub host: Arc<Host>,
+    address: String,
     pub app: Router,
     pub home: HomeId,
     pub story: Arc<Story>,
@@ -65,12 +66,19 @@ async fn lived_in(host: &Host, seed: u64) -> (HomeId, Arc<Story>) {
 
 impl House {
     pub async fn new() -> Self {
-        let host = host(&fresh::database(&CLUSTER).await).await;
+        let address = fresh::database(&CLUSTER).await;
+        let host = host(&address).await;
         let app = sayso_host::app(Arc::clone(&host));
         let (home, story) = lived_in(&host, 1).await;
         let (other, other_story) = lived_in(&host, 2).await;
         assert_ne!(home, other);
-        Self { host, app, home, story, other, other_story, club: ClubId(uuid::Uuid::nil()) }
+        Self { host, address, app, home, story, other, other_story, club: ClubId(uuid::Uuid::nil()) }
+    }
+
+    /// The server begins anew: nothing of any home is in its memory.
+    pub async fn begins_anew(&mut self) {
+        self.host = host(&self.address).await;
+        self.app = sayso_host::app(Arc::clone(&self.host));
     }
 
     async fn invited(&self, by: &Asker, capability: Capability, part: Part) -> Joined {

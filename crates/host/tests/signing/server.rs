@@ -122,7 +122,7 @@ impl Server {
 struct Stories<'a>(&'a Host);
 
 impl sayso_people::db::Homes for Stories<'_> {
-    async fn story(
+    async fn opens(
         &self,
         home: HomeId,
     ) -> Result<Option<Arc<sayso_model::Story>>, Box<dyn std::error::Error + Send + Sync>> {

@@ -10,13 +10,14 @@ use std::error::Error as StdError;
 use std::future::Future;
 use std::sync::Arc;
 
-/// Where homes' stories are read. Asked only for homes that the account may have to do with.
+/// Where it is read to whom homes are open. Asked only for homes that the account may have to do with.
 pub trait Homes: Sync {
-    /// The story of a home; none where nothing is written down yet.
+    /// What of a home's log decides to whom it is open: a story of its card, its consents and what amends them. What else the
+    /// story holds does not matter. None where nothing is written down yet.
     ///
     /// # Errors
     /// Where its log cannot be read.
-    fn story(
+    fn opens(
         &self,
         home: HomeId,
     ) -> impl Future<Output = Result<Option<Arc<Story>>, Box<dyn StdError + Send + Sync>>> + Send;
@@ -129,7 +130,7 @@ impl People {
 
     async fn read(&self, home: HomeId, homes: &impl Homes, now: Moment) -> Result<HomeNow, Error> {
         let witnessed = self.witnessed(home).await?;
-        let story = homes.story(home).await.map_err(Error::Home)?.unwrap_or_default();
+        let story = homes.opens(home).await.map_err(Error::Home)?.unwrap_or_default();
         Ok(HomeNow::of(home, &story, &witnessed, now))
     }
 

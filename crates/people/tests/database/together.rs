@@ -45,7 +45,7 @@ impl Stories {
 }
 
 impl Homes for Stories {
-    async fn story(&self, home: HomeId) -> Result<Option<Arc<Story>>, Box<dyn StdError + Send + Sync>> {
+    async fn opens(&self, home: HomeId) -> Result<Option<Arc<Story>>, Box<dyn StdError + Send + Sync>> {
         self.asked.lock().unwrap().push(home);
         let log = self.logs.lock().unwrap().get(&home).cloned();
         Ok(log.map(|events| Arc::new(Story::from_events(events))))

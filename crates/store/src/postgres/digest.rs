@@ -1,5 +1,5 @@
 //! What a desk keeps of many homes: bytes of a form, worked out from each home's log by someone who knows how. And the two things
-//! asked of many homes at once beside them: how far each has grown, and its events of consent.
+//! asked of many homes at once beside them: how far each has grown, and to whom it is open.
 
 use crate::error::StoreError;
 use crate::postgres::faults::told;
@@ -94,15 +94,15 @@ impl Server {
         self.log(digest.home).put(READ_PATIENCE, in_place).await
     }
 
-    /// The events of homes by which consent is given and taken back, and those that amend them: all that decides which consents
-    /// are open, without the rest of their logs. A home without any is left out; those that a later version wrote are passed over,
-    /// as in a story. Whoever asks has to know that the homes are theirs.
+    /// All of homes' logs that decides to whom they are open, without the rest: the events by which consent is given and taken back,
+    /// the home's card, and what amends them. A home without any is left out; those that a later version wrote are passed over, as in
+    /// a story. Whoever asks has to know that the homes are theirs.
     ///
     /// # Errors
     /// [`StoreError::DatabaseDamaged`] where a stored event is none; [`StoreError::Unreachable`] and others.
-    pub async fn consents(&self, homes: &[HomeId]) -> Result<BTreeMap<HomeId, Vec<Event>>, StoreError> {
+    pub async fn opens(&self, homes: &[HomeId]) -> Result<BTreeMap<HomeId, Vec<Event>>, StoreError> {
         let rows: Vec<Row> = tried(READ_PATIENCE, || async {
-            let query = sqlx::query_as("SELECT * FROM sayso.consents($1)").bind(ids(homes));
+            let query = sqlx::query_as("SELECT * FROM sayso.opens($1)").bind(ids(homes));
             query.fetch_all(self.pool()).await.map_err(told)
         })
         .await?;

@@ -1,7 +1,7 @@
 //! Many homes on one database server: kept apart, erased, let go from memory; and a server that goes away.
 
 use crate::cluster::Cluster;
-use crate::common::{at, event, home_card, press};
+use crate::common::{at, correction, event, home_card, press, withdrawal};
 use sayso_model::consents::consents;
 use sayso_model::{
     Body, ClubId, Coach, Consent, ConsentGiven, ConsentTakenBack, Event, HomeId, Kind, Sign, Story, Withdrawal,
@@ -169,7 +169,7 @@ async fn what_is_kept_of_homes_is_told_with_how_far_each_has_grown() {
 }
 
 #[tokio::test]
-async fn consents_of_many_homes_are_told_as_each_story_tells_them() {
+async fn to_whom_many_homes_are_open_is_told_as_each_story_tells_it() {
     let server = open().await;
     let (a, b) = (some_home(), some_home());
     let to = Coach::Club { club: ClubId(Uuid::now_v7()) };
@@ -181,10 +181,16 @@ async fn consents_of_many_homes_are_told_as_each_story_tells_them() {
     let amended = of(a, 15, Withdrawal { of: norms.id, because: None });
     let all = vec![of(a, 1, press(1)), figures.clone(), log, norms, of(a, 14, back), amended];
     server.found(a).await.unwrap().append(all).await.unwrap();
-    server.found(b).await.unwrap().append(vec![of(b, 1, press(1)), of(b, 2, press(2))]).await.unwrap();
+    let card = of(b, 3, home_card("Europe/Berlin"));
+    let moved = of(b, 4, correction(&card, home_card("Europe/Lisbon")));
+    let back_again = of(b, 5, withdrawal(&moved));
+    let of_b = vec![of(b, 1, press(1)), of(b, 2, press(2)), card, moved, back_again];
+    server.found(b).await.unwrap().append(of_b).await.unwrap();
     let now = at("2027-01-01T00:00:00Z");
-    let mut found = server.consents(&[a, b, some_home()]).await.unwrap();
-    assert_eq!(found.keys().collect::<Vec<_>>(), [&a], "others gave none");
+    let mut found = server.opens(&[a, b, some_home()]).await.unwrap();
+    assert_eq!(found.keys().collect::<BTreeSet<_>>(), BTreeSet::from([&a, &b]), "the third is nowhere");
+    let card = Story::from_events(found.remove(&b).unwrap());
+    assert_eq!((card.ledger().len(), card.zone()), (3, server.home(b).story(b).await.unwrap().zone()));
     let events = found.remove(&a).unwrap();
     assert_eq!(events.len(), 5, "all that decides, and nothing else");
     let told = consents(&Story::from_events(events), now);

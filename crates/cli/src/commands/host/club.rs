@@ -88,7 +88,7 @@ pub struct Club {
 struct Stories<'a>(&'a Server);
 
 impl Homes for Stories<'_> {
-    async fn story(&self, home: HomeId) -> Result<Option<Arc<Story>>, Box<dyn StdError + Send + Sync>> {
+    async fn opens(&self, home: HomeId) -> Result<Option<Arc<Story>>, Box<dyn StdError + Send + Sync>> {
         Ok(Some(self.0.home(home).story(home).await?))
     }
 }

@@ -50,8 +50,8 @@ pub async fn has_one(host: &Host, account: AccountId) -> Result<bool, Error> {
 
 /// Which of some homes may be seen now, asked of each home's log.
 async fn leaves(asker: &Asker, who: &Who, homes: &[HomeId]) -> Result<BTreeMap<HomeId, Allowed>, Error> {
-    let consents = asker.host.server.consents(homes).await?;
-    let stories = consents.into_iter().map(|(home, events)| (home, Story::from_events(events))).collect();
+    let opens = asker.host.server.opens(homes).await?;
+    let stories = opens.into_iter().map(|(home, events)| (home, Story::from_events(events))).collect();
     asker.host.people.may_in_each(who, Capability::SeeFigures, &stories, asker.now).await.map_err(told)
 }
 
