@@ -58,10 +58,23 @@ pub async fn fill(order: &Order, made: &dyn Fn(u32)) -> Result<Vec<HomeId>, LabE
         next = until;
         made(next);
     }
-    // What it plans by, without waiting for the server to come by.
-    sqlx::query("ANALYZE sayso.home, sayso.event").execute(&mut db).await.map_err(told)?;
+    settle(&mut db).await?;
     db.close().await.map_err(told)?;
     Ok(all)
+}
+
+/// Does now what so many rows at once leave a database to do in its own time, and what a server in use has not: it plans by what is
+/// there, and nothing waits to be written to the disk.
+async fn settle(db: &mut PgConnection) -> Result<(), LabError> {
+    sqlx::query("VACUUM (ANALYZE) sayso.home, sayso.event").execute(&mut *db).await.map_err(told)?;
+    let may: bool = sqlx::query_scalar("SELECT rolsuper FROM pg_roles WHERE rolname = current_user")
+        .fetch_one(&mut *db)
+        .await
+        .map_err(told)?;
+    if may {
+        sqlx::query("CHECKPOINT").execute(db).await.map_err(told)?;
+    }
+    Ok(())
 }
 
 /// Some homes in one transaction: each with its counter where its records end.
