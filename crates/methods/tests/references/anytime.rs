@@ -1,6 +1,7 @@
 //! E-values and confidence sequences against `tests/reference/anytime.json`; each case names its source.
 #![allow(clippy::cast_possible_truncation, clippy::indexing_slicing)]
 
+use crate::read::cases;
 use sayso_methods::stats::Proportion;
 use sayso_methods::stats::confidence_sequence::confidence_sequence;
 use sayso_methods::stats::evalue::{Bets, SwapCells, holm_on_maxima, swap_bets, table_bets};
@@ -8,14 +9,9 @@ use sayso_methods::understanding::pooled_probes::{Answered, probe_evidence, tria
 use serde_json::Value;
 
 /// Runs every case whose name begins so; fails where there is none.
-fn cases(beginning: &str, run: impl Fn(&str, &Value, &Value)) {
-    let all: Value = serde_json::from_str(include_str!("../../../../tests/reference/anytime.json")).unwrap();
-    let fitting: Vec<&Value> = all["cases"]
-        .as_array()
-        .unwrap()
-        .iter()
-        .filter(|c| c["name"].as_str().unwrap().starts_with(beginning))
-        .collect();
+fn each(beginning: &str, run: impl Fn(&str, &Value, &Value)) {
+    let mut fitting = cases("anytime.json");
+    fitting.retain(|c| c["name"].as_str().unwrap().starts_with(beginning));
     assert!(!fitting.is_empty(), "no case begins with {beginning:?}");
     for case in fitting {
         run(case["name"].as_str().unwrap(), &case["input"], &case["expected"]);
@@ -45,7 +41,7 @@ fn compare(name: &str, bets: Bets, expected: &Value) {
 #[test]
 fn closed_blocks_and_sittings() {
     for beginning in ["closed-block", "sitting e-value"] {
-        cases(beginning, |name, input, expected| {
+        each(beginning, |name, input, expected| {
             let tables = input["tables"].as_array().unwrap().iter();
             let bets = tables.map(|t| table_bets([counts(&t[0]), counts(&t[1])])).fold(Bets::NONE, Bets::and);
             compare(name, bets, expected);
@@ -55,7 +51,7 @@ fn closed_blocks_and_sittings() {
 
 #[test]
 fn swaps() {
-    cases("swap", |name, input, expected| {
+    each("swap", |name, input, expected| {
         let blocks = input["blocks"].as_array().unwrap().iter();
         let bets = blocks.map(|b| {
             swap_bets(SwapCells {
@@ -71,7 +67,7 @@ fn swaps() {
 
 #[test]
 fn blind_checks() {
-    cases("blind check", |name, input, expected| {
+    each("blind check", |name, input, expected| {
         let choices = (1.0 / number(&input["chance"])).round() as u16;
         let [right, wrong] = ["right", "wrong"].map(|k| input[k].as_u64().unwrap() as usize);
         let answers: Vec<Answered> = (0..right + wrong).map(|i| Answered { choices, right: i < right }).collect();
@@ -81,7 +77,7 @@ fn blind_checks() {
 
 #[test]
 fn trials_planned() {
-    cases("trials to plan", |name, input, expected| {
+    each("trials to plan", |name, input, expected| {
         let words = input["words"].as_u64().unwrap() as usize;
         let choices = (1.0 / number(&input["chance"])).round() as u16;
         let [rate, alpha, power] = ["rate", "alpha", "power"].map(|k| number(&input[k]));
@@ -93,7 +89,7 @@ fn trials_planned() {
 
 #[test]
 fn shares_read_at_any_time() {
-    cases("confidence sequence", |name, input, expected| {
+    each("confidence sequence", |name, input, expected| {
         let seen = Proportion::new(input["k"].as_u64().unwrap(), input["n"].as_u64().unwrap()).unwrap();
         let found = confidence_sequence(seen, number(&input["t_opt"])).unwrap();
         near(name, found.low, number(&expected["interval95"][0]));
@@ -103,7 +99,7 @@ fn shares_read_at_any_time() {
 
 #[test]
 fn claims_that_stay() {
-    cases("claims that stay", |name, input, expected| {
+    each("claims that stay", |name, input, expected| {
         let ln: Vec<f64> = input["max_e"].as_array().unwrap().iter().map(|e| number(e).ln()).collect();
         for (found, wanted) in holm_on_maxima(&ln).iter().zip(expected["adjusted_p"].as_array().unwrap()) {
             near(name, *found, number(wanted));

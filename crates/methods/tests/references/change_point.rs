@@ -1,13 +1,12 @@
 //! The change-point cases of `tests/reference/counts_and_change.json`, and the segmentation against brute force.
 
+use crate::read::file;
 use proptest::prelude::*;
 use sayso_methods::demand::change::{change_points_with_exposure, default_penalty};
-use serde_json::Value;
 
 #[test]
 fn every_change_point_case() {
-    let path = concat!(env!("CARGO_MANIFEST_DIR"), "/../../tests/reference/counts_and_change.json");
-    let file: Value = serde_json::from_str(&std::fs::read_to_string(path).unwrap()).unwrap();
+    let file = file("counts_and_change.json");
     let mut checked = 0;
     // Whatever expects change points belongs here, by what it holds rather than by name.
     for case in file["cases"].as_array().unwrap().iter().filter(|c| c["expected"].get("change_after_index").is_some()) {

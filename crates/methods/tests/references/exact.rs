@@ -1,17 +1,10 @@
 //! Reference values of `tests/reference/exact_tests.json` and the counting cases of `counts_and_change.json`:
 //! every case, every expected figure, at its stated tolerance. A case or figure unknown here fails.
 
+use crate::read::cases;
 use sayso_methods::agreement::{RatingTable, Scale, Weighting, krippendorff_alpha};
 use sayso_methods::stats::{Count, Interval, Level, Proportion, Tail, TwoByTwo, benjamini_hochberg, compare_rates};
 use serde_json::Value;
-
-fn cases(file: &str) -> Vec<Value> {
-    let path = format!("{}/../../tests/reference/{file}", env!("CARGO_MANIFEST_DIR"));
-    let file: Value = serde_json::from_str(&std::fs::read_to_string(path).unwrap()).unwrap();
-    let cases = file["cases"].as_array().unwrap().clone();
-    assert!(!cases.is_empty());
-    cases
-}
 
 fn list(value: &Value) -> Vec<f64> {
     value.as_array().unwrap().iter().map(|v| v.as_f64().unwrap()).collect()

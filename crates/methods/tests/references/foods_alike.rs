@@ -1,6 +1,7 @@
 //! A hazardous food gets the same verdict in five languages, for every species; a harmless one gets none in any
 //! (tests/reference/food_names.json).
 
+use crate::read::file;
 use sayso_methods::ration::look_up;
 use sayso_model::Species::{self, Cat, Dog, Parrot, Rabbit};
 use sayso_model::facts::all_food_hazards;
@@ -10,8 +11,7 @@ const LISTED: [Species; 4] = [Dog, Cat, Parrot, Rabbit];
 const LANGUAGES: [&str; 5] = ["en", "es", "de", "fr", "pt"];
 
 fn reference() -> Value {
-    let path = concat!(env!("CARGO_MANIFEST_DIR"), "/../../tests/reference/food_names.json");
-    serde_json::from_str(&std::fs::read_to_string(path).unwrap()).unwrap()
+    file("food_names.json")
 }
 
 /// The names one entry has in a language.

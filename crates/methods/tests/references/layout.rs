@@ -1,5 +1,6 @@
 //! Placing words against reference values (tests/reference/layout.json), against all placings tried, and absurd input.
 
+use crate::read::cases;
 use proptest::prelude::*;
 use sayso_methods::board::*;
 use serde_json::Value;
@@ -11,11 +12,7 @@ fn table(value: &Value) -> Vec<Vec<f64>> {
 
 #[test]
 fn every_reference_case_holds() {
-    let path = concat!(env!("CARGO_MANIFEST_DIR"), "/../../tests/reference/layout.json");
-    let reference: Value = serde_json::from_str(&std::fs::read_to_string(path).unwrap()).unwrap();
-    let cases = reference["cases"].as_array().unwrap();
-    assert!(!cases.is_empty());
-    for case in cases {
+    for case in &cases("layout.json") {
         let name = case["name"].as_str().unwrap();
         let (flow, distance) = (table(&case["input"]["flow"]), table(&case["input"]["distance"]));
         let problem = Problem::new(flow.len(), distance.len()).unwrap().with_flow(&flow, &distance).unwrap();

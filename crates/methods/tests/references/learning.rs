@@ -1,18 +1,12 @@
 //! Reference values of `tests/reference/learning_curve.json`, every case, at its stated tolerance.
 
+use crate::read::cases;
 use sayso_methods::learning::celeration::{ZeroRates, celeration};
 use sayso_methods::learning::curve::{CurveSettings, learning_curve};
 use sayso_methods::learning::phases::{Better, compare_phases};
 use sayso_methods::learning::rank_sum::rank_sum;
 use sayso_methods::stats::PMethod;
 use serde_json::Value;
-
-fn cases() -> Vec<Value> {
-    let path = concat!(env!("CARGO_MANIFEST_DIR"), "/../../tests/reference/learning_curve.json");
-    let text = std::fs::read_to_string(path).expect("reference file");
-    let file: Value = serde_json::from_str(&text).expect("reference file is JSON");
-    file["cases"].as_array().expect("cases").clone()
-}
 
 fn numbers(value: &Value) -> Vec<f64> {
     value.as_array().expect("a list").iter().map(|v| v.as_f64().expect("a number")).collect()
@@ -24,7 +18,7 @@ fn close(name: &str, what: &str, got: f64, wanted: f64, tolerance: f64) {
 
 #[test]
 fn every_case() {
-    let all = cases();
+    let all = cases("learning_curve.json");
     assert!(!all.is_empty());
     for case in all {
         let name = case["name"].as_str().expect("name");
@@ -70,7 +64,7 @@ fn every_case() {
 #[test]
 fn step_variance_is_the_references_to_ten_digits() {
     let mut checked = 0;
-    for case in cases().iter().filter(|case| case["input"].get("responses").is_some()) {
+    for case in cases("learning_curve.json").iter().filter(|case| case["input"].get("responses").is_some()) {
         let trials: Vec<_> =
             case["input"]["responses"].as_array().unwrap().iter().map(|v| Some(v.as_i64() == Some(1))).collect();
         let chance = case["input"]["chance"].as_f64().unwrap();

@@ -1,5 +1,6 @@
 //! Letter rules against an independent program (tests/reference/pronunciations.json), and pairs of words in each language.
 
+use crate::read::file;
 use sayso_methods::words::*;
 use sayso_model::Language;
 use serde_json::Value;
@@ -65,8 +66,7 @@ const HELD_BACK: [f64; 5] = [0.039, 0.018, 0.021, 0.030, 0.052];
 
 #[test]
 fn the_letter_rules_agree_with_an_independent_program() {
-    let path = concat!(env!("CARGO_MANIFEST_DIR"), "/../../tests/reference/pronunciations.json");
-    let reference: Value = serde_json::from_str(&std::fs::read_to_string(path).unwrap()).unwrap();
+    let reference = file("pronunciations.json");
     let cases = reference["cases"].as_array().unwrap();
     assert_eq!(cases.len(), Language::ALL.len());
     for case in cases {

@@ -1,13 +1,13 @@
 //! The day's food allowance against reference values (tests/reference/ration.json), and under absurd input.
 
+use crate::read::file;
 use proptest::prelude::*;
 use sayso_methods::ration::*;
 use sayso_model::{Grams, Kcal, Kilograms, LifeStage, Species};
 use serde_json::Value;
 
 fn reference() -> Value {
-    let path = concat!(env!("CARGO_MANIFEST_DIR"), "/../../tests/reference/ration.json");
-    serde_json::from_str(&std::fs::read_to_string(path).unwrap()).unwrap()
+    file("ration.json")
 }
 
 // Any animal the program has no entry for is `Other`, as in the program.

@@ -1,5 +1,6 @@
 //! Single-case designs against `tests/reference/single_case.json`, and the size and power of their randomisation test.
 
+use crate::read::file;
 use rand_xoshiro::Xoshiro256PlusPlus;
 use rand_xoshiro::rand_core::{Rng, SeedableRng};
 use sayso_methods::learning::phases::Better;
@@ -10,11 +11,6 @@ use sayso_methods::single_case::schedule::{Assignment, Design, MOST_POINTS};
 use sayso_methods::single_case::standards::{Verdict, standards};
 use serde_json::Value;
 use std::collections::BTreeMap;
-
-fn file() -> Value {
-    let path = concat!(env!("CARGO_MANIFEST_DIR"), "/../../tests/reference/single_case.json");
-    serde_json::from_str(&std::fs::read_to_string(path).expect("reference file")).expect("JSON")
-}
 
 fn number(value: &Value) -> f64 {
     value.as_f64().expect("a number")
@@ -48,7 +44,7 @@ fn close(name: &str, got: f64, wanted: f64, tolerance: f64) {
 
 #[test]
 fn every_reference_case() {
-    let file = file();
+    let file = file("single_case.json");
     let cases = file["cases"].as_array().unwrap();
     assert!(cases.len() >= 12);
     for case in cases {

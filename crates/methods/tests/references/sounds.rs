@@ -1,5 +1,6 @@
 //! How alike words sound against reference values (tests/reference/phonetics.json), and under any input.
 
+use crate::read::cases;
 use proptest::prelude::*;
 use sayso_methods::words::*;
 use sayso_model::Language;
@@ -12,11 +13,7 @@ fn phonemes(value: &Value) -> Vec<Phoneme> {
 
 #[test]
 fn every_reference_case_holds() {
-    let path = concat!(env!("CARGO_MANIFEST_DIR"), "/../../tests/reference/phonetics.json");
-    let reference: Value = serde_json::from_str(&std::fs::read_to_string(path).unwrap()).unwrap();
-    let cases = reference["cases"].as_array().unwrap();
-    assert!(!cases.is_empty());
-    for case in cases {
+    for case in &cases("phonetics.json") {
         assert!(case["expected"].get("pairs").is_some(), "a case nobody checks: {}", case["name"]);
         for (name, ipa) in case["input"]["arpabet_to_ipa"].as_object().unwrap() {
             assert_eq!(Phoneme::from_arpabet(name).unwrap().ipa(), ipa.as_str().unwrap(), "{name}");

@@ -1,6 +1,7 @@
 //! Reference values of `tests/reference/survival.json`: every case, every expected figure, at its stated tolerance.
 //! A case or figure unknown here fails.
 
+use crate::read::cases;
 use sayso_methods::learning::latency::{SurvivalCurve, Wait, kaplan_meier};
 use sayso_methods::stats::Level;
 use serde_json::Value;
@@ -31,11 +32,7 @@ fn curve_figure(curve: &SurvivalCurve, figure: &str, name: &str) -> Vec<f64> {
 
 #[test]
 fn every_case() {
-    let path = concat!(env!("CARGO_MANIFEST_DIR"), "/../../tests/reference/survival.json");
-    let file: Value = serde_json::from_str(&std::fs::read_to_string(path).unwrap()).unwrap();
-    let cases = file["cases"].as_array().unwrap();
-    assert!(!cases.is_empty());
-    for case in cases {
+    for case in &cases("survival.json") {
         let name = case["name"].as_str().unwrap();
         let tolerance = case["tolerance"].as_f64().unwrap();
         for (figure, wanted) in case["expected"].as_object().unwrap() {

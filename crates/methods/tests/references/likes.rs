@@ -1,6 +1,7 @@
 //! Reference values of `tests/reference/choice_models.json` and `preference_scoring.json`: every case, every expected figure, at
 //! its stated tolerance. A case or figure unknown here fails.
 
+use crate::read::cases;
 use sayso_methods::likes::{
     ChoiceScore, FreeAccessSession, PairOutcome, PairTrial, Prior, Ranking, SingleItem, Tournament, bradley_terry,
     consistency, free_access_scores, multiple_scores, paired_scores, plackett_luce, side_bias, single_item_scores,
@@ -8,14 +9,6 @@ use sayso_methods::likes::{
 use sayso_methods::stats::Level;
 use serde_json::{Map, Value};
 use std::collections::BTreeSet;
-
-fn cases(file: &str) -> Vec<Value> {
-    let path = format!("{}/../../tests/reference/{file}", env!("CARGO_MANIFEST_DIR"));
-    let file: Value = serde_json::from_str(&std::fs::read_to_string(path).unwrap()).unwrap();
-    let cases = file["cases"].as_array().unwrap().clone();
-    assert!(!cases.is_empty());
-    cases
-}
 
 fn list(value: &Value) -> Vec<f64> {
     value.as_array().unwrap().iter().map(|v| v.as_f64().unwrap()).collect()
