@@ -1,7 +1,7 @@
 //! What has the focus is seen: no bar that stays on the screen lies over it (WCAG 2.2, 2.4.11), in usual and in large letters.
 
 use crate::every_page::{every_page, prepared};
-use crate::harness::{Browser, PHONE, Server, demo_dir};
+use crate::harness::{Browser, PHONE, Server, animal, demo_dir, story};
 use serde_json::Value;
 
 /// Controls that lie under a bar once they have the focus, going down the page and up again.
@@ -49,4 +49,30 @@ async fn no_bar_lies_over_what_has_the_focus() {
     browser.close().await;
     assert!(pages.len() > 30, "{} pages", pages.len());
     assert!(wrong.is_empty(), "{} faults:\n{}", wrong.len(), wrong.join("\n"));
+}
+
+#[tokio::test(flavor = "multi_thread")]
+async fn what_was_asked_for_has_the_focus_once_it_is_answered() {
+    let dir = demo_dir();
+    let (_, story) = story(dir.path()).await;
+    let who = animal(&story);
+    let server = Server::start(dir.path(), 0);
+    let browser = Browser::open(PHONE).await;
+    for (page, tick) in [("checks/new", "[name=words]:not(:checked)"), ("designs/new", "[name=words]:not(:checked)")] {
+        browser.goto(&server.url(&format!("/a/{who}/{page}"))).await;
+        for _ in 0..2 {
+            browser.press(tick).await;
+        }
+        let ask = "button[value=count]";
+        if page == "designs/new" {
+            browser.press("[name=question]").await;
+        }
+        browser.follow(ask).await;
+        let focus = browser.page.execute("return document.activeElement?.id", vec![]).await.unwrap();
+        assert_eq!(focus, "counted", "{page}");
+        let seen = "const r = document.activeElement.getBoundingClientRect(); return r.top >= 0 && r.top < innerHeight";
+        assert_eq!(browser.page.execute(seen, vec![]).await.unwrap(), true, "{page}: it is seen");
+        browser.picture(&format!("counted-{}", page.split('/').next().unwrap())).await;
+    }
+    browser.close().await;
 }

@@ -32,6 +32,7 @@ mod outbox;
 mod pad;
 mod phone;
 mod pictures;
+mod printed;
 mod recorder;
 mod secure;
 mod served;

@@ -1,7 +1,8 @@
 //! A picture taken with the phone: made small in the page, seen on the card, in a likes test, and after a move.
 
 use crate::harness::{Browser, PHONE, Server, animal, demo_dir, sayso, story};
-use sayso_model::{MediaType, PictureOf};
+use sayso_model::{MediaType, PictureOf, RewardKind};
+use serde_json::Value;
 use std::path::Path;
 
 /// A photo as a phone writes it: 1600 by 1200 pixels, held upright, with a camera's notes. Drawn by the browser.
@@ -122,4 +123,67 @@ async fn a_picture_is_taken_seen_on_card_and_test_and_moves_along() {
     browser.follow("[data-test=picture-remove]").await;
     assert!(browser.page.find(fantoccini::Locator::Css("[data-test=picture-kept]")).await.is_err());
     browser.close().await;
+}
+
+/// What stands in a field, and whether a box is ticked.
+async fn field(browser: &Browser, css: &str, what: &str) -> Value {
+    browser.page.execute(&format!("return document.querySelector('{css}').{what}"), vec![]).await.unwrap()
+}
+
+#[tokio::test(flavor = "multi_thread")]
+async fn what_was_typed_on_a_card_outlasts_its_picture() {
+    let dir = demo_dir();
+    let (_, before) = story(dir.path()).await;
+    let who = animal(&before);
+    let reward = before.rewards_of(who).into_iter().find(|r| r.kind == RewardKind::Food).unwrap().clone();
+    let server = Server::start(dir.path(), 0);
+    let browser = Browser::open(PHONE).await;
+    browser.goto(&server.url("/people")).await;
+    let aside = tempfile::tempdir().unwrap();
+    let file = aside.path().join("photo.jpg");
+    photo(&browser, &file).await;
+    let card = server.url(&format!("/people/reward/{}", reward.reward));
+    browser.goto(&card).await;
+    browser.css("[name=says]").await.clear().await.unwrap();
+    browser.css("[name=says]").await.send_keys("nibble").await.unwrap();
+    browser.css("select[name=at_board]").await.select_by_value("no").await.unwrap();
+    browser.press("input[name=already_said]").await;
+    let ticked = field(&browser, "[name=already_said]", "checked").await;
+    browser.css("#picture input[type=file]").await.send_keys(file.to_str().unwrap()).await.unwrap();
+    browser.until("made small", "return Boolean(document.querySelector('form[data-picture]').dataset.small)").await;
+    browser.follow("[data-test=picture-keep]").await;
+    seen(&browser, "[data-test=picture-kept]").await;
+    assert_eq!(field(&browser, "[name=says]", "value").await, "nibble");
+    assert_eq!(field(&browser, "[name=at_board]", "value").await, "no");
+    assert_eq!(field(&browser, "[name=already_said]", "checked").await, ticked);
+    browser.follow("[data-test=picture-remove]").await;
+    assert_eq!(field(&browser, "[name=says]", "value").await, "nibble", "as long as it is not saved");
+    // Saved, it is on the card; nothing is left to be put back.
+    browser.follow("main form button.primary").await;
+    browser.goto(&card).await;
+    assert_eq!(field(&browser, "[name=says]", "value").await, "nibble");
+    assert_eq!(browser.page.execute("return sessionStorage.length", vec![]).await.unwrap(), 0);
+    browser.close().await;
+    drop(server);
+    let (_, after) = story(dir.path()).await;
+    assert_eq!(after.rewards()[&reward.reward].says.as_ref().map(ToString::to_string).as_deref(), Some("nibble"));
+}
+
+#[tokio::test(flavor = "multi_thread")]
+async fn another_one_is_added_of_the_same_kind_at_once() {
+    let dir = demo_dir();
+    let server = Server::start(dir.path(), 0);
+    let browser = Browser::open(PHONE).await;
+    browser.goto(&server.url("/people/reward/new?kind=play")).await;
+    browser.css("[name=name]").await.send_keys("knotted sock").await.unwrap();
+    browser.follow("button[value=another]").await;
+    browser.picture("another-reward").await;
+    assert_eq!(field(&browser, "[name=kind]", "value").await, "play");
+    assert_eq!(field(&browser, "[name=name]", "value").await, "");
+    assert_eq!(browser.page.execute("return document.activeElement.name", vec![]).await.unwrap(), "name");
+    assert!(browser.css("main [role=status]").await.text().await.unwrap().contains("Saved."));
+    browser.close().await;
+    drop(server);
+    let (_, after) = story(dir.path()).await;
+    assert!(after.rewards().values().any(|r| r.name.as_str() == "knotted sock" && r.kind == RewardKind::Play));
 }

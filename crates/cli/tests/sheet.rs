@@ -2,6 +2,7 @@
 #![cfg(unix)]
 #![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic)]
 
+use sayso_model::{Event, ProbeDesign, ProbePlan, Story};
 use std::io::Write;
 use std::path::Path;
 use std::process::{Command, Output, Stdio};
@@ -15,10 +16,28 @@ fn out(done: &Output) -> String {
     format!("{}{}", String::from_utf8_lossy(&done.stdout), String::from_utf8_lossy(&done.stderr))
 }
 
+/// A check of Quillet's.
+const CHECK: &str = "01890000-0000-7000-8000-00000000c4ec";
+
 /// A notebook with the demo home in it.
 fn notebook(dir: &Path) {
     let end = "2026-03-01T19:30:00Z".parse().unwrap();
-    let lines: Vec<String> = sayso_sim::demo(1, end).events.iter().map(|e| serde_json::to_string(e).unwrap()).collect();
+    let mut events = sayso_sim::demo(1, end).events;
+    let story = Story::from_events(events.clone());
+    let quillet = story.animals().into_values().find(|a| a.name.as_str() == "Quillet").unwrap().animal;
+    let words = story.words_of(quillet).into_iter().filter(|w| w.reward.is_some()).take(2).map(|w| w.word).collect();
+    let design = ProbeDesign::PickForWord;
+    let plan = ProbePlan { probe: CHECK.parse().unwrap(), design, words, choices: 2, trials: 8, seed: 1, blind: true };
+    let id = CHECK.parse().unwrap();
+    events.push(Event {
+        id,
+        animal: Some(quillet),
+        happened_at: end,
+        recorded_at: end,
+        body: plan.into(),
+        ..events[0].clone()
+    });
+    let lines: Vec<String> = events.iter().map(|e| serde_json::to_string(e).unwrap()).collect();
     let mut command = Command::new(env!("CARGO_BIN_EXE_sayso"));
     command.args(["log", "--data"]).arg(dir).stdin(Stdio::piped()).stdout(Stdio::null()).stderr(Stdio::inherit());
     let mut child = command.spawn().unwrap();
@@ -47,6 +66,8 @@ fn sheets_are_written_in_the_readers_language_about_the_animal_asked_for() {
         ("meeting", vec!["--animal", "Tarn", "--since", "2026-11-01"]),
         ("kit", vec![]),
         ("lessons", vec![]),
+        ("setter", vec!["--animal", "Quillet"]),
+        ("scorer", vec!["--animal", "Quillet", "--check", CHECK]),
     ] {
         let asked = [vec!["sheet", kind, "--data", &data, "--to", &to, "--language", "fr"], more].concat();
         let done = sayso(&asked, "de_DE.UTF-8");
@@ -59,6 +80,11 @@ fn sheets_are_written_in_the_readers_language_about_the_animal_asked_for() {
     );
     assert!(progress.status.success(), "{}", out(&progress));
     assert_eq!(language(&to), "en");
+
+    let unknown = ["--check", "01890000-0000-7000-8000-000000000000"];
+    let asked = [&["sheet", "setter", "--data", &data, "--to", &to, "--animal", "Tarn"][..], &unknown].concat();
+    let none = sayso(&asked, "C");
+    assert!(!none.status.success() && out(&none).contains("Tarn has no such check"), "{}", out(&none));
 
     let which = sayso(&["sheet", "likes", "--data", &data, "--to", &to], "C");
     assert!(!which.status.success() && out(&which).contains("Quillet or Tarn"), "{}", out(&which));

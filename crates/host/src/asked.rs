@@ -57,6 +57,7 @@ pub static TABLE: &[Line] = &[
     ("/record-kit", CARDS, NOBODY),
     ("/learn", ANY, NOBODY),
     ("/learn/booklet", ANY, NOBODY),
+    ("/learn/booklet.pdf", ANY, NOBODY),
     // A mark of one's own, asked for as the event it writes.
     ("/learn/{lesson}", ANY, RECORD),
 
@@ -107,7 +108,9 @@ pub static TABLE: &[Line] = &[
     ("/a/{animal}/checks/{probe}/trial", NOBODY, RECORD),
     ("/a/{animal}/checks/{probe}/undo", NOBODY, MEND),
     ("/a/{animal}/checks/{probe}/sheet", DRAWN, NOBODY),
+    ("/a/{animal}/checks/{probe}/sheet.pdf", DRAWN, NOBODY),
     ("/a/{animal}/checks/{probe}/scorer", RECORD, NOBODY),
+    ("/a/{animal}/checks/{probe}/scorer.pdf", RECORD, NOBODY),
 
     ("/a/{animal}/scored", OWN, NOBODY),
 

@@ -8,7 +8,9 @@ mod content;
 mod pdf;
 mod sheet;
 
-pub use content::{KIT_DISTANCES_M, LENGTHS, kit, labels, lessons, likes, meeting, progress, rules};
+pub use content::{
+    KIT_DISTANCES_M, LENGTHS, check_scorer, check_setter, kit, labels, lessons, likes, meeting, progress, rules,
+};
 pub use pdf::{Paper, PaperError, Printed, pdf};
 pub use sheet::{
     Bar, Block, Cell, Chart, Drawn, Foot, LabelSize, LabelText, Look, Paragraph, Row, Sheet, Table, Whisker,

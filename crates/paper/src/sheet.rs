@@ -58,6 +58,8 @@ pub enum Block {
         /// Larger than the rest: what is read from across a kitchen.
         big: bool,
     },
+    /// A label with a line to write on after it.
+    ToWrite(String),
     /// Names with what they stand for.
     Facts(Vec<(String, String)>),
     /// A table.
@@ -117,6 +119,8 @@ pub struct Table {
     pub head: Vec<String>,
     /// Rows, each with as many cells as there are columns.
     pub rows: Vec<Row>,
+    /// Kept on one page with what stands above it, where a page holds it.
+    pub whole: bool,
 }
 
 /// A row of a table.
@@ -137,6 +141,10 @@ pub struct Cell {
     pub hints: Vec<String>,
     /// Further paragraphs.
     pub more: Vec<String>,
+    /// In bold.
+    pub strong: bool,
+    /// A box to cross by hand, in place of text.
+    pub crossed: bool,
 }
 
 impl From<String> for Cell {

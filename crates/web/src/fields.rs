@@ -43,11 +43,21 @@ pub fn label_of(name: &str) -> String {
 /// A needed or optional line of text.
 #[must_use]
 pub fn line(typed: &Typed, name: &str, label: &str, hint: &str, required: bool) -> Markup {
+    text(typed, name, label, hint, (required, false))
+}
+
+/// A needed line that has the focus once the page is there: for a form that is asked for again and again.
+#[must_use]
+pub fn first_line(typed: &Typed, name: &str, label: &str, hint: &str) -> Markup {
+    text(typed, name, label, hint, (true, true))
+}
+
+fn text(typed: &Typed, name: &str, label: &str, hint: &str, (required, focused): (bool, bool)) -> Markup {
     html! {
         div.field {
             (head(typed, name, label, hint))
             input id=(name) name=(name) value=(typed.text(name)) maxlength=(Label::MOST) autocomplete="off"
-                required[required] aria-invalid=[typed.problem(name).map(|_| "true")] aria-describedby=[described(typed, name, hint)];
+                required[required] autofocus[focused] aria-invalid=[typed.problem(name).map(|_| "true")] aria-describedby=[described(typed, name, hint)];
         }
     }
 }

@@ -22,6 +22,12 @@ fn number_to(locale: &Locale, x: f64, unit: Unit, decimals: usize) -> String {
     }
 }
 
+/// What stands in a figure's place where nothing was counted yet: neither a share nor an interval of it.
+#[must_use]
+pub fn none(locale: &Locale) -> String {
+    say!(locale, figures::none)
+}
+
 /// An estimate for who asked for figures, as in `62% (48% to 75%, n = 37)`.
 #[must_use]
 pub fn estimate(locale: &Locale, e: &Estimate) -> String {
@@ -33,6 +39,7 @@ pub fn estimate(locale: &Locale, e: &Estimate) -> String {
             say!(locale, figures::with_interval, value = value, low = low, high = high, n = e.n)
         }
         (Some(value), ..) => say!(locale, figures::without_interval, value = written(value), n = e.n),
+        (None, ..) if e.n == 0 => none(locale),
         (None, ..) => say!(locale, figures::nothing, n = e.n),
     }
 }
@@ -59,6 +66,7 @@ pub fn told_to(locale: &Locale, e: &Estimate, decimals: usize) -> String {
             say!(locale, figures::told_interval, value = value, low = low, high = high, n = e.n)
         }
         (Some(value), ..) => say!(locale, figures::told_without, value = written(value), n = e.n),
+        (None, ..) if e.n == 0 => none(locale),
         (None, ..) => say!(locale, figures::told_nothing, n = e.n),
     }
 }
@@ -67,7 +75,11 @@ pub fn told_to(locale: &Locale, e: &Estimate, decimals: usize) -> String {
 /// cell of its own: in the middle of a sentence no words can take the place of a figure.
 #[must_use]
 pub fn finding(locale: &Locale, e: &Estimate) -> String {
-    if e.too_early() { say!(locale, figures::told_early, n = e.n) } else { told(locale, e) }
+    match e.n {
+        0 => none(locale),
+        n if e.too_early() => say!(locale, figures::told_early, n = n),
+        _ => told(locale, e),
+    }
 }
 
 impl Locale {
@@ -80,7 +92,11 @@ impl Locale {
     /// For who asked for figures: `62% (48% to 75%, n = 37)`; with too few observations that it is too early to say.
     #[must_use]
     pub fn estimate(&self, figure: &Estimate) -> String {
-        if figure.too_early() { say!(self, figures::too_early, n = figure.n) } else { estimate(self, figure) }
+        match figure.n {
+            0 => none(self),
+            n if figure.too_early() => say!(self, figures::too_early, n = n),
+            _ => estimate(self, figure),
+        }
     }
 }
 
@@ -110,7 +126,8 @@ mod tests {
 
     #[test]
     fn few_observations_are_no_finding() {
-        assert_eq!(finding(&Locale::ENGLISH, &Estimate::share(0, 0)), "too early to say (no record yet)");
+        assert_eq!(finding(&Locale::ENGLISH, &Estimate::share(0, 0)), "nothing counted yet");
+        assert_eq!(Locale::of(Language::De).estimate(&Estimate::share(0, 0)), "noch nichts gezählt");
         assert_eq!(finding(&Locale::ENGLISH, &Estimate::share(0, 1)), "too early to say (one record)");
         assert_eq!(finding(&Locale::ENGLISH, &Estimate::share(3, 4)), "too early to say (4 records)");
         assert_eq!(Locale::ENGLISH.estimate(&Estimate::share(3, 4)), "too early to say (n = 4)");

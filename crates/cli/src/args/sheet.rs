@@ -3,7 +3,7 @@
 use super::Data;
 use super::values::{WrongValue, by_name, typed};
 use clap::{Args, ValueEnum};
-use sayso_model::Day;
+use sayso_model::{Day, ProbeId};
 use sayso_paper::{LENGTHS, LabelSize, Paper};
 use std::path::PathBuf;
 
@@ -20,6 +20,10 @@ pub enum Kind {
     Meeting,
     // Labels for the buttons.
     Labels,
+    // The order of a check, for whoever sets it up.
+    Setter,
+    // A check, for whoever scores it.
+    Scorer,
     // How to record real buttons.
     Kit,
     // Lessons for whoever teaches.
@@ -39,6 +43,8 @@ pub struct Printing {
     pub days: u16,
     #[arg(long, value_name = "DAY", value_parser = typed::<Day>)]
     pub since: Option<Day>,
+    #[arg(long, value_name = "CHECK", value_parser = typed::<ProbeId>)]
+    pub check: Option<ProbeId>,
     #[arg(long, default_value = LabelSize::Middle.name(), value_parser = by_name(&LabelSize::ALL, LabelSize::name))]
     pub size: LabelSize,
     #[arg(long, default_value = Paper::A4.name(), value_parser = by_name(&Paper::ALL, Paper::name))]

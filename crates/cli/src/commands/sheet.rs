@@ -10,7 +10,7 @@ use sayso_advisor::Case;
 use sayso_model::Story;
 use sayso_model::talks::talks;
 use sayso_notebook::{animal_named, word_pictures};
-use sayso_paper::{Sheet, kit, labels, lessons, likes, meeting, pdf, progress, rules};
+use sayso_paper::{Sheet, check_scorer, check_setter, kit, labels, lessons, likes, meeting, pdf, progress, rules};
 use sayso_wording::{Locale, words};
 
 /// Writes a sheet.
@@ -43,7 +43,28 @@ fn made(asked: &Printing, story: &Story, l: Locale) -> Result<Sheet, CliError> {
         Kind::Progress => about(asked, story, &l, |case| progress(case, l, asked.days, None)),
         Kind::Meeting => about(asked, story, &l, |case| meeting(case, l, asked.since, Some(&talks(story, case.now())))),
         Kind::Likes => about(asked, story, &l, |case| likes(case, l)),
+        Kind::Setter => of_check(asked, story, &l, |case| check_setter(case, asked.check, l)),
+        Kind::Scorer => of_check(asked, story, &l, |case| check_scorer(case, asked.check, l)),
     }
+}
+
+/// A sheet of a check: the one asked for, else the last one planned.
+fn of_check(
+    asked: &Printing,
+    story: &Story,
+    l: &Locale,
+    sheet: impl FnOnce(&Case<'_>) -> Option<Sheet>,
+) -> Result<Sheet, CliError> {
+    let mut missing = None;
+    let made = about(asked, story, l, |case| {
+        let found = sheet(case);
+        if found.is_none() {
+            let card = story.animals().get(&case.animal()).copied();
+            missing = card.map(|card| words!(sheets::no_check, name = card.name.to_string()));
+        }
+        found
+    });
+    missing.map_or(made, |why| Err(CliError::said(why)))
 }
 
 /// A sheet about the animal that was asked for, or the only one.

@@ -108,7 +108,7 @@ async fn who_scores_sees_no_answer_of_others_and_nothing_drawn() {
     }
     assert!(shown > 2 && all.iter().any(|(path, _)| path.contains("/checks/")), "a keeper sees what others noted");
     for (path, _) in all.iter().filter(|(path, _)| path.contains("/checks/")) {
-        for drawn in ["setter", "sheet"] {
+        for drawn in ["setter", "sheet", "sheet.pdf"] {
             let path = path.replace("presenter", drawn);
             assert_eq!(house.get(&keeper, &path).await.0, StatusCode::OK);
             for asker in [&observer, &sitter] {

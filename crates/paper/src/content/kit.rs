@@ -47,6 +47,7 @@ pub fn kit(story: &Story, now: Moment, locale: Locale) -> Sheet {
             caption: String::new(),
             head: vec![say!(l, kit::step), say!(l, kit::what_to_do)],
             rows: steps.into_iter().enumerate().map(step).collect(),
+            whole: false,
         }),
         Block::Heading(say!(l, kit::to_fill_in)),
         Block::Table(Table {
@@ -59,6 +60,7 @@ pub fn kit(story: &Story, now: Moment, locale: Locale) -> Sheet {
                 say!(l, kit::presses),
             ],
             rows: distances.into_iter().chain([without]).collect(),
+            whole: false,
         }),
     ];
     sheet(story, now, locale, say!(l, kit::title), blocks)

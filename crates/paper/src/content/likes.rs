@@ -4,10 +4,8 @@ use super::{said, sheet};
 use crate::sheet::{Block, Cell, Chart, Drawn, Look, Paragraph, Row, Sheet, Table, Whisker};
 use sayso_advisor::Case;
 use sayso_advisor::likes::{LikesReport, RankedReward};
-use sayso_advisor::ration::{food_cautions, forbidden};
-use sayso_model::{AnimalCard, LikesFormat, RewardCard, RewardKind};
+use sayso_model::{AnimalCard, LikesFormat};
 use sayso_wording::advice::{known as known_best, lean};
-use sayso_wording::hazards::{food, foods};
 use sayso_wording::{Locale, say};
 
 /// What an animal likes; none where the case is about no animal of the story.
@@ -23,7 +21,7 @@ pub fn likes(case: &Case<'_>, locale: Locale) -> Option<Sheet> {
         known(&mut blocks, case, l, card, &report);
     }
     for reward in case.story().rewards_of(case.animal()) {
-        blocks.extend(caution(l, card, reward));
+        blocks.extend(said::food_caution(l, card, reward));
     }
     blocks.push(Paragraph::block("", say!(l, sheets::likes_note, name = &card.name), Look::Quiet));
     let title = say!(l, sheets::likes_of, name = &card.name);
@@ -92,21 +90,5 @@ fn scores(l: &Locale, card: &AnimalCard, report: &LikesReport) -> Option<Block> 
         cells.extend(formats.iter().map(|f| Cell::from(score(f))));
         Row { word: None, cells }
     });
-    Some(Block::Table(Table { caption: say!(l, sheets::scores), head, rows: rows.collect() }))
-}
-
-/// Cautions about one food for one animal; nothing where the list says nothing.
-fn caution(l: &Locale, card: &AnimalCard, reward: &RewardCard) -> Option<Block> {
-    if reward.kind != RewardKind::Food {
-        return None;
-    }
-    if let Some(why) = forbidden(card.species, reward) {
-        let text = say!(l, sheets::eaten, thing = &reward.name, why = foods(l, &why));
-        return Some(Paragraph::block(say!(l, sheets::never_give, name = &card.name), text, Look::Stop));
-    }
-    let found = food_cautions(card.species, reward.name.as_str());
-    (!found.is_empty()).then(|| {
-        let text = format!("{}.", found.iter().map(|c| food(l, c)).collect::<Vec<_>>().join(". "));
-        Paragraph::block(say!(l, sheets::care, name = &card.name), text, Look::Boxed)
-    })
+    Some(Block::Table(Table { caption: say!(l, sheets::scores), head, rows: rows.collect(), whole: false }))
 }

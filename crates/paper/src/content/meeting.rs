@@ -171,7 +171,12 @@ fn figures(l: &Locale, told: &Meeting) -> Vec<Block> {
     };
     vec![
         Block::Heading(say!(l, meeting::figures)),
-        Block::Table(Table { caption: String::new(), head, rows: told.figures.iter().map(row).collect() }),
+        Block::Table(Table {
+            caption: String::new(),
+            head,
+            rows: told.figures.iter().map(row).collect(),
+            whole: false,
+        }),
         Paragraph::block("", say!(l, talk::other_causes), Look::Quiet),
     ]
 }
@@ -214,6 +219,6 @@ fn to_write(l: &Locale) -> Vec<Block> {
         Row { word: None, cells }
     };
     let rows = (1..=TO_WRITE).map(row).collect();
-    let table = Table { caption: say!(l, meeting::to_write), head, rows };
+    let table = Table { caption: say!(l, meeting::to_write), head, rows, whole: false };
     vec![Block::Heading(say!(l, meeting::next)), Block::Table(table)]
 }

@@ -1,5 +1,6 @@
 //! What each sheet says.
 
+mod checks;
 mod kit;
 mod labels;
 mod lessons;
@@ -10,6 +11,7 @@ mod report;
 mod rules;
 mod said;
 
+pub use checks::{check_scorer, check_setter};
 pub use kit::{KIT_DISTANCES_M, kit};
 pub use labels::labels;
 pub use lessons::lessons;

@@ -74,7 +74,7 @@ pub fn words(case: &Case<'_>, l: &Locale, card: &AnimalCard, all: &[Standing], p
         ];
         Row { word: Some(s.word), cells }
     };
-    let table = Table { caption: say!(l, sheets::since), head, rows: all.iter().map(row).collect() };
+    let table = Table { caption: say!(l, sheets::since), head, rows: all.iter().map(row).collect(), whole: false };
     let stages = Paragraph::block("", say!(l, sheets::stages, name = &card.name), Look::Quiet);
     let rest = (!rest.is_empty()).then(|| {
         let said = say!(l, sheets::presses_rest, name = &card.name, words = l.and(&rest));

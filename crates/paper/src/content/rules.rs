@@ -28,7 +28,7 @@ pub fn rules(story: &Story, now: Moment, locale: Locale) -> Sheet {
         ];
         let rows =
             words.iter().map(|w| Row { word: Some(w.word), cells: row(story, l, w, of(Some(w.word)).collect()) });
-        blocks.push(Block::Table(Table { caption: String::new(), head, rows: rows.collect() }));
+        blocks.push(Block::Table(Table { caption: String::new(), head, rows: rows.collect(), whole: false }));
     }
     let always = [say!(l, sheets::every_press), say!(l, sheets::come_and_go), say!(l, sheets::batteries)];
     blocks.push(Block::List { items: always.to_vec(), big: false });
@@ -52,7 +52,7 @@ fn row(story: &Story, l: &Locale, word: &WordCard, own_rules: Vec<String>) -> Ve
         hints.push(say!(l, sheets::ends_session));
     }
     vec![
-        Cell { text: word.says.to_string(), hints, more: Vec::new() },
+        Cell { hints, ..Cell::from(word.says.to_string()) },
         written(&word.means),
         Cell { more: own_rules, ..written(&word.answer) },
         written(&word.not_now),

@@ -1,9 +1,12 @@
 //! Typed values of `advisor` in words.
 
+use crate::sheet::{Block, Look, Paragraph};
 use sayso_advisor::likes::LikesReport;
+use sayso_advisor::ration::{food_cautions, forbidden};
 use sayso_advisor::{Advice, Because};
-use sayso_model::{AnimalCard, Day};
+use sayso_model::{AnimalCard, Day, RewardCard, RewardKind};
 use sayso_wording::advice as of;
+use sayso_wording::hazards::{food, foods};
 use sayso_wording::{Locale, say};
 
 /// An advice in a paragraph: what to do, because of what, what to watch out for.
@@ -42,4 +45,20 @@ fn age(l: &Locale, born: Day, today: Day) -> String {
         56..=729 => say!(l, sheets::age_months, months = (years * 12.0).round()),
         _ => say!(l, sheets::age_years, years = years.floor()),
     }
+}
+
+/// Cautions about one food for one animal; nothing where the list says nothing.
+pub fn food_caution(l: &Locale, card: &AnimalCard, reward: &RewardCard) -> Option<Block> {
+    if reward.kind != RewardKind::Food {
+        return None;
+    }
+    if let Some(why) = forbidden(card.species, reward) {
+        let text = say!(l, sheets::eaten, thing = &reward.name, why = foods(l, &why));
+        return Some(Paragraph::block(say!(l, sheets::never_give, name = &card.name), text, Look::Stop));
+    }
+    let found = food_cautions(card.species, reward.name.as_str());
+    (!found.is_empty()).then(|| {
+        let text = format!("{}.", found.iter().map(|c| food(l, c)).collect::<Vec<_>>().join(". "));
+        Paragraph::block(say!(l, sheets::care, name = &card.name), text, Look::Boxed)
+    })
 }

@@ -4,6 +4,7 @@ use super::face::{Faces, Weight};
 use super::strip::{BLACK, FILL, Grey, Ink, RULE, SOFT, Strip};
 use super::tree::Leaf;
 use crate::sheet::{Bar, Drawn, Whisker};
+use sayso_wording::figures::none;
 use sayso_wording::{Locale, say};
 
 /// Type in charts, points.
@@ -141,7 +142,10 @@ fn whiskers(pen: &mut Pen<'_>, x_label: &str, level: Option<f64>, rows: &[Whiske
     }
     for (i, one) in rows.iter().enumerate() {
         let y = top + row * i as f32;
-        let counted = say!(pen.means.locale, sheets::n_of, n = one.n);
+        let counted = match one.n {
+            0 => format!("({})", none(pen.means.locale)),
+            n => say!(pen.means.locale, sheets::n_of, n = n),
+        };
         if let Some(level) = level {
             pen.line((x_of(level), y + NAMED), (x_of(level), y + row), 0.9, BLACK, true);
         }

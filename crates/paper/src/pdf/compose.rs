@@ -4,7 +4,7 @@ use super::MM;
 use super::chart::{self, Means};
 use super::face::{Faces, Span, Weight};
 use super::picture::Pictures;
-use super::strip::{BLACK, Grey, Ink, SOFT, Strip, height, stacked};
+use super::strip::{BLACK, Grey, Ink, RULE, SOFT, Strip, height, stacked};
 use super::tree::{Branch, Kind, Leaf};
 use crate::sheet::{Block, Chart, LabelSize, LabelText, Look, Paragraph, Sheet};
 use sayso_wording::Locale;
@@ -81,6 +81,7 @@ impl<'a> Compose<'a> {
         match block {
             Block::Heading(text) => self.heading(text, NonZeroU16::MIN.saturating_add(1), HEADING, width),
             Block::Paragraph(p) => self.paragraph(p, width),
+            Block::ToWrite(text) => self.to_write(text, width),
             Block::List { items, big } => self.list(items, if *big { BIG } else { TEXT }, width),
             Block::Facts(facts) => self.facts(facts, width),
             Block::Table(table) => self.table(table, width),
@@ -166,6 +167,22 @@ impl<'a> Compose<'a> {
         strip.draw(None, Ink::Frame { x: 0.0, y: 0.0, width, height: high, line });
         strip.height = high;
         (vec![strip, self.gap(6.0)], tree)
+    }
+
+    /// A label, and the rest of its line to write on.
+    fn to_write(&mut self, text: &str, width: f32) -> Composed {
+        let leaf = self.leaf();
+        let mut strip = Strip::default();
+        let room = LEADING * self.size(TEXT) * 1.2;
+        let named = self.faces.width(Weight::Regular, self.size(SMALL), text).min(0.6 * width);
+        let spans: [Span<'_>; 1] = [(Weight::Regular, text)];
+        let tall =
+            self.text(&mut strip, leaf, &spans, SMALL, SOFT, (0.0, room - LEADING * self.size(SMALL), named + 1.0));
+        let line = ((named + PAD, room - 2.0), (width, room - 2.0));
+        strip.draw(None, Ink::Line { from: line.0, to: line.1, width: 0.5, grey: RULE, dashed: true });
+        strip.height = room.max(tall) + 3.0 * self.scale;
+        strip.with_next = true;
+        (vec![strip], vec![Branch::around(Kind::P, leaf)])
     }
 
     fn list(&mut self, items: &[String], size: f32, width: f32) -> Composed {

@@ -97,12 +97,19 @@ pub fn stacked(strips: Vec<Strip>, into: &mut Strip, dx: f32, dy: f32) {
 pub fn paginate(strips: Vec<Strip>, room: f32) -> Vec<Page> {
     let mut pages: Vec<Page> = vec![Vec::new()];
     let mut y = 0.0;
-    let mut strips = strips.into_iter().peekable();
-    while let Some(strip) = strips.next() {
-        let with = if strip.with_next { strips.peek().map_or(0.0, |next| next.height) } else { 0.0 };
+    // What stays together with what follows it, down to the first that may be parted from the next.
+    let together: Vec<f32> = (0..strips.len())
+        .map(|at| {
+            let chain = strips[at..].iter().take_while(|s| s.with_next).count();
+            let all = height(&strips[at..strips.len().min(at + chain + 1)]);
+            // More than a page holds is parted anywhere but right below a heading.
+            if all <= room { all } else { height(&strips[at..strips.len().min(at + 1 + chain.min(1))]) }
+        })
+        .collect();
+    for (strip, together) in strips.into_iter().zip(together) {
         let empty = strip.inks.is_empty();
         // Half a point for what rounding adds up to. Space at the foot of a page may run over.
-        if !empty && y > 0.0 && y + strip.height + with > room + 0.5 {
+        if !empty && y > 0.0 && y + together > room + 0.5 {
             pages.push(Vec::new());
             y = 0.0;
         }

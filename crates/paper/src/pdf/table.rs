@@ -39,8 +39,9 @@ impl Compose<'_> {
         strips.push(head);
         parts.push(Branch::Element(Kind::Head, vec![named]));
         let mut rows = Vec::new();
-        for row in &table.rows {
-            let (strip, branch) = self.row((&row.cells, row.word), &columns, width, false);
+        for (i, row) in table.rows.iter().enumerate() {
+            let (mut strip, branch) = self.row((&row.cells, row.word), &columns, width, false);
+            strip.with_next = table.whole && i + 1 < table.rows.len();
             strips.push(strip);
             rows.push(branch);
         }
@@ -70,7 +71,7 @@ impl Compose<'_> {
                 beside = beside.max(wide);
             }
             for (i, cell) in row.cells.iter().enumerate() {
-                let weight = if i == 0 { Weight::Bold } else { Weight::Regular };
+                let weight = if i == 0 || cell.strong { Weight::Bold } else { Weight::Regular };
                 see(i, weight, size, &cell.text);
                 cell.more.iter().for_each(|text| see(i, Weight::Regular, size, text));
                 cell.hints.iter().for_each(|text| see(i, Weight::Regular, self.size(SMALL), text));
@@ -128,13 +129,17 @@ impl Compose<'_> {
         for (i, (cell, column)) in cells.iter().zip(columns).enumerate() {
             let (x, column) = if i == 0 { (at + beside, column - beside) } else { (at, *column) };
             let leaf = self.leaf();
-            let (weight, size) = match (head, i) {
+            let (weight, size) = match (head, i == 0 || cell.strong) {
                 (true, _) => (Weight::Bold, SMALL),
-                (false, 0) => (Weight::Bold, TEXT),
-                _ => (Weight::Regular, TEXT),
+                (false, true) => (Weight::Bold, TEXT),
+                (false, false) => (Weight::Regular, TEXT),
             };
             let mut y = air;
-            if cell.text.is_empty() {
+            if cell.crossed {
+                let side = self.size(TEXT);
+                strip.draw(None, Ink::Frame { x, y: y + 1.0, width: side, height: side, line: 0.75 });
+                y += LEADING * side;
+            } else if cell.text.is_empty() {
                 // Room to write by hand, on a line.
                 let line = LEADING * self.size(TEXT) * 1.2;
                 blank.push((x, y + line - 2.0, column));

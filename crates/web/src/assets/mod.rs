@@ -54,6 +54,7 @@ static FILES: &[Asset] = &[
     ("client/copy.js", JS, include_str!("../client/copy.js")),
     ("client/desk.js", JS, include_str!("../client/desk.js")),
     ("client/db.js", JS, include_str!("../client/db.js")),
+    ("client/draft.js", JS, include_str!("../client/draft.js")),
     ("client/draw.js", JS, include_str!("../client/draw.js")),
     ("client/dom.js", JS, include_str!("../client/dom.js")),
     ("client/forgotten.js", JS, include_str!("../client/forgotten.js")),

@@ -4,6 +4,7 @@ use super::scale::{Axis, Plot};
 use super::{WIDTH, ends, escaped, figure, short};
 use maud::Markup;
 use sayso_paper::Whisker;
+use sayso_wording::figures::none;
 use sayso_wording::{Locale, say};
 use std::fmt::Write;
 
@@ -37,7 +38,7 @@ pub fn whiskers(locale: &Locale, title: &str, told: &str, axis: &Axis, level: Op
             r#"<text class="row" x="{:.1}" y="{y:.1}">{} <tspan class="tick">({})</tspan></text>"#,
             plot.left,
             escaped(&row.name),
-            escaped(&say!(locale, chart::times, n = row.n))
+            escaped(&if row.n == 0 { none(locale) } else { say!(locale, chart::times, n = row.n) })
         );
         let y = y + 13.0;
         if let Some((low, high)) = row.interval {

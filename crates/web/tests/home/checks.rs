@@ -123,15 +123,16 @@ async fn sheets_print_the_same_order_again_and_the_scorers_holds_no_word() {
     let cards = story.words();
     for (row, trial) in rows.iter().zip(&all) {
         let says = cards[&trial.word].says.as_str();
-        let cells: Vec<&str> = row.split("<td>").skip(1).map(|c| &c[..c.find("</td>").unwrap()]).collect();
+        let cells = row.split("<td ").skip(1).map(|c| &c[c.find('>').unwrap() + 1..c.find("</td>").unwrap()]);
+        let cells: Vec<&str> = cells.collect();
         assert_eq!(cells[0], format!("<strong>{says}</strong>"));
-        assert_eq!(cells[1 + trial.right_place], format!("<strong>the {says} thing \u{25cf}</strong>"));
-        assert_eq!(cells.iter().filter(|c| c.contains('\u{25cf}')).count(), 1);
+        assert_eq!(cells[1 + trial.right_place], format!("<strong>the {says} thing \u{2022}</strong>"));
+        assert_eq!(cells.iter().filter(|c| c.contains('\u{2022}')).count(), 1);
     }
     sheet.says("For the setter only").says("must not know").says("Stop at any sign of stress").says("seed");
     let scorer = home.page(&format!("{check}/scorer")).await;
     scorer.says("Place 3").says("Nothing").says("Went away").says("Sitting 1");
-    for says in ["zucchini", "frisbee", "squeaker", "\u{25cf}"] {
+    for says in ["zucchini", "frisbee", "squeaker", "\u{2022}"] {
         scorer.does_not_say(says);
     }
 }
@@ -339,11 +340,12 @@ async fn buttons_under_covers_lie_as_drawn_for_the_helper_and_unseen_by_the_pres
     let sheet = home.page(&format!("{check}/sheet")).await;
     for t in &all {
         let row: String = t.laid_out.iter().enumerate().fold(String::new(), |row, (at, w)| {
-            let cell = if at == t.right_place { format!("<strong>{} \u{25cf}</strong>", says(*w)) } else { says(*w) };
-            format!("{row}<td>{cell}</td>")
+            let cell = if at == t.right_place { format!("<strong>{} \u{2022}</strong>", says(*w)) } else { says(*w) };
+            let left = if at == 0 { " (Pip’s left)" } else { "" };
+            format!("{row}<td data-label=\"Place {}{left}\">{cell}</td>", at + 1)
         });
         sheet.says(&format!(
-            "<th class=\"num\" scope=\"row\">{}</th><td><strong>the {} thing</strong></td>{row}",
+            "<th scope=\"row\">{}</th><td data-label=\"Hide\"><strong>the {} thing</strong></td>{row}",
             t.number,
             says(t.word)
         ));

@@ -168,7 +168,7 @@ async fn a_food_the_list_forbids_is_refused_with_the_reason_and_a_doubtful_one_i
     let mut another = food("plain rice").to_vec();
     another.push(("then", "another"));
     let next = home.post("/people/reward/new", &another).await;
-    assert_eq!(next.kept().to, "/people/reward/new");
+    assert!(next.kept().to.starts_with("/people/reward/new?kind=food&kept="), "{}", next.to);
     assert!(home.story().await.rewards().values().any(|r| r.name.as_str() == "plain rice"));
     let kept = home.post("/people/reward/new", &food("cheddar")).await;
     home.page(&kept.kept().to).await.says("Care, for Pip").says("cheese").says("Not a complete list");
@@ -339,4 +339,22 @@ async fn a_wrong_form_in_german_says_so_in_german_beside_its_field() {
         .does_not_say("Not kept yet");
     // The page of faults too, for what no form sends.
     home.post("/people/animal/new", &[("colour", "red")]).await.refused().says("ist kein Feld dieses Formulars");
+}
+
+#[tokio::test]
+async fn another_of_the_same_kind_is_asked_for_below_the_cautions_of_the_one_kept() {
+    let home = Home::new().await;
+    let typed = [("name", "peanut butter"), ("kind", "food"), ("kcal_per_piece", "5"), ("then", "another")];
+    let kept = home.post("/people/reward/new", &typed).await;
+    let to = kept.kept().to.clone();
+    assert!(to.starts_with("/people/reward/new?kind=food&kept="), "{to}");
+    let next = home.page(&to).await;
+    next.says("Saved.")
+        .says("peanut butter: 5.00 kcal a piece")
+        .says("Care, for Pip")
+        .says("name=\"name\" value=\"\"")
+        .says("autofocus");
+    // Asked for by itself, nothing was kept and nothing takes the focus.
+    home.page("/people/reward/new?kind=food").await.does_not_say("Saved.").does_not_say("autofocus");
+    home.page("/people/reward/new?kind=food&kept=nothing").await.does_not_say("Saved.");
 }

@@ -79,7 +79,7 @@ async fn a_report_of_nothing_says_that_nothing_is_known() {
     home.page(&format!("/sheets/{}/progress", home.animal))
         .await
         .says("Not a diagnosis")
-        .says("too early to say (n = 0)")
+        .says("nothing counted yet")
         .says("no planned check was held")
         .says("no session was noted in this period")
         .says("no likes test was held")
@@ -192,7 +192,27 @@ async fn the_pdf_says_what_the_page_says() {
     home.post(&to, &[("says", "ball"), ("means", "asks for the ball"), ("answer", "Throw it once.")]).await.kept();
     home.post(&to, &[("says", "bed"), ("closing", "yes")]).await.kept();
     let animal = home.animal;
+    let taught: Vec<String> = {
+        let [one, two] = ["frisbee", "squeaker"].map(|says| (says, format!("the {says} thing")));
+        let mut taught = Vec::new();
+        for (says, thing) in [one, two] {
+            let reward = home.reward("play", &thing, &[]).await;
+            let kept = home.post(&to, &[("says", says), ("reward", &reward)]).await;
+            taught.push(kept.kept().to.split(['/', '?']).nth(5).unwrap().to_owned());
+        }
+        taught
+    };
+    let fields: Vec<(&str, &str)> = taught.iter().map(|w| ("words", w.as_str())).collect();
+    let fields = [
+        &fields[..],
+        &[("design", "pick_for_word"), ("choices", "2"), ("rate", "90"), ("who", "two"), ("step", "plan")],
+    ]
+    .concat();
+    let check =
+        home.post(&format!("/a/{animal}/checks/new"), &fields).await.kept().to.split('?').next().unwrap().to_owned();
     for (page, file) in [
+        (format!("{check}/sheet"), format!("{check}/sheet.pdf?paper=a4")),
+        (format!("{check}/scorer"), format!("{check}/scorer.pdf?paper=letter")),
         ("/sheets/rules".to_owned(), "/sheets/rules.pdf?paper=letter".to_owned()),
         ("/sheets/labels?size=small".to_owned(), "/sheets/labels.pdf?paper=a4&size=small".to_owned()),
         ("/sheets/kit".to_owned(), "/sheets/kit.pdf?paper=a4".to_owned()),

@@ -102,6 +102,7 @@ because-when-wanted-early = Zu früh, etwas zu sagen: { $name } { $of ->
     [one] war einmal eingeladen und wollte die Sache
    *[other] war { $of }-mal eingeladen und wollte die Sache
 }.
+because-right-none = Vom Drücken beim Einladen traf dieses Wort: noch nichts gezählt.
 because-right = Vom Drücken beim Einladen traf dieses Wort: { $share }. { $chance ->
     [more] Mehr als Zufall.
    *[other] Noch nicht mehr als Zufall.
@@ -131,7 +132,10 @@ because-later-unknown = Ob es bleibt, ist nicht bekannt: { $wanted ->
     [one] eine Einladung
    *[other] { $wanted } Einladungen
 } zwei Wochen und mehr nach dem Können (gewünscht: { $needed }).
-because-later = Zwei Wochen und mehr nach dem Können: { $pressed } der { $wanted } Male gedrückt, die { $name } die Sache wollte, richtig bei { $right } von { $presses }.
+because-later = Zwei Wochen und mehr nach dem Können: { $pressed } der { $wanted } Male gedrückt, die { $name } die Sache wollte{ $presses ->
+    [0] { "" }
+   *[other] , richtig bei { $right } von { $presses }
+}.
 because-strain = Starke Stresszeichen an mehreren Tagen in Sitzungen mit diesem Wort.
 because-ends-sessions = Dieses Wort beendet eine Sitzung: Es wird dann gezeigt, und niemand wartet darauf.
 because-not-prepared = Belohnung oder Antwort des Wortes steht nicht fest.

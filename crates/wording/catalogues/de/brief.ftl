@@ -14,6 +14,15 @@ brief-step-back = { $to ->
     [invite] Wieder einladen, kein Verlust
    *[other] Wieder zeigen, kein Verlust
 }
+brief-back-because = { $why ->
+    [strain] Starke Stresszeichen in Sitzungen damit
+    [card] Belohnung oder Antwort steht nicht fest
+    [faded] Nach einigen Wochen verblasst
+    [shown] Noch nicht oft genug gezeigt
+    [seldom] Auf Einladung selten gedrückt
+    [joins] An wenigen Sitzungen beteiligt
+   *[other] Auf Einladung noch nicht sicher
+}
 brief-begin-inviting = Mit Einladen beginnen
 brief-invite = Ein- oder zweimal einladen
 brief-show = Zeigen

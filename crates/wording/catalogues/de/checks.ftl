@@ -195,7 +195,6 @@ checks-column-button = Knopf
 checks-column-seconds = Sekunden
 checks-cross = Kreuze an, was { $name } zuerst gewählt hat. Keine Wahl in etwa einer halben Minute ist { $nothing }, Weggehen ist { $away }; beides ist nicht falsch. Sekunden nur, wenn gestoppt.
 checks-do-not-look = Sieh nicht auf das Blatt fürs Aufbauen und rate nicht, was verlangt war.
-checks-seed = Startzahl { $seed }
 checks-cannot-draw = Die Reihenfolge lässt sich aus diesem Plan nicht auslosen: { $why }.
 checks-sitting = Termin { $number }
 checks-date-and-who = Tag und Stunde, wer da war:

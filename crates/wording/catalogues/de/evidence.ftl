@@ -58,20 +58,24 @@ evidence-sentence-own = { $name } drückte „{ $word }“ in vier Wochen { $tim
     [one] einmal
    *[other] { $times }-mal
 } von selbst; ohne Einladungen oder eine Prüfung sagt das allein nicht, was das Wort bedeutet.
-evidence-sentence-invited = Eingeladen, als { $name } die Sache wollte, gab es { $pressed } von { $wanted ->
-    [one] { $wanted } Mal
-   *[other] { $wanted } Malen
-} einen Druck. Von { $presses ->
-    [one] { $presses } Druck
-   *[other] { $presses } Drücken
-} bei Einladungen zu „{ $word }“ { $right ->
-    [one] war { $right } dieses Wort
-   *[other] waren { $right } dieses Wort
-}: { $above ->
-    [few] noch zu früh, um etwas zu sagen
-    [yes] mehr als Zufall
-   *[other] bisher nicht mehr als Zufall
-}.
+evidence-sentence-invited = { $wanted ->
+    [0] Noch zählt keine Einladung, bei der { $name } die Sache wollte.
+    [one] Eingeladen, als { $name } die Sache wollte, gab es { $pressed } von { $wanted } Mal einen Druck.
+   *[other] Eingeladen, als { $name } die Sache wollte, gab es { $pressed } von { $wanted } Malen einen Druck.
+} { $presses ->
+    [0] Noch kein Druck bei einer Einladung zu „{ $word }“.
+   *[other] Von { $presses ->
+        [one] { $presses } Druck
+       *[other] { $presses } Drücken
+    } bei Einladungen zu „{ $word }“ { $right ->
+        [one] war { $right } dieses Wort
+       *[other] waren { $right } dieses Wort
+    }: { $above ->
+        [few] noch zu früh, um etwas zu sagen
+        [yes] mehr als Zufall
+       *[other] bisher nicht mehr als Zufall
+    }.
+}
 evidence-stage = Stufe: { $stage }
 evidence-figures-point = Die Zahlen sprechen für { $stage }.
 evidence-invitations = Einladungen
@@ -135,10 +139,13 @@ evidence-curve-not = Das Band bleibt noch nicht über dem Zufall; das heißt nic
     [one] { $n } Druck
    *[other] { $n } Drücke
 }).
-evidence-curve-few = Lernkurve: zu wenige Drücke ({ $n ->
-    [one] { $n } Druck
-   *[other] { $n } Drücke
-}).
+evidence-curve-few = { $n ->
+    [0] Lernkurve: noch kein Druck bei einer Einladung.
+   *[other] Lernkurve: zu wenige Drücke ({ $n ->
+        [one] { $n } Druck
+       *[other] { $n } Drücke
+    }).
+}
 evidence-press-axis = Druck bei einer Einladung
 evidence-band = 90-%-Band
 evidence-after = { $after ->

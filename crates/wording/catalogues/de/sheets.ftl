@@ -178,6 +178,7 @@ sheets-written = Geschrieben: { $file } ({ $pages ->
 sheets-no-animal-needed = Das Blatt „{ $sheet }“ betrifft das ganze Zuhause: Lass --animal weg.
 sheets-many-animals = Hier leben mehrere Tiere: Sag mit --animal, welches, eines von { $names }.
 sheets-no-animal = Hier lebt noch kein Tier: Füg eines auf der Seite Menschen hinzu.
+sheets-no-check = { $name } hat keine solche Prüfung: Plane eine auf der Seite Prüfungen.
 sheets-picture-unread = Das Bild von „{ $word }“ ist nicht lesbar: Das Blatt kommt ohne es aus. Nimm es auf der Karte des Wortes neu auf.
 sheets-no-typeface = die Schrift ist nicht lesbar
 sheets-pdf-refused = das PDF konnte nicht geschrieben werden: { $why }

@@ -103,6 +103,7 @@ because-when-wanted-early = Too early to say: { $name } was { $of ->
     [one] invited and wanted the thing once
    *[other] invited and wanted the thing { $of } times
 }.
+because-right-none = Of presses when invited, this word: nothing counted yet.
 because-right = Of presses when invited, this word: { $share }. { $chance ->
     [more] More than chance.
    *[other] Not more than chance yet.
@@ -132,7 +133,10 @@ because-later-unknown = Whether it lasts is not known: { $wanted ->
     [one] one invitation
    *[other] { $wanted } invitations
 } two weeks and more after mastery (wanted: { $needed }).
-because-later = Two weeks and more after mastery: pressed { $pressed } of the { $wanted } times { $name } wanted the thing, right in { $right } of { $presses }.
+because-later = Two weeks and more after mastery: pressed { $pressed } of the { $wanted } times { $name } wanted the thing{ $presses ->
+    [0] { "" }
+   *[other] , right in { $right } of { $presses }
+}.
 because-strain = Strong signs of stress on several days in sessions with this word.
 because-ends-sessions = This word ends a session: it is shown then, and nobody waits for it.
 because-not-prepared = The word’s reward or answer is not settled.

@@ -14,6 +14,15 @@ brief-step-back = { $to ->
     [invite] Back to inviting, no loss
    *[other] Back to showing, no loss
 }
+brief-back-because = { $why ->
+    [strain] Strong signs of stress in sessions with it
+    [card] What it brings or its answer is not settled
+    [faded] It faded after some weeks
+    [shown] Not shown often enough yet
+    [seldom] Seldom pressed when invited
+    [joins] Few sessions are joined
+   *[other] Not sure yet when invited
+}
 brief-begin-inviting = Begin inviting
 brief-invite = Invite once or twice
 brief-show = Show it

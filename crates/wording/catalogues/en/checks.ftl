@@ -208,7 +208,6 @@ checks-column-button = Button
 checks-column-seconds = Seconds
 checks-cross = Cross what { $name } chose first. No choice within about half a minute is { $nothing }, going away is { $away }; neither is wrong. Seconds only if timed.
 checks-do-not-look = Do not look at the setter’s sheet, and do not guess what was asked.
-checks-seed = seed { $seed }
 checks-cannot-draw = The order cannot be drawn from this plan: { $why }.
 checks-sitting = Sitting { $number }
 checks-date-and-who = Date and hour, who was there:

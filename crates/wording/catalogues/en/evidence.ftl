@@ -58,20 +58,24 @@ evidence-sentence-own = { $name } pressed “{ $word }” { $times ->
     [one] once
    *[other] { $times } times
 } unasked in four weeks; without invitations or a check, that alone does not say what the word means.
-evidence-sentence-invited = Invited when wanting the thing, { $name } pressed a button { $pressed } of { $wanted ->
-    [one] { $wanted } time
-   *[other] { $wanted } times
-}. Of { $presses ->
-    [one] { $presses } press
-   *[other] { $presses } presses
-} at invitations of “{ $word }”, { $right } { $right ->
-    [one] was of that word
-   *[other] were of that word
-}: { $above ->
-    [few] too early to say
-    [yes] more than chance
-   *[other] not more than chance so far
-}.
+evidence-sentence-invited = { $wanted ->
+    [0] No invitation counts yet in which { $name } wanted the thing.
+    [one] Invited when wanting the thing, { $name } pressed a button { $pressed } of { $wanted } time.
+   *[other] Invited when wanting the thing, { $name } pressed a button { $pressed } of { $wanted } times.
+} { $presses ->
+    [0] No press at an invitation of “{ $word }” yet.
+   *[other] Of { $presses ->
+        [one] { $presses } press
+       *[other] { $presses } presses
+    } at invitations of “{ $word }”, { $right } { $right ->
+        [one] was of that word
+       *[other] were of that word
+    }: { $above ->
+        [few] too early to say
+        [yes] more than chance
+       *[other] not more than chance so far
+    }.
+}
 evidence-stage = Stage: { $stage }
 evidence-figures-point = The figures point to { $stage }.
 evidence-invitations = Invitations
@@ -135,10 +139,13 @@ evidence-curve-not = The band does not stay above chance yet; that does not mean
     [one] { $n } press
    *[other] { $n } presses
 }).
-evidence-curve-few = Learning curve: too few presses to say ({ $n ->
-    [one] { $n } press
-   *[other] { $n } presses
-}).
+evidence-curve-few = { $n ->
+    [0] Learning curve: no press at an invitation yet.
+   *[other] Learning curve: too few presses to say ({ $n ->
+        [one] { $n } press
+       *[other] { $n } presses
+    }).
+}
 evidence-press-axis = press at an invitation
 evidence-band = 90% band
 evidence-after = { $after ->

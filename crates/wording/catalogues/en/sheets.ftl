@@ -179,6 +179,7 @@ sheets-written = Written: { $file } ({ $pages ->
 sheets-no-animal-needed = The sheet “{ $sheet }” is about the whole home: leave out --animal.
 sheets-many-animals = Several animals live here: say which by --animal, one of { $names }.
 sheets-no-animal = No animal lives here yet: add one on the page People.
+sheets-no-check = { $name } has no such check: plan one on the page Checks.
 sheets-picture-unread = The picture of “{ $word }” cannot be read: the sheet goes without it. Take it anew on the word’s card.
 sheets-no-typeface = the typeface cannot be read
 sheets-pdf-refused = the PDF could not be written: { $why }

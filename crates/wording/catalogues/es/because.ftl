@@ -102,6 +102,7 @@ because-when-wanted-early = Demasiado pronto para decirlo: { $of ->
     [one] se invitó a { $name } y quería la cosa una vez
    *[other] se invitó a { $name } y quería la cosa { $of } veces
 }.
+because-right-none = De las pulsaciones al invitar, esta palabra: aún nada contado.
 because-right = De las pulsaciones al invitar, esta palabra: { $share }. { $chance ->
     [more] Más que el azar.
    *[other] Aún no más que el azar.
@@ -131,7 +132,10 @@ because-later-unknown = No se sabe si dura: { $wanted ->
     [one] una invitación
    *[other] { $wanted } invitaciones
 } dos semanas o más después de dominarla (se buscan { $needed }).
-because-later = Dos semanas o más después de dominarla: pulsó { $pressed } de las { $wanted } veces que { $name } quería la cosa, acertó { $right } de { $presses }.
+because-later = Dos semanas o más después de dominarla: pulsó { $pressed } de las { $wanted } veces que { $name } quería la cosa{ $presses ->
+    [0] { "" }
+   *[other] , acertó { $right } de { $presses }
+}.
 because-strain = Señales fuertes de estrés en varios días en sesiones con esta palabra.
 because-ends-sessions = Esta palabra termina la sesión: se muestra entonces y nadie la espera.
 because-not-prepared = La recompensa o la respuesta de la palabra no está fijada.

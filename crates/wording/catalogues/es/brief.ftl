@@ -14,6 +14,15 @@ brief-step-back = { $to ->
     [invite] Volver a invitar, sin pérdida
    *[other] Volver a mostrar, sin pérdida
 }
+brief-back-because = { $why ->
+    [strain] Señales fuertes de estrés en sesiones con ella
+    [card] Su recompensa o respuesta no está fijada
+    [faded] Se debilitó tras unas semanas
+    [shown] Aún no mostrada lo suficiente
+    [seldom] Pocas pulsaciones al invitar
+    [joins] Se une a pocas sesiones
+   *[other] Aún no es segura al invitar
+}
 brief-begin-inviting = Empezar a invitar
 brief-invite = Invitar una o dos veces
 brief-show = Mostrarla

@@ -195,7 +195,6 @@ checks-column-button = Botón
 checks-column-seconds = Segundos
 checks-cross = Marca lo que { $name } eligió primero. No elegir en medio minuto más o menos es { $nothing }, marcharse es { $away }; ninguna es un error. Segundos solo si se cronometró.
 checks-do-not-look = No mires la hoja de quien prepara ni adivines qué se pidió.
-checks-seed = semilla { $seed }
 checks-cannot-draw = El orden no se puede sortear a partir de este plan: { $why }.
 checks-sitting = Tanda { $number }
 checks-date-and-who = Fecha y hora, quién estaba:

@@ -58,20 +58,24 @@ evidence-sentence-own = { $name } pulsó «{ $word }» { $times ->
     [one] una vez
    *[other] { $times } veces
 } por su cuenta en cuatro semanas; sin invitaciones ni comprobación, eso solo no dice qué significa la palabra.
-evidence-sentence-invited = Al invitar cuando quería la cosa, { $name } pulsó un botón { $pressed } de { $wanted ->
-    [one] { $wanted } vez
-   *[other] { $wanted } veces
-}. De { $presses ->
-    [one] { $presses } pulsación
-   *[other] { $presses } pulsaciones
-} en invitaciones de «{ $word }», { $right } { $right ->
-    [one] fue de esa palabra
-   *[other] fueron de esa palabra
-}: { $above ->
-    [few] demasiado pronto para decirlo
-    [yes] más que el azar
-   *[other] por ahora no más que el azar
-}.
+evidence-sentence-invited = { $wanted ->
+    [0] Aún no cuenta ninguna invitación en la que { $name } quería la cosa.
+    [one] Al invitar cuando quería la cosa, { $name } pulsó un botón { $pressed } de { $wanted } vez.
+   *[other] Al invitar cuando quería la cosa, { $name } pulsó un botón { $pressed } de { $wanted } veces.
+} { $presses ->
+    [0] Aún no hay pulsaciones en invitaciones de «{ $word }».
+   *[other] De { $presses ->
+        [one] { $presses } pulsación
+       *[other] { $presses } pulsaciones
+    } en invitaciones de «{ $word }», { $right } { $right ->
+        [one] fue de esa palabra
+       *[other] fueron de esa palabra
+    }: { $above ->
+        [few] demasiado pronto para decirlo
+        [yes] más que el azar
+       *[other] por ahora no más que el azar
+    }.
+}
 evidence-stage = Etapa: { $stage }
 evidence-figures-point = Las cifras apuntan a { $stage }.
 evidence-invitations = Invitaciones
@@ -135,10 +139,13 @@ evidence-curve-not = La banda aún no queda sobre el azar; eso no significa que 
     [one] { $n } pulsación
    *[other] { $n } pulsaciones
 }).
-evidence-curve-few = Curva de aprendizaje: muy pocas pulsaciones ({ $n ->
-    [one] { $n } pulsación
-   *[other] { $n } pulsaciones
-}).
+evidence-curve-few = { $n ->
+    [0] Curva de aprendizaje: aún no hay pulsaciones en una invitación.
+   *[other] Curva de aprendizaje: muy pocas pulsaciones ({ $n ->
+        [one] { $n } pulsación
+       *[other] { $n } pulsaciones
+    }).
+}
 evidence-press-axis = pulsación en una invitación
 evidence-band = banda del 90 %
 evidence-after = { $after ->

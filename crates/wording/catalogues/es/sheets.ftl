@@ -178,6 +178,7 @@ sheets-written = Escrito: { $file } ({ $pages ->
 sheets-no-animal-needed = La hoja «{ $sheet }» trata de todo el hogar: deja fuera --animal.
 sheets-many-animals = Aquí viven varios animales: di cuál con --animal, uno de { $names }.
 sheets-no-animal = Todavía no vive aquí ningún animal: añade uno en la página Personas.
+sheets-no-check = { $name } no tiene tal comprobación: planea una en la página Comprobaciones.
 sheets-picture-unread = La imagen de «{ $word }» no se puede leer: la hoja sale sin ella. Hazla de nuevo en la ficha de la palabra.
 sheets-no-typeface = no se puede leer la letra
 sheets-pdf-refused = no se pudo escribir el PDF: { $why }

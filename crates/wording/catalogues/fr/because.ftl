@@ -102,6 +102,7 @@ because-when-wanted-early = Trop tôt pour le dire : { $of ->
     [1] { $name } était invité et voulait la chose une fois
    *[other] { $name } était invité et voulait la chose { $of } fois
 }.
+because-right-none = Des appuis à l’invitation, ce mot : encore rien compté.
 because-right = Des appuis à l’invitation, ce mot : { $share }. { $chance ->
     [more] Plus que le hasard.
    *[other] Pas encore plus que le hasard.
@@ -131,7 +132,10 @@ because-later-unknown = On ne sait pas si cela dure : { $wanted ->
     [1] une invitation
    *[other] { $wanted } invitations
 } deux semaines ou plus après la maîtrise (souhaité : { $needed }).
-because-later = Deux semaines ou plus après la maîtrise : appuyé { $pressed } des { $wanted } fois où { $name } voulait la chose, juste { $right } fois sur { $presses }.
+because-later = Deux semaines ou plus après la maîtrise : appuyé { $pressed } des { $wanted } fois où { $name } voulait la chose{ $presses ->
+    [0] { "" }
+   *[other] , juste { $right } fois sur { $presses }
+}.
 because-strain = Signes forts de stress sur plusieurs jours dans des séances avec ce mot.
 because-ends-sessions = Ce mot termine la séance : on le montre à ce moment-là, et personne ne l’attend.
 because-not-prepared = La récompense ou la réponse du mot n’est pas fixée.

@@ -14,6 +14,15 @@ brief-step-back = { $to ->
     [invite] Retour à l’invitation, sans perte
    *[other] Retour à montrer, sans perte
 }
+brief-back-because = { $why ->
+    [strain] Signes forts de stress dans ses séances
+    [card] Sa récompense ou sa réponse n’est pas fixée
+    [faded] Affaibli après quelques semaines
+    [shown] Pas encore assez montré
+    [seldom] Peu d’appuis à l’invitation
+    [joins] Peu de séances rejointes
+   *[other] Pas encore sûr à l’invitation
+}
 brief-begin-inviting = Commencer à inviter
 brief-invite = Inviter une ou deux fois
 brief-show = Le montrer

@@ -195,7 +195,6 @@ checks-column-button = Bouton
 checks-column-seconds = Secondes
 checks-cross = Coche ce que { $name } a choisi en premier. Aucun choix en une demi-minute environ, c’est { $nothing } ; s’en aller, c’est { $away } ; ni l’un ni l’autre n’est faux. Les secondes seulement si on a chronométré.
 checks-do-not-look = Ne regarde pas la fiche de préparation et ne devine pas ce qui était demandé.
-checks-seed = graine { $seed }
 checks-cannot-draw = L’ordre ne peut pas être tiré de ce plan : { $why }.
 checks-sitting = Séance { $number }
 checks-date-and-who = Date et heure, qui était là :

@@ -58,17 +58,23 @@ evidence-sentence-own = { $name } a appuyé sur « { $word } » { $times ->
     [1] une fois
    *[other] { $times } fois
 } spontanément en quatre semaines ; sans invitations ni vérification, cela seul ne dit pas ce que veut dire le mot.
-evidence-sentence-invited = Invité quand la chose était voulue, { $name } a appuyé sur un bouton { $pressed } fois sur { $wanted }. Sur { $presses ->
-    [one] { $presses } appui
-   *[other] { $presses } appuis
-} aux invitations de « { $word } », { $right } { $right ->
-    [1] était ce mot
-   *[other] étaient ce mot
-} : { $above ->
-    [few] trop tôt pour le dire
-    [yes] plus que le hasard
-   *[other] pas plus que le hasard jusqu’ici
-}.
+evidence-sentence-invited = { $wanted ->
+    [0] Aucune invitation ne compte encore où { $name } voulait la chose.
+   *[other] Invité quand la chose était voulue, { $name } a appuyé sur un bouton { $pressed } fois sur { $wanted }.
+} { $presses ->
+    [0] Encore aucun appui à une invitation de « { $word } ».
+   *[other] Sur { $presses ->
+        [1] { $presses } appui
+       *[other] { $presses } appuis
+    } aux invitations de « { $word } », { $right } { $right ->
+        [1] était ce mot
+       *[other] étaient ce mot
+    } : { $above ->
+        [few] trop tôt pour le dire
+        [yes] plus que le hasard
+       *[other] pas plus que le hasard jusqu’ici
+    }.
+}
 evidence-stage = Étape : { $stage }
 evidence-figures-point = Les chiffres indiquent { $stage }.
 evidence-invitations = Invitations
@@ -132,10 +138,13 @@ evidence-curve-not = La bande ne reste pas encore au-dessus du hasard ; cela ne 
     [one] { $n } appui
    *[other] { $n } appuis
 }).
-evidence-curve-few = Courbe d’apprentissage : trop peu d’appuis ({ $n ->
-    [one] { $n } appui
-   *[other] { $n } appuis
-}).
+evidence-curve-few = { $n ->
+    [0] Courbe d’apprentissage : encore aucun appui à une invitation.
+   *[other] Courbe d’apprentissage : trop peu d’appuis ({ $n ->
+        [one] { $n } appui
+       *[other] { $n } appuis
+    }).
+}
 evidence-press-axis = appui à une invitation
 evidence-band = bande à 90 %
 evidence-after = { $after ->

@@ -178,6 +178,7 @@ sheets-written = Écrit : { $file } ({ $pages ->
 sheets-no-animal-needed = La feuille « { $sheet } » concerne tout le foyer : enlève --animal.
 sheets-many-animals = Plusieurs animaux vivent ici : dis lequel avec --animal, un de { $names }.
 sheets-no-animal = Aucun animal ne vit encore ici : ajoute-en un à la page Personnes.
+sheets-no-check = { $name } n’a pas de telle vérification : prévois-en une à la page Vérifications.
 sheets-picture-unread = L’image de « { $word } » est illisible : la feuille s’en passe. Reprenez-la sur la fiche du mot.
 sheets-no-typeface = la police ne peut être lue
 sheets-pdf-refused = le PDF n’a pas pu être écrit : { $why }

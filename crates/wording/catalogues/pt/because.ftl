@@ -102,6 +102,7 @@ because-when-wanted-early = Cedo demais para dizer: { $name } { $of ->
     [1] recebeu um convite e queria a coisa uma vez
    *[other] recebeu convites e queria a coisa { $of } vezes
 }.
+because-right-none = Dos apertos ao convidar, esta palavra: ainda nada contado.
 because-right = Dos apertos ao convidar, esta palavra: { $share }. { $chance ->
     [more] Mais que o acaso.
    *[other] Ainda não mais que o acaso.
@@ -131,7 +132,10 @@ because-later-unknown = Não se sabe se dura: { $wanted ->
     [1] um convite
    *[other] { $wanted } convites
 } duas semanas ou mais após o domínio (desejado: { $needed }).
-because-later = Duas semanas ou mais após o domínio: apertou { $pressed } das { $wanted } vezes em que { $name } queria a coisa, certo em { $right } de { $presses }.
+because-later = Duas semanas ou mais após o domínio: apertou { $pressed } das { $wanted } vezes em que { $name } queria a coisa{ $presses ->
+    [0] { "" }
+   *[other] , certo em { $right } de { $presses }
+}.
 because-strain = Sinais fortes de estresse em vários dias em sessões com esta palavra.
 because-ends-sessions = Esta palavra termina a sessão: é mostrada nessa hora, e ninguém espera por ela.
 because-not-prepared = A recompensa ou a resposta da palavra não está definida.

@@ -14,6 +14,15 @@ brief-step-back = { $to ->
     [invite] Voltar a convidar, sem perda
    *[other] Voltar a mostrar, sem perda
 }
+brief-back-because = { $why ->
+    [strain] Sinais fortes de estresse em sessões com ela
+    [card] Recompensa ou resposta não está definida
+    [faded] Enfraqueceu após algumas semanas
+    [shown] Ainda não mostrada o bastante
+    [seldom] Poucos apertos ao convidar
+    [joins] Entra em poucas sessões
+   *[other] Ainda não é segura ao convidar
+}
 brief-begin-inviting = Começar a convidar
 brief-invite = Convidar uma ou duas vezes
 brief-show = Mostrá-la

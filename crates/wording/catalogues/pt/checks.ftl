@@ -195,7 +195,6 @@ checks-column-button = Botão
 checks-column-seconds = Segundos
 checks-cross = Marque o que { $name } escolheu primeiro. Não escolher em cerca de meio minuto é { $nothing }, sair é { $away }; nenhuma está errada. Segundos só se foram cronometrados.
 checks-do-not-look = Não olhe a folha de quem prepara nem tente adivinhar o que foi pedido.
-checks-seed = semente { $seed }
 checks-cannot-draw = A ordem não pode ser sorteada deste plano: { $why }.
 checks-sitting = Sessão { $number }
 checks-date-and-who = Data e hora, quem estava:

@@ -58,20 +58,24 @@ evidence-sentence-own = { $name } apertou “{ $word }” { $times ->
     [1] uma vez
    *[other] { $times } vezes
 } por conta própria em quatro semanas; sem convites nem verificação, isso sozinho não diz o que a palavra significa.
-evidence-sentence-invited = Nos convites em que queria a coisa, { $name } apertou um botão { $pressed } de { $wanted ->
-    [one] { $wanted } vez
-   *[other] { $wanted } vezes
-}. De { $presses ->
-    [one] { $presses } aperto
-   *[other] { $presses } apertos
-} em convites de “{ $word }”, { $right } { $right ->
-    [1] foi dessa palavra
-   *[other] foram dessa palavra
-}: { $above ->
-    [few] cedo demais para dizer
-    [yes] mais que o acaso
-   *[other] até agora não mais que o acaso
-}.
+evidence-sentence-invited = { $wanted ->
+    [0] Ainda não conta nenhum convite em que { $name } queria a coisa.
+    [1] Nos convites em que queria a coisa, { $name } apertou um botão { $pressed } de { $wanted } vez.
+   *[other] Nos convites em que queria a coisa, { $name } apertou um botão { $pressed } de { $wanted } vezes.
+} { $presses ->
+    [0] Ainda nenhum aperto em um convite de “{ $word }”.
+   *[other] De { $presses ->
+        [1] { $presses } aperto
+       *[other] { $presses } apertos
+    } em convites de “{ $word }”, { $right } { $right ->
+        [1] foi dessa palavra
+       *[other] foram dessa palavra
+    }: { $above ->
+        [few] cedo demais para dizer
+        [yes] mais que o acaso
+       *[other] até agora não mais que o acaso
+    }.
+}
 evidence-stage = Etapa: { $stage }
 evidence-figures-point = Os números apontam para { $stage }.
 evidence-invitations = Convites
@@ -135,10 +139,13 @@ evidence-curve-not = A faixa ainda não fica acima do acaso; isso não quer dize
     [one] { $n } aperto
    *[other] { $n } apertos
 }).
-evidence-curve-few = Curva de aprendizagem: apertos de menos ({ $n ->
-    [one] { $n } aperto
-   *[other] { $n } apertos
-}).
+evidence-curve-few = { $n ->
+    [0] Curva de aprendizagem: ainda nenhum aperto em um convite.
+   *[other] Curva de aprendizagem: apertos de menos ({ $n ->
+        [one] { $n } aperto
+       *[other] { $n } apertos
+    }).
+}
 evidence-press-axis = aperto em um convite
 evidence-band = faixa de 90%
 evidence-after = { $after ->

@@ -178,6 +178,7 @@ sheets-written = Escrito: { $file } ({ $pages ->
 sheets-no-animal-needed = A folha “{ $sheet }” é sobre toda a casa: deixe de fora --animal.
 sheets-many-animals = Vivem aqui vários animais: diga qual com --animal, um de { $names }.
 sheets-no-animal = Nenhum animal vive aqui ainda: adicione um na página Pessoas.
+sheets-no-check = { $name } não tem essa verificação: planeje uma na página Verificações.
 sheets-picture-unread = A imagem de “{ $word }” não pode ser lida: a folha sai sem ela. Tire-a de novo na ficha da palavra.
 sheets-no-typeface = não é possível ler a fonte tipográfica
 sheets-pdf-refused = não foi possível escrever o PDF: { $why }

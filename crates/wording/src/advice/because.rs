@@ -170,13 +170,14 @@ fn silent(
 /// Facts the stage rests on.
 fn stage(l: &Locale, name: &str, fact: &Because) -> String {
     match fact {
-        Because::Right { share, elsewhere, above_chance, .. } if !elsewhere.too_early() => say!(
+        Because::Right { share, elsewhere, above_chance, .. } if share.n > 0 && !elsewhere.too_early() => say!(
             l,
             because::right_elsewhere,
             share = finding(l, share),
             elsewhere = finding(l, elsewhere),
             chance = more(*above_chance)
         ),
+        Because::Right { share, .. } if share.n == 0 => say!(l, because::right_none),
         Because::Right { share, above_chance, .. } => {
             say!(l, because::right, share = finding(l, share), chance = more(*above_chance))
         }

@@ -9,7 +9,7 @@ mod said;
 
 pub use act::{act, hint};
 pub use because::because;
-pub use brief::brief;
+pub use brief::{back_because, brief};
 pub use caution::{caution, change};
 pub use figures::{known, lean, length};
 pub use said::{bearing, cause, held, lately, next, planned, stage_name, sure, topic};

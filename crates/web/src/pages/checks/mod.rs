@@ -32,7 +32,9 @@ pub fn router() -> Router<AppState> {
         .route("/a/{animal}/checks/{probe}/trial", post(trial::note))
         .route("/a/{animal}/checks/{probe}/undo", post(trial::undo))
         .route("/a/{animal}/checks/{probe}/sheet", get(sheet::setter))
+        .route("/a/{animal}/checks/{probe}/sheet.pdf", get(sheet::setter_file))
         .route("/a/{animal}/checks/{probe}/scorer", get(sheet::scorer))
+        .route("/a/{animal}/checks/{probe}/scorer.pdf", get(sheet::scorer_file))
 }
 
 /// A check of this animal by the id in its address.
@@ -59,15 +61,6 @@ fn thing(page: &AnimalPage, word: WordId) -> String {
     name.unwrap_or_else(|| says(page, word))
 }
 
-/// What a place is called: a place on the floor or under the covers, or a button that stays where it is.
-fn place(l: &Locale, design: ProbeDesign, number: usize) -> String {
-    let kind = match design {
-        ProbeDesign::PickForWord | ProbeDesign::PressUnderCovers => "place",
-        ProbeDesign::PressForThing | ProbeDesign::WrongDelivery => "button",
-    };
-    say!(l, checks::place, kind = kind, number = number)
-}
-
 /// Everything is laid out and drawn as the animal sees it; who faces it sees it the other way round.
 #[must_use]
 pub fn whose_left(l: &Locale, name: &str) -> String {
@@ -76,26 +69,12 @@ pub fn whose_left(l: &Locale, name: &str) -> String {
 
 /// Who does what, and who may know what.
 fn roles(l: &Locale, name: &str, plan: &ProbePlan) -> Markup {
-    let (setter, presenter) = match plan.design {
-        ProbeDesign::PickForWord => {
-            (say!(l, checks::setter_picks, name = name), say!(l, checks::presenter_picks, name = name))
-        }
-        ProbeDesign::PressUnderCovers => {
-            (say!(l, checks::setter_covers, name = name), say!(l, checks::presenter_covers))
-        }
-        ProbeDesign::PressForThing | ProbeDesign::WrongDelivery => {
-            (say!(l, checks::setter_shows, name = name), say!(l, checks::presenter_stands))
-        }
-    };
     html! {
         dl.facts.roles {
-            dt { (say!(l, checks::setter)) span.hint { (say!(l, checks::setter_knows)) } }
-            dd { (setter) }
-            dt { (say!(l, checks::presenter)) span.hint {
-                @if plan.blind { (say!(l, checks::must_not_know)) } @else { (say!(l, checks::presenter_knows)) } } }
-            dd { (presenter) }
-            dt { (say!(l, checks::scorer)) span.hint { (say!(l, checks::must_not_know)) } }
-            dd { (say!(l, checks::scorer_notes)) }
+            @for role in sayso_wording::checks::roles(l, name, plan) {
+                dt { (role.who) span.hint { (role.knows) } }
+                dd { (role.does) }
+            }
         }
         @if plan.design == ProbeDesign::PressUnderCovers { p.quiet { (say!(l, checks::goes_by_place)) } }
     }

@@ -156,7 +156,7 @@ fn counted(l: &Locale, name: &str, asked: &Asked) -> Markup {
     let sittings = trials.div_ceil(PER_SITTING as u64);
     let right = html! { strong { (say!(l, checks::count_right, right = critical, each = per_word)) } };
     html! {
-        section.card #counted {
+        section.card #counted tabindex="-1" {
             h2 { (say!(l, checks::trials, trials = trials)) }
             p { (say!(l, checks::count_each, each = per_word, words = asked.words.len(), sittings = sittings, most = PER_SITTING)) }
             ul {

@@ -1,6 +1,6 @@
 //! A check in progress: what the setter lays out, and what the presenter sees, which is never the answer.
 
-use super::{address, health, known, place, says, thing, whose_left};
+use super::{address, health, known, says, thing, whose_left};
 use crate::cautions::for_animal;
 use crate::error::Error;
 use crate::fields::{number, summary, tick};
@@ -15,7 +15,7 @@ use sayso_advisor::checks::{Next, PER_SITTING, PlannedTrial, next_trial, order, 
 use sayso_advisor::welfare::rest_today;
 use sayso_model::{PictureOf, ProbeDesign, ProbePlan, ProbeResponse, ProbeTrial, WordId};
 use sayso_people::Capability;
-use sayso_wording::checks::design;
+use sayso_wording::checks::{design, place};
 use sayso_wording::say;
 use sayso_wording::{Locale, Message};
 use serde::Deserialize;

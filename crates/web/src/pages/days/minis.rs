@@ -10,6 +10,14 @@ use sayso_wording::{Locale, say};
 /// More days than these are drawn week by week.
 const MOST_BARS: usize = 70;
 
+/// Sessions joined, of those there were.
+pub fn joined_of(locale: &Locale, joined: usize, sessions: usize) -> String {
+    match sessions {
+        0 => say!(locale, days::no_sessions),
+        _ => say!(locale, days::told_joined, joined = joined, sessions = sessions),
+    }
+}
+
 /// All of them.
 #[allow(clippy::cast_precision_loss)]
 pub fn minis(locale: &Locale, days: &Days) -> Markup {
@@ -19,11 +27,7 @@ pub fn minis(locale: &Locale, days: &Days) -> Markup {
     let without = rows.iter().filter(|r| r.all_showings() == 0).count();
     let (sessions, joined): (usize, usize) =
         (rows.iter().map(|r| r.sessions).sum(), rows.iter().map(|r| r.joined).sum());
-    let told_joined = if sessions == 0 {
-        say!(locale, days::no_sessions)
-    } else {
-        say!(locale, days::told_joined, joined = joined, sessions = sessions)
-    };
+    let told_joined = joined_of(locale, joined, sessions);
     let delays: Vec<Option<f64>> =
         days.weeks.iter().map(|w| w.delay.value.filter(|_| w.delay.n >= sayso_advisor::estimate::TOO_EARLY)).collect();
     let delay =

@@ -2,7 +2,7 @@
 
 use super::calendar::calendar;
 use super::demand::{demand, readiness};
-use super::minis::{minis, weekday};
+use super::minis::{joined_of, minis, weekday};
 use crate::chart::{Axis, Bar, Lines, Point, Series, bars, lines, nice_axis};
 use crate::page::AnimalPage;
 use crate::rich;
@@ -176,12 +176,13 @@ fn answers(locale: &Locale, days: &Days) -> Markup {
         ("missed", a.missed),
     ];
     html! {
-        dl.facts {
+        @if n == 0 { p.quiet { (say!(locale, days::no_presses)) } }
+        @else { dl.facts {
             @for (answer, k) in counts {
                 dt { (say!(locale, days::answer, answer = answer)) }
                 dd { (finding(locale, &Estimate::share(k, n))) }
             }
-        }
+        } }
     }
 }
 
@@ -201,7 +202,7 @@ fn table(page: &AnimalPage, rows: &[DayRow]) -> Markup {
                     @for r in rows.iter().rev().filter(|r| r.sessions + r.all_showings() + r.all_presses() > 0) {
                         tr {
                             th scope="row" { (locale.day_near(r.day, today)) }
-                            td.num { (say!(locale, days::told_joined, joined = r.joined, sessions = r.sessions)) }
+                            td.num { (joined_of(locale, r.joined, r.sessions)) }
                             td { @for (w, n) in &r.showings { span.pair { (name(w)) " " (n) } " " } }
                             td { @for (w, n) in &r.presses { span.pair { (name(w)) " " (n) } " " } }
                         }

@@ -166,7 +166,7 @@ fn counted(l: &Locale, plan: &DesignPlan) -> Markup {
     let proposed = proposal(plan.question);
     let strong = |text: String| html! { strong { (text) } };
     html! {
-        section.card #counted {
+        section.card #counted tabindex="-1" {
             @if plan.design == proposed { h2 { (say!(l, designs::proposed, design = design(l, plan.design))) } }
             @else {
                 h2 { (say!(l, designs::your_choice, design = design(l, plan.design))) }

@@ -3,7 +3,7 @@
 use crate::chart::{Axis, Bar, Lines, Series, bars, lines, nice_axis};
 use crate::page::AnimalPage;
 use maud::{Markup, html};
-use sayso_advisor::estimate::TOO_EARLY;
+use sayso_advisor::estimate::{Estimate, TOO_EARLY};
 use sayso_advisor::evidence::{After, Evidence, GIVEN_WITHIN_S};
 use sayso_advisor::generalise::Setting;
 use sayso_advisor::stuck::Weighed;
@@ -13,7 +13,7 @@ use sayso_people::Capability;
 use sayso_wording::advice::{bearing, because, cause, change};
 use sayso_wording::claims::{by_ladder, of_animal, rivals_of, tests_of};
 use sayso_wording::evidence::{chance, sentence, waited};
-use sayso_wording::figures::finding;
+use sayso_wording::figures::{finding, none};
 use sayso_wording::generalise::{compares, which};
 use sayso_wording::{Locale, Message, events, say};
 use std::collections::BTreeMap;
@@ -150,14 +150,18 @@ fn settings(locale: &Locale, rows: &[Setting]) -> Markup {
 fn invitations(locale: &Locale, e: &Evidence) -> Markup {
     let (i, s) = (e.invitations, &e.standing);
     let above = if s.above_chance { "yes" } else { "no" };
+    let of = |k: usize, n: usize, share: &Estimate| match n {
+        0 => none(locale),
+        _ => say!(locale, evidence::k_of_n, k = k, n = n, figure = finding(locale, share)),
+    };
     html! {
         dl.facts {
             dt { (say!(locale, evidence::pressed_of_wanted)) }
-            dd { (say!(locale, evidence::k_of_n, k = i.pressed, n = i.wanted, figure = finding(locale, &s.response))) }
+            dd { (of(i.pressed, i.wanted, &s.response)) }
             dt { (say!(locale, evidence::right_of_presses)) }
-            dd { (say!(locale, evidence::k_of_n, k = i.right, n = i.presses, figure = finding(locale, &s.right))) }
+            dd { (of(i.right, i.presses, &s.right)) }
             dt { (say!(locale, evidence::chance)) }
-            dd { (chance(locale, &s.chance)) ". " (say!(locale, evidence::above_chance, above = above)) }
+            dd { (chance(locale, &s.chance)) "." @if i.presses > 0 { " " (say!(locale, evidence::above_chance, above = above)) } }
             @if i.without_button > 0 { dt { (say!(locale, evidence::without_button)) } dd { (i.without_button) } }
             dt { (say!(locale, evidence::not_wanted)) }
             dd { (say!(locale, evidence::not_counted, n = i.not_wanted)) }

@@ -4,6 +4,7 @@ use super::address;
 use super::view::{About, body, sources};
 use crate::layout::{Tab, layout_with};
 use crate::page::Page;
+use crate::pages::sheets::files;
 use maud::{Markup, html};
 use sayso_model::facts;
 use sayso_wording::lessons::{Told, told};
@@ -19,11 +20,7 @@ pub fn view(page: &Page, about: &About) -> Markup {
         &say!(l, lessons::booklet),
         &["client/print.js"],
         html! {
-            div.row.noprint {
-                button type="button" .primary data-print hidden { (say!(l, sheets::print)) }
-                span.quiet { (say!(l, sheets::print_menu)) }
-                a.button href=(address::about(page, address::LEARN, about.animal)) { (say!(l, lessons::all)) }
-            }
+            (files(page, address::BOOKLET, "", &html! { a.button href=(address::about(page, address::LEARN, about.animal)) { (say!(l, lessons::all)) } }))
             @for (lesson, told) in &all {
                 article.booklet id=(lesson.id) {
                     h2.title { (told.title) }

@@ -13,10 +13,11 @@ pub use offered::{at_board, for_next};
 use crate::error::Error;
 use crate::form::Form;
 use crate::page::Page;
+use crate::pages::sheets::{Asked, printed};
 use crate::state::AppState;
 use axum::Router;
 use axum::extract::{Path, Query};
-use axum::response::Redirect;
+use axum::response::{Redirect, Response};
 use axum::routing::get;
 use maud::Markup;
 use sayso_model::facts::{Lesson, lesson};
@@ -30,6 +31,7 @@ pub fn router() -> Router<AppState> {
     Router::new()
         .route("/learn", get(list))
         .route("/learn/booklet", get(booklet))
+        .route("/learn/booklet.pdf", get(booklet_file))
         .route("/learn/{lesson}", get(show).post(mark))
 }
 
@@ -46,6 +48,12 @@ async fn list(page: Page, Query(of): Query<Of>) -> Markup {
 
 async fn booklet(page: Page, Query(of): Query<Of>) -> Markup {
     booklet::view(&page, &About::asked(&page, &of.animal))
+}
+
+/// All lessons as PDF, without their drawings.
+async fn booklet_file(page: Page, Query(asked): Query<Asked>) -> Result<Response, Error> {
+    let sheet = sayso_paper::lessons(&page.story, page.now, page.locale);
+    printed(&page, &sheet, &asked, "lessons").await
 }
 
 /// The lesson of an address.

@@ -151,6 +151,7 @@ fn order(page: &AnimalPage, name: &str, order: &Order) -> Markup {
         p { (told::order(locale, name, order)) }
         @match order.since {
             None => (board_link(page)),
+            Some(_) if order.presses == 0 => {},
             Some(since) => p.quiet { (say!(locale, patterns::order_since, n = order.presses, words = order.words, day = locale.date(since.day(&page.zone)))) },
         }
         @if !pairs.is_empty() {

@@ -214,7 +214,7 @@ fn form(page: &Page, id: Option<AnimalId>, typed: &Typed) -> Markup {
         page,
         Tab::People,
         &if id.is_some() { say!(l, card::animal) } else { say!(l, card::new_animal) },
-        &["client/picture.js"],
+        &["client/picture.js", "client/draft.js"],
         html! {
             (summary(typed))
             form method="post" action=(page.of_home(&to)) .stack {

@@ -3,7 +3,7 @@
 use super::pieces;
 use crate::cautions::{food_note, for_each_animal};
 use crate::error::Error;
-use crate::fields::{line, number, select, summary, tick, ticks};
+use crate::fields::{first_line, line, number, select, summary, tick, ticks};
 use crate::layout::{Tab, layout, layout_with};
 use crate::page::Page;
 use crate::pages::pictures;
@@ -51,10 +51,10 @@ struct Asked {
 }
 
 async fn new(page: Page, Query(asked): Query<Asked>) -> Markup {
-    match RewardKind::ALL.into_iter().find(|k| k.name() == asked.kind) {
-        Some(kind) => form(&page, None, &Typed::default().with("kind", kind.name()), false),
-        None => kinds(&page),
-    }
+    let Some(kind) = RewardKind::ALL.into_iter().find(|k| k.name() == asked.kind) else { return kinds(&page) };
+    // After "add another": what was kept before it, with its cautions.
+    let before = named(&asked.kept, "reward").ok().and_then(|id: RewardId| page.story.rewards().get(&id).copied());
+    form(&page, None, &Typed::default().with("kind", kind.name()), before)
 }
 
 async fn add(page: Page, typed: Typed) -> Result<Response, Error> {
@@ -78,7 +78,7 @@ async fn edit(page: Page, Path(id): Path<String>, Query(asked): Query<Asked>) ->
     for animal in &card.animals {
         typed = typed.with("animals", animal);
     }
-    Ok(form(&page, Some(&card), &typed, !asked.kept.is_empty()))
+    Ok(form(&page, Some(&card), &typed, Some(&card).filter(|_| !asked.kept.is_empty())))
 }
 
 async fn change(page: Page, Path(id): Path<String>, typed: Typed) -> Result<Response, Error> {
@@ -102,12 +102,12 @@ async fn save(page: Page, before: Option<RewardCard>, typed: Typed) -> Result<Re
     {
         // What was typed is kept before another is asked for.
         let next = match typed.text("then") {
-            "another" => "/people/reward/new".to_owned(),
+            "another" => format!("/people/reward/new?kind={}&kept={}", card.kind.name(), card.reward),
             _ => format!("/people/reward/{}?kept=yes", card.reward),
         };
         return Ok(Redirect::to(&next).into_response());
     }
-    Ok(again(form(&page, before.as_ref(), &typed, false)))
+    Ok(again(form(&page, before.as_ref(), &typed, None)))
 }
 
 fn read(page: &Page, id: Option<RewardId>, typed: &mut Typed) -> Option<RewardCard> {
@@ -204,10 +204,12 @@ fn kinds(page: &Page) -> Markup {
     )
 }
 
-fn form(page: &Page, before: Option<&RewardCard>, typed: &Typed, kept: bool) -> Markup {
+/// The card as a form; `kept` is what was kept just now.
+fn form(page: &Page, before: Option<&RewardCard>, typed: &Typed, kept: Option<&RewardCard>) -> Markup {
     let to = before.map_or_else(|| "/people/reward/new".to_owned(), |c| format!("/people/reward/{}", c.reward));
     let l = &page.locale;
     let food = typed.text("kind") == RewardKind::Food.name();
+    let called = if food { say!(l, reward::exact) } else { say!(l, card::name_at_home) };
     let kinds: Vec<_> =
         RewardKind::ALL.iter().map(|k| (k.name().to_owned(), say!(l, ideas::kind, kind = k.name()))).collect();
     let animals: Vec<_> = page.animals().iter().map(|l| (l.animal.to_string(), html! { (l.name.as_str()) })).collect();
@@ -219,9 +221,9 @@ fn form(page: &Page, before: Option<&RewardCard>, typed: &Typed, kept: bool) -> 
         page,
         Tab::People,
         &title,
-        &["client/picture.js"],
+        &["client/picture.js", "client/draft.js"],
         html! {
-            @if kept && let Some(card) = before { (standing(page, card)) }
+            @if let Some(card) = kept { (standing(page, card)) }
             (refused(page, typed))
             (summary(typed))
             @if food { (food_note(&page.locale)) }
@@ -229,7 +231,8 @@ fn form(page: &Page, before: Option<&RewardCard>, typed: &Typed, kept: bool) -> 
             form method="post" action=(page.of_home(&to)) .stack {
                 @if before.is_some() { (select(typed, "kind", &say!(l, reward::kind), "", &kinds)) }
                 @else { input type="hidden" name="kind" value=(typed.text("kind")); }
-                (line(typed, "name", &say!(l, card::name), &if food { say!(l, reward::exact) } else { say!(l, card::name_at_home) }, true))
+                @if before.is_none() && kept.is_some() { (first_line(typed, "name", &say!(l, card::name), &called)) }
+                @else { (line(typed, "name", &say!(l, card::name), &called, true)) }
                 @if food { (energy(l, typed)) }
                 (given(page, typed))
                 @if animals.len() > 1 { (ticks(typed, "animals", &say!(l, card::rule_for), &say!(l, reward::none_means_all), &animals)) }

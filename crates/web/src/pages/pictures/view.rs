@@ -6,7 +6,7 @@ use sayso_model::PictureOf;
 use sayso_wording::say;
 
 /// The picture of a thing on its card, with a way to take one or to remove it. `to` is the address of the card. The page
-/// needs `client/picture.js`, which makes the picture small.
+/// needs `client/picture.js`, which makes the picture small, and `client/draft.js`, which keeps what is typed on the card.
 #[must_use]
 pub fn section(page: &Page, of: PictureOf, name: &str, to: &str) -> Markup {
     let locale = &page.locale;

@@ -16,6 +16,7 @@ fn one(page: &Page, block: &Block) -> Markup {
     match block {
         Block::Heading(text) => html! { h2 { (text) } },
         Block::Paragraph(p) => paragraph(p),
+        Block::ToWrite(text) => html! { p.quiet.to-write { span { (text) } " " span.write {} } },
         Block::List { items, big } => html! { ul.big[*big] { @for item in items { li { (item) } } } },
         Block::Facts(facts) => html! { dl.facts { @for (name, text) in facts { dt { (name) } dd { (text) } } } },
         Block::Table(table) => self::table(page, table),
@@ -57,7 +58,8 @@ fn table(page: &Page, table: &Table) -> Markup {
 
 fn cell(cell: &Cell) -> Markup {
     html! {
-        @if cell.text.is_empty() { span.write {} } @else { (cell.text) }
+        @if cell.crossed { span.cross {} } @else if cell.text.is_empty() { span.write {} }
+        @else if cell.strong { strong { (cell.text) } } @else { (cell.text) }
         @for hint in &cell.hints { span.hint { (hint) } }
         @for text in &cell.more { p.own { (text) } }
     }

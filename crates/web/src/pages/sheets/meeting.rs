@@ -1,6 +1,6 @@
 //! One page before a meeting, and from it in one tap to the next plan.
 
-use super::{Asked, printed, view};
+use super::{Asked, Framed, printed, view};
 use crate::error::Error;
 use crate::fields::day;
 use crate::page::{AnimalPage, Page};
@@ -63,7 +63,7 @@ pub async fn show(page: AnimalPage, Query(asked): Query<Asked>) -> Result<Markup
             }
         }
     };
-    Ok(view(&page, &sheet(&page, &asked)?, &format!("since={first}"), choice))
+    Ok(view(&page, &sheet(&page, &asked)?, Framed::among_all(&format!("since={first}"), choice)))
 }
 
 pub async fn file(page: AnimalPage, Query(asked): Query<Asked>) -> Result<Response, Error> {

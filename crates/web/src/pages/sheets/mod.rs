@@ -106,7 +106,7 @@ async fn show(page: Page) -> Markup {
 }
 
 async fn rules(page: Page) -> Markup {
-    view(&page, &rules_of(&page), "", html! {})
+    view(&page, &rules_of(&page), Framed::among_all("", html! {}))
 }
 
 async fn rules_pdf(page: Page, Query(asked): Query<Asked>) -> Result<Response, Error> {
@@ -129,7 +129,7 @@ async fn labels(page: Page, Query(asked): Query<Asked>) -> Markup {
             }
         }
     };
-    view(&page, &labels_of(&page, size), &format!("size={}", size.name()), choice)
+    view(&page, &labels_of(&page, size), Framed::among_all(&format!("size={}", size.name()), choice))
 }
 
 async fn labels_pdf(page: Page, Query(asked): Query<Asked>) -> Result<Response, Error> {
@@ -141,7 +141,7 @@ fn labels_of(page: &Page, size: LabelSize) -> Sheet {
 }
 
 async fn kit(page: Page) -> Markup {
-    view(&page, &kit_of(&page), "", html! {})
+    view(&page, &kit_of(&page), Framed::among_all("", html! {}))
 }
 
 async fn kit_pdf(page: Page, Query(asked): Query<Asked>) -> Result<Response, Error> {
@@ -161,7 +161,7 @@ async fn progress(page: AnimalPage, Query(asked): Query<Asked>) -> Result<Markup
             }
         }
     };
-    Ok(view(&page, &progress_of(&page, length)?, &format!("days={length}"), choice))
+    Ok(view(&page, &progress_of(&page, length)?, Framed::among_all(&format!("days={length}"), choice)))
 }
 
 async fn progress_pdf(page: AnimalPage, Query(asked): Query<Asked>) -> Result<Response, Error> {
@@ -174,7 +174,7 @@ fn progress_of(page: &AnimalPage, length: u16) -> Result<Sheet, Error> {
 }
 
 async fn likes(page: AnimalPage) -> Result<Markup, Error> {
-    Ok(view(&page, &likes_of(&page)?, "", html! {}))
+    Ok(view(&page, &likes_of(&page)?, Framed::among_all("", html! {})))
 }
 
 async fn likes_pdf(page: AnimalPage, Query(asked): Query<Asked>) -> Result<Response, Error> {
@@ -194,7 +194,7 @@ const LIKES: &str = "likes";
 const KIT: &str = "kit";
 
 /// A sheet as PDF, shown by the browser where it can.
-async fn printed(page: &Page, sheet: &Sheet, asked: &Asked, name: &str) -> Result<Response, Error> {
+pub async fn printed(page: &Page, sheet: &Sheet, asked: &Asked, name: &str) -> Result<Response, Error> {
     let pictures = word_pictures(&page.state.store, &page.story, &sheet.words()).await?;
     let file = pdf(sheet, asked.paper(), &pictures).map_err(Error::internal)?;
     for word in &file.unread {
@@ -204,27 +204,37 @@ async fn printed(page: &Page, sheet: &Sheet, asked: &Asked, name: &str) -> Resul
     Ok(([(CONTENT_TYPE, "application/pdf".to_owned()), (CONTENT_DISPOSITION, shown)], file.bytes).into_response())
 }
 
-/// A sheet in the page's frame, with its PDF and a button that prints it where the browser can. `asked` is what the PDF is
-/// asked for besides the paper; `choice` what can be chosen.
-fn view(page: &Page, sheet: &Sheet, asked: &str, choice: Markup) -> Markup {
+/// What stands around a sheet on its page.
+pub struct Framed {
+    /// The menu's entry that it belongs to.
+    pub tab: Tab,
+    /// What the PDF is asked for besides the paper.
+    pub asked: String,
+    /// What can be chosen.
+    pub choice: Markup,
+    /// The way back from it; none for that to all sheets.
+    pub back: Option<Markup>,
+}
+
+impl Framed {
+    /// One of the page of all sheets.
+    fn among_all(asked: &str, choice: Markup) -> Self {
+        Self { tab: Tab::Sheets, asked: asked.to_owned(), choice, back: None }
+    }
+}
+
+/// A sheet in the page's frame, with its PDF and a button that prints it where the browser can.
+pub fn view(page: &Page, sheet: &Sheet, framed: Framed) -> Markup {
     let l = &page.locale;
-    let file = |paper: Paper| {
-        let asked = if asked.is_empty() { String::new() } else { format!("&{asked}") };
-        format!("{}.pdf?paper={}{asked}", page.path, paper.name())
-    };
+    let Framed { tab, asked, choice, back } = framed;
+    let back = back.unwrap_or_else(|| html! { a.button href="/sheets" { (say!(l, sheets::all)) } });
     layout_with(
         page,
-        Tab::Sheets,
+        tab,
         &sheet.title,
         &["client/print.js"],
         html! {
-            div.row.noprint {
-                button type="button" .primary data-print hidden { (say!(l, sheets::print)) }
-                a.button href=(file(Paper::A4)) { (say!(l, sheets::pdf_a4)) }
-                a.button href=(file(Paper::Letter)) { (say!(l, sheets::pdf_letter)) }
-                span.quiet { (say!(l, sheets::print_menu)) }
-                a.button href="/sheets" { (say!(l, sheets::all)) }
-            }
+            (files(page, &page.path, &asked, &back))
             (choice)
             // Paper has no tap: a sheet is all figures.
             article.print-sheet data-part="figures" {
@@ -233,4 +243,22 @@ fn view(page: &Page, sheet: &Sheet, asked: &str, choice: Markup) -> Markup {
             }
         },
     )
+}
+
+/// What leads to paper: printing by the browser, and the PDF of what stands at an address.
+pub fn files(page: &Page, path: &str, asked: &str, back: &Markup) -> Markup {
+    let l = &page.locale;
+    let file = |paper: Paper| {
+        let asked = if asked.is_empty() { String::new() } else { format!("&{asked}") };
+        format!("{path}.pdf?paper={}{asked}", paper.name())
+    };
+    html! {
+        div.row.noprint {
+            button type="button" .primary data-print hidden { (say!(l, sheets::print)) }
+            a.button href=(file(Paper::A4)) { (say!(l, sheets::pdf_a4)) }
+            a.button href=(file(Paper::Letter)) { (say!(l, sheets::pdf_letter)) }
+            span.quiet { (say!(l, sheets::print_menu)) }
+            (back)
+        }
+    }
 }

@@ -233,6 +233,7 @@ fn line(page: &AnimalPage, w: &WordStep, agreed: Option<&PlanLine>) -> Markup {
                 }
                 (spark(&w.trend, &trend))
                 span.step data-test="step" { (words_of::brief(l, name, &w.advice.act)) }
+                @if let Some(why) = words_of::back_because(l, &w.advice) { span.why data-test="back-because" { (why) } }
                 @if let Some(agreed) = agreed { (coach::beside(l, agreed)) }
             }
             p { strong { (words_of::act(l, name, &w.advice.act)) } }

@@ -159,7 +159,7 @@ async fn form(page: &AnimalPage, before: Option<&WordCard>, typed: &Typed, kept:
         page,
         Tab::Words,
         &title,
-        &["client/recorder.js", "client/proof.js", "client/picture.js"],
+        &["client/recorder.js", "client/proof.js", "client/picture.js", "client/draft.js"],
         html! {
             @if !kept.is_empty() { p role="status" { strong { (say!(l, words::kept)) } } }
             (summary(typed))

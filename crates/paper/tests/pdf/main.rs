@@ -1,6 +1,9 @@
 //! The PDF, read by another reader: its structure, its fonts, its pages, its words.
 #![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic, missing_docs)]
 
+mod checks;
+
+use checks::of_check;
 use lopdf::content::Content;
 use lopdf::{Dictionary, Document, Object, ObjectId};
 use sayso_advisor::Case;
@@ -81,6 +84,7 @@ fn sheets(locale: Locale) -> Vec<Sheet> {
         all.push(progress(&case, locale, 28, None).unwrap());
         all.push(likes(&case, locale).unwrap());
         all.push(before_meeting(animal, locale));
+        all.extend(of_check(animal, locale));
     }
     all
 }
@@ -141,6 +145,7 @@ fn texts(blocks: &[Block]) -> Vec<String> {
         match block {
             Block::Heading(text) => all.push(text.clone()),
             Block::Paragraph(p) => all.extend([p.lead.clone(), p.text.clone()]),
+            Block::ToWrite(text) => all.push(text.clone()),
             Block::List { items, .. } => all.extend(items.clone()),
             Block::Facts(facts) => all.extend(facts.iter().flat_map(|f| [f.0.clone(), f.1.clone()])),
             Block::Table(t) => {
