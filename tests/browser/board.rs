@@ -36,6 +36,11 @@ impl Home {
     /// `board` is rows and columns, with the words row by row but for one blank place after the first. Every second word
     /// has a picture.
     pub async fn new(words: usize, board: Option<(u8, u8)>) -> Self {
+        Self::with(words, board, false).await
+    }
+
+    /// The same, where what words bring has long names, food too.
+    async fn with(words: usize, board: Option<(u8, u8)>, long_names: bool) -> Self {
         let dir = tempfile::tempdir().unwrap();
         let store = Store::open(dir.path()).await.unwrap();
         let home = HomeId(Uuid::now_v7());
@@ -65,6 +70,17 @@ impl Home {
             json!({ "reward": RewardId(Uuid::now_v7()), "name": "the ball", "reward_kind": "play" }),
         )
         .unwrap();
+        let hedgehog: RewardCard = serde_json::from_value(json!({
+            "reward": RewardId(Uuid::now_v7()), "name": "the squeaky orange hedgehog from the upstairs cupboard", "reward_kind": "play"
+        }))
+        .unwrap();
+        let crisps: RewardCard = serde_json::from_value(json!({
+            "reward": RewardId(Uuid::now_v7()), "name": "dried sweet potato crisps", "reward_kind": "food", "kcal_per_piece": 1.5
+        }))
+        .unwrap();
+        let mut things = vec![apple, ball];
+        things.extend([hedgehog, crisps].into_iter().filter(|_| long_names));
+        let brings: Vec<RewardId> = things.iter().map(|r| r.reward).collect();
         let says: Vec<String> = (0..words)
             .map(|w| {
                 if w + 1 == words && words > 2 {
@@ -86,7 +102,7 @@ impl Home {
                 // A card without its answers is filled in before anything is planned.
                 answer: Some(Note::new("Give it at once").unwrap()),
                 not_now: Some(Note::new("Not now").unwrap()),
-                reward: Some(if w == 0 { apple.reward } else { ball.reward }),
+                reward: Some(if w == 0 { brings[0] } else { brings[1 + w % (brings.len() - 1)] }),
                 closing: says == "all done",
                 animals: Vec::new(),
                 active: true,
@@ -94,7 +110,7 @@ impl Home {
             .collect();
         let mut events =
             vec![event(HomeCard { name: label("The house"), zone: Zone::utc() }.into()), event(card.into())];
-        events.extend([apple, ball].map(|r| event(r.into())));
+        events.extend(things.into_iter().map(|r| event(r.into())));
         events.extend(cards.iter().map(|c| event(c.clone().into())));
         events.extend(
             cards[..2].iter().map(|c| event(StageChoice { word: c.word, stage: Stage::Show, because: None }.into())),
@@ -176,6 +192,13 @@ for (const s of document.querySelectorAll('.stage .pad .says, .zones button > sp
   const face = s.closest('.face').getBoundingClientRect();
   if (s.getBoundingClientRect().bottom > face.bottom + 1) faults.push(`${text.data} runs out of its pad`);
 }
+// What a tap does, and what the word brings, is there whole or not at all.
+for (const s of document.querySelectorAll('.stage .pad :is(.does, .gives)')) {
+  if (!s.checkVisibility({ visibilityProperty: true }) || !s.textContent) continue;
+  const r = s.getBoundingClientRect(), face = s.closest('.face').getBoundingClientRect();
+  if (s.scrollWidth > s.clientWidth + 1 || s.scrollHeight > s.clientHeight + 2) faults.push(`${s.textContent} is cut: ${s.scrollWidth} of ${s.clientWidth}, ${s.scrollHeight} of ${s.clientHeight}`);
+  if (r.top < face.top - 1 || r.bottom > face.bottom + 1) faults.push(`${s.textContent} runs out of its pad: ${r.top} to ${r.bottom} of ${face.top} to ${face.bottom}`);
+}
 if (document.documentElement.scrollWidth > document.documentElement.clientWidth) faults.push('scrolls sideways');
 return faults;";
 
@@ -199,7 +222,7 @@ async fn a_session_fits_the_screen_from_two_words_to_sixty() {
         (30, Some((5, 7))),
         (60, Some((6, 11))),
     ] {
-        let home = Home::new(words, board).await;
+        let home = Home::with(words, board, true).await;
         let server = Server::start(home.dir.path(), 0);
         let board_name = board.map_or_else(|| "loose".to_owned(), |(rows, columns)| format!("{rows}x{columns}"));
         let page = server.url(&format!("/a/{}/board", home.animal));

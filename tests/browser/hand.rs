@@ -274,7 +274,7 @@ async fn a_pressed_pad_can_be_read_whatever_its_words_stage() {
     browser.find("act-joined").await;
     // A planned word, and one that is not yet to be shown.
     for kind in ["planned", "unready"] {
-        browser.press(&format!(".pads .{kind}")).await;
+        browser.shows(&format!(".pads .{kind}")).await;
         browser.find("given").await;
         for scheme in ["light", "dark"] {
             browser.colours(scheme).await;

@@ -1,6 +1,6 @@
 //! A browser of one's own for each test.
 
-pub use crate::served::{PATIENCE, Server, animal, demo_dir, sayso, story, taps};
+pub use crate::served::{PATIENCE, Server, animal, demo_dir, plain_word, sayso, story, taps};
 
 use fantoccini::elements::Element;
 use fantoccini::wd::{Capabilities, WebDriverCompatibleCommand};
@@ -201,6 +201,16 @@ impl Browser {
             tokio::time::sleep(Duration::from_millis(100)).await;
         }
         panic!("{css} could not be tapped: {last:?}");
+    }
+
+    /// Taps a pad of a session so that its word is shown, also one that the plan has invited first.
+    pub async fn shows(&self, css: &str) {
+        self.press(css).await;
+        let asked = "return Boolean(document.querySelector('.pad[data-state=give], [data-test=ready-show]'))";
+        self.until("shown, or ready to be invited", asked).await;
+        if self.page.find(Locator::Css("[data-test=ready-show]")).await.is_ok() {
+            self.tap("ready-show").await;
+        }
     }
 
     /// Taps what leads to another page, and waits until that page is there.

@@ -1,6 +1,6 @@
 //! Every tap is safe at once: kept on the device, sent in order, arriving once, with the server killed in between.
 
-use crate::harness::{Browser, PHONE, Server, animal, demo_dir, story, taps};
+use crate::harness::{Browser, PHONE, Server, animal, demo_dir, plain_word, story, taps};
 use sayso_model::{Body, Press, PressedBy};
 use std::collections::BTreeSet;
 
@@ -13,7 +13,7 @@ async fn a_hundred_taps_arrive_once_though_the_server_is_killed_and_restarted() 
     let (_, before) = story(dir.path()).await;
     let known = before.ledger().len();
     let who = animal(&before);
-    let word = before.words_of(who)[0].says.to_string();
+    let word = plain_word(&before, who).says.to_string();
     let mut server = Server::start(dir.path(), 0);
     let browser = Browser::open(PHONE).await;
     browser.goto(&server.url(&format!("/a/{who}/board"))).await;

@@ -1,6 +1,6 @@
 //! The pad: a delivery completed after it was sent, the stop after a strong sign, and putting right in the log.
 
-use crate::harness::{Browser, PHONE, Server, animal, demo_dir, story, taps};
+use crate::harness::{Browser, PHONE, Server, animal, demo_dir, plain_word, story, taps};
 use sayso_model::{Body, EndReason, Press, PressedBy, SessionEnd, SignLevel, Then};
 
 const ALL_SENT: &str = "const o = document.querySelector('[data-test=outbox]'); return o.dataset.kept === '0' && Number(o.dataset.sent) > 0";
@@ -10,7 +10,7 @@ async fn what_it_did_then_completes_a_delivery_also_after_that_was_sent() {
     let dir = demo_dir();
     let (_, before) = story(dir.path()).await;
     let (known, who) = (before.ledger().len(), animal(&before));
-    let card = before.words_of(who)[0];
+    let card = plain_word(&before, who);
     let server = Server::start(dir.path(), 0);
     let browser = Browser::open(PHONE).await;
     browser.goto(&server.url(&format!("/a/{who}/board"))).await;

@@ -292,10 +292,10 @@ async fn in_every_mode_and_after_a_session_the_board_stays_whole() {
                 browser.tap(&format!("mode-{mode}")).await;
                 look(mode).await;
             }
-            browser.press(".pads .planned").await;
+            browser.shows(".pads .planned").await;
             browser.tap("given").await;
             browser.tap("then-took").await;
-            browser.press(".pads .planned").await;
+            browser.shows(".pads .planned").await;
             browser.find("given").await;
             look("pressed").await;
             browser.tap("act-end").await;

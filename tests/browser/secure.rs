@@ -1,6 +1,6 @@
 //! Over HTTPS with the home's own certificate: what plain HTTP on a phone cannot do.
 
-use crate::harness::{Browser, PHONE, Server, animal, demo_dir, story, taps};
+use crate::harness::{Browser, PHONE, Server, animal, demo_dir, plain_word, story, taps};
 use sayso_model::{Body, Press, PressedBy};
 
 #[tokio::test(flavor = "multi_thread")]
@@ -9,7 +9,7 @@ async fn a_phone_that_trusts_the_home_reloads_the_board_while_the_notebook_is_go
     let (_, before) = story(dir.path()).await;
     let known = before.ledger().len();
     let who = animal(&before);
-    let pad = format!("pad-{}", before.words_of(who)[0].says);
+    let pad = format!("pad-{}", plain_word(&before, who).says);
     let mut server = Server::start_with(dir.path(), 0, &["--lan", "--secure"]);
     let code = server.said("Pairing code for a phone (good for 15 minutes): ").await;
     let host = gethostname::gethostname().into_string().unwrap().to_lowercase();

@@ -1,6 +1,8 @@
 //! A server of one's own for each test, and the home that it serves.
 
-use sayso_model::{AnimalId, Event, HomeId, Story};
+use sayso_advisor::Case;
+use sayso_advisor::today::today;
+use sayso_model::{AnimalId, Event, HomeId, Story, WordCard};
 use sayso_store::Store;
 use std::io::{BufRead, BufReader};
 use std::path::{Path, PathBuf};
@@ -139,6 +141,15 @@ pub async fn story(dir: &Path) -> (HomeId, Arc<Story>) {
 pub fn animal(story: &Story) -> AnimalId {
     let all = story.animals();
     *all.keys().max_by_key(|l| story.words_of(**l).len()).expect("an animal")
+}
+
+/// A word that is shown, and not invited before that: its pad is the person's own press at once.
+pub fn plain_word(story: &Story, animal: AnimalId) -> &WordCard {
+    let now = story.ledger().all().map(|e| e.happened_at).max().expect("an event");
+    let steps = today(&Case::new(story, animal, now)).expect("an animal").steps;
+    let invited = |word| steps.iter().any(|s| s.word.word == word && s.advice.act.invites());
+    let all = story.words_of(animal);
+    all.into_iter().find(|w| !w.closing && w.reward.is_some() && !invited(w.word)).expect("a word that is shown")
 }
 
 /// Events made on a device by tapping, as first recorded.

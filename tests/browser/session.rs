@@ -165,7 +165,7 @@ async fn there_is_one_undo_and_it_never_moves() {
         browser.find("act-joined").await;
         // Every kind of thing: food, touch, what is done.
         for word in story.words_of(who).iter().filter(|w| !w.closing && w.reward.is_some()).take(5) {
-            browser.press(&format!("[data-part=pads] [data-word=\"{}\"]", word.word)).await;
+            browser.shows(&format!("[data-part=pads] [data-word=\"{}\"]", word.word)).await;
             browser.find("given").await;
             look(format!("{} pressed", word.says)).await;
             browser.tap("given").await;

@@ -33,7 +33,7 @@ async fn every_page_of_the_tour_shows_something() {
         ("today", format!("/a/{who}/today")),
         ("likes", format!("/a/{who}/likes")),
         ("words", format!("/a/{who}/words")),
-        ("evidence", format!("/a/{who}/evidence/{}", word.word)),
+        ("evidence", format!("/a/{who}/evidence")),
         ("days", format!("/a/{who}/days")),
         ("sheets", "/sheets".to_owned()),
     ] {
@@ -44,7 +44,7 @@ async fn every_page_of_the_tour_shows_something() {
     browser.goto(&server.url(&format!("/a/{who}/board"))).await;
     browser.tap("start").await;
     browser.tap("act-joined").await;
-    browser.tap(&format!("pad-{}", word.says)).await;
+    browser.shows(&format!("[data-test=\"pad-{}\"]", word.says)).await;
     browser.page.execute("window.scrollTo(0, 0)", vec![]).await.unwrap();
     shot("board").await;
     browser.close().await;

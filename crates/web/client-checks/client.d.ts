@@ -78,6 +78,8 @@ export interface InvitationMemo {
   late?: string;
   delivery?: string;
   myself?: boolean;
+  /** Opened by the plan while showing: it leads back there. */
+  back?: boolean;
 }
 
 /** One that is going on: what was offered, when, and how long the wait is. */
@@ -88,8 +90,8 @@ export interface SessionPlan {
   session: string;
   /** Showings by word. */
   showings: Record<string, number>;
-  /** Words to invite. */
-  invites?: string[];
+  /** Times to offer a word first, by word. */
+  invitations?: Record<string, number>;
   minutes?: number;
   advice?: Record<string, Pick<WordNow, "stage" | "may_invite" | "draws">>;
 }
@@ -109,6 +111,8 @@ export interface Memo {
   beside?: string[];
   /** The ended session whose summary was put away. */
   seen?: string;
+  /** The delivery of which nobody saw what came after it. */
+  unseen?: string;
   /** The stop of swaps whose notice was put away. */
   swapsSeen?: string;
 }
@@ -352,6 +356,8 @@ export interface View {
   joined: boolean;
   stop: Stop | undefined;
   shownNow: Record<string, number>;
+  /** Invitations since the session began. */
+  invitedNow: Record<string, number>;
   shownToday: Record<string, number>;
   showings: number;
   perMinute: number | undefined;
@@ -403,7 +409,9 @@ export interface Pad {
   rewardOf(word: string | undefined): RewardNow | undefined;
   /** Showings planned for the session that runs, else for the next, by word. */
   planned(): Record<string, number>;
-  /** Words that session is planned to invite. */
+  /** Times that session is planned to offer a word before it is shown, by word. */
+  invitations(): Record<string, number>;
+  /** Those words. */
   invites(): string[];
   /** How long that session is planned at most. */
   minutes(): number | undefined;

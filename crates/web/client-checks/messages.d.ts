@@ -106,6 +106,7 @@ export interface Messages {
   "client-board-offer-one": { word: string | number };
   "client-board-offer-this": {};
   "client-board-offer-two": { other: string | number; word: string | number };
+  "client-board-offered": {};
   "client-board-offered-start": {};
   "client-board-offered-this": {};
   "client-board-one-more": {};
@@ -126,6 +127,8 @@ export interface Messages {
   "client-board-pressed-again": {};
   "client-board-put-away": {};
   "client-board-ration-unknown": { why: string | number };
+  "client-board-ready": { n: string | number; name: string | number; word: string | number };
+  "client-board-ready-draw": {};
   "client-board-refused": {};
   "client-board-refused-stay": {};
   "client-board-rest-better": {};

@@ -1,5 +1,6 @@
 // The pad's page: draws what `pad` knows and hands taps on.
 
+import { brings } from "./brings.js";
 import { begin, dismiss, nudge, onChange, resend, rows, status } from "./outbox.js";
 import { button, el, find, openSheet, text } from "./dom.js";
 import { makePad, nameOf } from "./pad.js";
@@ -14,7 +15,7 @@ import { listenForKeys } from "./keys.js";
 import { zones } from "./mat.js";
 import { drawRecent, undoLast } from "./recent.js";
 import { isFood } from "./sitting.js";
-import { settled } from "./settle.js";
+import { letGo, settled } from "./settle.js";
 import { strip } from "./swaps.js";
 import { whose } from "./whose.js";
 import { minutes, number, say, timeSeconds } from "./say.js";
@@ -33,6 +34,7 @@ const at = (name) => find(`[data-part="${name}"]`, root);
 /** @param {string} selector */
 const buttons = (selector) => /** @type {HTMLButtonElement[]} */ ([...root.querySelectorAll(selector)]);
 const pads = buttons("[data-word]");
+const fitBrings = brings(pads);
 const pad = makePad(JSON.parse(root.dataset.now ?? ""), draw);
 /** @type {string | undefined} */
 let shownPanel;
@@ -55,6 +57,8 @@ function draw() {
   for (const b of buttons("[data-mode]")) b.setAttribute("aria-pressed", String(b.dataset.mode === mode()));
   root.dataset.mode = mode();
   root.dataset.state = view.session ? "session" : "idle";
+  // Where the plan has words invited, what they ask has its room from the start: no pad moves as one is opened.
+  root.dataset.invites = String(Boolean(view.session) && pad.invites().length > 0);
   const held = focused(root);
   drawFigures(view);
   drawStop(view);
@@ -71,6 +75,7 @@ function draw() {
   announce(at("said"), at("panel"));
   at("mat").hidden = now.padsHidden?.(pad) ?? false;
   for (const b of pads) drawPad(b, view, now);
+  fitBrings();
   // Whatever is being done, a growl or a leaving can be noted.
   at("actions").hidden = !view.session;
   action("joined").disabled = view.here;
@@ -210,7 +215,10 @@ function drawStop(view) {
     el(
       "div",
       { class: "row even" },
-      button(say("client-board-end-session"), "stop-end", () => pad.note([{ kind: "session_end", session, reason }])),
+      button(say("client-board-end-session"), "stop-end", () => {
+        pad.note([{ kind: "session_end", session, reason }]);
+        letGo(pad);
+      }),
       view.stop === "mild" &&
         button(say("client-board-at-ease", { name }), "stop-carry-on", () => pad.setMemo({ carriedOnAt: Date.now() })),
       view.stop === "left" && button(say("client-board-came-back", { name }), "stop-back", () => showing.joined(pad)),

@@ -3,6 +3,7 @@
 
 import { care } from "./care.js";
 import { button, el, slots, tell, text } from "./dom.js";
+import { isDue, readyPanel } from "./due.js";
 import { CLEAR, done, drop, event, given, result, round, set, since, state, tenths, took } from "./inviting.js";
 import * as rounds from "./round.js";
 import { padState as showState } from "./showing.js";
@@ -81,6 +82,13 @@ export function panel(pad) {
       offered: () => offered(pad, open),
       skip: () => drop(pad, { round: open.round, number: open.next }),
     });
+  const { word } = s;
+  if (s.back && word && isDue(pad, word)) {
+    const asked = { way: drawnWay(s), wait: s.wait ?? pad.now.wait_s };
+    return readyPanel(pad, { ...s, word }, asked, () =>
+      set(pad, { ...CLEAR, ...asked, step: "waiting", at: Date.now() }),
+    );
+  }
   if (s.myself) return setUp(pad, s);
   const options = { way: drawnWay(s), wait: s.wait ?? pad.now.wait_s };
   return rounds.setUp(pad, options, [ways(pad, options.way, KINDS.slice(0, 2)), waits(pad, options.wait)], () =>

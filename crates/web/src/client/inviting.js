@@ -4,7 +4,7 @@ import { release } from "./outbox.js";
 import * as rounds from "./round.js";
 import { isA } from "./sitting.js";
 
-/** @import { Going, InvitationMemo, InvitationResult, Pad, Told } from "../../client-checks/client" */
+/** @import { Going, InvitationMemo, InvitationResult, Memo, Pad, Told } from "../../client-checks/client" */
 
 const HOLD_S = 180;
 
@@ -26,13 +26,23 @@ export const state = (pad) => pad.memo.invitation ?? {};
  */
 export const set = (pad, change) => pad.setMemo({ invitation: { ...state(pad), ...change } });
 /**
- * Kind, wait and word stay chosen for the next one; what was held open for the answer may leave now.
+ * The memo of one that is over: one that the plan opened leads back to showing, after others kind, wait and word stay chosen.
+ * @param {Pad} pad
+ * @returns {Pick<Memo, "mode" | "invitation">}
+ */
+export const toShowing = (pad) => {
+  const s = { ...state(pad), ...CLEAR };
+  if (!s.back) return { invitation: s };
+  return { mode: "showing", invitation: { ...s, back: undefined, myself: false, word: undefined, other: undefined } };
+};
+/**
+ * What was held open for the answer may leave now.
  * @param {Pad} pad
  */
 export const done = async (pad) => {
   const { id } = state(pad);
   if (id) await release(id);
-  return set(pad, CLEAR);
+  return pad.setMemo(toShowing(pad));
 };
 /**
  * The open round, unless an invitation is going on.
@@ -53,7 +63,7 @@ const passed = (pad, call) => {
  * @param {Pad} pad
  * @param {{ round: string, number: number } | undefined} call
  */
-export const drop = (pad, call) => pad.setMemo({ ...passed(pad, call), invitation: { ...state(pad), ...CLEAR } });
+export const drop = (pad, call) => pad.setMemo({ ...passed(pad, call), ...toShowing(pad) });
 /** @param {Pad} pad */
 export const since = (pad) => (Date.now() - (state(pad).at ?? Date.now())) / 1000;
 /** @param {number} s */
@@ -122,6 +132,6 @@ export async function took(pad, yes) {
   if (yes !== undefined) {
     if (delivery) await pad.amend(delivery, { then: yes ? "took" : "ignored" });
     if (own && (s.press === undefined || s.press === own.body.word)) await pad.amend(own, { took: yes });
-  }
+  } else await pad.setMemo({ unseen: s.delivery }); // nor is it asked again while showing goes on
   await done(pad);
 }

@@ -90,10 +90,13 @@ export function makePad(now, changed) {
 
   pad.planned = () => held()?.showings ?? Object.fromEntries(pad.now.plan.map((p) => [p.word, p.showings]));
   pad.minutes = () => (held() ? held()?.minutes : pad.now.minutes) ?? undefined;
-  pad.invites = () => held()?.invites ?? pad.now.plan.filter((p) => p.invitations > 0).map((p) => p.word);
+  pad.invitations = () =>
+    held()?.invitations ??
+    Object.fromEntries(pad.now.plan.filter((p) => p.invitations > 0).map((p) => [p.word, p.invitations]));
+  pad.invites = () => Object.keys(pad.invitations());
   pad.plan = (session) => ({
     session,
-    invites: pad.invites(),
+    invitations: pad.invitations(),
     showings: pad.planned(),
     minutes: pad.minutes(),
     advice: Object.fromEntries(pad.words.map(({ id, stage, may_invite, draws }) => [id, { stage, may_invite, draws }])),

@@ -2,6 +2,7 @@
 
 import { care } from "./care.js";
 import { button, el, openSheet, slots, tell } from "./dom.js";
+import { due, isDue, ready } from "./due.js";
 import { closing, end } from "./ending.js";
 import { settled } from "./settle.js";
 import { isFood } from "./sitting.js";
@@ -18,20 +19,22 @@ import { minutes, number, say } from "./say.js";
  */
 export function padState(pad, word) {
   const press = pad.view.pending[word];
-  if (!press) return { does: say("client-board-i-press") };
+  if (!press) return { does: say(offersFirst(pad, word) ? "client-board-offer-this" : "client-board-i-press") };
   const seconds = (Date.now() - Date.parse(press.happened_at)) / 1000;
   const count = say("client-board-seconds", { s: number(seconds, seconds < 10 ? 1 : 0) });
   return { name: "give", does: say("client-board-given"), count };
 }
 
 /**
- * First tap: the person pressed. Second: it was given. Before a session it is asked what the tap means.
+ * First tap: the person pressed. Second: it was given. Before a session it is asked what the tap means; a word that the plan
+ * offers first opens ready for that.
  * @param {Pad} pad
  * @param {string} word
  */
 export function tap(pad, word) {
   const press = pad.view.pending[word];
   if (press) return pad.deliver(press);
+  if (offersFirst(pad, word)) return ready(pad, word);
   return pad.view.session ? pad.press(word, "person") : before(pad, word);
 }
 
@@ -57,6 +60,13 @@ export const reached = (pad) => {
 };
 
 /**
+ * Whether the plan has it offered before it is shown; not once the session has run its time.
+ * @param {Pad} pad
+ * @param {string} word
+ */
+const offersFirst = (pad, word) => !reached(pad) && isDue(pad, word);
+
+/**
  * What waits to be given, what follows the last delivery, and before a session its start.
  * @param {Pad} pad
  * @returns {Panel}
@@ -65,8 +75,7 @@ export function panel(pad) {
   const asks = givePanel(pad) ?? thenPanel(pad);
   if (!pad.view.session) return startPanel(pad, asks);
   const most = pad.minutes();
-  const offers = pad
-    .invites()
+  const offers = due(pad)
     .map((id) => pad.says(id))
     .join(", ");
   const enough = most !== undefined && reached(pad);
@@ -135,7 +144,8 @@ function givePanel(pad) {
  */
 export function thenPanel(pad, within = 30_000) {
   const last = pad.view.last;
-  if (!last || last.body.then || Date.now() - Date.parse(last.happened_at) > within) return undefined;
+  if (!last || last.body.then || pad.memo.unseen === last.id || Date.now() - Date.parse(last.happened_at) > within)
+    return undefined;
   if (!["given", "partly", "alternative"].includes(last.body.answer)) return undefined;
   // A later press comes first: it waits for its own giving.
   if (Object.values(pad.view.pending).some((press) => press.happened_at > last.happened_at)) return undefined;

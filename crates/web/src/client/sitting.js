@@ -151,6 +151,7 @@ export function sitting(events, now, carriedOnAt = 0, today = -Infinity) {
     joined: own.some((e) => e.body.kind === "joining"),
     stop: session ? stopReason(own, carriedOnAt) : undefined,
     shownNow: byWord(here),
+    invitedNow: byWord(start ? stand.filter(isA("invitation")).filter((e) => ms(e) >= ms(start)) : []),
     shownToday: byWord(shown.filter((e) => ms(e) >= today)),
     showings: here.length,
     perMinute: minutes >= 0.25 ? here.length / minutes : undefined,

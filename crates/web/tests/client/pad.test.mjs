@@ -2,6 +2,7 @@
 
 import assert from "node:assert/strict";
 import { afterEach, beforeEach, mock, test } from "node:test";
+import { due, isDue } from "../../src/client/due.js";
 import { makePad } from "../../src/client/pad.js";
 import { restUntil } from "../../src/client/rest.js";
 
@@ -105,6 +106,44 @@ test("plan, length and advice stay as they were at the start until the session e
   pad.now.today.push(end);
   pad.look();
   assert.deepEqual([pad.planned(), pad.minutes(), pad.word(BALL).stage], [{ [OUT]: 4 }, 5, "show"]);
+});
+
+test("a word is offered first as often as the plan says, while nothing speaks against it", () => {
+  clock("2026-03-02T22:52:00Z");
+  const toy = { id: "toy", name: "ball", kcal: null };
+  const told_ = (more = {}) =>
+    told("2026-03-02T22:51:00Z", {
+      words: [
+        word(BALL, { stage: "invite", may_invite: true, draws: true, reward: "toy" }),
+        word(OUT, { reward: "toy" }),
+      ],
+      plan: [
+        { word: BALL, showings: 3, invitations: 2 },
+        { word: OUT, showings: 3, invitations: 1 },
+      ],
+      rewards: [toy],
+      today: [start],
+      ...more,
+    });
+  const offered = (at) => event(at, { kind: "invitation", word: BALL, way: "offer_in_view", wait_s: 5, shown: true });
+  const [one, two] = ["2026-03-02T22:51:10Z", "2026-03-02T22:51:40Z"].map(offered);
+  const before = offered("2026-03-02T22:40:00Z");
+  const look = (now, memo = {}) => {
+    const pad = makePad(now, () => {});
+    pad.memo = memo;
+    pad.look();
+    return pad;
+  };
+  // What may not be invited today is not, whatever the plan says.
+  assert.deepEqual(due(look(told_())), [BALL]);
+  assert.deepEqual(due(look(told_({ today: [before, start, one] }))), [BALL], "one before the session counts not");
+  assert.deepEqual(due(look(told_({ today: [start, one, two] }))), []);
+  assert.deepEqual(due(look(told_({ today: [] }))), [], "no session");
+  assert.deepEqual(due(look(told_({ rewards: [{ ...toy, never: "poison" }] }))), []);
+  assert.deepEqual(due(look(told_({ rewards: [{ ...toy, kcal: 30 }] }))), [], "nothing left to give");
+  assert.deepEqual(due(look(told_({ strong: ["2026-03-02T22:50:30Z"] }))), [], "rest");
+  const shown = { session: "A", invitations: { [BALL]: 0 }, showings: { [BALL]: 3 } };
+  assert.equal(isDue(look(told_(), { plan: shown }), BALL), false, "a person shows it instead");
 });
 
 test("a growl noted here rests the night, while nothing answers", () => {
