@@ -33,6 +33,7 @@ mod pad;
 mod phone;
 mod pictures;
 mod recorder;
+mod rehearse;
 mod secure;
 mod served;
 mod session;
