@@ -34,6 +34,7 @@ mod phone;
 mod pictures;
 mod printed;
 mod recorder;
+mod rehearse;
 mod secure;
 mod served;
 mod session;

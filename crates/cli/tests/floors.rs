@@ -20,9 +20,17 @@ const FLOORS: &[(&str, &[&str])] = &[
     ("advisor", &["model", "methods", "listen"]),
     ("notebook", &["model", "listen", "store"]),
     ("sim", &["model"]),
+    // What comes of a rehearsal.
+    ("rehearse", &["model", "methods", "advisor", "sim"]),
     ("wording", &["model", "methods", "listen", "store", "advisor", "notebook"]),
     ("paper", &["model", "advisor", "wording"]),
-    ("web", &["model", "methods", "listen", "ear", "store", "advisor", "notebook", "wording", "paper", "people"]),
+    (
+        "web",
+        &[
+            "model", "methods", "listen", "ear", "store", "advisor", "notebook", "wording", "paper", "people", "sim",
+            "rehearse",
+        ],
+    ),
     ("host", &["model", "people", "store", "advisor", "web", "wording"]),
     (
         "cli",
@@ -31,7 +39,7 @@ const FLOORS: &[(&str, &[&str])] = &[
             "cluster", "host",
         ],
     ),
-    ("lab", &["model", "methods", "listen", "store", "advisor", "notebook", "sim"]),
+    ("lab", &["model", "methods", "listen", "store", "advisor", "notebook", "sim", "rehearse"]),
 ];
 
 fn crates() -> PathBuf {

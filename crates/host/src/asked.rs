@@ -60,6 +60,11 @@ pub static TABLE: &[Line] = &[
     ("/learn/booklet.pdf", ANY, NOBODY),
     // A mark of one's own, asked for as the event it writes.
     ("/learn/{lesson}", ANY, RECORD),
+    // A simulation: nothing of the home is read, nothing written.
+    ("/rehearse", ANY, NOBODY),
+    ("/rehearse/{exercise}", ANY, NOBODY),
+    ("/rehearse/{exercise}/moments", ANY, NOBODY),
+    ("/rehearse/{exercise}/went", ANY, NOBODY),
 
     ("/a/{animal}/today", TODAY, NOBODY),
     ("/a/{animal}/board", RECORD, NOBODY),

@@ -18,6 +18,7 @@ mod life;
 mod mind;
 mod pen;
 mod plan;
+pub mod rehearsal;
 mod run;
 mod samples;
 mod scale;

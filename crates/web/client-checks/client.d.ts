@@ -451,3 +451,38 @@ export interface PadState {
   count?: string;
   off?: boolean;
 }
+
+/** A moment of a rehearsal, as the notebook tells it. */
+export interface Moment {
+  at: number;
+  what: string;
+  thing?: number;
+  level?: string;
+  mine: boolean;
+  says: string;
+}
+/** All of a rehearsal that follows from what was done so far. */
+export interface Moments {
+  begins: [number, number];
+  motions: [number, number, number, number, number, number][];
+  told: Moment[];
+  over_ms: number;
+  over: string;
+}
+/** A button, and since when. */
+export interface SinceThen {
+  thing: number;
+  at: number;
+}
+/** How things stand at a moment of a rehearsal. */
+export interface StandsNow {
+  own?: SinceThen;
+  shown?: SinceThen;
+  waits?: SinceThen;
+  then?: SinceThen;
+  sign: string;
+  lit?: SinceThen;
+  lies: boolean;
+  holds: boolean;
+  treats: number;
+}

@@ -404,4 +404,19 @@ export interface Messages {
   "client-recent-was-missed": {};
   "client-recent-was-partly": {};
   "client-recent-which-word": {};
+  "client-rehearse-asked": { name: string | number };
+  "client-rehearse-away": {};
+  "client-rehearse-begun": {};
+  "client-rehearse-give": {};
+  "client-rehearse-hold": {};
+  "client-rehearse-instead": {};
+  "client-rehearse-of": { most: string | number; passed: string | number };
+  "client-rehearse-offer": {};
+  "client-rehearse-paused": {};
+  "client-rehearse-press": {};
+  "client-rehearse-ready": {};
+  "client-rehearse-then": {};
+  "client-rehearse-treats": { count: string | number };
+  "client-rehearse-wait": { seconds: string | number };
+  "client-rehearse-which": {};
 }

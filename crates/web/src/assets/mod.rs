@@ -94,6 +94,10 @@ static FILES: &[Asset] = &[
     ("client/keys.js", JS, include_str!("../client/keys.js")),
     ("client/mat.js", JS, include_str!("../client/mat.js")),
     ("client/zone.js", JS, include_str!("../client/zone.js")),
+    ("client/rehearsal.js", JS, include_str!("../client/rehearsal.js")),
+    ("client/rehearse.js", JS, include_str!("../client/rehearse.js")),
+    ("client/replay.js", JS, include_str!("../client/replay.js")),
+    ("client/room.js", JS, include_str!("../client/room.js")),
 ];
 
 /// The icon as home screens want it: as it is, and to the edge for those that cut a shape out of it.

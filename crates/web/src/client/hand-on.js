@@ -2,7 +2,7 @@
 
 /** @param {HTMLElement} box */
 function offer(box) {
-  const link = box.dataset.link ?? "";
+  const link = new URL(box.dataset.link ?? "", location.href).href;
   const copy = box.querySelector("[data-copy]");
   const send = box.querySelector("[data-send]");
   if (navigator.clipboard) {

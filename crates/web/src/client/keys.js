@@ -6,6 +6,16 @@ const LETTERS = {
   l: ["act-left", "invitation-left", "then-left"],
   s: ["act-sign", "swaps-sign"],
   u: ["undo-last"],
+  // Those of a rehearsal.
+  o: ["rehearse-offer"],
+  t: ["rehearse-two"],
+  r: ["rehearse-again"],
+  n: ["rehearse-not-now"],
+  i: ["rehearse-instead"],
+  c: ["rehearse-call"],
+  b: ["rehearse-block"],
+  w: ["rehearse-back"],
+  e: ["rehearse-end"],
 };
 
 /** @param {Element} node */

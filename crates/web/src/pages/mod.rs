@@ -22,6 +22,7 @@ pub mod methods;
 pub mod patterns;
 pub mod people;
 pub mod pictures;
+pub mod rehearse;
 pub mod scored;
 pub mod sheets;
 pub mod start;
@@ -56,6 +57,7 @@ pub fn router() -> Router<AppState> {
         .merge(homes::router())
         .merge(kit::router())
         .merge(learn::router())
+        .merge(rehearse::router())
         .merge(listen::router())
         .merge(agreement::router())
         .merge(days::router())

@@ -131,9 +131,9 @@ fn pages_of_methods_name_only_code_there_is_and_every_page_is_listed() {
     let docs = crates().parent().unwrap().join("docs/methods");
     let mut listed: BTreeSet<&str> = METHODS.iter().flat_map(|(_, all)| *all).map(|m| m.page).collect();
     // Hearing is the floor beside the methods; the simulator stands below them.
-    listed.extend(["hearing", "simulator"]);
+    listed.extend(["hearing", "rehearsal", "simulator"]);
     let mut said = String::new();
-    for name in ["methods", "advisor", "web", "cli", "model", "sim", "listen"] {
+    for name in ["methods", "advisor", "web", "cli", "model", "sim", "rehearse", "listen"] {
         all_text(&crates().join(name).join("src"), &mut said);
     }
     for file in std::fs::read_dir(&docs).unwrap().map(|f| f.unwrap().path()) {

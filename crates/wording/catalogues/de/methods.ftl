@@ -102,6 +102,7 @@ methods-title-learning = Lernen
 methods-title-likes = Vorlieben: was das Tier will und wie sicher das ist
 methods-title-ration = Die Futtermenge des Tages
 methods-title-readiness = Bereitschaft
+methods-title-rehearsal = Die Probe
 methods-title-simulator = Der Simulator
 methods-title-single-case = Einzelfalldesigns: Hilft eine Änderung diesem Tier?
 methods-title-sounds-alike = Wörter, die ähnlich klingen

@@ -103,6 +103,7 @@ methods-title-learning = Learning
 methods-title-likes = Likes: what the animal wants, and how sure that is
 methods-title-ration = The day’s food allowance
 methods-title-readiness = Readiness
+methods-title-rehearsal = The rehearsal
 methods-title-simulator = The simulator
 methods-title-single-case = Single-case designs: does a change help this animal?
 methods-title-sounds-alike = Words that sound alike

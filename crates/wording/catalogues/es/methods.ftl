@@ -102,6 +102,7 @@ methods-title-learning = Aprendizaje
 methods-title-likes = Gustos: qué quiere el animal y con qué seguridad
 methods-title-ration = La ración de comida del día
 methods-title-readiness = Disposición
+methods-title-rehearsal = El ensayo
 methods-title-simulator = El simulador
 methods-title-single-case = Diseños de caso único: ¿ayuda un cambio a este animal?
 methods-title-sounds-alike = Palabras que suenan parecido

@@ -102,6 +102,7 @@ methods-title-learning = Apprentissage
 methods-title-likes = Préférences : ce que veut l’animal, et avec quelle certitude
 methods-title-ration = La ration de nourriture du jour
 methods-title-readiness = Disposition
+methods-title-rehearsal = La répétition
 methods-title-simulator = Le simulateur
 methods-title-single-case = Protocoles à cas unique : un changement aide-t-il cet animal ?
 methods-title-sounds-alike = Mots qui se ressemblent à l’oreille

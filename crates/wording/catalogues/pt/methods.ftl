@@ -102,6 +102,7 @@ methods-title-learning = Aprendizagem
 methods-title-likes = Gostos: o que o animal quer e com que certeza
 methods-title-ration = A porção de comida do dia
 methods-title-readiness = Disposição
+methods-title-rehearsal = O ensaio
 methods-title-simulator = O simulador
 methods-title-single-case = Delineamentos de caso único: uma mudança ajuda este animal?
 methods-title-sounds-alike = Palavras que soam parecido

@@ -2,12 +2,14 @@
 
 use super::{address, marks};
 use crate::page::AnimalPage;
+use crate::pages::rehearse;
 use maud::{Markup, html};
 use sayso_advisor::advice::Act;
 use sayso_advisor::stuck::Cause;
 use sayso_advisor::today::{Next, Today};
 use sayso_model::facts::{Occasion, lessons_for};
 use sayso_model::{Answer, Delivery, Invitation, SessionStart, Stage};
+use sayso_sim::rehearsal::Exercise;
 use sayso_wording::{lessons, say};
 
 /// On Today: the lesson for the next step. Where a warning stands on top, the session beneath it needs the room.
@@ -16,7 +18,32 @@ pub fn for_next(page: &AnimalPage, today: &Today) -> Markup {
     if !today.welfare.is_empty() && matches!(today.next, Next::Session { .. }) {
         return Markup::default();
     }
-    offered(page, next(&today.next))
+    let occasion = next(&today.next);
+    html! {
+        (offered(page, occasion))
+        (practise(page, occasion))
+    }
+}
+
+/// Where to practise, until the first session was held.
+fn practise(page: &AnimalPage, occasion: Occasion) -> Markup {
+    let exercise = match occasion {
+        Occasion::Wants => Exercise::Likes,
+        Occasion::Inviting => Exercise::Inviting,
+        Occasion::Begin | Occasion::Words | Occasion::Recording | Occasion::Places | Occasion::Showing => {
+            Exercise::Showing
+        }
+        _ => return Markup::default(),
+    };
+    if page.story.of::<SessionStart>(page.id).next().is_some() {
+        return Markup::default();
+    }
+    let l = &page.locale;
+    html! {
+        a.link.lesson href=(rehearse::link(page, exercise)) data-test="practise" {
+            (say!(l, rehearse::practise, title = say!(l, rehearse::exercise, which = exercise.name())))
+        }
+    }
 }
 
 /// On the Board: the lesson before a first session, a first invitation or a first "not now", given the stages of its words.

@@ -5,6 +5,7 @@ use super::drawings::drawing;
 use super::{address, marks};
 use crate::layout::{Tab, layout};
 use crate::page::Page;
+use crate::pages::rehearse;
 use maud::{Markup, html};
 use sayso_model::facts::{self, Lesson};
 use sayso_model::{AnimalCard, AnimalId, PersonId, Stage};
@@ -41,6 +42,7 @@ pub fn list(page: &Page, about: &About) -> Markup {
         &say!(l, lessons::title),
         html! {
             p { (say!(l, lessons::intro)) }
+            p { a.button href=(page.of_home(rehearse::REHEARSE)) data-test="rehearse" { (say!(l, rehearse::title)) } span.hint { (say!(l, rehearse::intro)) } }
             @for stage in Stage::ALL {
                 section {
                     h2 { (say!(l, lessons::stage, stage = stage.name())) }
@@ -100,6 +102,7 @@ pub fn lesson(page: &Page, about: &About, lesson: &'static Lesson) -> Markup {
             h2 { (say!(l, lessons::two_questions)) }
             p.hint { (say!(l, lessons::how)) }
             @for (i, asked) in told.questions.iter().enumerate() { (question(i + 1, asked)) }
+            (practised(page, lesson))
             (rests_on(l, &told))
             (mark(page, about, lesson))
             (around(page, about, lesson))
@@ -134,6 +137,16 @@ fn question(number: usize, asked: &Asked) -> Markup {
                     p { (answer.why) }
                 }
             }
+        }
+    }
+}
+
+/// The way to where it is practised on a simulated animal.
+fn practised(page: &Page, lesson: &Lesson) -> Markup {
+    let l = &page.locale;
+    html! {
+        @if let Some(exercise) = rehearse::for_lesson(&lesson.id) {
+            p { a.link href=(rehearse::link(page, exercise)) data-test="practise" { (say!(l, rehearse::practise, title = say!(l, rehearse::exercise, which = exercise.name()))) } }
         }
     }
 }

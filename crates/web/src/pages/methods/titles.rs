@@ -16,6 +16,7 @@ pub const TITLES: &[(&str, Said)] = &[
     ("likes", |l| say!(l, methods::title_likes)),
     ("ration", |l| say!(l, methods::title_ration)),
     ("readiness", |l| say!(l, methods::title_readiness)),
+    ("rehearsal", |l| say!(l, methods::title_rehearsal)),
     ("simulator", |l| say!(l, methods::title_simulator)),
     ("single-case", |l| say!(l, methods::title_single_case)),
     ("sounds-alike", |l| say!(l, methods::title_sounds_alike)),

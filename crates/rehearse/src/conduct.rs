@@ -1,0 +1,233 @@
+//! How a person taught in a rehearsal: delay, pace, balance, waits, answers, leaving honoured, signs heeded.
+
+use sayso_advisor::estimate::{LEVEL, median};
+use sayso_advisor::observe::{answered_between, own_presses, showings};
+use sayso_advisor::{Estimate, Unit};
+use sayso_methods::stats::Count;
+use sayso_model::{Answer, SignLevel, Story, Then};
+use sayso_sim::rehearsal::{Does, Over, Run, Thing, Told, WAIT_S, What, Written, written_down};
+
+/// Milliseconds after a mild sign in which nothing is to be asked.
+const MILD_MS: u32 = 5_000;
+/// Milliseconds after a strong one in which the person is to step away or to end.
+const STRONG_MS: u32 = 8_000;
+
+/// How it was taught: each figure with its interval and its count.
+#[derive(Clone, PartialEq, Debug)]
+pub struct Conduct {
+    /// Middle seconds from the person's press to giving.
+    pub delay: Estimate,
+    /// Middle seconds from the animal's press to giving.
+    pub answer_delay: Estimate,
+    /// Showings a minute, while the animal was not gone.
+    pub pace: Estimate,
+    /// Showings by word.
+    pub balance: [usize; 4],
+    /// Of what was shown and given: taken.
+    pub taken: Estimate,
+    /// Of invitations: their wait was kept.
+    pub waits: Estimate,
+    /// Of its presses: answered in any way.
+    pub answered: Estimate,
+    /// "Not now" with and without something else, by word, of its presses.
+    pub declined: [(usize, usize); 4],
+    /// Of times "not now" was said: something else was given.
+    pub alternatives: Estimate,
+    /// Of leavings: honoured.
+    pub leaving: Estimate,
+    /// Of mild signs: heeded.
+    pub mild: Estimate,
+    /// Of strong signs: heeded.
+    pub strong: Estimate,
+    /// Of treats: eaten in peace.
+    pub eaten: Estimate,
+    /// Of pairs held out: nothing else was done until it had chosen.
+    pub held: Estimate,
+    /// Times each thing was chosen, of times it was held out and one of the two was chosen or neither.
+    pub chosen: [(usize, usize); 4],
+    /// Times it was called, its way was barred, or the word said again.
+    pub pushes: usize,
+}
+
+impl Conduct {
+    /// Showings of all words.
+    #[must_use]
+    pub fn showings(&self) -> usize {
+        self.balance.iter().sum()
+    }
+}
+
+fn asks(told: &Told) -> bool {
+    matches!(told.what, What::Person(does) if does.asks())
+}
+
+/// A share with its interval; where there was nothing to count, nothing is known.
+fn share(of: impl Iterator<Item = bool>) -> Estimate {
+    let all: Vec<bool> = of.collect();
+    if all.is_empty() {
+        Estimate::unknown(Unit::Share)
+    } else {
+        Estimate::share(all.iter().filter(|k| **k).count(), all.len())
+    }
+}
+
+/// Looks at a rehearsal as the notebook looks at a session, and at what only a rehearsal can see.
+#[must_use]
+pub fn conduct(run: &Run) -> Conduct {
+    let Written { events, animal, begins, ends } = written_down(run);
+    let story = Story::from_events(events);
+    let all = answered_between(&story, animal, (begins, ends), ends);
+    let shown = showings(&all, None);
+    let own = own_presses(&all, None);
+    let of = |word: Thing| own.iter().filter(move |a| a.press.part.word == Written::word(word));
+    let declines = |answer: Answer| matches!(answer, Answer::Declined | Answer::Alternative);
+    let delays = |of: &[sayso_advisor::observe::Answered<'_>]| -> Vec<f64> {
+        of.iter().filter(|a| a.given()).filter_map(sayso_advisor::observe::Answered::delay_s).collect()
+    };
+    let then = |a: &sayso_advisor::observe::Answered<'_>| a.delivery.and_then(|d| d.part.then);
+    // A press at the very end has no time left to be answered in.
+    let unanswered = run.told.iter().filter(|t| matches!(t.what, What::Unanswered(_))).count();
+    let answered = own.iter().filter(|a| a.delivery.is_some()).count();
+    let refused = own.iter().filter_map(|a| a.delivery).filter(|d| declines(d.part.answer));
+    Conduct {
+        delay: median(&delays(&shown), Unit::Seconds),
+        answer_delay: median(&delays(&own), Unit::Seconds),
+        pace: pace(run, shown.len()),
+        balance: Thing::ALL.map(|word| showings(&all, Some(Written::word(word))).len()),
+        taken: share(shown.iter().filter_map(then).map(|then| then == Then::Took)),
+        waits: share(waits(run).into_iter()),
+        answered: if answered + unanswered == 0 {
+            Estimate::unknown(Unit::Share)
+        } else {
+            Estimate::share(answered, answered + unanswered)
+        },
+        declined: Thing::ALL.map(|word| {
+            let no = of(word).filter_map(|a| a.delivery).filter(|d| declines(d.part.answer)).count();
+            (no, of(word).count())
+        }),
+        alternatives: share(refused.map(|d| d.part.answer == Answer::Alternative)),
+        leaving: share(leavings(run).into_iter()),
+        mild: share(signs(run, SignLevel::Mild).into_iter()),
+        strong: share(signs(run, SignLevel::Strong).into_iter()),
+        eaten: share(eaten(run).into_iter()),
+        held: share(held(run).into_iter()),
+        chosen: chosen(run),
+        pushes: run
+            .told
+            .iter()
+            .filter(|t| matches!(t.what, What::Person(Does::Call | Does::Block | Does::Again)))
+            .count(),
+    }
+}
+
+/// Showings a minute until the animal was gone for good, with the exact Poisson interval (Garwood 1936).
+fn pace(run: &Run, showings: usize) -> Estimate {
+    let gone = run.told.iter().rev().find(|t| t.what == What::Gone).filter(|_| !run.stays);
+    let minutes = f64::from(gone.map_or(run.over.0, |t| t.at_ms)) / 60_000.0;
+    match Count::new(showings as u64, minutes) {
+        Ok(count) if minutes > 0.0 => Estimate::with(count.rate(), count.interval(LEVEL), showings, Unit::PerMinute),
+        _ => Estimate::unknown(Unit::PerMinute),
+    }
+}
+
+/// Whether the wait of each invitation was kept: nothing said, shown or given until it was over, the animal pressed, or left.
+fn waits(run: &Run) -> Vec<bool> {
+    let wait_ms = (WAIT_S * 1000.0) as u32;
+    let mut kept = Vec::new();
+    for (i, told) in run.told.iter().enumerate() {
+        if !matches!(told.what, What::Person(Does::Offer(_))) {
+            continue;
+        }
+        let ended = run.told[i + 1..].iter().find(|t| {
+            t.at_ms >= told.at_ms + wait_ms
+                || matches!(t.what, What::Pressed(_) | What::WaitOver(_) | What::Leaves | What::Person(_))
+        });
+        match ended.map(|t| (t.what, t.at_ms)) {
+            // Ending in the midst of a wait is no wait; stepping away is.
+            Some((What::Person(Does::End), at)) if at < told.at_ms + wait_ms => {}
+            Some((What::Person(Does::Back), _)) => kept.push(true),
+            Some((What::Person(_), at)) => kept.push(at >= told.at_ms + wait_ms),
+            Some(_) => kept.push(true),
+            None => {}
+        }
+    }
+    kept
+}
+
+/// Whether each leaving was honoured: until it came back by itself nothing was asked of it.
+fn leavings(run: &Run) -> Vec<bool> {
+    let mut honoured = Vec::new();
+    for (i, _) in run.told.iter().enumerate().filter(|(_, t)| t.what == What::Leaves) {
+        // One that was barred goes on as a leaving of its own.
+        let mut after = run.told[i + 1..].iter().take_while(|t| !matches!(t.what, What::Joined | What::Leaves));
+        honoured.push(!after.any(asks));
+    }
+    honoured
+}
+
+/// Whether each sign of a level was heeded.
+fn signs(run: &Run, level: SignLevel) -> Vec<bool> {
+    let mut heeded = Vec::new();
+    for (i, told) in run.told.iter().enumerate() {
+        let What::Sign(sign) = told.what else { continue };
+        if sign.level != level {
+            continue;
+        }
+        let within = if level == SignLevel::Strong { STRONG_MS } else { MILD_MS };
+        let upto = told.at_ms + within;
+        let mut after = run.told[i + 1..].iter().take_while(|t| t.at_ms <= upto);
+        let kept_off = !after.clone().any(asks);
+        let withdrew = after.any(|t| matches!(t.what, What::Person(Does::Back | Does::End)));
+        // The exercise was over before there was time for it.
+        if level == SignLevel::Strong && kept_off && !withdrew && run.over.0 < upto && run.over.1 != Over::Ended {
+            continue;
+        }
+        heeded.push(kept_off && (withdrew || level != SignLevel::Strong));
+    }
+    heeded
+}
+
+/// Whether each treat was eaten in peace.
+fn eaten(run: &Run) -> Vec<bool> {
+    let mut peace = Vec::new();
+    for (i, _) in run.told.iter().enumerate().filter(|(_, t)| t.what == What::Took(Thing::Treat)) {
+        let over = |t: &&Told| !matches!(t.what, What::Finished(_) | What::Leaves | What::Ignored(_));
+        peace.push(!run.told[i + 1..].iter().take_while(over).any(asks));
+    }
+    peace
+}
+
+/// Whether the person held still after each pair until it had chosen.
+fn held(run: &Run) -> Vec<bool> {
+    let mut still = Vec::new();
+    for (i, _) in run.told.iter().enumerate().filter(|(_, t)| matches!(t.what, What::Held(..))) {
+        let next =
+            run.told[i + 1..].iter().find(|t| matches!(t.what, What::Chose(_) | What::ChoseNone | What::Person(_)));
+        match next.map(|t| t.what) {
+            Some(What::Person(Does::End | Does::Back)) | None => {}
+            Some(What::Person(_)) => still.push(false),
+            Some(_) => still.push(true),
+        }
+    }
+    still
+}
+
+/// How often each thing was chosen, of pairs that were decided.
+fn chosen(run: &Run) -> [(usize, usize); 4] {
+    let mut counts = [(0, 0); 4];
+    let mut pair = None;
+    for told in &run.told {
+        match told.what {
+            What::Held(left, right) => pair = Some((left, right)),
+            What::Chose(_) | What::ChoseNone => {
+                let Some((left, right)) = pair.take() else { continue };
+                for thing in [left, right] {
+                    counts[thing.place()].1 += 1;
+                    counts[thing.place()].0 += usize::from(told.what == What::Chose(thing));
+                }
+            }
+            _ => {}
+        }
+    }
+    counts
+}

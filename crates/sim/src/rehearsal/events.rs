@@ -1,0 +1,129 @@
+//! A rehearsal written down as the Board would have: so that the same figures are made of it as of real use. These events are
+//! of no home; nobody keeps them.
+
+use super::act::Does;
+use super::run::Run;
+use super::thing::Thing;
+use super::told::What;
+use sayso_model::{
+    Accident, AnimalId, Answer, Body, Delivery, Event, EventId, HomeId, Moment, Press, PressedBy, Probability, Seconds,
+    Source, Then, WordId, Zone,
+};
+use uuid::Uuid;
+
+/// Presses and answers of a rehearsal.
+#[derive(Clone, Debug)]
+pub struct Written {
+    /// The events.
+    pub events: Vec<Event>,
+    /// Whose they are.
+    pub animal: AnimalId,
+    /// The first moment.
+    pub begins: Moment,
+    /// The last.
+    pub ends: Moment,
+}
+
+impl Written {
+    /// The word of a thing.
+    #[must_use]
+    pub const fn word(thing: Thing) -> WordId {
+        WordId(Uuid::from_u128(0x100 + thing.place() as u128))
+    }
+}
+
+const ANIMAL: AnimalId = AnimalId(Uuid::from_u128(1));
+const HOME: HomeId = HomeId(Uuid::from_u128(2));
+/// Any moment will do: nothing in a rehearsal knows the date.
+const BEGINS_MS: i64 = 1_800_000_000_000;
+
+/// Writes it down. Whose thing did not come is a press without a delivery.
+#[must_use]
+pub fn written_down(run: &Run) -> Written {
+    let begins = Moment::clamped(BEGINS_MS);
+    let at = |ms: u32| begins.plus_seconds(f64::from(ms) / 1000.0);
+    let mut events: Vec<Event> = Vec::new();
+    let mut write = |ms: u32, body: Body| {
+        let id = EventId(Uuid::from_u128(0x1000 + events.len() as u128));
+        let (at, zone) = (at(ms), Zone::utc());
+        events.push(Event {
+            id,
+            home: HOME,
+            animal: Some(ANIMAL),
+            person: None,
+            happened_at: at,
+            zone,
+            recorded_at: at,
+            source: Source::Tap,
+            body,
+        });
+        id
+    };
+    // The press that waits for its thing: the animal's own before the person's.
+    let (mut own, mut shown): (Option<Waiting>, Option<Waiting>) = (None, None);
+    for (i, told) in run.told.iter().enumerate() {
+        let ms = told.at_ms;
+        match told.what {
+            What::Pressed(thing) => own = Some((write(ms, press(thing, PressedBy::Animal)), thing, ms)),
+            What::Person(Does::Show(thing)) => {
+                shown = Some((write(ms, press(thing, PressedBy::Person)), thing, ms));
+            }
+            What::Person(Does::Give(given)) => {
+                if let Some((id, pressed, since)) = own.take().or_else(|| shown.take()) {
+                    let answer = if given == pressed { Answer::Given } else { Answer::Alternative };
+                    write(ms, delivery((id, pressed), answer, Some(ms - since), then(run, i)));
+                }
+                shown = None;
+            }
+            What::Person(Does::NotNow) => {
+                if let Some((id, pressed, since)) = own.take() {
+                    write(ms, delivery((id, pressed), Answer::Declined, Some(ms - since), None));
+                }
+            }
+            What::Person(Does::Instead(_)) => {
+                if let Some((id, pressed, since)) = own.take() {
+                    write(ms, delivery((id, pressed), Answer::Alternative, Some(ms - since), then(run, i)));
+                }
+            }
+            What::Unanswered(_) => own = None,
+            _ => {}
+        }
+    }
+    Written { events, animal: ANIMAL, begins, ends: at(run.over.0) }
+}
+
+type Waiting = (EventId, Thing, u32);
+
+fn press(thing: Thing, by: PressedBy) -> Body {
+    let accident = if by == PressedBy::Person { Accident::No } else { Accident::Unsure };
+    let (word, certainty) = (Written::word(thing), Probability::clamped(1.0));
+    Press { word, by, certainty, accident, place: None, speed: None, stream: None, session: None }.into()
+}
+
+fn delivery((id, pressed): (EventId, Thing), answer: Answer, after_ms: Option<u32>, then: Option<Then>) -> Body {
+    Delivery {
+        answers: Some(id),
+        word: Written::word(pressed),
+        answer,
+        alternative: None,
+        delay_s: after_ms.map(|ms| Seconds::clamped(f64::from(ms) / 1000.0)),
+        then,
+        then_word: None,
+        session: None,
+    }
+    .into()
+}
+
+/// What it did with what was given at that place of what was told.
+fn then(run: &Run, given: usize) -> Option<Then> {
+    for told in run.told.iter().skip(given + 1) {
+        match told.what {
+            What::Took(_) => return Some(Then::Took),
+            What::Ignored(_) => return Some(Then::Ignored),
+            What::Leaves => return Some(Then::Left),
+            What::Person(Does::Give(_) | Does::Instead(_)) => return None,
+            _ => {}
+        }
+    }
+    None
+}

@@ -1,0 +1,27 @@
+//! A rehearsal: a person teaches an animal that cannot be harmed, moment by moment, from a seed.
+//!
+//! The same setup and the same acts at the same moments give the same rehearsal. What it assumes stands in
+//! `docs/methods/rehearsal.md`; none of it is evidence about animals. Nothing of it is an event of a home.
+
+mod act;
+mod animal;
+mod character;
+mod deeds;
+mod events;
+mod exercise;
+mod luck;
+mod mind;
+mod offers;
+mod room;
+mod run;
+mod thing;
+mod told;
+
+pub use act::{Act, ActsError, Does, MOST_ACTS, read, sooner, written};
+pub use character::{Character, Traits};
+pub use events::{Written, written_down};
+pub use exercise::{Exercise, INVITATIONS, PAIRS, PRESSES, TREATS, WAIT_S};
+pub use room::{BED, BOARD, DOOR, GIVEN, Motion, PERSON, ROOM, Spot};
+pub use run::{Over, Rehearsal, Run, Setup, play, play_with};
+pub use thing::Thing;
+pub use told::{LEANS_AWAY, SignSeen, Told, What};

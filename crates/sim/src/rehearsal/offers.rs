@@ -1,0 +1,123 @@
+//! What the animal makes of what it is given, offered or shown to choose from.
+
+use super::animal::{Animal, Given, Held, Offered, Place};
+use super::exercise::WAIT_S;
+use super::luck::Of;
+use super::mind::{ms, weight};
+use super::room::at_button;
+use super::thing::Thing;
+use super::told::What;
+
+/// Milliseconds in which it comes for one of two things, or does not.
+const CHOOSES_MS: u32 = 9_000;
+/// Log-odds by which it favours its left side, and of choosing neither of two.
+const SIDE: f64 = 0.15;
+const NEITHER: f64 = -1.5;
+
+impl Animal {
+    /// Takes what lies there, or not.
+    pub fn takes(&mut self) {
+        if self.busy_with.is_some() && self.now >= self.busy_until {
+            let with = self.busy_with.take();
+            if let Some(thing) = with {
+                self.tell(What::Finished(thing));
+            }
+        }
+        let Some(given) = self.given.filter(|g| self.now >= g.at_ms) else { return };
+        self.given = None;
+        let Given { thing, answers, .. } = given;
+        let takes = self.place == Place::Board && !self.leaving && self.mind.takes(thing, self.now);
+        if takes {
+            self.tell(What::Took(thing));
+            self.mind.has(thing);
+            self.busy_until = self.now + ms(thing.lasts_s());
+            self.busy_with = Some(thing);
+            self.interest = (self.interest + 0.25).min(1.0);
+            self.strain = (self.strain - 0.06).max(0.0);
+            self.mind.wants_anew(self.now, thing.lasts_s());
+        } else {
+            self.tell(What::Ignored(thing));
+            self.interest -= 0.03;
+        }
+        let Some((pressed, delay_s, own)) = answers else { return };
+        let teaches = match (own, pressed == thing, takes) {
+            (_, false, _) => weight::WRONG,
+            (true, true, true) => weight::OWN,
+            (true, true, false) => weight::OWN_NOT_TAKEN,
+            (false, true, true) => weight::SHOWN,
+            (false, true, false) => weight::MISSED,
+        };
+        self.mind.learns(pressed, teaches, delay_s);
+        if own {
+            self.mind.paid(pressed, if pressed == thing { 1.04 } else { 0.97 });
+        }
+    }
+
+    /// An invitation waits.
+    pub fn waits(&mut self) {
+        let Some(offered) = self.offered else { return };
+        if let Some((_, pressed)) = offered.press.filter(|(at, _)| self.now >= *at)
+            && self.is_there()
+        {
+            self.offered = None;
+            self.presses(pressed);
+        } else if self.now >= offered.until_ms {
+            self.offered = None;
+            self.tell(What::WaitOver(offered.thing));
+        }
+    }
+
+    /// Chooses between two things by Luce's rule, neither among the choices, with a small favour for its left.
+    pub fn chooses(&mut self) {
+        let Some(held) = self.held else { return };
+        let there = self.is_there() && self.now >= self.busy_until;
+        if self.now >= held.at_ms && there {
+            self.held = None;
+            let weight = |thing: Thing, side: f64| (self.mind.appeal(thing) + side).exp();
+            let weights = [weight(held.left, SIDE), weight(held.right, -SIDE), NEITHER.exp()];
+            match self.mind.luck.of(Of::Chooses, self.now).pick(&weights) {
+                Some(side) if side < 2 => self.chose(if side == 0 { held.left } else { held.right }),
+                _ => self.tell(What::ChoseNone),
+            }
+        } else if self.now >= held.until_ms {
+            self.held = None;
+            self.tell(What::ChoseNone);
+        }
+    }
+
+    fn chose(&mut self, thing: Thing) {
+        self.tell(What::Chose(thing));
+        self.mind.has(thing);
+        self.busy_until = self.now + ms(thing.lasts_s());
+        self.busy_with = Some(thing);
+        self.interest = (self.interest + 0.2).min(1.0);
+    }
+
+    /// Two things are held out to it.
+    pub fn is_held_out(&mut self, left: Thing, right: Thing) {
+        let latency = self.traits().latency_s;
+        let after = self.mind.luck.of(Of::Offers, self.now).lognormal(latency, 0.4).clamp(0.8, 6.0);
+        let at_ms = self.now + ms(after);
+        self.held = Some(Held { left, right, at_ms, until_ms: self.now + CHOOSES_MS });
+        self.tell(What::Held(left, right));
+    }
+
+    pub fn presses(&mut self, thing: Thing) {
+        self.walks(at_button(thing), Place::Board);
+        self.tell(What::Pressed(thing));
+        self.own = Some((thing, self.now));
+    }
+
+    /// What it does when something is offered: presses by and by, or does not.
+    pub fn is_offered(&mut self, thing: Thing) {
+        let t = self.traits();
+        let mut c = self.mind.luck.of(Of::Offers, self.now);
+        let wants = c.coin(crate::chance::logistic(self.mind.appeal(thing) + 1.0));
+        let knows = if t.means { self.mind.understands(thing) } else { 0.4 };
+        let understood = c.coin(knows);
+        let after = c.lognormal(t.latency_s, 0.4).clamp(0.5, 20.0);
+        let pressed = self.mind.aims(thing, self.now);
+        let press = (wants && understood).then(|| (self.now + ms(after), pressed));
+        self.offered = Some(Offered { thing, until_ms: self.now + ms(WAIT_S), press });
+    }
+}

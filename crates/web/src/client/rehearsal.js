@@ -1,0 +1,113 @@
+// What stands at a moment of a rehearsal, and where the animal is: from what the notebook told, and nothing else.
+
+/** @import { Moment, Moments, StandsNow } from "../../client-checks/client" */
+
+/** Milliseconds that an invitation waits. */
+export const WAIT_MS = 5000;
+/** Milliseconds for which what was given lies there to be seen. */
+const LIES_MS = 1500;
+
+/**
+ * How things stand at a moment.
+ * @param {Moment[]} told in time
+ * @param {number} t milliseconds since it began
+ * @returns {StandsNow}
+ */
+export function standing(told, t) {
+  /** @type {StandsNow} */
+  const s = {
+    own: undefined,
+    shown: undefined,
+    waits: undefined,
+    then: undefined,
+    sign: "",
+    lit: undefined,
+    lies: false,
+    holds: false,
+    treats: 0,
+  };
+  for (const m of told) {
+    if (m.at > t) break;
+    const here = m.thing === undefined ? undefined : { thing: m.thing, at: m.at };
+    switch (m.what) {
+      case "show":
+        s.shown = here;
+        s.waits = s.then = undefined;
+        break;
+      case "give":
+        if (s.own) s.own = undefined;
+        s.shown = s.then = undefined;
+        break;
+      case "offer":
+        s.waits = here;
+        s.shown = s.then = undefined;
+        break;
+      case "pressed":
+        s.own = here;
+        s.waits = s.then = undefined;
+        break;
+      case "wait-over":
+        s.waits = undefined;
+        s.then = here;
+        break;
+      case "not-now":
+      case "instead":
+      case "unanswered":
+        s.own = undefined;
+        break;
+      case "back":
+        s.shown = s.waits = s.then = undefined;
+        break;
+      case "leaves":
+        s.waits = s.then = undefined;
+        break;
+      case "gone":
+        s.own = undefined;
+        s.holds = false;
+        s.sign = "";
+        break;
+      case "sign":
+        s.sign = m.level ?? "";
+        break;
+      case "held":
+        s.holds = s.lies = true;
+        break;
+      case "chose":
+      case "chose-none":
+        s.holds = s.lies = false;
+        break;
+      case "eases":
+        s.sign = "";
+        break;
+      default:
+    }
+    if (here && ["show", "pressed"].includes(m.what)) s.lit = here;
+    if (["give", "instead"].includes(m.what)) {
+      s.lies = true;
+      if (m.thing === 0) s.treats += 1;
+    }
+    if (["took", "ignored"].includes(m.what)) s.lies = m.what === "ignored" && t - m.at < LIES_MS;
+  }
+  if (s.lit && t - s.lit.at > 700) s.lit = undefined;
+  return s;
+}
+
+/**
+ * Where the animal is, and which way it looks.
+ * @param {Moments} moments
+ * @param {number} t
+ * @param {boolean} still without going through what lies between
+ * @returns {{ x: number, y: number, turn: number }}
+ */
+export function whereabouts(moments, t, still = false) {
+  let [x, y] = moments.begins;
+  let turn = 0;
+  for (const [begins, ends, x0, y0, x1, y1] of moments.motions) {
+    if (begins > t) break;
+    const share = still || ends <= begins ? 1 : Math.min(1, (t - begins) / (ends - begins));
+    x = x0 + (x1 - x0) * share;
+    y = y0 + (y1 - y0) * share;
+    if (Math.hypot(x1 - x0, y1 - y0) > 3) turn = (Math.atan2(x1 - x0, y0 - y1) * 180) / Math.PI;
+  }
+  return { x, y, turn };
+}

@@ -1,0 +1,238 @@
+// A rehearsal: the person acts, the notebook works out what comes of it, the page draws it. Nothing is kept anywhere: all that
+// was done stands in the address that is asked, and the same address gives the same again.
+
+import { find, text } from "./dom.js";
+import { listenForKeys } from "./keys.js";
+import { WAIT_MS, standing } from "./rehearsal.js";
+import { makeCaptions, makeRoom } from "./room.js";
+import { say } from "./say.js";
+
+/** @import { Moments, StandsNow } from "../../client-checks/client" */
+
+/** Milliseconds until what could not be sent is tried again. */
+const AGAIN_MS = 1500;
+/** Lines of what happened that stay in view. */
+const LINES = 3;
+/** How an act of a button is written. @type {Record<string, string>} */
+const LETTERS = {
+  show: "s",
+  give: "g",
+  offer: "o",
+  two: "t",
+  again: "a",
+  "not-now": "n",
+  instead: "i",
+  call: "c",
+  block: "b",
+  back: "w",
+  end: "e",
+};
+
+/** @type {HTMLElement} */
+const root = find("#rehearse");
+/** @type {(part: string) => any} */
+const part = (name) => find(`[data-part=${name}]`, root);
+const most = Number(root.dataset.most);
+const name = root.dataset.name ?? "";
+const treats = root.dataset.treats === undefined ? undefined : Number(root.dataset.treats);
+const room = makeRoom(part("room"));
+const captions = makeCaptions(part("captions"), LINES);
+/** @type {HTMLButtonElement[]} */
+const pads = [...root.querySelectorAll("[data-word]")].map((pad) => /** @type {HTMLButtonElement} */ (pad));
+/** @type {HTMLButtonElement[]} */
+const buttons = [...root.querySelectorAll("[data-does]")].map((b) => /** @type {HTMLButtonElement} */ (b));
+
+/** @type {Moments} What happens if nothing more is done. */
+let moments = JSON.parse(root.dataset.moments ?? "{}");
+/** @type {string[]} What was done, as the address carries it. */
+const acts = [];
+/** @type {"" | "offer" | "instead"} Which button is still to be chosen for this. */
+let choosing = "";
+let began = 0; // by the page's own clock
+let stood = 0; // milliseconds for which it stood still
+let hiddenAt = 0;
+let asked = 0; // the number of the newest question
+let lastLook = -1;
+
+const running = () => root.dataset.state === "runs";
+const now = () => Math.min(Math.round((hiddenAt || performance.now()) - began - stood), most);
+
+/** Milliseconds as minutes and seconds. @param {number} ms */
+const clock = (ms) => `${Math.floor(ms / 60_000)}:${String(Math.floor(ms / 1000) % 60).padStart(2, "0")}`;
+
+/** Asks what comes of all that was done; an older answer that comes late is left aside. */
+async function ask() {
+  const number = ++asked;
+  try {
+    const address = `${root.dataset.asks}&acts=${acts.join("_")}`;
+    const response = await fetch(address, { credentials: "same-origin", headers: { accept: "application/json" } });
+    if (!response.ok) throw new Error(`answered ${response.status}`);
+    const answer = await response.json();
+    if (number !== asked) return;
+    moments = answer;
+    part("away").hidden = true;
+    root.dataset.answered = String(acts.length);
+  } catch (error) {
+    if (number !== asked) return;
+    console.warn("no answer", error);
+    text(part("away"), say("client-rehearse-away"));
+    part("away").hidden = false;
+    setTimeout(() => number === asked && ask(), AGAIN_MS);
+  }
+}
+
+/**
+ * The person does something.
+ * @param {string} does
+ * @param {number} [thing]
+ */
+function act(does, thing) {
+  if (!running()) return;
+  const at = now();
+  acts.push(`${LETTERS[does]}${thing ?? ""}.${at}`);
+  // Shown at once; what comes of it follows with the answer.
+  const seen = moments.told.filter((m) => m.at <= at);
+  moments = {
+    ...moments,
+    told: [...seen, { at, what: does, ...(thing === undefined ? {} : { thing }), mine: true, says: "" }],
+  };
+  if (does === "end") moments.over_ms = at;
+  navigator.vibrate?.(10);
+  ask();
+  look(at);
+}
+
+/** @param {number} thing */
+function tap(thing) {
+  const stands = standing(moments.told, now());
+  if (choosing) {
+    const does = choosing;
+    choosing = "";
+    return act(does, thing);
+  }
+  const gives = stands.own?.thing === thing || stands.shown?.thing === thing;
+  // What is used up cannot be given.
+  if (gives && thing === 0 && treats !== undefined && stands.treats >= treats) return undefined;
+  return act(gives ? "give" : "show", thing);
+}
+
+/** @param {string} does */
+function press(does) {
+  if (does === "offer" || does === "instead") {
+    choosing = choosing === does ? "" : does;
+    return look(now());
+  }
+  choosing = "";
+  return act(does);
+}
+
+/**
+ * What a pad says and is.
+ * @param {StandsNow} stands
+ * @param {number} thing
+ * @param {number} t
+ */
+function padState(stands, thing, t) {
+  if (choosing)
+    return {
+      state: "chosen",
+      does: say(choosing === "offer" ? "client-rehearse-offer" : "client-rehearse-instead"),
+      count: "",
+    };
+  const since = (/** @type {number} */ at) => `${Math.floor((t - at) / 1000)} s`;
+  if (stands.own?.thing === thing)
+    return { state: "give", does: say("client-rehearse-asked", { name }), count: since(stands.own.at) };
+  if (stands.shown?.thing === thing)
+    return { state: "give", does: say("client-rehearse-give"), count: since(stands.shown.at) };
+  return { state: "idle", does: say("client-rehearse-press"), count: "" };
+}
+
+/**
+ * What is read rather than seen to move.
+ * @param {number} t
+ */
+function look(t) {
+  const stands = standing(moments.told, t);
+  captions.say(moments.told, t);
+  const left = treats === undefined ? undefined : Math.max(0, treats - stands.treats);
+  pads.forEach((pad, thing) => {
+    const { state, does, count } = padState(stands, thing, t);
+    if (pad.dataset.state !== state) pad.dataset.state = state;
+    text(pad.querySelector(".does"), does);
+    text(pad.querySelector(".count"), count);
+  });
+  for (const button of buttons) {
+    const does = button.dataset.does ?? "";
+    if (does === "offer" || does === "instead") button.setAttribute("aria-pressed", String(choosing === does));
+    const idle = (does === "not-now" || does === "instead") && !stands.own;
+    if (button.disabled !== (idle || !running())) button.disabled = idle || !running();
+  }
+  if (choosing === "instead" && !stands.own) choosing = "";
+  text(part("clock"), say("client-rehearse-of", { passed: clock(t), most: clock(most) }));
+  const waits = stands.waits ? Math.max(1, Math.ceil((stands.waits.at + WAIT_MS - t) / 1000)) : 0;
+  const asks = stands.holds
+    ? say("client-rehearse-hold")
+    : choosing
+      ? say("client-rehearse-which")
+      : waits
+        ? say("client-rehearse-wait", { seconds: waits })
+        : stands.then
+          ? say("client-rehearse-then")
+          : left === undefined
+            ? ""
+            : say("client-rehearse-treats", { count: left });
+  text(part("ask"), asks);
+}
+
+function over() {
+  root.dataset.state = "over";
+  for (const control of [...pads, ...buttons]) control.disabled = true;
+  const see = part("see");
+  see.href = `${root.dataset.went}&acts=${acts.join("_")}`;
+  part("over").hidden = false;
+  captions.say([{ at: 0, what: "over", mine: false, says: moments.over }], 0);
+  see.focus({ preventScroll: true });
+}
+
+function frame() {
+  if (!running()) return;
+  const t = now();
+  room.draw(moments, standing(moments.told, t), t);
+  // Ten times a second is enough for what is read.
+  if (Math.floor(t / 100) !== lastLook) {
+    lastLook = Math.floor(t / 100);
+    look(t);
+  }
+  // The end by one's own hand is known once it was answered.
+  if (t >= moments.over_ms && Number(root.dataset.answered ?? 0) === acts.length) return over();
+  requestAnimationFrame(frame);
+}
+
+function start() {
+  root.dataset.state = "runs";
+  root.dataset.answered = "0";
+  began = performance.now();
+  part("before").hidden = true;
+  for (const control of [...pads, ...buttons]) control.disabled = false;
+  captions.say([{ at: 0, what: "begun", mine: false, says: say("client-rehearse-begun") }], 0);
+  root.scrollIntoView();
+  (pads[0] ?? buttons[0])?.focus({ preventScroll: true });
+  requestAnimationFrame(frame);
+}
+
+document.addEventListener("visibilitychange", () => {
+  if (!running()) return;
+  if (document.visibilityState === "hidden") hiddenAt = performance.now();
+  else if (hiddenAt) {
+    stood += performance.now() - hiddenAt;
+    hiddenAt = 0;
+    captions.say([{ at: 0, what: `paused ${stood}`, mine: false, says: say("client-rehearse-paused") }], 0);
+  }
+});
+
+part("start").addEventListener("click", start);
+pads.forEach((pad, thing) => pad.addEventListener("click", () => tap(thing)));
+for (const button of buttons) button.addEventListener("click", () => press(button.dataset.does ?? ""));
+listenForKeys(root);
+text(part("ask"), say("client-rehearse-ready"));
+root.dataset.ready = "yes";

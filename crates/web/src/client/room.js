@@ -1,0 +1,81 @@
+// The room of a rehearsal, drawn anew for each frame: the animal moves, a button lights, a sign shows.
+
+import { find } from "./dom.js";
+import { whereabouts } from "./rehearsal.js";
+
+/** @import { Moments, StandsNow } from "../../client-checks/client" */
+
+/** Whether motion is not wanted. */
+const still = matchMedia("(prefers-reduced-motion)");
+
+/**
+ * @param {Element} svg
+ */
+export function makeRoom(svg) {
+  const animal = find("[data-part=animal]", svg);
+  const turned = find("[data-part=turned]", svg);
+  const parts = { mild: find("[data-part=mild]", svg), strong: find("[data-part=strong]", svg) };
+  const given = find("[data-part=given]", svg);
+  const knobs = [...svg.querySelectorAll("[data-knob]")];
+  let last = "";
+
+  /**
+   * @param {Element} node
+   * @param {boolean} seen
+   */
+  const see = (node, seen) => node.setAttribute("visibility", seen ? "visible" : "hidden");
+
+  return {
+    /**
+     * @param {Moments} moments
+     * @param {StandsNow} stands
+     * @param {number} t
+     */
+    draw(moments, stands, t) {
+      const { x, y, turn } = whereabouts(moments, t, still.matches);
+      animal.setAttribute("transform", `translate(${x.toFixed(1)} ${y.toFixed(1)})`);
+      turned.setAttribute("transform", `rotate(${turn.toFixed(0)})`);
+      const now = `${stands.sign} ${stands.lies} ${stands.lit?.thing}`;
+      if (now === last) return;
+      last = now;
+      see(parts.mild, stands.sign === "mild");
+      see(parts.strong, stands.sign === "strong");
+      see(given, stands.lies);
+      knobs.forEach((knob, i) => knob.classList.toggle("lit", stands.lit?.thing === i));
+    },
+  };
+}
+
+/**
+ * Says what happened since it was last asked, each moment once.
+ * @param {Element} list
+ * @param {number} most lines that stay
+ */
+export function makeCaptions(list, most) {
+  /** @type {Set<string>} */
+  const said = new Set();
+  return {
+    /**
+     * @param {import("../../client-checks/client").Moment[]} told
+     * @param {number} t
+     */
+    say(told, t) {
+      for (const m of told) {
+        if (m.at > t) break;
+        const key = `${m.at} ${m.what} ${m.thing ?? ""}`;
+        if (!m.says || said.has(key)) continue;
+        said.add(key);
+        const line = document.createElement("li");
+        line.textContent = m.says;
+        line.dataset.what = m.what;
+        if (m.level) line.dataset.level = m.level;
+        list.append(line);
+      }
+      while (list.children.length > most) list.firstElementChild?.remove();
+    },
+    clear() {
+      said.clear();
+      list.replaceChildren();
+    },
+  };
+}

@@ -1,0 +1,108 @@
+//! What an address of a rehearsal asks for.
+
+use crate::error::Error;
+use crate::page::Page;
+use sayso_sim::rehearsal::{Act, ActsError, Character, Exercise, Run, Setup, play, read, written};
+use sayso_wording::words;
+use serde::Deserialize;
+
+/// The list of exercises.
+pub const REHEARSE: &str = "/rehearse";
+
+/// What stands behind the question mark.
+#[derive(Debug, Default, Deserialize)]
+pub struct Fields {
+    #[serde(default)]
+    seed: String,
+    #[serde(default)]
+    character: String,
+    #[serde(default)]
+    acts: String,
+}
+
+/// The same as a handler takes it.
+pub type Query = axum::extract::Query<Fields>;
+
+impl Fields {
+    /// The seed, where one is named.
+    ///
+    /// # Errors
+    /// [`Error::Refused`] where it is no whole number.
+    pub fn seed(&self) -> Result<Option<u64>, Error> {
+        if self.seed.is_empty() {
+            return Ok(None);
+        }
+        // Small enough to be told apart by a person, and exact in every script.
+        let seed = self.seed.parse::<u32>().map_err(|_| not_read("seed", &self.seed))?;
+        Ok(Some(u64::from(seed)))
+    }
+
+    /// The character; where none is named, the first.
+    ///
+    /// # Errors
+    /// [`Error::Refused`] where there is none of that name.
+    pub fn character(&self) -> Result<Character, Error> {
+        if self.character.is_empty() {
+            return Ok(Character::Eager);
+        }
+        Character::named(&self.character).ok_or_else(|| not_read("character", &self.character))
+    }
+}
+
+fn not_read(field: &str, text: &str) -> Error {
+    Error::refused(field, words!(faults::not_read, text = text.chars().take(40).collect::<String>()))
+}
+
+/// The exercise of a name.
+///
+/// # Errors
+/// [`Error::NotFound`].
+pub fn exercise(name: &str) -> Result<Exercise, Error> {
+    Exercise::named(name).ok_or_else(|| Error::NotFound(words!(rehearse::no_such)))
+}
+
+/// A rehearsal with all that was done in it.
+pub struct Asked {
+    /// What, with whom, from which seed.
+    pub setup: Setup,
+    /// What was done.
+    pub acts: Vec<Act>,
+}
+
+impl Asked {
+    /// Reads an address.
+    ///
+    /// # Errors
+    /// [`Error::NotFound`], [`Error::Refused`].
+    pub fn read(name: &str, query: &Fields) -> Result<Self, Error> {
+        let exercise = exercise(name)?;
+        let seed = query.seed()?.ok_or_else(|| not_read("seed", ""))?;
+        let setup = Setup { seed, character: query.character()?, exercise };
+        let acts = read(&query.acts, exercise.most_ms()).map_err(|why| {
+            let item = match why {
+                ActsError::NoAct { item } | ActsError::OutOfTime { item, .. } => item,
+                other => other.to_string(),
+            };
+            Error::refused("acts", words!(rehearse::no_acts, item = item))
+        })?;
+        Ok(Self { setup, acts })
+    }
+
+    /// Plays it.
+    pub fn run(&self) -> Run {
+        play(self.setup, &self.acts)
+    }
+}
+
+/// The address of an exercise, or of a page below it, with all that was done.
+pub fn address(page: &Page, setup: Setup, below: &str, acts: &[Act]) -> String {
+    let path = page.of_home(&format!("{REHEARSE}/{}{below}", setup.exercise.name()));
+    let joined = if path.contains('?') { '&' } else { '?' };
+    let acts = if acts.is_empty() { String::new() } else { format!("&acts={}", written(acts)) };
+    format!("{path}{joined}character={}&seed={}{acts}", setup.character.name(), setup.seed)
+}
+
+/// The address of an exercise without a seed, for a link from elsewhere.
+pub fn link(page: &Page, exercise: Exercise) -> String {
+    page.of_home(&format!("{REHEARSE}/{}", exercise.name()))
+}

@@ -1,0 +1,70 @@
+//! The room from above and whoever is in it: our own lines in the colour of the text. The script moves what has a `data-part`.
+
+use maud::{Markup, PreEscaped, html};
+use sayso_model::Species;
+use sayso_sim::rehearsal::{BED, BOARD, Character, DOOR, GIVEN, PERSON, ROOM, Spot, Thing};
+use sayso_wording::{Locale, say};
+
+const DOG: &str = include_str!("animals/dog.svg");
+const CAT: &str = include_str!("animals/cat.svg");
+const PARROT: &str = include_str!("animals/parrot.svg");
+
+const fn shape(species: Species) -> &'static str {
+    match species {
+        Species::Cat => CAT,
+        Species::Parrot => PARROT,
+        Species::Dog | Species::Rabbit | Species::Other => DOG,
+    }
+}
+
+fn moved(to: Spot) -> String {
+    format!("translate({} {})", to.x, to.y)
+}
+
+/// The room with the animal where it is at first.
+pub fn room(l: &Locale, character: Character, begins: Spot) -> Markup {
+    let (width, height) = ROOM;
+    let button =
+        |thing: Thing| (if thing.place() % 2 == 0 { -17 } else { 17 }, if thing.place() < 2 { -12 } else { 12 });
+    html! {
+        svg.room viewBox=(format!("0 0 {width} {height}")) role="img" aria-label=(say!(l, rehearse::room)) data-part="room" {
+            // Walls, with the door open on the left.
+            path.wall d=(format!("M4 {} L4 4 L{} 4 L{} {} L4 {} L4 {}", DOOR.y - 26.0, width - 4.0, width - 4.0, height - 4.0, height - 4.0, DOOR.y + 26.0)) {}
+            path.wall d=(format!("M4 {} L-14 {}", DOOR.y - 26.0, DOOR.y - 14.0)) {}
+            ellipse.bed cx=(BED.x) cy=(BED.y) rx="36" ry="25" {}
+            ellipse.bed cx=(BED.x) cy=(BED.y) rx="25" ry="15" {}
+            g.mat transform=(moved(BOARD)) {
+                rect x="-38" y="-26" width="76" height="52" rx="6" {}
+                @for thing in Thing::ALL {
+                    @let (x, y) = button(thing);
+                    circle.knob cx=(x) cy=(y) r="8" data-knob=(thing.place()) {}
+                }
+            }
+            g.person transform=(moved(PERSON)) {
+                ellipse cx="0" cy="0" rx="20" ry="11" {}
+                circle cx="0" cy="0" r="8" {}
+                path d="M-17 6C-16 16 -10 20 -5 20" {}
+            }
+            g transform=(moved(GIVEN)) { circle.given r="5" data-part="given" visibility="hidden" {} }
+            g.animal data-part="animal" transform=(moved(begins)) {
+                circle.mild r="33" data-part="mild" visibility="hidden" {}
+                g data-part="strong" visibility="hidden" { circle.strong r="31" {} circle.strong r="36" {} path.strong d="M0 -54L0 -44M0 -41L0 -40" {} }
+                g.body data-part="turned" { (PreEscaped(shape(character.species()))) }
+            }
+        }
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn animals_are_lines_in_the_colour_of_the_text_and_hold_nothing_else() {
+        for svg in [DOG, CAT, PARROT] {
+            for other in ["style", "script", "href", "#", "rgb", "<text", "<image", "fill=", "stroke="] {
+                assert!(!svg.contains(other), "{other}");
+            }
+        }
+    }
+}

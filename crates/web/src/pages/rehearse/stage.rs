@@ -1,0 +1,125 @@
+//! Markup of an exercise: the room, what happens, the board's buttons, what can be done. The script brings it to life.
+
+use super::asked::address;
+use super::captions::{name, word};
+use super::drawn::room;
+use super::lessons;
+use super::list::simulation;
+use super::moments;
+use crate::layout::{Tab, layout_with};
+use crate::page::Page;
+use maud::{Markup, html};
+use sayso_sim::rehearsal::{Exercise, Setup, TREATS, Thing, play};
+use sayso_wording::{Locale, say};
+
+/// What can be done beside the buttons, at places that never change, with its key.
+const ACTS: &[(&str, &str)] = &[
+    ("offer", "O"),
+    ("again", "R"),
+    ("not-now", "N"),
+    ("instead", "I"),
+    ("call", "C"),
+    ("block", "B"),
+    ("back", "W"),
+    ("end", "E"),
+];
+/// The same for a likes test: the board is put away.
+const LIKES: &[(&str, &str)] =
+    &[("two", "T"), ("again", "R"), ("call", "C"), ("block", "B"), ("back", "W"), ("end", "E")];
+
+pub fn view(page: &Page, setup: Setup) -> Markup {
+    let (l, which) = (&page.locale, setup.exercise.name());
+    let name = name(l, setup.character);
+    let run = play(setup, &[]);
+    let begins = run.begins_at;
+    let json = serde_json::to_string(&moments::of(l, &run)).unwrap_or_default();
+    let likes = setup.exercise == Exercise::Likes;
+    let acts = if likes { LIKES } else { ACTS };
+    let treats = (setup.exercise == Exercise::Evening).then_some(TREATS);
+    layout_with(
+        page,
+        Tab::Learn,
+        &say!(l, rehearse::exercise, which = which),
+        &["client/rehearse.js", "client/hand-on.js"],
+        html! {
+            noscript { p.caution { (say!(l, rehearse::no_script)) } }
+            div #rehearse .rehearse data-test="rehearse" data-state="ready" data-moments=(json)
+                data-asks=(address(page, setup, "/moments", &[])) data-went=(address(page, setup, "/went", &[]))
+                data-name=(name) data-most=(setup.exercise.most_ms()) data-treats=[treats] {
+                (simulation(l))
+                section.before-it data-part="before" {
+                    p { (say!(l, rehearse::character, who = setup.character.name())) }
+                    p { (say!(l, rehearse::how, which = which, name = name.as_str())) }
+                    (lessons::links(page, setup.exercise))
+                    button.primary.wide type="button" data-part="start" data-test="start" { (say!(l, rehearse::start)) }
+                }
+                (room(l, setup.character, begins))
+                ol.captions role="log" aria-live="polite" aria-label=(say!(l, rehearse::happens)) data-part="captions" data-test="captions" {}
+                p.caution data-part="away" data-test="away" role="status" hidden {}
+                p.asks.num data-part="line" data-test="line" { span data-part="clock" data-test="clock" {} " " span data-part="ask" data-test="ask" {} }
+                p data-part="over" data-test="over" hidden { a.button.primary.wide data-part="see" data-test="see" href="#" { (say!(l, rehearse::see)) } }
+                @if !likes { (pads(l)) }
+                (actions(l, acts))
+                (keys(l, acts))
+            }
+            (hand_on(page, setup))
+            p { a.link href=(page.of_home(super::asked::REHEARSE)) { (say!(l, rehearse::all)) } }
+        },
+    )
+}
+
+/// The buttons, as the board lies.
+fn pads(l: &Locale) -> Markup {
+    html! {
+        section class="pads cols-2" data-part="pads" data-test="pads" aria-label=(say!(l, rehearse::words)) {
+            @for thing in Thing::ALL {
+                button.pad type="button" data-word=(thing.place()) data-test=(format!("pad-{}", thing.name())) data-state="idle" disabled {
+                    span.face { span.count.num {} span.says { (word(l, thing)) } span.does {} }
+                }
+            }
+        }
+    }
+}
+
+fn actions(l: &Locale, acts: &[(&str, &str)]) -> Markup {
+    html! {
+        section.actions data-part="acts" aria-label=(say!(l, rehearse::acts)) {
+            @for (does, _) in acts {
+                button type="button" data-does=(*does) data-test=(format!("rehearse-{does}")) disabled { (say!(l, rehearse::act, does = *does)) }
+            }
+        }
+    }
+}
+
+fn keys(l: &Locale, acts: &[(&str, &str)]) -> Markup {
+    html! {
+        details.fold.keys {
+            summary { (say!(l, board::keys)) }
+            dl.facts {
+                @if acts == ACTS { dt { kbd { "1 – 4" } } dd { (say!(l, rehearse::keys_words)) } }
+                @for (does, key) in acts { dt { kbd { (key) } } dd { (say!(l, rehearse::act, does = *does)) } }
+            }
+        }
+    }
+}
+
+/// The address for somebody else: the same exercise with the same animal.
+fn hand_on(page: &Page, setup: Setup) -> Markup {
+    let l = &page.locale;
+    handed(l, &say!(l, rehearse::hand_on), &say!(l, rehearse::hand_on_what), &address(page, setup, "", &[]))
+}
+
+/// An address to copy or to send; without a script it is the one of the page itself.
+pub fn handed(l: &Locale, title: &str, what: &str, link: &str) -> Markup {
+    html! {
+        details.after data-test="hand-on" {
+            summary { (title) }
+            p { (what) }
+            div.row data-link=(link) data-copied=(say!(l, rehearse::copied)) {
+                button type="button" data-copy data-test="copy" hidden { (say!(l, rehearse::copy)) }
+                button type="button" data-send hidden { (say!(l, rehearse::send)) }
+                a.link href=(link) { (title) }
+            }
+        }
+    }
+}

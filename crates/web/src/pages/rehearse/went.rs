@@ -1,0 +1,235 @@
+//! Markup of how a rehearsal went: the one thing to change, the figures of real use, what was true, and the whole of it again.
+
+use super::asked::{Asked, REHEARSE, address, link};
+use super::captions::{name, word};
+use super::drawn::room;
+use super::lessons;
+use super::line::line;
+use super::list::simulation;
+use super::moments;
+use super::stage::handed;
+use crate::layout::{Tab, layout_with};
+use crate::page::Page;
+use maud::{Markup, html};
+use sayso_advisor::Estimate;
+use sayso_model::SignLevel;
+use sayso_rehearse::{Change, Conduct, Truth, change, conduct, truth};
+use sayso_sim::rehearsal::{Character, Exercise, Run, Setup, Thing, What};
+use sayso_wording::figures::finding;
+use sayso_wording::{Locale, say};
+
+pub fn view(page: &Page, asked: &Asked) -> Markup {
+    let (l, setup) = (&page.locale, asked.setup);
+    let run = asked.run();
+    let conduct = conduct(&run);
+    let json = serde_json::to_string(&moments::of(l, &run)).unwrap_or_default();
+    layout_with(
+        page,
+        Tab::Learn,
+        &say!(l, rehearse::went),
+        &["client/replay.js", "client/hand-on.js"],
+        html! {
+            p.lead { (say!(l, rehearse::exercise, which = setup.exercise.name())) " · " (say!(l, rehearse::character, who = setup.character.name())) }
+            (simulation(l))
+            (next_time(l, &run, &conduct))
+            (cautions(l, &run))
+            (lessons::links(page, setup.exercise))
+            (measured(l, setup, &conduct))
+            (what_was_true(l, &run, &truth(&run, &asked.acts)))
+            (again(l, &run, &json))
+            nav.stack.after aria-label=(say!(l, rehearse::title)) {
+                a.button.primary href=(address(page, setup, "", &[])) data-test="same" { (say!(l, rehearse::same)) }
+                a.button href=(with(&link(page, setup.exercise), setup.character)) data-test="another" { (say!(l, rehearse::another, name = name(l, setup.character))) }
+                a.link href=(page.of_home(REHEARSE)) { (say!(l, rehearse::all)) }
+            }
+            (handed(l, &say!(l, rehearse::show_on), &say!(l, rehearse::show_on_what), &address(page, setup, "/went", &asked.acts)))
+        },
+    )
+}
+
+fn with(link: &str, character: Character) -> String {
+    format!("{link}{}character={}", if link.contains('?') { '&' } else { '?' }, character.name())
+}
+
+/// The one thing to change, because of what, and what would change that.
+fn next_time(l: &Locale, run: &Run, conduct: &Conduct) -> Markup {
+    let change = change(conduct, run.setup.exercise);
+    let name = name(l, run.setup.character);
+    let (more, less) = named(l, &change);
+    let (act, because) = (
+        say!(
+            l,
+            rehearse::change,
+            change = change.name(),
+            name = name.as_str(),
+            word = more.as_str(),
+            least = less.as_str()
+        ),
+        say!(l, rehearse::because, change = change.name(), word = more.as_str(), figure = figure(l, &change, conduct)),
+    );
+    html! {
+        section.card.advice data-test="change" data-change=(change.name()) {
+            h2.first { (say!(l, rehearse::one_thing)) }
+            p.act { (act) }
+            p { (because) }
+            @if change != Change::CarryOn { p.quiet { (say!(l, rehearse::would_change)) } }
+        }
+    }
+}
+
+/// Words that a change is about: the one there is too much of, and the one there is too little of.
+fn named(l: &Locale, change: &Change) -> (String, String) {
+    match change {
+        Change::Even { most, least } => (word(l, *most), word(l, *least)),
+        Change::Instead { word: of } => (word(l, *of), String::new()),
+        _ => (String::new(), String::new()),
+    }
+}
+
+/// The figure that a change rests on.
+fn figure(l: &Locale, change: &Change, c: &Conduct) -> String {
+    match change {
+        Change::StepAway => counted(l, &c.strong),
+        Change::LetGo => counted(l, &c.leaving),
+        Change::LetEat => counted(l, &c.eaten),
+        Change::Pause => counted(l, &c.mild),
+        Change::Wait => counted(l, &c.waits),
+        Change::LetChoose => counted(l, &c.held),
+        Change::MorePairs => c.chosen.iter().map(|(_, held)| held).sum::<usize>().div_euclid(2).to_string(),
+        Change::Answer => counted(l, &c.answered),
+        Change::DoNotPush { times } => say!(l, rehearse::times, times = *times),
+        Change::Sooner { .. } => finding(l, if c.delay.n >= 2 { &c.delay } else { &c.answer_delay }),
+        Change::WhenThere => counted(l, &c.taken),
+        Change::Slower => finding(l, &c.pace),
+        Change::Instead { word } => {
+            let (no, all) = c.declined[word.place()];
+            say!(l, rehearse::k_of_n, k = no, n = all)
+        }
+        Change::Even { .. } => balance(l, c),
+        Change::Oftener => c.showings().to_string(),
+        Change::CarryOn => String::new(),
+    }
+}
+
+/// A share of few as a count; with more, its interval too.
+fn counted(l: &Locale, share: &Estimate) -> String {
+    #[allow(clippy::cast_possible_truncation, clippy::cast_sign_loss, clippy::cast_precision_loss)]
+    let k = (share.value.unwrap_or(0.0) * share.n as f64).round() as usize;
+    let few = say!(l, rehearse::k_of_n, k = k, n = share.n);
+    if share.too_early() { few } else { format!("{few}: {}", finding(l, share)) }
+}
+
+fn balance(l: &Locale, c: &Conduct) -> String {
+    let shown = Thing::ALL.into_iter().filter(|t| c.balance[t.place()] > 0);
+    let all: Vec<String> = shown
+        .map(|t| {
+            say!(l, rehearse::count, word = word(l, t), times = say!(l, rehearse::times, times = c.balance[t.place()]))
+        })
+        .collect();
+    l.and(&all)
+}
+
+/// What to do in life, and whom to ask, where it was like this here.
+fn cautions(l: &Locale, run: &Run) -> Markup {
+    let strong = run.told.iter().any(|t| matches!(t.what, What::Sign(s) if s.level == SignLevel::Strong));
+    html! {
+        @if strong { p.stop data-test="care-strong" { (say!(l, rehearse::care_strong)) } }
+        @if run.setup.character == Character::Guards { p.caution data-test="care-guards" { (say!(l, rehearse::care_guards)) } }
+    }
+}
+
+/// The figures of real use: each with its count, and its interval where it is an estimate.
+fn measured(l: &Locale, setup: Setup, c: &Conduct) -> Markup {
+    let name = name(l, setup.character);
+    let shares = [
+        ("taken", &c.taken),
+        ("waits", &c.waits),
+        ("held", &c.held),
+        ("answered", &c.answered),
+        ("alternatives", &c.alternatives),
+        ("leaving", &c.leaving),
+        ("mild", &c.mild),
+        ("strong", &c.strong),
+        ("eaten", &c.eaten),
+    ];
+    let mut rows: Vec<(&str, String)> = Vec::new();
+    for (which, figure) in [("delay", &c.delay), ("answer-delay", &c.answer_delay), ("pace", &c.pace)] {
+        if figure.n > 0 {
+            rows.push((which, finding(l, figure)));
+        }
+    }
+    if c.showings() > 0 {
+        rows.push(("balance", balance(l, c)));
+    }
+    rows.extend(shares.into_iter().filter(|(_, share)| share.n > 0).map(|(which, share)| (which, counted(l, share))));
+    if c.pushes > 0 {
+        rows.push(("pushes", say!(l, rehearse::times, times = c.pushes)));
+    }
+    let chosen = Thing::ALL.into_iter().filter(|t| c.chosen[t.place()].1 > 0).map(|t| {
+        let (k, n) = c.chosen[t.place()];
+        (t, counted(l, &Estimate::share(k, n)))
+    });
+    html! {
+        h2 { (say!(l, rehearse::measured)) }
+        p.quiet { (say!(l, rehearse::measured_what)) }
+        dl.facts.num data-test="measured" {
+            @for (which, figure) in &rows {
+                dt { (say!(l, rehearse::row, which = *which, name = name.as_str())) }
+                dd data-test=(format!("row-{which}")) { (figure) }
+            }
+            @for (thing, figure) in chosen {
+                dt { (say!(l, rehearse::chosen, word = word(l, thing))) }
+                dd data-test=(format!("chosen-{}", thing.name())) { (figure) }
+            }
+        }
+    }
+}
+
+/// What the simulation knows.
+fn what_was_true(l: &Locale, run: &Run, truth: &Truth) -> Markup {
+    let name = name(l, run.setup.character);
+    let mut liked = Thing::ALL;
+    liked.sort_by(|a, b| run.likes[b.place()].total_cmp(&run.likes[a.place()]));
+    let asks = run.setup.exercise == Exercise::Evening;
+    let demand =
+        Thing::ALL.map(|t| say!(l, rehearse::count, word = word(l, t), times = l.percent(run.demand[t.place()])));
+    html! {
+        h2 { (say!(l, rehearse::truth)) }
+        @if run.setup.exercise != Exercise::Likes { p.quiet { (say!(l, rehearse::truth_what, name = name.as_str())) } (understood(l, truth)) }
+        p { (say!(l, rehearse::liked, name = name.as_str(), things = l.and(&liked.map(|t| word(l, t))))) }
+        @if asks { p { (say!(l, rehearse::asks, name = name.as_str(), things = l.and(&demand))) } }
+    }
+}
+
+/// Chances of a meant press, by word.
+fn understood(l: &Locale, truth: &Truth) -> Markup {
+    html! {
+        div.scroll tabindex="0" role="region" aria-label=(say!(l, rehearse::truth)) {
+            table data-test="truth" {
+                thead { tr { @for head in [say!(l, rehearse::of_word), say!(l, rehearse::before), say!(l, rehearse::after), say!(l, rehearse::sooner)] { th scope="col" { (head) } } } }
+                tbody {
+                    @for thing in Thing::ALL {
+                        tr {
+                            th scope="row" { (word(l, thing)) }
+                            @for share in [truth.before, truth.after, truth.sooner] { td.num { (l.percent(share[thing.place()])) } }
+                        }
+                    }
+                }
+            }
+        }
+    }
+}
+
+/// The line of it, and the room to watch it again.
+fn again(l: &Locale, run: &Run, json: &str) -> Markup {
+    html! {
+        section.rehearse #replay data-test="replay" data-moments=(json) data-name=(name(l, run.setup.character)) {
+            (line(l, run))
+            button type="button" data-part="watch" data-test="watch" hidden { (say!(l, rehearse::watch)) }
+            div data-part="again" hidden {
+                (room(l, run.setup.character, run.begins_at))
+                ol.captions role="log" aria-live="off" aria-label=(say!(l, rehearse::happens)) data-part="captions" data-test="captions" {}
+            }
+        }
+    }
+}

@@ -1,0 +1,57 @@
+// How things stand at a moment of a rehearsal, and where the animal is.
+
+import assert from "node:assert/strict";
+import { test } from "node:test";
+
+const { WAIT_MS, standing, whereabouts } = await import("../../src/client/rehearsal.js");
+
+const told = (...all) => all.map(([at, what, thing, level]) => ({ at, what, thing, level, mine: false, says: "" }));
+
+test("a shown word waits for its thing, and a press of the animal for its answer", () => {
+  const all = told(
+    [100, "show", 1],
+    [900, "give", 1],
+    [1500, "took", 1],
+    [3000, "pressed", 2],
+    [9000, "unanswered", 2],
+  );
+  assert.deepEqual(standing(all, 500).shown, { thing: 1, at: 100 });
+  assert.equal(standing(all, 950).shown, undefined);
+  assert.equal(standing(all, 950).lies, true);
+  assert.equal(standing(all, 1600).lies, false);
+  assert.deepEqual(standing(all, 3100).own, { thing: 2, at: 3000 });
+  assert.equal(standing(all, 9000).own, undefined);
+});
+
+test("an offer waits until the animal presses, the wait is over or the person does something else", () => {
+  const offered = [1000, "offer", 0];
+  assert.ok(standing(told(offered), 3000).waits);
+  for (const what of ["show", "back", "leaves", "pressed", "wait-over"])
+    assert.equal(standing(told(offered, [2000, what, 0]), 3000).waits, undefined, what);
+  assert.deepEqual(standing(told(offered, [1000 + WAIT_MS, "wait-over", 0]), 7000).then, { thing: 0, at: 6000 });
+});
+
+test("a sign stays until the animal is at ease or gone, and treats are counted", () => {
+  const all = told([100, "sign", undefined, "mild"], [300, "sign", undefined, "strong"], [900, "gone"]);
+  assert.deepEqual(
+    [50, 200, 400, 950].map((t) => standing(all, t).sign),
+    ["", "mild", "strong", ""],
+  );
+  const given = told([100, "show", 0], [200, "give", 0], [300, "pressed", 1], [400, "instead", 0], [500, "give", 1]);
+  assert.equal(standing(given, 600).treats, 2);
+});
+
+test("the animal is where its last way led, between two where it walks, and looks where it goes", () => {
+  const moments = {
+    begins: [10, 10],
+    motions: [
+      [1000, 2000, 10, 10, 110, 10],
+      [1500, 1500, 60, 10, 60, 10],
+    ],
+  };
+  assert.deepEqual(whereabouts(moments, 0), { x: 10, y: 10, turn: 0 });
+  assert.deepEqual(whereabouts(moments, 1250), { x: 35, y: 10, turn: 90 });
+  assert.deepEqual(whereabouts(moments, 5000), { x: 60, y: 10, turn: 90 });
+  // Where motion is not wanted it is at the end of its way at once.
+  assert.equal(whereabouts(moments, 1001, true).x, 110);
+});

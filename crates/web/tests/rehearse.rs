@@ -1,0 +1,218 @@
+//! Rehearse: every answer follows from its address, and nothing of it is in the notebook.
+#![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic, missing_docs)]
+
+mod at_home;
+
+use at_home::Home;
+use axum::http::StatusCode;
+use sayso_model::Language;
+use sayso_sim::rehearsal::{Act, Character, Does, Exercise, Thing, written};
+use sayso_wording::{Locale, say};
+use serde_json::Value;
+use std::collections::BTreeSet;
+
+/// A press of one word after the other every nine seconds, each thing so long after its press.
+fn teaching(delay_ms: u32, most_ms: u32) -> Vec<Act> {
+    (1..most_ms / 9_000)
+        .flat_map(|i| {
+            let (at_ms, thing) = (i * 9_000, Thing::ALL[i as usize % 3]);
+            [Act { at_ms, does: Does::Show(thing) }, Act { at_ms: at_ms + delay_ms, does: Does::Give(thing) }]
+        })
+        .collect()
+}
+
+fn went(exercise: Exercise, character: Character, seed: u32, acts: &[Act]) -> String {
+    format!("/rehearse/{}/went?character={}&seed={seed}&acts={}", exercise.name(), character.name(), written(acts))
+}
+
+#[tokio::test]
+async fn every_exercise_is_offered_with_everyone_and_says_that_it_is_a_simulation() {
+    let home = Home::new().await;
+    home.page("/learn").await.says("href=\"/rehearse\"");
+    home.page("/learn/showing").await.says("href=\"/rehearse/showing\"").says("Rehearse it: Press, say, give");
+    home.page("/learn/stuck").await.does_not_say("Rehearse it");
+    let list = home.page("/rehearse").await;
+    list.says("A simulation: real animals differ.").says("href=\"/methods/rehearsal\"");
+    home.page("/methods/rehearsal").await.says("not evidence");
+    for exercise in Exercise::ALL {
+        let name = exercise.name();
+        list.says(&format!("action=\"/rehearse/{name}\""));
+        let led = home.get(&format!("/rehearse/{name}?character=wary")).await;
+        assert!(led.kept().to.starts_with(&format!("/rehearse/{name}?character=wary&seed=")), "{}", led.to);
+        for character in Character::ALL {
+            list.says(&format!("<option value=\"{}\"", character.name()));
+            let page = home.page(&format!("/rehearse/{name}?character={}&seed=5", character.name())).await;
+            page.says("A simulation: real animals differ.").says("role=\"log\"").says("data-test=\"lessons-for\"");
+            page.says(&say!(&Locale::ENGLISH, rehearse::character, who = character.name()));
+            let (pads, acts) = if exercise == Exercise::Likes { (0, 6) } else { (4, 8) };
+            assert_eq!(
+                (page.text.matches("data-word=").count(), page.text.matches("data-does=").count()),
+                (pads, acts)
+            );
+        }
+    }
+}
+
+#[tokio::test]
+async fn what_is_no_rehearsal_is_refused_by_name() {
+    let home = Home::new().await;
+    assert_eq!(home.get("/rehearse/juggling").await.status, StatusCode::NOT_FOUND);
+    assert_eq!(home.get("/rehearse/juggling/moments?seed=1").await.status, StatusCode::NOT_FOUND);
+    for (query, named) in [
+        ("seed=x", "seed"),
+        ("seed=-1", "seed"),
+        ("", "seed"),
+        ("seed=4294967296", "seed"),
+        ("seed=1&character=dragon", "character"),
+        ("seed=1&acts=s9.1", "acts"),
+        ("seed=1&acts=w.200_w.100", "acts"),
+        ("seed=1&acts=w.999999", "acts"),
+    ] {
+        for page in ["moments", "went"] {
+            let answer = home.get(&format!("/rehearse/showing/{page}?{query}")).await;
+            assert!(answer.refused().text.to_lowercase().contains(named), "{named} in {}", answer.text);
+        }
+    }
+    let many = vec!["w.1"; 401].join("_");
+    home.get(&format!("/rehearse/showing/moments?seed=1&acts={many}")).await.refused();
+    for page in ["", "/moments", "/went"] {
+        let sent = home.post(&format!("/rehearse/showing{page}?seed=1"), &[]).await;
+        assert_eq!(sent.status, StatusCode::METHOD_NOT_ALLOWED, "nothing is written here");
+    }
+}
+
+#[tokio::test]
+async fn the_same_address_gives_the_same_rehearsal_and_the_log_stays_as_it_was() {
+    let home = Home::new().await;
+    let before = home.state.store.revision().await.unwrap();
+    for exercise in Exercise::ALL {
+        let acts = teaching(1_200, exercise.most_ms());
+        let path = |page: &str| {
+            format!("/rehearse/{}/{page}?character=quick&seed=77&acts={}", exercise.name(), written(&acts))
+        };
+        let first = home.get(&path("moments")).await;
+        assert_eq!(first.status, StatusCode::OK, "{}", first.text);
+        assert_eq!(first.text, home.get(&path("moments")).await.text);
+        let told: Value = serde_json::from_str(&first.text).unwrap();
+        let mine = told["told"].as_array().unwrap().iter().filter(|m| m["mine"] == true).count();
+        assert!(mine > 0 && told["motions"].as_array().unwrap().iter().all(|m| m.as_array().unwrap().len() == 6));
+        assert!(told["told"].as_array().unwrap().iter().all(|m| m["says"].as_str().unwrap().len() > 3));
+        let page = home.page(&path("went")).await;
+        assert_eq!(page.text, home.page(&path("went")).await.text);
+        page.says("One thing for next time").says("How you taught").says("What was true").says("data-test=\"line\"");
+        page.says("A simulation: real animals differ.").says(if exercise == Exercise::Likes {
+            "likes, most first"
+        } else {
+            "with everything a second sooner"
+        });
+    }
+    assert_eq!(home.state.store.revision().await.unwrap(), before, "no event was written");
+}
+
+#[tokio::test]
+async fn what_to_change_follows_from_what_was_done() {
+    let home = Home::new().await;
+    let change = |text: &str| {
+        let (_, after) = text.split_once("data-change=\"").unwrap();
+        after.split_once('"').unwrap().0.to_owned()
+    };
+    let slow = home.page(&went(Exercise::Showing, Character::Eager, 3, &teaching(4_500, 110_000))).await;
+    assert_eq!(change(&slow.text), "sooner");
+    slow.says("From press to thing: 4.5 s").says("Aim for 2 s at most");
+    let soon = home.page(&went(Exercise::Showing, Character::Eager, 3, &teaching(700, 110_000))).await;
+    assert_ne!(change(&soon.text), "sooner");
+    // Barred when it wants to go, and called after.
+    let barring: Vec<Act> =
+        (10..80).map(|i| Act { at_ms: i * 1_000, does: if i % 2 == 0 { Does::Block } else { Does::Call } }).collect();
+    let barred = home.page(&went(Exercise::Leaving, Character::Wary, 4, &barring)).await;
+    assert_eq!(change(&barred.text), "step-away");
+    barred.says("data-test=\"care-strong\"").says("veterinarian");
+    let early: Vec<Act> =
+        [Act { at_ms: 10_000, does: Does::Offer(Thing::Treat) }, Act { at_ms: 11_000, does: Does::Again }].into();
+    let seeds = 0..40;
+    let mut waits = 0;
+    for seed in seeds {
+        let page = home.page(&went(Exercise::Inviting, Character::Old, seed, &early)).await;
+        waits += usize::from(change(&page.text) == "wait");
+    }
+    assert!(waits > 20, "an old dog hardly presses within a second: {waits}");
+    home.page(&went(Exercise::Showing, Character::Guards, 3, &[])).await.says("take nothing from the mouth");
+}
+
+/// A kind that a language has no words of its own for would be said as the last one.
+#[test]
+fn every_kind_has_words_of_its_own_in_every_language() {
+    let changes = [
+        "step-away",
+        "let-go",
+        "let-eat",
+        "pause",
+        "wait",
+        "do-not-push",
+        "answer",
+        "sooner",
+        "when-there",
+        "slower",
+        "instead",
+        "even",
+        "oftener",
+        "let-choose",
+        "more-pairs",
+        "carry-on",
+    ];
+    let seen = [
+        "looks-up",
+        "comes",
+        "joined",
+        "looks",
+        "brushed",
+        "pressed",
+        "took",
+        "finished",
+        "ignored",
+        "wanders",
+        "leaves",
+        "gone",
+        "barred",
+        "eases",
+        "wait-over",
+        "chose",
+        "chose-none",
+        "unanswered",
+    ];
+    let does = ["show", "give", "offer", "two", "again", "not-now", "instead", "call", "block", "back", "end"];
+    let rows = [
+        "delay",
+        "answer-delay",
+        "pace",
+        "balance",
+        "taken",
+        "waits",
+        "answered",
+        "alternatives",
+        "leaving",
+        "mild",
+        "strong",
+        "eaten",
+        "held",
+        "pushes",
+    ];
+    for language in Language::ALL {
+        let l = &Locale::of(language);
+        let all_differ = |said: Vec<String>| {
+            let n = said.len();
+            let different: BTreeSet<String> = said.into_iter().collect();
+            assert_eq!(different.len(), n, "{language:?}: {different:?}");
+        };
+        all_differ(
+            changes.map(|c| say!(l, rehearse::change, change = c, name = "Zip", word = "a", least = "b")).into(),
+        );
+        all_differ(seen.map(|w| say!(l, rehearse::seen, what = w, name = "Zip", word = "a")).into());
+        all_differ(does.map(|d| say!(l, rehearse::you, does = d, name = "Zip", word = "a")).into());
+        all_differ(rows.map(|r| say!(l, rehearse::row, which = r, name = "Zip")).into());
+        all_differ(Exercise::ALL.map(|e| say!(l, rehearse::exercise, which = e.name())).into());
+        all_differ(Exercise::ALL.map(|e| say!(l, rehearse::how, which = e.name(), name = "Zip")).into());
+        all_differ(Character::ALL.map(|c| say!(l, rehearse::character, who = c.name())).into());
+        all_differ(Thing::ALL.map(|t| say!(l, rehearse::word, thing = t.name())).into());
+    }
+}

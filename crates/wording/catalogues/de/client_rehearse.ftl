@@ -1,0 +1,18 @@
+client-rehearse-press = Drücken und sagen
+client-rehearse-give = Geben
+client-rehearse-asked = { $name } drückte: geben
+client-rehearse-offer = Das anbieten
+client-rehearse-instead = Stattdessen geben
+client-rehearse-ready = Noch läuft nichts. Alles bewegt sich, sobald du anfängst.
+client-rehearse-begun = Es beginnt.
+client-rehearse-wait = Warte: { $seconds } s
+client-rehearse-then = Jetzt drück, sag und gib.
+client-rehearse-of = { $passed } von { $most }
+client-rehearse-treats = { $count ->
+    [one] { $count } Leckerchen übrig
+   *[other] { $count } Leckerchen übrig
+}
+client-rehearse-paused = Angehalten, solange die Seite nicht zu sehen war.
+client-rehearse-away = Das Notizbuch antwortet nicht. Was du tust, bleibt und wird wieder versucht.
+client-rehearse-which = Was? Tipp auf den Knopf.
+client-rehearse-hold = Halt still, bis eins gewählt ist.

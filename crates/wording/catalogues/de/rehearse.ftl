@@ -1,0 +1,213 @@
+rehearse-title = Proben
+rehearse-intro = Übe mit einem Tier, dem nichts geschehen kann, bevor die Knöpfe da sind oder wann du willst. Nichts davon kommt ins Notizbuch.
+rehearse-simulation = Eine Simulation: Echte Tiere sind anders.
+rehearse-assumes = Was sie annimmt
+rehearse-name = { $who ->
+    [eager] Zip
+    [wary] Moth
+    [old] Bramble
+    [quick] Pico
+   *[guards] Rusk
+}
+rehearse-character = { $who ->
+    [eager] Zip, ein junger Hund: kommt sofort, wird spät müde
+    [wary] Moth, eine Katze: kommt, wenn nichts verlangt wird
+    [old] Bramble, ein alter Hund: jeder Schritt braucht Zeit
+    [quick] Pico, ein Papagei: lernt schnell, drückt auch aus Neugier
+   *[guards] Rusk, ein Hund: will beim Fressen nicht gestört werden
+}
+rehearse-with = Mit wem
+rehearse-exercise = { $which ->
+    [likes] Was wird gemocht?
+    [showing] Drücken, sagen, geben
+    [leaving] Gehen lassen
+    [inviting] Fünf Einladungen
+    [evening] Ein Abend voller Drücke
+   *[free] Freies Üben
+}
+rehearse-short = { $which ->
+    [likes] Immer zwei Dinge hinhalten: was gewählt wird, und wie sicher das ist.
+    [showing] Zwei Minuten lang zwei oder drei Wörter zeigen.
+    [leaving] Jemand will gehen, und darf.
+    [inviting] Jede mit ihren ganzen fünf Sekunden Warten.
+    [evening] Dreißig Drücke im Zeitraffer: jeder wird gerecht beantwortet, auch mit „jetzt nicht“.
+   *[free] Fünf Minuten, was du willst.
+}
+rehearse-how = { $which ->
+    [likes] Tipp auf „Zwei hinhalten“: Du hältst auf jeder Seite eins hin. Dann halt still, bis { $name } gewählt hat, oder keins, und damit fertig ist. Zwölf Paare sagen am meisten, weniger sagen weniger.
+    [showing] Tipp auf einen Knopf: Du drückst ihn und sagst sein Wort. Tipp noch einmal, um die Sache zu geben. Gib sofort, verteile die Drücke auf die Wörter und lass Zeit zum Fressen und Spielen.
+    [leaving] Zeig Wörter, wie du magst. Wenn { $name } weggeht, lass es so sein: kein Rufen, nichts im Weg. Dann beende.
+    [inviting] Tipp auf „Anbieten“ und einen Knopf: Du hältst die Sache sichtbar hin. Dann tu fünf Sekunden lang nichts. Was auch kommt: drück, sag und gib.
+    [evening] { $name } drückt. Beantworte jeden Druck: gib, sag „jetzt nicht“ oder gib etwas anderes. Die Leckerchen gehen zu Ende.
+   *[free] Alles, was das Brett hat, und was einen sonst verlockt: rufen, in den Weg treten, noch einmal sagen.
+}
+rehearse-choose = Proben
+rehearse-lessons = Lektionen dazu
+rehearse-start = Anfangen
+rehearse-see = Ansehen, wie es lief
+rehearse-all = Alle Übungen
+rehearse-no-script = Zum Proben braucht es Skripte. Die Lektionen kommen ohne aus.
+rehearse-room = Der Raum von oben: oben das Brett und du, unten rechts ein Bett, unten links die offene Tür.
+rehearse-happens = Was geschieht
+rehearse-words = Knöpfe des Bretts
+rehearse-acts = Was du tun kannst
+rehearse-keys-words = die Knöpfe, der Reihe nach
+rehearse-word = { $thing ->
+    [treat] Leckerchen
+    [ball] Ball
+    [out] Raus
+   *[company] Nähe
+}
+rehearse-act = { $does ->
+    [two] Zwei hinhalten
+    [offer] Anbieten
+    [again] Noch mal sagen
+    [not-now] Jetzt nicht
+    [instead] Etwas anderes
+    [call] Herrufen
+    [block] In den Weg treten
+    [back] Weggehen
+   *[end] Beenden
+}
+rehearse-you = { $does ->
+    [two] Du hältst zwei Dinge hin.
+    [show] Du drückst „{ $word }“ und sagst es.
+    [give] Du gibst: { $word }.
+    [offer] Du hältst sichtbar hin: { $word }. Warte.
+    [again] Du sagst es noch einmal.
+    [not-now] Du sagst „jetzt nicht“.
+    [instead] Du sagst „jetzt nicht“ und gibst etwas anderes: { $word }.
+    [call] Du rufst { $name } her.
+    [block] Du trittst in den Weg.
+    [back] Du gehst ein Stück weg.
+   *[end] Du beendest.
+}
+rehearse-seen = { $what ->
+    [chose] { $name } wählt: { $word }.
+    [chose-none] { $name } wählt keins von beiden.
+    [looks-up] { $name } schaut auf.
+    [comes] { $name } kommt herüber.
+    [joined] { $name } ist am Brett.
+    [looks] { $name } schaut „{ $word }“ an.
+    [brushed] { $name } streift „{ $word }“: kein Ton.
+    [pressed] { $name } drückt „{ $word }“.
+    [took] { $name } nimmt es: { $word }.
+    [finished] { $name } ist fertig.
+    [ignored] { $name } nimmt es nicht.
+    [wanders] { $name } wendet sich anderem zu.
+    [leaves] { $name } geht weg.
+    [gone] { $name } ist fort.
+    [barred] { $name } kommt nicht an dir vorbei.
+    [eases] { $name } ist wieder entspannt.
+    [wait-over] Fünf Sekunden sind um.
+   *[unanswered] „{ $word }“ blieb ohne Antwort.
+}
+rehearse-sign = { $level ->
+    [strong] Starkes Zeichen von { $name }: { $sign }.
+   *[mild] Leichtes Zeichen von { $name }: { $sign }.
+}
+rehearse-held = Links: { $left }. Rechts: { $right }.
+rehearse-chosen = Gewählt, so oft hingehalten: { $word }
+rehearse-leans-away = lehnt sich weg von dem, was angeboten wird
+rehearse-over = { $why ->
+    [time] Die Zeit ist um.
+    [done] Das war alles.
+   *[ended] Es ist vorbei.
+}
+rehearse-hand-on = Weitergeben
+rehearse-hand-on-what = Diese Adresse führt zur selben Übung mit demselben Tier und zu ihren Lektionen. Über dein Zuhause sagt sie nichts.
+rehearse-copy = Adresse kopieren
+rehearse-copied = Kopiert
+rehearse-send = Senden
+rehearse-went = Wie es lief
+rehearse-one-thing = Eins fürs nächste Mal
+rehearse-change = { $change ->
+    [let-choose] Halt still, bis { $name } gewählt oder sich abgewandt hat. Kein zweites Wort, kein nächstes Paar.
+    [more-pairs] Halt mehr Paare hin: jedes Ding mindestens fünfmal.
+    [step-away] Geh bei einem starken Zeichen sofort weg oder beende. Alles andere kann warten.
+    [let-go] Wenn { $name } geht, lass es so sein: kein Rufen, nichts im Weg, nichts zeigen.
+    [let-eat] Lass { $name } in Ruhe fressen. Nichts wird gedrückt oder gezeigt, bis das vorbei ist.
+    [pause] Mach bei einem leichten Zeichen fünf Sekunden Pause und lass Raum.
+    [wait] Warte die fünf Sekunden ab, ohne Wort und ohne Berührung. Hilfe kommt danach.
+    [do-not-push] Kein Rufen, kein Versperren, kein zweites Mal sagen: { $name } kommt frei oder gar nicht.
+    [answer] Beantworte jeden Druck, auch mit „jetzt nicht“.
+    [sooner] Gib früher. Halte die Sache in der Hand, bevor du drückst.
+    [when-there] Zeig, wenn { $name } am Brett ist, und Dinge, die gerade gewollt sind.
+    [slower] Lass mehr Zeit zwischen den Drücken.
+    [instead] Gib ab und zu etwas anderes, wenn es für „{ $word }“ „jetzt nicht“ heißt.
+    [even] Verteile die Drücke: Zeig „{ $least }“ so oft wie „{ $word }“.
+    [oftener] Zeig mehr: wenige Wörter, immer wieder.
+   *[carry-on] Mach so weiter.
+}
+rehearse-because = { $change ->
+    [let-choose] In Ruhe wählen lassen: { $figure }
+    [more-pairs] Paare: { $figure }
+    [step-away] Starke Zeichen beachtet: { $figure }
+    [let-go] Gehen respektiert: { $figure }
+    [let-eat] Leckerchen in Ruhe gefressen: { $figure }
+    [pause] Leichte Zeichen beachtet: { $figure }
+    [wait] Warten eingehalten: { $figure }
+    [do-not-push] So oft hast du gerufen, den Weg versperrt oder es noch einmal gesagt: { $figure }
+    [answer] Drücke beantwortet: { $figure }
+    [sooner] Vom Druck bis zur Sache: { $figure }. Ziel sind höchstens 2 s.
+    [when-there] Genommen, von dem, was du gezeigt hast: { $figure }
+    [slower] Zeigen: { $figure }
+    [instead] Drücke von „{ $word }“, auf die „jetzt nicht“ kam: { $figure }
+    [even] Gezeigt: { $figure }
+    [oftener] Gezeigt: { $figure }
+   *[carry-on] Hier stand dem Lernen nichts im Weg.
+}
+rehearse-would-change = Es wäre etwas anderes, wenn die nächste Probe ein anderes Bild zeigt: Das sind wenige Aufzeichnungen.
+rehearse-care-strong = Im Leben beendet ein starkes Zeichen die Sitzung. Halte Abstand und frag eine Tierarztpraxis oder eine qualifizierte Fachkraft für Verhalten, bevor du weitermachst.
+rehearse-care-guards = Im Leben kann beißen, wer Futter verteidigt: Nimm nichts aus Maul oder Napf, halte Kinder fern und frag eine qualifizierte Fachkraft für Verhalten.
+rehearse-measured = Wie du gelehrt hast
+rehearse-measured-what = Die Zahlen des echten Gebrauchs, aus dieser einen Probe.
+rehearse-row = { $which ->
+    [held] In Ruhe wählen lassen
+    [delay] Von deinem Druck bis zur Sache
+    [answer-delay] Vom Druck bis zur Sache, wenn { $name } drückte
+    [pace] Zeigen
+    [balance] Auf die Wörter verteilt
+    [taken] Genommen, von dem, was du gezeigt hast
+    [waits] Warten eingehalten
+    [answered] Drücke beantwortet
+    [alternatives] Etwas anderes gegeben, bei „jetzt nicht“
+    [leaving] Gehen respektiert
+    [mild] Leichte Zeichen beachtet
+    [strong] Starke Zeichen beachtet
+    [eaten] Leckerchen in Ruhe gefressen
+   *[pushes] Gerufen, versperrt oder noch einmal gesagt
+}
+rehearse-times = { $times ->
+    [one] einmal
+   *[other] { $times }-mal
+}
+rehearse-k-of-n = { $k } von { $n }
+rehearse-count = { $word } { $times }
+rehearse-truth = Was wahr war
+rehearse-truth-what = Im Leben kann das niemand sehen. Hier sagt die Simulation, wie wahrscheinlich { $name } den Knopf eines Wortes drückt, wenn die Sache gewollt ist.
+rehearse-of-word = Wort
+rehearse-before = vorher
+rehearse-after = nachher
+rehearse-sooner = alles eine Sekunde früher
+rehearse-liked = { $name } mag, das Liebste zuerst: { $things }.
+rehearse-asks = So oft fragt { $name } danach, gegenüber vorher: { $things }
+rehearse-line = Das Ganze
+rehearse-line-what = { $moments } Augenblicke in { $seconds }: oben, was { $name } tat, unten, was du tatest.
+rehearse-lane = { $lane ->
+    [animal] { $name }
+    [signs] Zeichen
+   *[you] Du
+}
+rehearse-marks = Ring: kam, angeboten, „jetzt nicht“ oder weggegangen. Punkt: ein Druck. Quadrat: genommen oder gegeben. Kreuz: ging, oder wurde gedrängt. Dreieck: ein Zeichen, gefüllt ein starkes.
+rehearse-when = Wann
+rehearse-what = Was
+rehearse-list = Alle Augenblicke als Liste
+rehearse-watch = Noch einmal ansehen
+rehearse-same = Dasselbe noch einmal
+rehearse-another = An einem anderen Tag von { $name }
+rehearse-show-on = Jemandem zeigen
+rehearse-show-on-what = Die Adresse dieser Seite enthält die ganze Probe und nichts über dein Zuhause. Schick sie deinem Coach, wenn du willst; sonst sieht sie niemand.
+rehearse-no-such = Diese Übung gibt es nicht.
+rehearse-no-acts = Was getan wurde, ist aus dieser Adresse nicht zu lesen: { $item }. Fang die Übung neu an.
+rehearse-practise = Probe es: { $title }

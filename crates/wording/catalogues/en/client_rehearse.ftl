@@ -1,0 +1,19 @@
+# A rehearsal as it runs. $name is the animal's name.
+client-rehearse-press = Press and say
+client-rehearse-give = Give
+client-rehearse-asked = { $name } pressed: give
+client-rehearse-offer = Offer this
+client-rehearse-instead = Give this instead
+client-rehearse-ready = Nothing has begun. Everything moves once you start.
+client-rehearse-begun = It begins.
+client-rehearse-wait = Wait: { $seconds } s
+client-rehearse-then = Now press, say and give.
+client-rehearse-of = { $passed } of { $most }
+client-rehearse-treats = { $count ->
+    [one] { $count } treat left
+   *[other] { $count } treats left
+}
+client-rehearse-paused = Paused while the page is hidden.
+client-rehearse-away = The notebook does not answer. What you do is kept and tried again.
+client-rehearse-which = Which one? Tap its button.
+client-rehearse-hold = Hold still until one is chosen.

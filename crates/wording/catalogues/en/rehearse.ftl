@@ -1,0 +1,215 @@
+# Rehearsing on a simulated animal. $name is the animal's name: it never stands where a language needs another form of it.
+# $word is what a button says, $thing the short name of a thing.
+rehearse-title = Rehearse
+rehearse-intro = Practise on an animal that cannot be harmed, before the buttons arrive or whenever you like. Nothing of it goes into the notebook.
+rehearse-simulation = A simulation: real animals differ.
+rehearse-assumes = What it assumes
+rehearse-name = { $who ->
+    [eager] Zip
+    [wary] Moth
+    [old] Bramble
+    [quick] Pico
+   *[guards] Rusk
+}
+rehearse-character = { $who ->
+    [eager] Zip, a young dog: comes at once, tires late
+    [wary] Moth, a cat: comes when nothing is asked
+    [old] Bramble, an old dog: every step takes its time
+    [quick] Pico, a parrot: learns quickly, presses out of curiosity too
+   *[guards] Rusk, a dog: minds being disturbed while eating
+}
+rehearse-with = With whom
+rehearse-exercise = { $which ->
+    [likes] What does it like?
+    [showing] Press, say, give
+    [leaving] Let it go
+    [inviting] Five invitations
+    [evening] An evening of presses
+   *[free] Free play
+}
+rehearse-short = { $which ->
+    [likes] Pairs of things held out: what is chosen, and how sure that is.
+    [showing] Two minutes of showing two or three words.
+    [leaving] Somebody wants to go, and may.
+    [inviting] Each with its whole wait of five seconds.
+    [evening] Thirty presses, hurried: each answered fairly, also with “not now”.
+   *[free] Five minutes of whatever you like.
+}
+rehearse-how = { $which ->
+    [likes] Tap “Hold out two”: you hold one thing on each side. Then hold still until { $name } has chosen, or chosen neither, and is done with it. Twelve pairs tell most; fewer tell less.
+    [showing] Tap a button: you press it and say its word. Tap it again to give the thing. Give at once, share the presses between the words, and leave time to eat and play.
+    [leaving] Show words as you like. When { $name } goes away, let it be: no calling, nothing in the way. Then end.
+    [inviting] Tap “Offer” and a button: you hold the thing in view. Then do nothing for five seconds. Whatever comes of it, press, say and give.
+    [evening] { $name } presses. Answer each press: give it, say “not now”, or give something else. Treats run out.
+   *[free] All that the Board has, and what tempts one besides: calling, standing in the way, saying it again.
+}
+rehearse-choose = Rehearse
+rehearse-lessons = Lessons for this
+rehearse-start = Start
+rehearse-see = See how it went
+rehearse-all = All exercises
+rehearse-no-script = Rehearsing needs scripts. The lessons do without.
+rehearse-room = The room from above: the board and you at the top, a bed at the lower right, the open door at the lower left.
+rehearse-happens = What happens
+rehearse-words = Buttons of the board
+rehearse-acts = What you can do
+rehearse-keys-words = the buttons, in order
+rehearse-word = { $thing ->
+    [treat] Treat
+    [ball] Ball
+    [out] Out
+   *[company] Company
+}
+rehearse-act = { $does ->
+    [two] Hold out two
+    [offer] Offer
+    [again] Say it again
+    [not-now] Not now
+    [instead] Something else
+    [call] Call over
+    [block] Stand in the way
+    [back] Step away
+   *[end] End
+}
+rehearse-you = { $does ->
+    [two] You hold out two things.
+    [show] You press “{ $word }” and say it.
+    [give] You give: { $word }.
+    [offer] You hold in view: { $word }. Wait.
+    [again] You say it again.
+    [not-now] You say “not now”.
+    [instead] You say “not now” and give something else: { $word }.
+    [call] You call { $name } over.
+    [block] You stand in the way.
+    [back] You step away.
+   *[end] You end.
+}
+rehearse-seen = { $what ->
+    [chose] { $name } chooses: { $word }.
+    [chose-none] { $name } chooses neither.
+    [looks-up] { $name } looks up.
+    [comes] { $name } comes over.
+    [joined] { $name } is at the board.
+    [looks] { $name } looks at “{ $word }”.
+    [brushed] { $name } brushes “{ $word }”: no sound.
+    [pressed] { $name } presses “{ $word }”.
+    [took] { $name } takes it: { $word }.
+    [finished] { $name } has finished.
+    [ignored] { $name } does not take it.
+    [wanders] { $name } turns to something else.
+    [leaves] { $name } goes away.
+    [gone] { $name } has gone.
+    [barred] { $name } cannot get past you.
+    [eases] { $name } is at ease again.
+    [wait-over] Five seconds are over.
+   *[unanswered] “{ $word }” was left without an answer.
+}
+rehearse-sign = { $level ->
+    [strong] Strong sign from { $name }: { $sign }.
+   *[mild] Mild sign from { $name }: { $sign }.
+}
+rehearse-held = On the left: { $left }. On the right: { $right }.
+rehearse-chosen = Chosen, of times held out: { $word }
+rehearse-leans-away = leans away from what is offered
+rehearse-over = { $why ->
+    [time] The time is up.
+    [done] That was all of it.
+   *[ended] It is over.
+}
+rehearse-hand-on = Hand this on
+rehearse-hand-on-what = This address leads to the same exercise with the same animal, and to its lessons. It says nothing about your home.
+rehearse-copy = Copy the address
+rehearse-copied = Copied
+rehearse-send = Send it
+rehearse-went = How it went
+rehearse-one-thing = One thing for next time
+rehearse-change = { $change ->
+    [let-choose] Hold still until { $name } has chosen or turned away. No second word, no next pair.
+    [more-pairs] Hold out more pairs: each thing at least five times.
+    [step-away] At a strong sign step away at once, or end. Everything else can wait.
+    [let-go] When { $name } goes, let it be so: no calling, nothing in the way, nothing shown.
+    [let-eat] Let { $name } eat in peace. Nothing is pressed or shown until that is over.
+    [pause] At a mild sign pause for five seconds and leave room.
+    [wait] Wait the five seconds out without a word or a touch. Help comes after them.
+    [do-not-push] No calling, barring or saying it again: { $name } comes freely or not at all.
+    [answer] Answer every press, also with “not now”.
+    [sooner] Give sooner. Keep the thing in your hand before you press.
+    [when-there] Show when { $name } is at the board, and things that are wanted just then.
+    [slower] Leave more time between presses.
+    [instead] Now and then give something else when it is “not now” for “{ $word }”.
+    [even] Share the presses: show “{ $least }” as often as “{ $word }”.
+    [oftener] Show more: a few words, again and again.
+   *[carry-on] Carry on like this.
+}
+rehearse-because = { $change ->
+    [let-choose] Choices left in peace: { $figure }
+    [more-pairs] Pairs: { $figure }
+    [step-away] Strong signs heeded: { $figure }
+    [let-go] Leaving honoured: { $figure }
+    [let-eat] Treats eaten in peace: { $figure }
+    [pause] Mild signs heeded: { $figure }
+    [wait] Waits kept: { $figure }
+    [do-not-push] Times you called, barred the way or said it again: { $figure }
+    [answer] Presses answered: { $figure }
+    [sooner] From press to thing: { $figure }. Aim for 2 s at most.
+    [when-there] Taken, of what you showed: { $figure }
+    [slower] Showings: { $figure }
+    [instead] Presses of “{ $word }” answered with “not now”: { $figure }
+    [even] Showings: { $figure }
+    [oftener] Showings: { $figure }
+   *[carry-on] Nothing here stood in the way of learning.
+}
+rehearse-would-change = It would be something else if the next rehearsal shows another picture: these are few records.
+rehearse-care-strong = In life, a strong sign ends the session. Keep your distance, and ask a veterinarian or a qualified behaviour professional before you go on.
+rehearse-care-guards = In life, whoever guards food may bite: take nothing from the mouth or the bowl, keep children away, and ask a qualified behaviour professional.
+rehearse-measured = How you taught
+rehearse-measured-what = The figures of real use, of this one rehearsal.
+rehearse-row = { $which ->
+    [held] Choices left in peace
+    [delay] From your press to the thing
+    [answer-delay] From { $name }’s press to the thing
+    [pace] Showings
+    [balance] Between the words
+    [taken] Taken, of what you showed
+    [waits] Waits kept
+    [answered] Presses answered
+    [alternatives] Something else given, of “not now”
+    [leaving] Leaving honoured
+    [mild] Mild signs heeded
+    [strong] Strong signs heeded
+    [eaten] Treats eaten in peace
+   *[pushes] Called, barred or said again
+}
+rehearse-times = { $times ->
+    [one] once
+   *[other] { $times } times
+}
+rehearse-k-of-n = { $k } of { $n }
+rehearse-count = { $word } { $times }
+rehearse-truth = What was true
+rehearse-truth-what = In life nobody can see this. Here the simulation tells how likely { $name } presses a word’s button when its thing is wanted.
+rehearse-of-word = Word
+rehearse-before = before
+rehearse-after = after
+rehearse-sooner = with everything a second sooner
+rehearse-liked = { $name } likes, most first: { $things }.
+rehearse-asks = { $name } asks for it, against before: { $things }
+rehearse-line = The whole of it
+rehearse-line-what = { $moments } moments in { $seconds }: what { $name } did above, what you did below.
+rehearse-lane = { $lane ->
+    [animal] { $name }
+    [signs] Signs
+   *[you] You
+}
+rehearse-marks = Ring: came, offered, “not now” or stepped away. Dot: a press. Square: taken or given. Cross: went, or was pushed. Triangle: a sign, filled where strong.
+rehearse-when = When
+rehearse-what = What
+rehearse-list = All moments as a list
+rehearse-watch = Watch it again
+rehearse-same = The same again
+rehearse-another = With another day of { $name }
+rehearse-show-on = Show this to somebody
+rehearse-show-on-what = The address of this page holds the whole rehearsal and nothing about your home. Send it to your coach if you like; nobody sees it otherwise.
+rehearse-no-such = There is no such exercise.
+rehearse-no-acts = What was done cannot be read from this address: { $item }. Begin the exercise anew.
+rehearse-practise = Rehearse it: { $title }

@@ -1,0 +1,18 @@
+client-rehearse-press = Pulsar y decir
+client-rehearse-give = Dar
+client-rehearse-asked = { $name } pulsó: dar
+client-rehearse-offer = Ofrecer esto
+client-rehearse-instead = Dar esto en su lugar
+client-rehearse-ready = Nada ha empezado. Todo se mueve cuando empieces.
+client-rehearse-begun = Empieza.
+client-rehearse-wait = Espera: { $seconds } s
+client-rehearse-then = Ahora pulsa, di y da.
+client-rehearse-of = { $passed } de { $most }
+client-rehearse-treats = { $count ->
+    [one] queda { $count } premio
+   *[other] quedan { $count } premios
+}
+client-rehearse-paused = En pausa mientras no se veía la página.
+client-rehearse-away = El cuaderno no responde. Lo que haces se guarda y se vuelve a intentar.
+client-rehearse-which = ¿Cuál? Toca su botón.
+client-rehearse-hold = No te muevas hasta que elija.

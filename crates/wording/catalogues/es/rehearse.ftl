@@ -1,0 +1,213 @@
+rehearse-title = Ensayar
+rehearse-intro = Practica con un animal al que nada puede hacer daño, antes de que lleguen los botones o cuando quieras. Nada de esto entra en el cuaderno.
+rehearse-simulation = Una simulación: los animales de verdad son distintos.
+rehearse-assumes = Qué supone
+rehearse-name = { $who ->
+    [eager] Zip
+    [wary] Moth
+    [old] Bramble
+    [quick] Pico
+   *[guards] Rusk
+}
+rehearse-character = { $who ->
+    [eager] Zip, un perro joven: viene enseguida, se cansa tarde
+    [wary] Moth, un gato: viene cuando no se le pide nada
+    [old] Bramble, un perro viejo: cada paso lleva su tiempo
+    [quick] Pico, un loro: aprende rápido, pulsa también por curiosidad
+   *[guards] Rusk, un perro: le molesta que se le interrumpa al comer
+}
+rehearse-with = Con quién
+rehearse-exercise = { $which ->
+    [likes] ¿Qué le gusta?
+    [showing] Pulsar, decir, dar
+    [leaving] Dejar que se vaya
+    [inviting] Cinco invitaciones
+    [evening] Una tarde de pulsaciones
+   *[free] Práctica libre
+}
+rehearse-short = { $which ->
+    [likes] Pares de cosas ofrecidas: qué se elige y con cuánta seguridad.
+    [showing] Dos minutos para mostrar dos o tres palabras.
+    [leaving] Alguien quiere irse, y puede.
+    [inviting] Cada una con su espera entera de cinco segundos.
+    [evening] Treinta pulsaciones, aceleradas: cada una con una respuesta justa, también «ahora no».
+   *[free] Cinco minutos de lo que quieras.
+}
+rehearse-how = { $which ->
+    [likes] Toca «Ofrecer dos»: tienes una cosa a cada lado. Luego no te muevas hasta que { $name } elija, o no elija ninguna, y termine. Doce pares dicen lo más; menos dicen menos.
+    [showing] Toca un botón: lo pulsas y dices su palabra. Tócalo otra vez para dar la cosa. Da enseguida, reparte las pulsaciones entre las palabras y deja tiempo para comer y jugar.
+    [leaving] Muestra palabras como quieras. Cuando { $name } se vaya, deja que sea así: sin llamar, sin nada en medio. Después termina.
+    [inviting] Toca «Ofrecer» y un botón: tienes la cosa a la vista. Luego no hagas nada durante cinco segundos. Venga lo que venga, pulsa, di y da.
+    [evening] { $name } pulsa. Responde a cada pulsación: da la cosa, di «ahora no» o da otra cosa. Los premios se acaban.
+   *[free] Todo lo que tiene el tablero, y lo que además tienta: llamar, ponerse en medio, decirlo otra vez.
+}
+rehearse-choose = Ensayar
+rehearse-lessons = Lecciones para esto
+rehearse-start = Empezar
+rehearse-see = Ver cómo fue
+rehearse-all = Todos los ejercicios
+rehearse-no-script = Para ensayar hacen falta scripts. Las lecciones no los necesitan.
+rehearse-room = La sala vista desde arriba: arriba el tablero y tú, abajo a la derecha una cama, abajo a la izquierda la puerta abierta.
+rehearse-happens = Qué pasa
+rehearse-words = Botones del tablero
+rehearse-acts = Qué puedes hacer
+rehearse-keys-words = los botones, por orden
+rehearse-word = { $thing ->
+    [treat] Premio
+    [ball] Pelota
+    [out] Fuera
+   *[company] Compañía
+}
+rehearse-act = { $does ->
+    [two] Ofrecer dos
+    [offer] Ofrecer
+    [again] Decirlo otra vez
+    [not-now] Ahora no
+    [instead] Otra cosa
+    [call] Llamar
+    [block] Ponerte en medio
+    [back] Apartarte
+   *[end] Terminar
+}
+rehearse-you = { $does ->
+    [two] Ofreces dos cosas.
+    [show] Pulsas «{ $word }» y lo dices.
+    [give] Das: { $word }.
+    [offer] Tienes a la vista: { $word }. Espera.
+    [again] Lo dices otra vez.
+    [not-now] Dices «ahora no».
+    [instead] Dices «ahora no» y das otra cosa: { $word }.
+    [call] Llamas a { $name }.
+    [block] Te pones en medio.
+    [back] Te apartas.
+   *[end] Terminas.
+}
+rehearse-seen = { $what ->
+    [chose] { $name } elige: { $word }.
+    [chose-none] { $name } no elige ninguna.
+    [looks-up] { $name } levanta la mirada.
+    [comes] { $name } se acerca.
+    [joined] { $name } está en el tablero.
+    [looks] { $name } mira «{ $word }».
+    [brushed] { $name } roza «{ $word }»: no suena.
+    [pressed] { $name } pulsa «{ $word }».
+    [took] { $name } lo toma: { $word }.
+    [finished] { $name } ha terminado.
+    [ignored] { $name } no lo toma.
+    [wanders] { $name } se pone con otra cosa.
+    [leaves] { $name } se va.
+    [gone] { $name } se ha ido.
+    [barred] { $name } no puede pasar.
+    [eases] { $name } vuelve a la calma.
+    [wait-over] Han pasado cinco segundos.
+   *[unanswered] «{ $word }» quedó sin respuesta.
+}
+rehearse-sign = { $level ->
+    [strong] Señal fuerte de { $name }: { $sign }.
+   *[mild] Señal leve de { $name }: { $sign }.
+}
+rehearse-held = A la izquierda: { $left }. A la derecha: { $right }.
+rehearse-chosen = Elegido, de las veces ofrecido: { $word }
+rehearse-leans-away = se inclina lejos de lo que se ofrece
+rehearse-over = { $why ->
+    [time] Se acabó el tiempo.
+    [done] Eso era todo.
+   *[ended] Ha terminado.
+}
+rehearse-hand-on = Pasar a alguien
+rehearse-hand-on-what = Esta dirección lleva al mismo ejercicio con el mismo animal, y a sus lecciones. No dice nada de tu hogar.
+rehearse-copy = Copiar la dirección
+rehearse-copied = Copiada
+rehearse-send = Enviar
+rehearse-went = Cómo fue
+rehearse-one-thing = Una cosa para la próxima vez
+rehearse-change = { $change ->
+    [let-choose] No te muevas hasta que { $name } elija o se aparte. Sin otra palabra, sin otro par.
+    [more-pairs] Ofrece más pares: cada cosa al menos cinco veces.
+    [step-away] Ante una señal fuerte apártate enseguida, o termina. Todo lo demás puede esperar.
+    [let-go] Cuando { $name } se vaya, deja que sea así: sin llamar, sin nada en medio, sin mostrar nada.
+    [let-eat] Deja que { $name } coma en paz. No se pulsa ni se muestra nada hasta que termine.
+    [pause] Ante una señal leve haz una pausa de cinco segundos y deja espacio.
+    [wait] Espera los cinco segundos enteros, sin palabra ni gesto. La ayuda viene después.
+    [do-not-push] Sin llamar, sin cerrar el paso, sin decirlo otra vez: { $name } viene por voluntad propia o no viene.
+    [answer] Responde a cada pulsación, también con «ahora no».
+    [sooner] Da antes. Ten la cosa en la mano antes de pulsar.
+    [when-there] Muestra cuando { $name } esté en el tablero, y cosas que se quieran en ese momento.
+    [slower] Deja más tiempo entre las pulsaciones.
+    [instead] De vez en cuando da otra cosa cuando sea «ahora no» para «{ $word }».
+    [even] Reparte las pulsaciones: muestra «{ $least }» tanto como «{ $word }».
+    [oftener] Muestra más: pocas palabras, una y otra vez.
+   *[carry-on] Sigue así.
+}
+rehearse-because = { $change ->
+    [let-choose] Elecciones en paz: { $figure }
+    [more-pairs] Pares: { $figure }
+    [step-away] Señales fuertes atendidas: { $figure }
+    [let-go] Marchas respetadas: { $figure }
+    [let-eat] Premios comidos en paz: { $figure }
+    [pause] Señales leves atendidas: { $figure }
+    [wait] Esperas cumplidas: { $figure }
+    [do-not-push] Veces que llamaste, cerraste el paso o lo dijiste otra vez: { $figure }
+    [answer] Pulsaciones con respuesta: { $figure }
+    [sooner] De la pulsación a la cosa: { $figure }. Busca 2 s como mucho.
+    [when-there] Tomado, de lo que mostraste: { $figure }
+    [slower] Mostrar: { $figure }
+    [instead] Pulsaciones de «{ $word }» respondidas con «ahora no»: { $figure }
+    [even] Mostrado: { $figure }
+    [oftener] Mostrado: { $figure }
+   *[carry-on] Nada aquí estorbó al aprendizaje.
+}
+rehearse-would-change = Sería otra cosa si el próximo ensayo muestra otro cuadro: son pocos registros.
+rehearse-care-strong = En la vida, una señal fuerte termina la sesión. Mantén distancia y consulta a un veterinario o a un profesional cualificado del comportamiento antes de seguir.
+rehearse-care-guards = En la vida, quien protege su comida puede morder: no quites nada de la boca ni del cuenco, mantén lejos a los niños y consulta a un profesional cualificado del comportamiento.
+rehearse-measured = Cómo enseñaste
+rehearse-measured-what = Las cifras del uso real, de este único ensayo.
+rehearse-row = { $which ->
+    [held] Elecciones en paz
+    [delay] De tu pulsación a la cosa
+    [answer-delay] De la pulsación de { $name } a la cosa
+    [pace] Mostrar
+    [balance] Entre las palabras
+    [taken] Tomado, de lo que mostraste
+    [waits] Esperas cumplidas
+    [answered] Pulsaciones con respuesta
+    [alternatives] Otra cosa dada, de los «ahora no»
+    [leaving] Marchas respetadas
+    [mild] Señales leves atendidas
+    [strong] Señales fuertes atendidas
+    [eaten] Premios comidos en paz
+   *[pushes] Llamar, cerrar el paso o decirlo otra vez
+}
+rehearse-times = { $times ->
+    [one] una vez
+   *[other] { $times } veces
+}
+rehearse-k-of-n = { $k } de { $n }
+rehearse-count = { $word } { $times }
+rehearse-truth = Qué era verdad
+rehearse-truth-what = En la vida nadie puede verlo. Aquí la simulación dice qué probable es que { $name } pulse el botón de una palabra cuando quiere su cosa.
+rehearse-of-word = Palabra
+rehearse-before = antes
+rehearse-after = después
+rehearse-sooner = con todo un segundo antes
+rehearse-liked = A { $name } le gusta, lo más querido primero: { $things }.
+rehearse-asks = { $name } lo pide, frente a antes: { $things }
+rehearse-line = El conjunto
+rehearse-line-what = { $moments } momentos en { $seconds }: arriba lo que hizo { $name }, abajo lo que hiciste tú.
+rehearse-lane = { $lane ->
+    [animal] { $name }
+    [signs] Señales
+   *[you] Tú
+}
+rehearse-marks = Aro: vino, ofrecido, «ahora no» o apartarse. Punto: una pulsación. Cuadrado: tomado o dado. Cruz: se fue, o se le presionó. Triángulo: una señal, rellena si es fuerte.
+rehearse-when = Cuándo
+rehearse-what = Qué
+rehearse-list = Todos los momentos en una lista
+rehearse-watch = Verlo otra vez
+rehearse-same = Lo mismo otra vez
+rehearse-another = Con otro día de { $name }
+rehearse-show-on = Mostrarlo a alguien
+rehearse-show-on-what = La dirección de esta página contiene todo el ensayo y nada de tu hogar. Envíala a tu coach si quieres; si no, nadie la ve.
+rehearse-no-such = No hay tal ejercicio.
+rehearse-no-acts = Lo que se hizo no se puede leer en esta dirección: { $item }. Empieza el ejercicio de nuevo.
+rehearse-practise = Ensáyalo: { $title }

@@ -1,0 +1,18 @@
+client-rehearse-press = Apertar e dizer
+client-rehearse-give = Dar
+client-rehearse-asked = { $name } apertou: dar
+client-rehearse-offer = Oferecer isto
+client-rehearse-instead = Dar isto no lugar
+client-rehearse-ready = Nada começou. Tudo se move quando você começar.
+client-rehearse-begun = Começa.
+client-rehearse-wait = Espere: { $seconds } s
+client-rehearse-then = Agora aperte, diga e dê.
+client-rehearse-of = { $passed } de { $most }
+client-rehearse-treats = { $count ->
+    [one] resta { $count } petisco
+   *[other] restam { $count } petiscos
+}
+client-rehearse-paused = Em pausa enquanto a página não estava à vista.
+client-rehearse-away = O caderno não responde. O que você faz fica guardado e é tentado de novo.
+client-rehearse-which = Qual? Toque no botão.
+client-rehearse-hold = Fique imóvel até a escolha.

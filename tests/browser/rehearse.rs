@@ -1,0 +1,155 @@
+//! A rehearsal as a person plays it: by taps, by keys and captions alone, and from a seed again.
+
+use crate::harness::{Browser, PHONE, Server, demo_dir, story};
+use fantoccini::key::Key;
+use serde_json::{Value, json};
+use std::time::Duration;
+
+/// What a person may have to wait for: the animal is in no hurry.
+const WAIT: Duration = Duration::from_secs(2);
+
+async fn js(browser: &Browser, script: &str) -> Value {
+    browser.page.execute(script, vec![]).await.unwrap()
+}
+
+/// The captions that are in view.
+async fn captions(browser: &Browser) -> String {
+    browser.text("captions").await
+}
+
+async fn key(browser: &Browser, key: &str) {
+    let target = browser.page.find(fantoccini::Locator::Css("main")).await.unwrap();
+    target.send_keys(key).await.unwrap();
+}
+
+#[tokio::test(flavor = "multi_thread")]
+async fn an_exercise_from_start_to_feedback_by_taps_and_nothing_is_written() {
+    let dir = demo_dir();
+    let (_, before) = story(dir.path()).await;
+    let server = Server::start(dir.path(), 0);
+    let browser = Browser::open(PHONE).await;
+    browser.goto(&server.url("/rehearse")).await;
+    browser.picture("rehearse-list").await;
+    browser.follow("[data-test=choose-showing]").await;
+    assert!(browser.text("simulation").await.starts_with("A simulation: real animals differ."));
+    browser.picture("rehearse-before").await;
+    // A day on which nobody presses before it was shown.
+    browser.goto(&server.url("/rehearse/showing?character=eager&seed=2")).await;
+    browser.tap("start").await;
+    for pad in ["pad-treat", "pad-ball", "pad-treat", "pad-out"] {
+        browser.tap(pad).await;
+        browser.css(&format!("[data-test={pad}][data-state=give]")).await;
+        browser.tap(pad).await;
+        browser.css(&format!("[data-test={pad}][data-state=idle]")).await;
+        tokio::time::sleep(WAIT).await;
+    }
+    browser.picture("rehearse-runs").await;
+    assert!(!captions(&browser).await.is_empty());
+    browser.tap("rehearse-end").await;
+    browser.find("see").await;
+    browser.picture("rehearse-over").await;
+    browser.follow("[data-test=see]").await;
+    browser.find("change").await;
+    let delay = browser.text("row-delay").await;
+    assert!(delay.contains("4") && delay.contains("early"), "four showings are too few to say: {delay}");
+    assert!(browser.text("measured").await.contains("Showings"));
+    browser.picture("rehearse-went").await;
+    browser.resize((1280, 900)).await;
+    browser.picture("rehearse-went-wide").await;
+    browser.goto(&server.url("/rehearse/free?character=quick&seed=2")).await;
+    browser.tap("start").await;
+    browser.tap("pad-ball").await;
+    browser.picture("rehearse-wide").await;
+    browser.resize(PHONE).await;
+    browser.goto(&server.url("/rehearse/likes?character=quick&seed=2")).await;
+    browser.tap("start").await;
+    browser.tap("rehearse-two").await;
+    browser
+        .until(
+            "two things are held out",
+            "return document.querySelector('.captions').textContent.includes('On the left:')",
+        )
+        .await;
+    browser.picture("rehearse-likes").await;
+    browser.page.back().await.unwrap();
+    browser.page.back().await.unwrap();
+    browser.find("line").await;
+    js(&browser, "document.querySelector('[data-test=line]').scrollIntoView()").await;
+    browser.picture("rehearse-line").await;
+    browser.close().await;
+    drop(server);
+    let (_, after) = story(dir.path()).await;
+    assert_eq!(before.ledger().all().count(), after.ledger().all().count(), "no event was written");
+}
+
+#[tokio::test(flavor = "multi_thread")]
+async fn an_exercise_by_keys_and_captions_alone() {
+    let dir = demo_dir();
+    let server = Server::start(dir.path(), 0);
+    let browser = Browser::open(PHONE).await;
+    // Somebody wants to go there, within three quarters of a minute.
+    browser.goto(&server.url("/rehearse/leaving?character=eager&seed=12")).await;
+    browser.until("the script is there", "return document.querySelector('#rehearse').dataset.ready === 'yes'").await;
+    js(&browser, "document.querySelector('[data-part=start]').focus()").await;
+    let start = browser.page.active_element().await.unwrap();
+    start.send_keys(&char::from(Key::Enter).to_string()).await.unwrap();
+    browser.css("[data-state=runs]").await;
+    // Two presses of a key: press and say, then give. What is read is what a screen reader reads.
+    for press in ["1", "1"] {
+        key(&browser, press).await;
+        tokio::time::sleep(Duration::from_millis(500)).await;
+    }
+    browser.until("it was shown and given", "return (window.all = [...document.querySelectorAll('.captions li')].map((l) => l.textContent).join(' ')).includes('You give: Treat')").await;
+    let log = js(&browser, "const l = document.querySelector('[data-part=captions]'); return [l.getAttribute('role'), l.getAttribute('aria-live')]").await;
+    assert_eq!(log, json!(["log", "polite"]));
+    let leaves = "return [...document.querySelectorAll('.captions li')].some((l) => ['leaves', 'gone'].includes(l.dataset.what))";
+    let deadline = tokio::time::Instant::now() + Duration::from_secs(60);
+    while js(&browser, leaves).await != json!(true) {
+        assert!(tokio::time::Instant::now() < deadline, "nobody left: {}", captions(&browser).await);
+        tokio::time::sleep(Duration::from_millis(200)).await;
+    }
+    browser.picture("rehearse-leaves").await;
+    key(&browser, "e").await;
+    browser.find("see").await;
+    // The way on has the focus.
+    let see = browser.page.active_element().await.unwrap();
+    assert_eq!(see.attr("data-test").await.unwrap().as_deref(), Some("see"));
+    js(&browser, "window.leaving = true").await;
+    see.send_keys(&char::from(Key::Enter).to_string()).await.unwrap();
+    browser.until("the next page", "return !window.leaving && document.readyState === 'complete'").await;
+    assert_eq!(browser.text("row-leaving").await, "1 of 1");
+    browser.close().await;
+}
+
+#[tokio::test(flavor = "multi_thread")]
+async fn a_seed_replays_exactly() {
+    let dir = demo_dir();
+    let server = Server::start(dir.path(), 0);
+    let browser = Browser::open(PHONE).await;
+    browser.goto(&server.url("/rehearse/free?character=quick&seed=31")).await;
+    browser.tap("start").await;
+    for _ in 0..3 {
+        browser.tap("pad-ball").await;
+        browser.tap("pad-ball").await;
+        tokio::time::sleep(WAIT).await;
+    }
+    // All captions that were shown while it ran.
+    browser.tap("rehearse-end").await;
+    browser.find("see").await;
+    let lived = js(&browser, "return [...document.querySelectorAll('.captions li')].map((l) => l.textContent)").await;
+    browser.follow("[data-test=see]").await;
+    let address = browser.page.current_url().await.unwrap();
+    let list = "return [...document.querySelectorAll('[data-test=list] tbody tr')].map((r) => r.textContent)";
+    let first = js(&browser, list).await;
+    assert!(first.as_array().unwrap().len() > 6, "{first}");
+    browser.goto(address.as_str()).await;
+    assert_eq!(first, js(&browser, list).await);
+    // What was seen last while it ran is what stands last in the list.
+    let lines = lived.as_array().unwrap();
+    let last_seen = lines[lines.len() - 2].as_str().unwrap();
+    assert!(first.to_string().contains(last_seen), "{last_seen} in {first}");
+    browser.tap("watch").await;
+    browser.until("it is watched again", "return Number(document.querySelector('#replay').dataset.at) > 1500").await;
+    browser.picture("rehearse-again").await;
+    browser.close().await;
+}
