@@ -106,7 +106,6 @@ export interface Messages {
   "client-board-offer-one": { word: string | number };
   "client-board-offer-this": {};
   "client-board-offer-two": { other: string | number; word: string | number };
-  "client-board-offered": {};
   "client-board-offered-start": {};
   "client-board-offered-this": {};
   "client-board-one-more": {};
@@ -129,6 +128,7 @@ export interface Messages {
   "client-board-ration-unknown": { why: string | number };
   "client-board-ready": { n: string | number; name: string | number; word: string | number };
   "client-board-ready-draw": {};
+  "client-board-ready-wait": {};
   "client-board-refused": {};
   "client-board-refused-stay": {};
   "client-board-rest-better": {};

@@ -79,7 +79,7 @@ export function readyPanel(pad, s, { way, wait }, offered) {
       ),
       care(pad, pad.rewardOf(s.word)),
       slots({
-        give: button(say("client-board-offered"), "offer", offered, { class: "primary" }),
+        give: button(say("client-board-ready-wait"), "offer", offered, { class: "primary" }),
         show: button(say("client-board-i-press-word", { word }), "ready-show", () => showInstead(pad, s.word)),
         other: several && button(say("client-board-ready-draw"), "round-instead", drawn),
         more: button(say("client-board-cancel-one"), "ready-cancel", () => done(pad)),
