@@ -26,6 +26,7 @@ mod likes_standout;
 mod patterns;
 mod permutation_speed;
 mod power;
+mod rehearsal;
 mod stages;
 mod stuck;
 
@@ -74,6 +75,7 @@ pub const EXPERIMENTS: &[Experiment] = &[
     alone("adaptive-likes", "Trials saved by choosing pairs (adaptive-likes.md).", adaptive_likes::run),
     alone("learning-bands", "Bands and intervals about learning (learning.md).", learning_bands::run),
     alone("desk", "Does a coach's desk find the troubled homes, in order (desk.md)?", desk::run),
+    alone("rehearsal", "Do those who follow a rehearsal's feedback teach faster (rehearsal.md)?", rehearsal::run),
     alone("batteries", "Is the button whose battery runs down named, and no other?", batteries::run),
     alone("permutation-speed", "How long rearrangements take; looks at the clock.", permutation_speed::run),
 ];

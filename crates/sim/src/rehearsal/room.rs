@@ -47,7 +47,7 @@ pub(super) fn at_button(thing: Thing) -> Spot {
 /// Where it stands before the board.
 pub(super) const BEFORE: Spot = Spot::new(180.0, 104.0);
 /// Where a thing is given: at the board, on the person's side.
-pub const GIVEN: Spot = Spot::new(214.0, 86.0);
+pub const GIVEN: Spot = Spot::new(232.0, 100.0);
 
 /// Somewhere in the middle of the room.
 pub(super) fn about(across: f64, down: f64) -> Spot {
