@@ -2,30 +2,36 @@
 
 use crate::args::Ask;
 use crate::failed::Failed;
+use datafusion::arrow::array::{ArrayRef, AsArray, RecordBatch, StringArray};
 use datafusion::arrow::csv::WriterBuilder;
-use datafusion::arrow::datatypes::Schema;
+use datafusion::arrow::datatypes::{Float64Type, Schema};
+use datafusion::arrow::error::ArrowError;
 use datafusion::arrow::util::pretty::pretty_format_batches;
 use datafusion::logical_expr::col;
 use datafusion::physical_plan::displayable;
 use datafusion::prelude::{DataFrame, ParquetReadOptions, SessionContext};
+use std::io::Write;
 use std::path::PathBuf;
+use std::sync::Arc;
 use std::time::Instant;
 use study_cohort::{ORDER, animals_schema, ask, config, events_schema};
 use study_export::Dataset;
 
 /// Answers on standard output; what it took, on standard error.
 pub fn run(order: &Ask) -> Result<(), Failed> {
-    let tables = Dataset::open(&order.dir)?;
+    let (begin, tables) = (Instant::now(), Dataset::open(&order.dir)?);
     let runtime = tokio::runtime::Builder::new_multi_thread()
         .worker_threads(order.threads.max(1))
         .enable_all()
         .build()
         .map_err(Failed::Threads)?;
-    runtime.block_on(answer(order, &tables))
+    let answer = runtime.block_on(answer(order, &tables))?;
+    std::io::stdout().lock().write_all(&answer).map_err(Failed::Out)?;
+    eprintln!("{:.2} s", begin.elapsed().as_secs_f64());
+    Ok(())
 }
 
-async fn answer(order: &Ask, tables: &Dataset) -> Result<(), Failed> {
-    let begin = Instant::now();
+async fn answer(order: &Ask, tables: &Dataset) -> Result<Vec<u8>, Failed> {
     // Files follow one another by household: with their bounds known, so do the rows of a thread.
     let config = config(order.threads.max(1))
         .set_bool("datafusion.execution.split_file_groups_by_statistics", true)
@@ -36,25 +42,38 @@ async fn answer(order: &Ask, tables: &Dataset) -> Result<(), Failed> {
     let asked = ask(order.question, events, animals)?;
     if order.plan {
         let plan = asked.create_physical_plan().await?;
-        println!("{}", displayable(plan.as_ref()).indent(false));
-        return Ok(());
+        return Ok(format!("{}\n", displayable(plan.as_ref()).indent(false)).into_bytes());
     }
     let answer = asked.collect().await?;
     if order.csv {
-        let mut out = WriterBuilder::new().with_header(true).build(std::io::stdout().lock());
+        let mut text = Vec::new();
+        let mut out = WriterBuilder::new().with_header(true).build(&mut text);
         answer.iter().try_for_each(|batch| out.write(batch))?;
-    } else {
-        println!("{}", pretty_format_batches(&answer)?);
-        let households: u64 = tables.manifest.whole.iter().map(|e| u64::from(e.households)).sum();
-        println!(
-            "From {} events of {households} households ({}). People who keep a notebook and take part chose to: these are \
-             not all animals.",
-            tables.manifest.events(),
-            tables.manifest.of
-        );
+        drop(out);
+        return Ok(text);
     }
-    eprintln!("{:.2} s", begin.elapsed().as_secs_f64());
-    Ok(())
+    let read = answer.iter().map(rounded).collect::<Result<Vec<_>, _>>()?;
+    let households: u64 = tables.manifest.whole.iter().map(|e| u64::from(e.households)).sum();
+    let of = format!(
+        "From {} events of {households} households ({}). People who keep a notebook and take part chose to: these are not \
+         all animals.",
+        tables.manifest.events(),
+        tables.manifest.of
+    );
+    Ok(format!("{}\n{of}\n", pretty_format_batches(&read)?).into_bytes())
+}
+
+/// Two digits after the point, for people to read.
+fn rounded(batch: &RecordBatch) -> Result<RecordBatch, ArrowError> {
+    let schema = batch.schema();
+    let columns = schema.fields().iter().zip(batch.columns()).map(|(field, column)| {
+        let read: ArrayRef = match column.as_primitive_opt::<Float64Type>() {
+            Some(numbers) => Arc::new(numbers.iter().map(|n| n.map(|n| format!("{n:.2}"))).collect::<StringArray>()),
+            None => Arc::clone(column),
+        };
+        (field.name().clone(), read)
+    });
+    RecordBatch::try_from_iter(columns.collect::<Vec<_>>())
 }
 
 async fn table(

@@ -12,6 +12,9 @@ pub enum Failed {
     /// Of the answer, as it is written.
     #[error("the answer cannot be written: {0}")]
     Written(#[from] datafusion::arrow::error::ArrowError),
+    /// Of whoever reads the answer.
+    #[error("the answer cannot be handed on: {0}")]
+    Out(std::io::Error),
     /// Of the machine.
     #[error("no threads can be had: {0}")]
     Threads(std::io::Error),

@@ -3,6 +3,7 @@
 use crate::args::{Export, Simulate, Tables};
 use crate::failed::Failed;
 use sayso_model::Moment;
+use std::io::Write;
 use std::sync::Mutex;
 use std::time::{Instant, SystemTime, UNIX_EPOCH};
 use study_export::{Bucket, Entry, Key, Logs, Manifest, Simulated, Source, write};
@@ -29,13 +30,13 @@ fn tables(source: &dyn Source, order: &Tables) -> Result<(), Failed> {
     };
     let manifest = write(&order.out, source, Bucket(order.bucket), order.threads, &told)?;
     let seconds = begin.elapsed().as_secs_f64();
-    println!("{}", said(&manifest));
     let written = written.into_inner().unwrap_or_else(std::sync::PoisonError::into_inner);
     let (events, households) = written.iter().fold((0, 0), |sum, one| (sum.0 + one.0, sum.1 + u64::from(one.1)));
-    println!(
-        "Written now: {events} events of {households} households in {seconds:.1} s ({:.0} events a second).",
-        events as f64 / seconds.max(1e-9)
+    let rate = events as f64 / seconds.max(1e-9);
+    let now = format!(
+        "Written now: {events} events of {households} households in {seconds:.1} s ({rate:.0} events a second)."
     );
+    writeln!(std::io::stdout(), "{}\n{now}", said(&manifest)).map_err(Failed::Out)?;
     Ok(())
 }
 

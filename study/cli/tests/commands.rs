@@ -34,6 +34,10 @@ fn every_question_is_answered_the_same_by_any_number_of_threads() {
         };
         assert_eq!(digits(&one), digits(&four), "{question}");
     }
+    // Who stops reading is no reason to break down.
+    let read =
+        Command::new("sh").args(["-c", "\"$0\" ask curve \"$1\" | true", env!("CARGO_BIN_EXE_study"), out]).output();
+    assert!(!String::from_utf8_lossy(&read.unwrap().stderr).contains("panicked"));
     let table = said(&study(&["ask", "sessions", out]));
     assert!(table.contains("minutes_half") && table.contains("these are not all animals"), "{table}");
 }

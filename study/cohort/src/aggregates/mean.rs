@@ -43,8 +43,8 @@ impl Mean {
             return Ok(None);
         }
         let free = (self.n - 1) as f64;
-        let t =
-            student_t_quantile(Level::P95.tail(), free).map_err(|why| DataFusionError::Execution(why.to_string()))?;
+        let t = student_t_quantile(1.0 - Level::P95.tail(), free)
+            .map_err(|why| DataFusionError::Execution(why.to_string()))?;
         Ok(Some(t * (self.squares / free / self.n as f64).sqrt()))
     }
 }

@@ -97,6 +97,8 @@ async fn sessions_joined_and_their_length() {
     let found = answer(Question::Sessions, &rows, &[dog(1, 9), dog(2, 9)]).await;
     let is = |column: &str| found.number(0, column);
     assert_eq!((is("sessions"), is("joined"), is("share")), (Some(5.0), Some(3.0), Some(0.75)));
+    // Student's t of one degree of freedom is 12.7: of two animals nothing is known.
+    assert_eq!((is("share_low"), is("share_high")), (Some(0.0), Some(1.0)));
     // Two minutes a session in one home (what is not known is left out), ten in the other.
     assert_eq!((is("minutes_half"), is("minutes_three_quarters")), (Some(2.0), Some(10.0)));
 }
@@ -141,4 +143,20 @@ async fn presses_at_invitations_by_showings_before() {
     assert_eq!(row(1, columns), [Some(10.0), Some(1.0), Some(1.0), Some(2.0), Some(2.0)]);
     assert_eq!((found.number(0, "pressed_share"), found.number(1, "right_share")), (Some(0.5), Some(1.0)));
     assert_eq!(found.number(0, "pressed_low"), None, "one animal tells nothing of others");
+}
+
+#[tokio::test]
+async fn the_interval_of_a_share_is_that_of_the_animals() {
+    // Ten animals, joined in 4 to 6 of 10 sessions each.
+    let shares = [4, 5, 6, 5, 4, 6, 5, 5, 6, 4];
+    let mut rows = Vec::new();
+    for (home, joins) in (0_u32..).zip(shares) {
+        let session = |n: i32| Row { word: None, joined: Some(n < joins), ..row(home, n * DAY, Kind::Session) };
+        rows.extend((0..10).map(session));
+    }
+    let animals: Vec<Animal> = (0..10).map(|home| dog(home, 9)).collect();
+    let found = answer(Question::Sessions, &rows, &animals).await;
+    // Mean 0.5, standard deviation sqrt(0.06 / 9), t of nine degrees 2.262157 (tables): 0.5 -+ 0.058409.
+    let near = |column: &str, value: f64| (found.number(0, column).unwrap() - value).abs() < 1e-6;
+    assert!(near("share", 0.5) && near("share_low", 0.441_591) && near("share_high", 0.558_409), "{:?}", found.cells());
 }
