@@ -14,7 +14,7 @@ use std::io::Write;
 use std::path::PathBuf;
 use std::sync::Arc;
 use std::time::Instant;
-use study_cohort::{ORDER, animals_schema, ask, config, events_schema};
+use study_cohort::{ORDER, Question, animals_schema, ask, config, events_schema};
 use study_export::Dataset;
 
 /// Answers on standard output; what it took, on standard error.
@@ -60,7 +60,29 @@ async fn answer(order: &Ask, tables: &Dataset) -> Result<Vec<u8>, Failed> {
         tables.manifest.events(),
         tables.manifest.of
     );
-    Ok(format!("{}\n{of}\n", pretty_format_batches(&read)?).into_bytes())
+    Ok(format!("{}\n{}\n{of}\n", pretty_format_batches(&read)?, caution(order.question)).into_bytes())
+}
+
+/// How an answer is easily misread.
+const fn caution(question: Question) -> &'static str {
+    match question {
+        Question::FirstPress => {
+            "Showings and days by which a quarter, half, three quarters were pressed. Not pressed is \"not yet\", never \
+             \"never\"; a first press may be chance or habit. Words of one animal hang together: intervals are somewhat narrow."
+        }
+        Question::Hours => "The share of an animal's own presses in each hour, each animal counted once.",
+        Question::Sessions => {
+            "Shares and minutes are those of animals, each counted once. Not joining is an answer, no failure."
+        }
+        Question::Stuck => {
+            "Days in a stage, words still there counted as such. Longer: still there, beyond the day by which nine in ten went \
+             on; nothing is said where fewer did. Stages are what people set."
+        }
+        Question::Curve => {
+            "Words that are learned are invited no more. Who is still invited after many showings are those that went slowly: \
+             a fall at the end is no forgetting."
+        }
+    }
 }
 
 /// Two digits after the point, for people to read.

@@ -118,7 +118,7 @@ fn households() -> Expr {
 }
 
 fn ask_first_press(events: DataFrame, animals: DataFrame) -> Result<DataFrame> {
-    let first = first_press(col("at_s"), col("kind"), col("by"), col("outcome"), col("word_kind"));
+    let first = first_press(col("at_s"), col("kind"), col("pressed_by"), col("outcome"), col("word_kind"));
     let words = events
         .filter(is_one_of("kind", &[Kind::Showing, Kind::Press, Kind::Invitation]).and(col("word").is_not_null()))?
         .aggregate(by_word(), vec![first.alias("first")])?
@@ -165,7 +165,7 @@ fn ask_first_press(events: DataFrame, animals: DataFrame) -> Result<DataFrame> {
 
 fn ask_hours(events: DataFrame, animals: DataFrame) -> Result<DataFrame> {
     let days = events
-        .filter(is("kind", Kind::Press).and(is("by", By::Animal)))?
+        .filter(is("kind", Kind::Press).and(is("pressed_by", By::Animal)))?
         .aggregate(by_animal(), vec![hours(col("hour")).alias("day")])?;
     let answer = with_animals(animals, days)?
         .select(vec![col("species"), col("household"), col("day")])?

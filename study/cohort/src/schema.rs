@@ -20,7 +20,7 @@ fn words() -> DataType {
 /// | `hour` | local hour, 0 to 23 |
 /// | `kind` | [`crate::Kind`] |
 /// | `word`, `word_kind` | the how-manieth word the animal was shown, and [`crate::WordKind`] |
-/// | `by` | [`crate::By`] |
+/// | `pressed_by` | [`crate::By`] |
 /// | `outcome` | [`crate::Outcome`] |
 /// | `joined` | of a session: the animal joined; of an invitation: it was there and took the thing |
 /// | `tenths` | tenths of a second: a session's length, the delay of an answer, the wait at an invitation |
@@ -35,7 +35,7 @@ pub fn events_schema() -> SchemaRef {
         Field::new("kind", words(), false),
         Field::new("word", DataType::UInt16, true),
         Field::new("word_kind", words(), true),
-        Field::new("by", words(), true),
+        Field::new("pressed_by", words(), true),
         Field::new("outcome", words(), true),
         Field::new("joined", DataType::Boolean, true),
         Field::new("tenths", DataType::UInt32, true),

@@ -1,14 +1,17 @@
 //! The mean of a share over units (animals or households) with its interval, each unit counting once however much it pressed.
 //!
 //! Sources: states merge by T. F. Chan, G. H. Golub & R. J. LeVeque (1983), Am Stat 37:242; interval by Student's t, the units
-//! being what varies.
+//! being what varies. Where none does: C. J. Clopper & E. S. Pearson (1934), Biometrika 26:404, of units.
 
 use super::tally::{TakesIn, Tally, no_state, typed};
 use datafusion::arrow::array::{Array, ArrayRef, Float64Array, StructArray, UInt64Array};
 use datafusion::arrow::datatypes::{DataType, Field, Fields, Float64Type};
 use datafusion::common::{DataFusionError, Result};
-use sayso_methods::stats::{Level, student_t_quantile};
+use sayso_methods::stats::{Level, Proportion, StatsError, student_t_quantile};
 use std::sync::Arc;
+
+/// Differences that are none.
+const ROUNDING: f64 = 1e-12;
 
 /// Units, their mean and their squared differences from it.
 #[derive(Debug, Default, Clone, Copy)]
@@ -37,15 +40,24 @@ impl Mean {
         self.n = n;
     }
 
-    /// Half the width of the 95 % interval; none of fewer than two units.
-    fn half(&self) -> Result<Option<f64>> {
+    /// Its 95 % interval; none of fewer than two units. Where all are equal their spread says nothing: of all none, or all,
+    /// the mean lies no further off than the share of units that are otherwise may.
+    fn interval(&self) -> Result<Option<(f64, f64)>> {
+        let failed = |why: StatsError| DataFusionError::Execution(why.to_string());
         if self.n < 2 {
             return Ok(None);
         }
+        if self.squares <= ROUNDING * self.n as f64 {
+            let whole = [0.0, 1.0].into_iter().find(|end| (self.mean - end).abs() <= ROUNDING);
+            let Some(whole) = whole else { return Ok(None) };
+            let units = Proportion::new(if whole > 0.5 { self.n } else { 0 }, self.n).map_err(failed)?;
+            let interval = units.clopper_pearson(Level::P95);
+            return Ok(Some((interval.low, interval.high)));
+        }
         let free = (self.n - 1) as f64;
-        let t = student_t_quantile(1.0 - Level::P95.tail(), free)
-            .map_err(|why| DataFusionError::Execution(why.to_string()))?;
-        Ok(Some(t * (self.squares / free / self.n as f64).sqrt()))
+        let t = student_t_quantile(1.0 - Level::P95.tail(), free).map_err(failed)?;
+        let half = t * (self.squares / free / self.n as f64).sqrt();
+        Ok(Some(((self.mean - half).max(0.0), (self.mean + half).min(1.0))))
     }
 }
 
@@ -84,17 +96,15 @@ impl Tally for Mean {
     }
 
     fn results(all: Vec<Self>) -> Result<ArrayRef> {
-        let halves = all.iter().map(Self::half).collect::<Result<Vec<_>>>()?;
-        let end = |sign: f64| -> ArrayRef {
-            let ends =
-                all.iter().zip(&halves).map(|(of, half)| half.map(|half| (of.mean + sign * half).clamp(0.0, 1.0)));
-            Arc::new(ends.collect::<Float64Array>())
+        let intervals = all.iter().map(Self::interval).collect::<Result<Vec<_>>>()?;
+        let end = |of: fn((f64, f64)) -> f64| -> ArrayRef {
+            Arc::new(intervals.iter().map(|interval| interval.map(of)).collect::<Float64Array>())
         };
         let columns: Vec<ArrayRef> = vec![
             Arc::new(UInt64Array::from_iter_values(all.iter().map(|of| of.n))),
             Arc::new(all.iter().map(|of| (of.n > 0).then_some(of.mean)).collect::<Float64Array>()),
-            end(-1.0),
-            end(1.0),
+            end(|interval| interval.0),
+            end(|interval| interval.1),
         ];
         Ok(Arc::new(StructArray::try_new(fields(), columns, None)?))
     }

@@ -160,3 +160,15 @@ async fn the_interval_of_a_share_is_that_of_the_animals() {
     let near = |column: &str, value: f64| (found.number(0, column).unwrap() - value).abs() < 1e-6;
     assert!(near("share", 0.5) && near("share_low", 0.441_591) && near("share_high", 0.558_409), "{:?}", found.cells());
 }
+
+#[tokio::test]
+async fn animals_that_are_all_alike_are_no_certainty() {
+    let joined = |home, n| Row { word: None, joined: Some(true), ..row(home, n, Kind::Session) };
+    let rows: Vec<Row> = (0..3).flat_map(|home| (0..50).map(move |n| joined(home, n))).collect();
+    let animals: Vec<Animal> = (0..3).map(|home| dog(home, 99)).collect();
+    let found = answer(Question::Sessions, &rows, &animals).await;
+    // Clopper and Pearson, 3 of 3: the cube root of 0.025.
+    let low = found.number(0, "share_low").unwrap();
+    assert!((low - 0.025_f64.cbrt()).abs() < 1e-9, "{low}");
+    assert_eq!((found.number(0, "share"), found.number(0, "share_high")), (Some(1.0), Some(1.0)));
+}
