@@ -1,0 +1,101 @@
+//! What can be asked for on the command line.
+
+use clap::builder::PossibleValuesParser;
+use clap::builder::TypedValueParser as _;
+use clap::{Args, Parser, Subcommand};
+use sayso_model::Moment;
+use std::path::PathBuf;
+use study_cohort::Question;
+
+/// What many households' records say together.
+#[derive(Parser, Debug)]
+#[command(name = "study", version)]
+pub struct Cli {
+    /// What to do.
+    #[command(subcommand)]
+    pub command: Command,
+}
+
+/// What to do.
+#[derive(Subcommand, Debug)]
+pub enum Command {
+    /// Write tables of invented households, to try questions and to measure. Not evidence about animals.
+    Simulate(Simulate),
+    /// Write tables of the homes that agreed to research, under names that only the key can tell.
+    Export(Export),
+    /// Ask tables a question.
+    Ask(Ask),
+}
+
+/// How tables are written.
+#[derive(Args, Debug)]
+pub struct Tables {
+    /// Folder of the tables. What is whole there stays: after a stop the same command goes on.
+    #[arg(long, value_name = "DIR")]
+    pub out: PathBuf,
+    /// Households that lie together in a file.
+    #[arg(long, default_value_t = 500)]
+    pub bucket: u32,
+    /// Threads.
+    #[arg(long, default_value_t = 1)]
+    pub threads: usize,
+}
+
+/// Invented households.
+#[derive(Args, Debug)]
+pub struct Simulate {
+    /// How many.
+    #[arg(long)]
+    pub households: u32,
+    /// Seed: the same gives the same tables.
+    #[arg(long, default_value_t = 1)]
+    pub seed: u64,
+    /// Days each.
+    #[arg(long, default_value_t = 365)]
+    pub days: u32,
+    /// Last day.
+    #[arg(long, value_name = "TIME", default_value = "2026-06-01T19:00:00Z")]
+    pub end: Moment,
+    /// Simulate only so many and repeat them: enough to measure an engine with, no good for learning about households.
+    #[arg(long)]
+    pub patterns: Option<u32>,
+    #[command(flatten)]
+    pub tables: Tables,
+}
+
+/// Homes' logs.
+#[derive(Args, Debug)]
+pub struct Export {
+    /// Logs as the notebook exports them (.jsonl), or folders of such.
+    #[arg(required = true, value_name = "LOG")]
+    pub from: Vec<PathBuf>,
+    /// File with 32 bytes or more of good randomness, kept apart from the tables. The same key gives a home the same name.
+    #[arg(long, value_name = "FILE")]
+    pub key: PathBuf,
+    #[command(flatten)]
+    pub tables: Tables,
+}
+
+/// A question.
+#[derive(Args, Debug)]
+pub struct Ask {
+    /// Which.
+    #[arg(value_parser = question())]
+    pub question: Question,
+    /// Folder of the tables.
+    pub dir: PathBuf,
+    /// Threads.
+    #[arg(long, default_value_t = 2)]
+    pub threads: usize,
+    /// Show how the engine goes about it instead of asking.
+    #[arg(long)]
+    pub plan: bool,
+    /// Write the answer as a table of comma-separated values, for a program.
+    #[arg(long)]
+    pub csv: bool,
+}
+
+fn question() -> impl clap::builder::TypedValueParser<Value = Question> {
+    PossibleValuesParser::new(Question::ALL.map(Question::name))
+        .map(|name| Question::ALL.into_iter().find(|q| q.name() == name).unwrap_or(Question::FirstPress))
+}

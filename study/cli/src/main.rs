@@ -1,0 +1,25 @@
+//! The binary `study`: what many households' records say together. For researchers; a household needs none of it.
+
+mod args;
+mod ask;
+mod failed;
+mod write;
+
+use args::{Cli, Command};
+use clap::Parser;
+use std::process::ExitCode;
+
+fn main() -> ExitCode {
+    let done = match Cli::parse().command {
+        Command::Simulate(order) => write::simulate(&order),
+        Command::Export(order) => write::export(&order),
+        Command::Ask(order) => ask::run(&order),
+    };
+    match done {
+        Ok(()) => ExitCode::SUCCESS,
+        Err(why) => {
+            eprintln!("study: {why}");
+            ExitCode::FAILURE
+        }
+    }
+}

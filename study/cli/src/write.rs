@@ -1,0 +1,55 @@
+//! Writing tables.
+
+use crate::args::{Export, Simulate, Tables};
+use crate::failed::Failed;
+use sayso_model::Moment;
+use std::io::Write;
+use std::sync::Mutex;
+use std::time::{Instant, SystemTime, UNIX_EPOCH};
+use study_export::{Bucket, Entry, Key, Logs, Manifest, Simulated, Source, write};
+
+/// Invented households.
+pub fn simulate(order: &Simulate) -> Result<(), Failed> {
+    let source = Simulated::new(order.households, order.seed, order.days, order.end, order.patterns)?;
+    tables(&source, &order.tables)
+}
+
+/// Homes that agreed.
+pub fn export(order: &Export) -> Result<(), Failed> {
+    let key = Key::read(&order.key, &order.tables.out).map_err(study_export::ExportError::from)?;
+    let since = SystemTime::now().duration_since(UNIX_EPOCH);
+    let now = Moment::clamped(since.map_or(0, |d| i64::try_from(d.as_millis()).unwrap_or(i64::MAX)));
+    tables(&Logs::open(&order.from, &key, now)?, &order.tables)
+}
+
+fn tables(source: &dyn Source, order: &Tables) -> Result<(), Failed> {
+    let (begin, written) = (Instant::now(), Mutex::new(Vec::new()));
+    let told = |entry: &Entry| {
+        eprintln!("bucket {}: {} events of {} households", entry.bucket, entry.events, entry.households);
+        written.lock().unwrap_or_else(std::sync::PoisonError::into_inner).push((entry.events, entry.households));
+    };
+    let manifest = write(&order.out, source, Bucket(order.bucket), order.threads, &told)?;
+    let seconds = begin.elapsed().as_secs_f64();
+    let written = written.into_inner().unwrap_or_else(std::sync::PoisonError::into_inner);
+    let (events, households) = written.iter().fold((0, 0), |sum, one| (sum.0 + one.0, sum.1 + u64::from(one.1)));
+    let rate = events as f64 / seconds.max(1e-9);
+    let now = format!(
+        "Written now: {events} events of {households} households in {seconds:.1} s ({rate:.0} events a second)."
+    );
+    writeln!(std::io::stdout(), "{}\n{now}", said(&manifest)).map_err(Failed::Out)?;
+    Ok(())
+}
+
+fn said(manifest: &Manifest) -> String {
+    let sum = |of: fn(&Entry) -> u64| manifest.whole.iter().map(of).sum::<u64>();
+    let (events, bytes) = (manifest.events(), sum(|e| e.bytes));
+    let a_row = if events == 0 { 0.0 } else { bytes as f64 / events as f64 };
+    format!(
+        "{}: {events} events of {} animals in {} households, {bytes} bytes ({a_row:.2} an event). \
+         Left out, as nobody said which animal it was: {} presses.",
+        manifest.of,
+        sum(|e| e.animals),
+        sum(|e| u64::from(e.households)),
+        sum(|e| e.of_nobody),
+    )
+}

@@ -1,0 +1,63 @@
+//! The binary from beginning to end.
+#![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic)]
+
+use std::path::Path;
+use std::process::{Command, Output};
+
+fn study(args: &[&str]) -> Output {
+    Command::new(env!("CARGO_BIN_EXE_study")).args(args).output().unwrap()
+}
+
+fn said(output: &Output) -> String {
+    assert!(output.status.success(), "{}", String::from_utf8_lossy(&output.stderr));
+    String::from_utf8(output.stdout.clone()).unwrap()
+}
+
+fn tables(dir: &Path) -> String {
+    let out = dir.to_str().unwrap();
+    said(&study(&["simulate", "--households", "24", "--days", "50", "--bucket", "5", "--threads", "2", "--out", out]))
+}
+
+#[test]
+fn every_question_is_answered_the_same_by_any_number_of_threads() {
+    let dir = tempfile::tempdir().unwrap();
+    let told = tables(dir.path());
+    assert!(told.contains("24 households"), "{told}");
+    let out = dir.path().to_str().unwrap();
+    for question in ["first-press", "hours", "sessions", "stuck", "curve"] {
+        let ask = |threads| said(&study(&["ask", question, out, "--threads", threads, "--csv"]));
+        let (one, four) = (ask("1"), ask("4"));
+        assert!(one.lines().count() > 2, "{question}: {one}");
+        let digits = |text: &str| -> Vec<String> {
+            let cells = text.split([',', '\n']);
+            cells.map(|cell| cell.parse::<f64>().map_or_else(|_| cell.to_owned(), |x| format!("{x:.9}"))).collect()
+        };
+        assert_eq!(digits(&one), digits(&four), "{question}");
+    }
+    // Who stops reading is no reason to break down.
+    let read =
+        Command::new("sh").args(["-c", "\"$0\" ask curve \"$1\" | true", env!("CARGO_BIN_EXE_study"), out]).output();
+    assert!(!String::from_utf8_lossy(&read.unwrap().stderr).contains("panicked"));
+    let table = said(&study(&["ask", "sessions", out]));
+    assert!(table.contains("minutes_half") && table.contains("these are not all animals"), "{table}");
+}
+
+#[test]
+fn the_engine_sorts_no_events() {
+    let dir = tempfile::tempdir().unwrap();
+    tables(dir.path());
+    let out = dir.path().to_str().unwrap();
+    let plan = said(&study(&["ask", "first-press", out, "--threads", "2", "--plan"]));
+    // Groups of a household are done when the next household begins: none is kept longer.
+    assert!(plan.contains("ordering_mode=PartiallySorted"), "{plan}");
+    let (_, below) = plan.split_once("AggregateExec: mode=Partial, gby=[household").unwrap();
+    assert!(!below.contains("SortExec"), "{plan}");
+}
+
+#[test]
+fn what_is_not_there_or_not_whole_is_said() {
+    let dir = tempfile::tempdir().unwrap();
+    let asked = study(&["ask", "hours", dir.path().to_str().unwrap()]);
+    assert!(!asked.status.success());
+    assert!(String::from_utf8_lossy(&asked.stderr).contains("is not whole"), "{asked:?}");
+}

@@ -1,0 +1,61 @@
+//! What an aggregate is here.
+
+use datafusion::arrow::array::{Array, ArrayRef, PrimitiveArray};
+use datafusion::arrow::datatypes::{ArrowPrimitiveType, DataType};
+use datafusion::common::{Result, exec_err};
+use std::fmt::Debug;
+
+/// Takes in one row of a batch.
+pub(super) type TakesIn<'a, T> = Box<dyn Fn(&mut T, usize) + 'a>;
+
+/// A tally of rows whose states merge: taking in all rows gives the same result as taking them in by parts, in any order, and
+/// absorbing the parts' states.
+pub(super) trait Tally: Default + Debug + Send + Sync + 'static {
+    /// Its name in plans.
+    const NAME: &'static str;
+    /// Bytes that one row adds, about.
+    const ROW_BYTES: usize;
+
+    /// Types of the columns it takes.
+    fn inputs() -> Vec<DataType>;
+
+    /// Type of its result.
+    fn result() -> DataType;
+
+    /// What takes in the rows of this batch.
+    ///
+    /// # Errors
+    /// Where a column is not of its type.
+    fn reader(columns: &[ArrayRef]) -> Result<TakesIn<'_, Self>>;
+
+    /// Writes what it has seen as numbers.
+    fn state(&self, to: &mut Vec<i64>);
+
+    /// Adds what another has seen.
+    ///
+    /// # Errors
+    /// Where the numbers are no state.
+    fn absorb(&mut self, state: &[i64]) -> Result<()>;
+
+    /// The results of several, one row each.
+    ///
+    /// # Errors
+    /// Where the method behind refuses what was seen.
+    fn results(all: Vec<Self>) -> Result<ArrayRef>;
+
+    /// Bytes it holds besides itself.
+    fn heap(&self) -> usize;
+}
+
+/// A column as the type it must have.
+pub(super) fn typed<T: ArrowPrimitiveType>(column: &ArrayRef) -> Result<&PrimitiveArray<T>> {
+    match column.as_any().downcast_ref() {
+        Some(typed) => Ok(typed),
+        None => exec_err!("expected a column of {}, not of {}", T::DATA_TYPE, column.data_type()),
+    }
+}
+
+/// The error of a state that is none.
+pub(super) fn no_state<T>(of: &str, state: &[i64]) -> Result<T> {
+    exec_err!("{} numbers are no state of {of}", state.len())
+}

@@ -1,0 +1,343 @@
+//! The questions, as plans. Each first makes one row of an animal or of one of its words, and only then looks across them: so a
+//! household counts once, however much its animal presses.
+//!
+//! Order of joins: the engine builds its table on the left side. Animals are few, so they stand on the left, and nothing may
+//! turn that round ([`config`]).
+
+use crate::aggregates::{dose, first_press, hours, mean, spells, survival};
+use crate::vocabulary::{By, Kind, Outcome, Vocabulary};
+use datafusion::arrow::datatypes::DataType;
+use datafusion::common::{JoinType, Result};
+use datafusion::functions::core::expr_fn::{coalesce, get_field, greatest};
+use datafusion::functions_aggregate::expr_fn::{count, count_distinct, sum};
+use datafusion::logical_expr::{Expr, cast, col, lit, when};
+use datafusion::prelude::{DataFrame, SessionConfig};
+
+const DAY_S: f64 = 86_400.0;
+
+/// What can be asked.
+#[derive(Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash, Debug)]
+pub enum Question {
+    /// Showings and days until an animal first presses a word by itself, words not pressed yet counted as such.
+    FirstPress,
+    /// Over which hours of the day animals spread their presses.
+    Hours,
+    /// How many sessions are joined, and how long they are.
+    Sessions,
+    /// How long words stand in a stage, and how many stand there longer than nine in ten did.
+    Stuck,
+    /// Presses at wanted invitations, and right ones among presses, by showings before.
+    Curve,
+}
+
+impl Question {
+    /// Every question.
+    pub const ALL: [Self; 5] = [Self::FirstPress, Self::Hours, Self::Sessions, Self::Stuck, Self::Curve];
+
+    /// Its name.
+    #[must_use]
+    pub const fn name(self) -> &'static str {
+        match self {
+            Self::FirstPress => "first-press",
+            Self::Hours => "hours",
+            Self::Sessions => "sessions",
+            Self::Stuck => "stuck",
+            Self::Curve => "curve",
+        }
+    }
+}
+
+/// How the engine must be set for these plans: so many threads, and joins as they are written.
+#[must_use]
+pub fn config(threads: usize) -> SessionConfig {
+    SessionConfig::new().with_target_partitions(threads).set_bool("datafusion.optimizer.join_reordering", false)
+}
+
+/// The plan that answers a question from the two tables ([`crate::events_schema`], [`crate::animals_schema`]).
+///
+/// # Errors
+/// Where the tables are not such.
+pub fn ask(question: Question, events: DataFrame, animals: DataFrame) -> Result<DataFrame> {
+    match question {
+        Question::FirstPress => ask_first_press(events, animals),
+        Question::Hours => ask_hours(events, animals),
+        Question::Sessions => ask_sessions(events, animals),
+        Question::Stuck => ask_stuck(events, animals),
+        Question::Curve => ask_curve(events, animals),
+    }
+}
+
+fn is<V: Vocabulary>(column: &str, word: V) -> Expr {
+    col(column).eq(lit(word.name()))
+}
+
+fn is_one_of<V: Vocabulary>(column: &str, list: &[V]) -> Expr {
+    col(column).in_list(list.iter().map(|word| lit(word.name())).collect(), false)
+}
+
+fn number(of: Expr) -> Expr {
+    cast(of, DataType::Float64)
+}
+
+/// A part of a struct, under that name.
+fn part(of: &str, name: &str, called: &str) -> Expr {
+    get_field(col(of), name).alias(called)
+}
+
+/// The share, or nothing where there is nothing to share.
+fn share(some: Expr, all: Expr) -> Result<Expr> {
+    when(all.clone().gt(lit(0)), number(some) / number(all)).end()
+}
+
+/// What is known of the animals, beside rows of theirs.
+fn with_animals(animals: DataFrame, rows: DataFrame) -> Result<DataFrame> {
+    let named = animals.select(vec![
+        col("household").alias("of_household"),
+        col("animal").alias("of_animal"),
+        col("species"),
+        col("age_band"),
+        col("until_s"),
+    ])?;
+    named.join(rows, JoinType::Inner, &["of_household", "of_animal"], &["household", "animal"], None)
+}
+
+fn by_word() -> Vec<Expr> {
+    vec![col("household"), col("animal"), col("word")]
+}
+
+fn by_animal() -> Vec<Expr> {
+    vec![col("household"), col("animal")]
+}
+
+fn in_order(answer: DataFrame, columns: &[&str]) -> Result<DataFrame> {
+    answer.sort(columns.iter().map(|name| col(*name).sort(true, false)).collect())
+}
+
+fn households() -> Expr {
+    count_distinct(col("household")).alias("households")
+}
+
+fn ask_first_press(events: DataFrame, animals: DataFrame) -> Result<DataFrame> {
+    let first = first_press(col("at_s"), col("kind"), col("pressed_by"), col("outcome"), col("word_kind"));
+    let words = events
+        .filter(is_one_of("kind", &[Kind::Showing, Kind::Press, Kind::Invitation]).and(col("word").is_not_null()))?
+        .aggregate(by_word(), vec![first.alias("first")])?
+        .filter(get_field(col("first"), "begin_s").is_not_null())?;
+    let pressed = || get_field(col("first"), "first_s");
+    // A word can be pressed before it is first shown; nothing was waited for then.
+    let waited = coalesce(vec![pressed(), col("until_s")]) - get_field(col("first"), "begin_s");
+    let answer = with_animals(animals, words)?
+        .select(vec![
+            col("species"),
+            col("age_band"),
+            part("first", "word_kind", "word_kind"),
+            col("household"),
+            number(get_field(col("first"), "exposures")).alias("exposures"),
+            (greatest(vec![number(waited), lit(0.0)]) / lit(DAY_S)).alias("days"),
+            pressed().is_not_null().alias("pressed"),
+        ])?
+        .aggregate(
+            vec![col("species"), col("age_band"), col("word_kind")],
+            vec![
+                households(),
+                survival(col("exposures"), col("pressed")).alias("by_showings"),
+                survival(col("days"), col("pressed")).alias("by_days"),
+            ],
+        )?
+        .select(vec![
+            col("species"),
+            col("age_band"),
+            col("word_kind"),
+            col("households"),
+            part("by_showings", "n", "words"),
+            part("by_showings", "events", "pressed"),
+            part("by_showings", "quarter", "showings_quarter"),
+            part("by_showings", "half", "showings_half"),
+            part("by_showings", "half_low", "showings_half_low"),
+            part("by_showings", "half_high", "showings_half_high"),
+            part("by_showings", "three_quarters", "showings_three_quarters"),
+            part("by_days", "half", "days_half"),
+            part("by_days", "half_low", "days_half_low"),
+            part("by_days", "half_high", "days_half_high"),
+        ])?;
+    in_order(answer, &["species", "age_band", "word_kind"])
+}
+
+fn ask_hours(events: DataFrame, animals: DataFrame) -> Result<DataFrame> {
+    let days = events
+        .filter(is("kind", Kind::Press).and(is("pressed_by", By::Animal)))?
+        .aggregate(by_animal(), vec![hours(col("hour")).alias("day")])?;
+    let answer = with_animals(animals, days)?
+        .select(vec![col("species"), col("household"), col("day")])?
+        .unnest_columns(&["day"])?
+        .select(vec![
+            col("species"),
+            col("household"),
+            part("day", "hour", "hour"),
+            part("day", "presses", "presses"),
+            part("day", "share", "share"),
+        ])?
+        .aggregate(
+            vec![col("species"), col("hour")],
+            vec![households(), sum(col("presses")).alias("presses"), mean(col("share")).alias("share")],
+        )?
+        .select(vec![
+            col("species"),
+            col("hour"),
+            col("households"),
+            part("share", "n", "animals"),
+            col("presses"),
+            part("share", "mean", "share"),
+            part("share", "low", "share_low"),
+            part("share", "high", "share_high"),
+        ])?;
+    in_order(answer, &["species", "hour"])
+}
+
+fn ask_sessions(events: DataFrame, animals: DataFrame) -> Result<DataFrame> {
+    let each = events.filter(is("kind", Kind::Session))?.aggregate(
+        by_animal(),
+        vec![
+            count(lit(1)).alias("sessions"),
+            sum(cast(col("joined"), DataType::Int64)).alias("joined"),
+            count(col("tenths")).alias("timed"),
+            sum(cast(col("tenths"), DataType::Int64)).alias("tenths"),
+        ],
+    )?;
+    let minutes = share(col("tenths"), col("timed"))? / lit(600.0);
+    let answer = with_animals(animals, each)?
+        .select(vec![
+            col("species"),
+            col("age_band"),
+            col("household"),
+            col("sessions"),
+            col("joined"),
+            share(col("joined"), col("sessions"))?.alias("share"),
+            minutes.alias("minutes"),
+        ])?
+        .aggregate(
+            vec![col("species"), col("age_band")],
+            vec![
+                households(),
+                sum(col("sessions")).alias("sessions"),
+                sum(col("joined")).alias("joined"),
+                mean(col("share")).alias("share"),
+                survival(col("minutes"), lit(true)).alias("length"),
+            ],
+        )?
+        .select(vec![
+            col("species"),
+            col("age_band"),
+            col("households"),
+            part("share", "n", "animals"),
+            col("sessions"),
+            col("joined"),
+            part("share", "mean", "share"),
+            part("share", "low", "share_low"),
+            part("share", "high", "share_high"),
+            part("length", "quarter", "minutes_quarter"),
+            part("length", "half", "minutes_half"),
+            part("length", "half_low", "minutes_half_low"),
+            part("length", "half_high", "minutes_half_high"),
+            part("length", "three_quarters", "minutes_three_quarters"),
+        ])?;
+    in_order(answer, &["species", "age_band"])
+}
+
+fn ask_stuck(events: DataFrame, animals: DataFrame) -> Result<DataFrame> {
+    let words = events
+        .filter(is("kind", Kind::Stage).and(col("word").is_not_null()))?
+        .aggregate(by_word(), vec![spells(col("at_s"), col("outcome")).alias("spell")])?;
+    let end = coalesce(vec![get_field(col("spell"), "end_s"), col("until_s")]);
+    let waited = number(end - get_field(col("spell"), "begin_s"));
+    let spells = with_animals(animals, words)?
+        .select(vec![col("species"), col("household"), col("until_s"), col("spell")])?
+        .unnest_columns(&["spell"])?
+        // In the last stage nothing is waited for.
+        .filter(get_field(col("spell"), "stage").not_eq(lit(Outcome::Converse.name())))?
+        .select(vec![
+            col("species"),
+            part("spell", "stage", "stage"),
+            col("household"),
+            (greatest(vec![waited, lit(0.0)]) / lit(DAY_S)).alias("days"),
+            get_field(col("spell"), "end_s").is_not_null().alias("over"),
+        ])?;
+    let usual = spells
+        .clone()
+        .aggregate(
+            vec![col("species"), col("stage")],
+            vec![households(), survival(col("days"), col("over")).alias("stay")],
+        )?
+        .select(vec![
+            col("species").alias("of_species"),
+            col("stage").alias("of_stage"),
+            col("households"),
+            part("stay", "n", "words"),
+            part("stay", "events", "moved"),
+            part("stay", "half", "days_half"),
+            part("stay", "half_low", "days_half_low"),
+            part("stay", "half_high", "days_half_high"),
+            part("stay", "nine_tenths", "days_nine_tenths"),
+        ])?;
+    let longer = col("over").is_false().and(col("days").gt(col("days_nine_tenths")));
+    let one = when(longer, lit(1_i64)).otherwise(lit(0_i64))?;
+    let answer = usual
+        .join(spells, JoinType::Inner, &["of_species", "of_stage"], &["species", "stage"], None)?
+        .aggregate(
+            ["species", "stage", "households", "words", "moved"]
+                .into_iter()
+                .chain(["days_half", "days_half_low", "days_half_high", "days_nine_tenths"])
+                .map(col)
+                .collect(),
+            vec![sum(one).alias("longer")],
+        )?
+        .with_column("longer", when(col("days_nine_tenths").is_not_null(), col("longer")).end()?)?;
+    in_order(answer, &["species", "stage"])
+}
+
+fn ask_curve(events: DataFrame, animals: DataFrame) -> Result<DataFrame> {
+    let words = events
+        .filter(is_one_of("kind", &[Kind::Showing, Kind::Invitation]).and(col("word").is_not_null()))?
+        .aggregate(by_word(), vec![dose(col("at_s"), col("kind"), col("outcome"), col("joined")).alias("dose")])?;
+    let counts = ["wanted", "pressed", "presses", "right"];
+    let parts = || counts.iter().map(|name| part("dose", name, name));
+    let sums = || counts.iter().map(|name| sum(cast(col(*name), DataType::Int64)).alias(*name));
+    let each = with_animals(animals, words)?
+        .select(vec![col("species"), col("household"), col("animal"), col("dose")])?
+        .unnest_columns(&["dose"])?
+        .select(
+            vec![col("species"), col("household"), col("animal"), part("dose", "shown", "shown")]
+                .into_iter()
+                .chain(parts())
+                .collect::<Vec<_>>(),
+        )?
+        .filter(col("shown").is_not_null())?
+        .aggregate(vec![col("species"), col("household"), col("animal"), col("shown")], sums().collect())?;
+    let answer = each
+        .with_column("pressed_share", share(col("pressed"), col("wanted"))?)?
+        .with_column("right_share", share(col("right"), col("presses"))?)?
+        .aggregate(
+            vec![col("species"), col("shown")],
+            vec![households()]
+                .into_iter()
+                .chain(sums())
+                .chain([mean(col("pressed_share")).alias("of_wanted"), mean(col("right_share")).alias("of_presses")])
+                .collect(),
+        )?
+        .select(vec![
+            col("species"),
+            col("shown").alias("shown_from"),
+            col("households"),
+            col("wanted"),
+            col("pressed"),
+            part("of_wanted", "mean", "pressed_share"),
+            part("of_wanted", "low", "pressed_low"),
+            part("of_wanted", "high", "pressed_high"),
+            col("presses"),
+            col("right"),
+            part("of_presses", "mean", "right_share"),
+            part("of_presses", "low", "right_low"),
+            part("of_presses", "high", "right_high"),
+        ])?;
+    in_order(answer, &["species", "shown_from"])
+}

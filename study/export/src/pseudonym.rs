@@ -1,0 +1,106 @@
+//! What a home is called in a study: HMAC-SHA256 (RFC 2104) of its id under a key that is kept apart.
+
+use hmac::{Hmac, Mac};
+use sayso_model::HomeId;
+use sha2::Sha256;
+use std::path::{Path, PathBuf};
+
+/// Fewest bytes of a key: as long as the hash, by RFC 2104.
+const LEAST: usize = 32;
+
+/// Why a key cannot be used.
+#[derive(Debug, thiserror::Error)]
+pub enum KeyFault {
+    /// Too short.
+    #[error("a key must have {LEAST} bytes or more of good randomness, not {0}")]
+    Short(usize),
+    /// It lies with the tables.
+    #[error("the key {0} lies in the folder of the tables: whoever gets them would get it too")]
+    WithTheTables(PathBuf),
+    /// Its file cannot be read.
+    #[error("{path}: {why}")]
+    Io {
+        /// Which.
+        path: PathBuf,
+        /// Why.
+        why: std::io::Error,
+    },
+}
+
+/// The key of a study.
+pub struct Key(Vec<u8>);
+
+impl std::fmt::Debug for Key {
+    fn fmt(&self, f: &mut std::fmt::Formatter<'_>) -> std::fmt::Result {
+        f.write_str("Key(..)")
+    }
+}
+
+/// What a home is called. Sorts at random, for who has not the key.
+#[derive(Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Debug)]
+pub struct StudyId([u8; 32]);
+
+impl Key {
+    /// A key of these bytes.
+    ///
+    /// # Errors
+    /// [`KeyFault::Short`].
+    pub fn new(bytes: Vec<u8>) -> Result<Self, KeyFault> {
+        if bytes.len() < LEAST { Err(KeyFault::Short(bytes.len())) } else { Ok(Self(bytes)) }
+    }
+
+    /// The key in a file, which must not lie within `tables`.
+    ///
+    /// # Errors
+    /// [`KeyFault`].
+    pub fn read(path: &Path, tables: &Path) -> Result<Self, KeyFault> {
+        let io = |why| KeyFault::Io { path: path.to_owned(), why };
+        let real = path.canonicalize().map_err(io)?;
+        if tables.canonicalize().is_ok_and(|tables| real.starts_with(tables)) {
+            return Err(KeyFault::WithTheTables(path.to_owned()));
+        }
+        Self::new(std::fs::read(real).map_err(io)?)
+    }
+
+    /// What a home is called under this key.
+    #[must_use]
+    pub fn study_id(&self, home: HomeId) -> StudyId {
+        // A key of any length will do for this hash; that is the only error there is.
+        let mut mac = Hmac::<Sha256>::new_from_slice(&self.0).unwrap_or_else(|_| Hmac::new(&[0; 64].into()));
+        mac.update(b"sayso study household\0");
+        mac.update(home.0.as_bytes());
+        StudyId(mac.finalize().into_bytes().into())
+    }
+}
+
+impl StudyId {
+    /// Its bytes.
+    #[must_use]
+    pub const fn bytes(&self) -> &[u8; 32] {
+        &self.0
+    }
+}
+
+#[cfg(test)]
+#[allow(clippy::unwrap_used)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn another_key_gives_another_name_and_the_same_the_same() {
+        let home: HomeId = serde_json::from_str("\"0195a0a0-0000-7000-8000-000000000001\"").unwrap();
+        let (one, two) = (Key::new(vec![1; 32]).unwrap(), Key::new(vec![2; 32]).unwrap());
+        assert_eq!(one.study_id(home), one.study_id(home));
+        assert_ne!(one.study_id(home), two.study_id(home));
+        assert!(matches!(Key::new(vec![1; 31]), Err(KeyFault::Short(31))));
+    }
+
+    #[test]
+    fn a_key_with_the_tables_is_refused() {
+        let dir = tempfile::tempdir().unwrap();
+        let key = dir.path().join("key");
+        std::fs::write(&key, [7; 32]).unwrap();
+        assert!(matches!(Key::read(&key, dir.path()), Err(KeyFault::WithTheTables(_))));
+        assert!(Key::read(&key, &dir.path().join("tables")).is_ok());
+    }
+}
