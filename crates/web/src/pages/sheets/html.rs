@@ -45,8 +45,16 @@ fn paragraph(p: &Paragraph) -> Markup {
 }
 
 fn table(page: &Page, table: &Table) -> Markup {
+    // What is to be read by rows and columns stays so, and moves sideways on a small screen.
+    if table.whole {
+        return html! { div.scroll tabindex="0" role="region" aria-label=(table.head.join(", ")) { (rows(page, table, false)) } };
+    }
+    rows(page, table, true)
+}
+
+fn rows(page: &Page, table: &Table, stacks: bool) -> Markup {
     html! {
-        table.stacks {
+        table.stacks[stacks] {
             @if !table.caption.is_empty() { caption { span.quiet { (table.caption) } } }
             thead { tr { @for name in &table.head { th scope="col" { (name) } } } }
             tbody { @for row in &table.rows { tr { @for (i, (cell, name)) in row.cells.iter().zip(&table.head).enumerate() {
