@@ -31,6 +31,8 @@ async fn every_exercise_is_offered_with_everyone_and_says_that_it_is_a_simulatio
     home.page("/learn").await.says("href=\"/rehearse\"");
     home.page("/learn/showing").await.says("href=\"/rehearse/showing\"").says("Rehearse it: Press, say, give");
     home.page("/learn/stuck").await.does_not_say("Rehearse it");
+    // Before the buttons arrive Today leads there too.
+    home.page(&format!("/a/{}/today", home.animal)).await.says("href=\"/rehearse/likes\"");
     let list = home.page("/rehearse").await;
     list.says("A simulation: real animals differ.").says("href=\"/methods/rehearsal\"");
     home.page("/methods/rehearsal").await.says("not evidence");

@@ -40,7 +40,7 @@ fn practise(page: &AnimalPage, occasion: Occasion) -> Markup {
     }
     let l = &page.locale;
     html! {
-        a.link.lesson href=(rehearse::link(page, exercise)) data-test="practise" {
+        a.link.practise href=(rehearse::link(page, exercise)) data-test="practise" {
             (say!(l, rehearse::practise, title = say!(l, rehearse::exercise, which = exercise.name())))
         }
     }
