@@ -117,7 +117,7 @@ async fn the_desk_is_worked_by_keyboard_alone_and_holds_by_the_rules() {
         let reader = keeper.another(size).await;
         let cookie = json!({ "name": sayso_host::SESSION_COOKIE, "value": session, "url": server.url("/") });
         reader.devtools("Network.setCookie", cookie).await;
-        for path in ["/desk", "/desk/week", "/desk?kind=none"] {
+        for path in ["/desk", "/desk/week", "/desk/changes", "/desk?kind=none"] {
             wrong.extend(accessibility::faults(&reader, &server.url(path), &format!("{path} ({what})")).await);
             for language in [STAND_IN, "de", "en"] {
                 phone::reads_at(&reader, &server.url("/"), language).await;

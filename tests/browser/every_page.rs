@@ -4,8 +4,9 @@ use crate::harness::{Browser, Server, animal, story};
 use crate::listen::record;
 use crate::sounds::{say, wav};
 use sayso_model::{
-    AccountId, AnimalId, Author, Body, Event, EventId, Label, Note, PlanLine, PlanWay, PressedBy, Proposal,
-    ProposalAnswer, Proposed, Reply, ShortNote, Sign, SignLevel, Source, TalkAbout, When, Withdrawal, WordId,
+    AccountId, AnimalId, Author, Body, CaseExpected, CaseMeasure, CaseQuestion, Event, EventId, Label, Note, PlanLine,
+    PlanWay, PressedBy, Proposal, ProposalAnswer, Proposed, Reply, ShortNote, Sign, SignLevel, Source, TalkAbout, When,
+    Withdrawal, WordId,
 };
 use sayso_store::Store;
 use std::path::Path;
@@ -73,16 +74,22 @@ async fn talked(dir: &Path, who: AnimalId, word: WordId) {
         proposes,
         text: ShortNote::new("Keep it at the board.\nDoes it roll off?").ok(),
         takes_up: None,
+        club: None,
     };
     let line = PlanLine { word, way: Some(PlanWay::Show), minutes: 3, times: 3 };
     let last_day = at.day(&story.zone()).plus(20);
     let plan = event(coach(Proposed::Plan { lines: vec![line], last_day }).into());
     let yes = event(
-        ProposalAnswer { to: plan.id, reply: Reply::Accepted, text: ShortNote::new("From today on.").ok() }.into(),
+        ProposalAnswer { to: plan.id, reply: Reply::Accepted, text: ShortNote::new("From today on.").ok(), by: None }
+            .into(),
     );
+    let (question, measure, expected) = (CaseQuestion::QuieterButton, CaseMeasure::OwnPresses, CaseExpected::More);
+    let tries = Proposed::Change { question, label: None, words: vec![word], measure, expected };
+    let tries = event(coach(tries).into());
+    let to_try = event(ProposalAnswer { to: tries.id, reply: Reply::Accepted, text: None, by: None }.into());
     let asks = event(coach(Proposed::Question { about: Some(TalkAbout::Word { word }) }).into());
     let store = Store::open(dir).await.unwrap();
-    store.append(vec![plan, yes, asks]).await.unwrap();
+    store.append(vec![plan, yes, tries, to_try, asks]).await.unwrap();
     store.close().await.unwrap();
 }
 

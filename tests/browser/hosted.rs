@@ -72,6 +72,19 @@ impl Hosted {
         (home, keeper, club, format!("/join/{}", secret.reveal()))
     }
 
+    /// The link of one more coach of a club.
+    pub async fn coach_of(&self, club: ClubId) -> String {
+        let (people, now) = (&self.host.people, self.host.now());
+        let scope = Scope::Club(club);
+        let members = people.members(scope).await.unwrap();
+        let keeper = members.iter().find(|m| m.membership.part.role() == Role::ClubKeeper).unwrap();
+        let (account, capability) = (keeper.membership.account, Capability::ManageClub);
+        let by = Allowed { capability, account, scope, role: Role::ClubKeeper, person: None };
+        let part = Part::new(scope, Role::Coach, None, None).unwrap();
+        let (_, secret) = people.invite(&by, &part, now, &mut OsSecrets).await.unwrap();
+        format!("/join/{}", secret.reveal())
+    }
+
     async fn taken(&self, secret: &Secret, name: &str) -> Session {
         let (name, language) = (Label::new(name).unwrap(), Language::En);
         let taker = Taker::New { name: &name, language };

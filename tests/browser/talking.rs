@@ -137,3 +137,128 @@ async fn a_plan_goes_over_is_accepted_done_and_answered_and_ends_with_the_consen
     coach.close().await;
     keeper.close().await;
 }
+
+#[tokio::test(flavor = "multi_thread")]
+async fn a_change_is_proposed_agreed_and_drawn_by_lot_and_told_over_all_homes() {
+    let server = Hosted::start().await;
+    let (home, keeper_link, club, coach_link) = server.home_and_club().await;
+    let (keeper, coach) = keeper_and_coach(&server, (&keeper_link, club, &coach_link), PHONE).await;
+    let story = server.story(home).await;
+    let animal = story.animals().into_keys().max_by_key(|a| story.words_of(*a).len()).unwrap();
+    coach.goto(&server.url(&format!("/talk/write?animal={animal}"))).await;
+    coach.follow("[data-test=write-change]").await;
+    coach.picture("change-1-form").await;
+    coach.follow("[data-test=send]").await;
+    assert!(coach.text("as-trial").await.contains("28 days"));
+    // The home's two taps.
+    keeper.goto(&server.url("/talk")).await;
+    keeper.picture("change-2-to-answer").await;
+    keeper.follow("[data-test=accepted]").await;
+    keeper.picture("change-3-agreed").await;
+    let mut wrong = faults(&keeper, &server, "/talk").await;
+    keeper.goto(&server.url("/talk")).await;
+    keeper.follow("[data-test=draw]").await;
+    keeper.picture("change-4-drawn").await;
+    let to = keeper.page.current_url().await.unwrap().path().to_owned();
+    assert!(to.starts_with(&format!("/a/{animal}/designs/")), "{to}");
+    keeper.goto(&server.url("/talk")).await;
+    assert!(keeper.text("trial").await.contains("Tried by lot"));
+    keeper.picture("change-5-tried").await;
+    // The coach reads the same, and the trial over all homes.
+    coach.goto(&server.url("/desk")).await;
+    coach.follow("[data-test=to-changes]").await;
+    coach.css("[data-test=nobody-drew]").await;
+    assert!(coach.text("drawn").await.contains("going on: 1"), "{}", coach.text("drawn").await);
+    coach.picture("change-6-over-all").await;
+    wrong.extend(faults(&keeper, &server, "/talk").await);
+    for path in ["/talk", &format!("/talk/write?what=change&animal={animal}"), "/desk/changes"] {
+        wrong.extend(faults(&coach, &server, path).await);
+    }
+    wrong.retain(|fault| !fault.ends_with("): 4 tabs"));
+    assert!(wrong.is_empty(), "{} faults:\n{}", wrong.len(), wrong.join("\n"));
+    coach.close().await;
+    keeper.close().await;
+}
+
+#[tokio::test(flavor = "multi_thread")]
+async fn a_home_is_handed_over_in_three_browsers_and_the_old_coach_is_out_at_the_next_tap() {
+    let server = Hosted::start().await;
+    let (home, keeper_link, club, coach_link) = server.home_and_club().await;
+    let ash_link = server.coach_of(club).await;
+    let (keeper, brook) = keeper_and_coach(&server, (&keeper_link, club, &coach_link), PHONE).await;
+    let ash = keeper.another(PHONE).await;
+    joins(&ash, &server, &ash_link, "Ash").await;
+    brook.goto(&server.url("/desk")).await;
+    brook.follow("[data-test=to-colleagues]").await;
+    brook.picture("colleagues-1").await;
+    let mut wrong = faults(&brook, &server, "/desk/colleagues").await;
+    wrong.extend(faults(&brook, &server, &format!("/desk/hand-over?home={home}")).await);
+    brook.goto(&server.url(&format!("/desk/hand-over?home={home}"))).await;
+    brook.press("[name=colleague]").await;
+    brook.picture("colleagues-2-hand-over").await;
+    brook.follow("[data-test=propose]").await;
+    keeper.goto(&server.url("/talk")).await;
+    keeper.picture("colleagues-3-asked").await;
+    wrong.extend(faults(&keeper, &server, "/talk").await);
+    keeper.goto(&server.url("/talk")).await;
+    keeper.follow("[data-test=to-opening]").await;
+    let path = keeper.page.current_url().await.unwrap().path().to_owned();
+    keeper.css("[data-test=ends]").await;
+    wrong.extend(faults(&keeper, &server, &path).await);
+    keeper.goto(&server.url(&path)).await;
+    keeper.picture("colleagues-4-what").await;
+    brook.goto(&server.url("/talk")).await;
+    keeper.follow("[data-test=agree]").await;
+    keeper.picture("colleagues-5-agreed").await;
+    // Brook looks at the home's page while that happens: the next tap leads out.
+    brook.goto(&server.url("/talk")).await;
+    assert_eq!(brook.page.current_url().await.unwrap().path(), "/homes");
+    ash.goto(&server.url("/desk?kind=none")).await;
+    ash.css("[data-test=row]").await;
+    ash.picture("colleagues-6-new").await;
+    wrong.retain(|fault| !fault.ends_with("): 4 tabs"));
+    assert!(wrong.is_empty(), "{} faults:\n{}", wrong.len(), wrong.join("\n"));
+    for browser in [brook, ash, keeper] {
+        browser.close().await;
+    }
+}
+
+#[tokio::test(flavor = "multi_thread")]
+async fn a_programme_is_laid_out_joined_and_ticked() {
+    let server = Hosted::start().await;
+    let (home, keeper_link, club, coach_link) = server.home_and_club().await;
+    let (keeper, coach) = keeper_and_coach(&server, (&keeper_link, club, &coach_link), PHONE).await;
+    let story = server.story(home).await;
+    let animal = story.animals().into_keys().max_by_key(|a| story.words_of(*a).len()).unwrap();
+    coach.goto(&server.url("/desk")).await;
+    coach.follow("[data-test=to-programmes]").await;
+    let mut wrong = faults(&coach, &server, "/desk/programmes").await;
+    wrong.extend(faults(&coach, &server, "/desk/programmes/new?weeks=2").await);
+    coach.goto(&server.url("/desk/programmes/new?weeks=2")).await;
+    coach.css("[name=name]").await.send_keys("First words").await.unwrap();
+    coach.css("[name=showings_1]").await.send_keys("20").await.unwrap();
+    coach.css("[name=own_1_1]").await.send_keys("Put the board by the door").await.unwrap();
+    coach.picture("programme-1-laid-out").await;
+    coach.follow("[data-test=lay-out]").await;
+    let page = coach.page.current_url().await.unwrap().path().to_owned();
+    chooses(&coach, "animal", &animal.to_string()).await;
+    let today = story.zone();
+    let today = sayso_web::state::machine_clock().day(&today).to_string();
+    coach.page.execute(&format!("document.querySelector('[name=first]').value = '{today}'"), vec![]).await.unwrap();
+    coach.follow("[data-test=propose]").await;
+    keeper.goto(&server.url("/talk")).await;
+    keeper.picture("programme-2-proposed").await;
+    keeper.follow("[data-test=accepted]").await;
+    keeper.follow("[data-test=tick]").await;
+    keeper.css("[data-test=aim][data-done=true]").await;
+    keeper.picture("programme-3-joined").await;
+    wrong.extend(faults(&keeper, &server, "/talk").await);
+    coach.goto(&server.url(&page)).await;
+    assert!(coach.text("stands").await.contains("Put the board by the door: done"), "{}", coach.text("stands").await);
+    coach.picture("programme-4-stands").await;
+    wrong.extend(faults(&coach, &server, &page).await);
+    wrong.retain(|fault| !fault.ends_with("): 4 tabs"));
+    assert!(wrong.is_empty(), "{} faults:\n{}", wrong.len(), wrong.join("\n"));
+    coach.close().await;
+    keeper.close().await;
+}

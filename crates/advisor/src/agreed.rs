@@ -66,7 +66,7 @@ pub fn doing(case: &Case<'_>, lines: &[PlanLine], agreed_at: Moment, last_day: D
 
 /// What a person noted of the animal, not what was written about it.
 pub(crate) fn is_of_the_animal(event: &Event) -> bool {
-    !matches!(event.body, Body::Proposal(_) | Body::ProposalAnswer(_) | Body::OwnPlan(_))
+    !matches!(event.body, Body::Proposal(_) | Body::ProposalAnswer(_) | Body::OwnPlan(_) | Body::AimDone(_))
         && matches!(event.body.about().does, sayso_model::event::Does::Tells)
 }
 

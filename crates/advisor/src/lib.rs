@@ -38,6 +38,7 @@ pub mod patterns;
 pub mod plan;
 pub mod pool;
 mod precedence;
+pub mod programme;
 mod rate;
 pub mod ration;
 pub mod readiness;

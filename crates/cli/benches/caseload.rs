@@ -108,7 +108,7 @@ async fn shared(address: &str, all: &[HomeId]) -> (Secret, Secret) {
             person: None,
         };
         let consent = Consent::CoachFigures { to: Coach::Club { club } };
-        let given = event(*home, None, ConsentGiven { consent, words_version: Consent::WORDS }, now);
+        let given = event(*home, None, ConsentGiven { consent, words_version: Consent::WORDS, holds: None }, now);
         host.server.home(*home).append(vec![given.clone()]).await.unwrap();
         people.witness(&leave, &given, now).await.unwrap();
     }

@@ -149,6 +149,8 @@ pub static TABLE: &[Line] = &[
     ("/talk/answer", NOBODY, AGREE),
     ("/talk/write", ADVISE, ADVISE),
     ("/talk/back", NOBODY, ADVISE),
+    ("/talk/try", NOBODY, PLAN),
+    ("/talk/aim", NOBODY, AGREE),
     ("/talk/own", PLAN, PLAN),
     ("/talk/own/stop", NOBODY, PLAN),
 

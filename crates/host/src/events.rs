@@ -9,7 +9,7 @@ use axum::body::Bytes;
 use axum::extract::State;
 use axum::extract::rejection::BytesRejection;
 use axum::http::HeaderMap;
-use sayso_model::{Body, Event, Fault, HomeId, Label, Problem, Problems, Story};
+use sayso_model::{Body, Event, Fault, HomeId, Label, Problem, Problems, ProposalAnswer, Story};
 use sayso_people::may::may;
 use sayso_people::{Allowed, Capability, Denied, HomeNow, Who, needs::may_append};
 use sayso_store::Appended;
@@ -113,6 +113,11 @@ impl<'a> Asks<'a> {
     fn ask(&self, event: &Event, known: Option<&HomeNow>, story: Option<&Story>) -> Result<Option<Allowed>, Denied> {
         let (first, now) = (|id| story.and_then(|s| s.ledger().first(id)), self.host.now());
         may_append(&self.who, event, known, first, now, self.fresh)?;
+        if let Body::ProposalAnswer(ProposalAnswer { by: Some(by), .. }) = &event.body
+            && by.name != self.name
+        {
+            return Err(Denied::NotYourName);
+        }
         let Body::Proposal(proposal) = &event.body else { return Ok(None) };
         if proposal.from.name != self.name {
             return Err(Denied::NotYourName);

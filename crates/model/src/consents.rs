@@ -4,6 +4,7 @@
 //!   taken back (a new giving is a new event);
 //! - only what a person tapped opens; what was imported, heard or sent by a device does not;
 //! - a giving dated ahead opens when its time has come; a taking back closes whatever its date, for clocks are wrong;
+//! - what was given for a stretch of time is closed before and after it;
 //! - words of a version that is not known here open nothing.
 //!
 //! Who wrote an event is what a device says. A server of many homes therefore also remembers which givings a keeper of the
@@ -11,7 +12,7 @@
 
 use crate::body::{Coach, Consent, ConsentGiven, ConsentTakenBack};
 use crate::event::{Event, Kind, Part, Source};
-use crate::id::EventId;
+use crate::id::{ClubId, EventId};
 use crate::story::Story;
 use crate::time::Moment;
 use std::collections::BTreeMap;
@@ -25,6 +26,8 @@ pub struct Open {
     pub at: Moment,
     /// In words of which version.
     pub words_version: u16,
+    /// When it ends by itself.
+    pub until: Option<Moment>,
 }
 
 /// The consents of a home that are open. None is, unless given.
@@ -47,6 +50,14 @@ impl Consents {
     #[must_use]
     pub fn any_to(&self, coach: Coach) -> bool {
         self.0.keys().any(|consent| consent.coach() == Some(coach))
+    }
+
+    /// Whether coaches of a club may read what others of it wrote to the home: a consent to figures is open to the club, in words that
+    /// say so.
+    #[must_use]
+    pub fn club_reads(&self, club: ClubId) -> bool {
+        let given = self.0.get(&Consent::CoachFigures { to: Coach::Club { club } });
+        given.into_iter().flatten().any(|open| open.words_version >= Consent::CLUB_READS)
     }
 
     /// Only what was given by events that pass.
@@ -80,12 +91,18 @@ pub fn consents(story: &Story, at: Moment) -> Consents {
         let counts = event.source == Source::Tap
             && event.happened_at <= at
             && (1..=Consent::WORDS).contains(&part.words_version)
+            && part.holds.is_none_or(|stretch| stretch.holds(at))
             && !story.ledger().is_amended(event.id);
         let closed = taken.iter().any(|(back, what)| {
             what.given == event.id || (what.consent == part.consent && event.happened_at <= back.happened_at)
         });
         if counts && !closed {
-            let given = Open { given: event.id, at: event.happened_at, words_version: part.words_version };
+            let given = Open {
+                given: event.id,
+                at: event.happened_at,
+                words_version: part.words_version,
+                until: part.holds.map(|stretch| stretch.until),
+            };
             open.entry(part.consent).or_default().push(given);
         }
     }

@@ -255,6 +255,8 @@ bodies! {
     ProposalAnswer => "proposal_answer",
     /// A home plans some days of its own.
     OwnPlan => "own_plan",
+    /// A home has done an aim of a programme.
+    AimDone => "aim_done",
     /// Puts another event's content right.
     Correction => "correction",
     /// Takes another event back.

@@ -74,6 +74,12 @@ pub enum Fault {
     /// Another thing given, though the answer was not that.
     #[error("goes only with answer \"alternative\"")]
     NotAlternative,
+    /// A stretch that ends before it begins.
+    #[error("must end after it begins")]
+    EndsFirst,
+    /// A coach who would hand a home over to nobody else.
+    #[error("must be another coach")]
+    OwnSuccessor,
     /// A second press, though there was none.
     #[error("goes only with then \"pressed_again\"")]
     NotPressedAgain,

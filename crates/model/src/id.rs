@@ -63,6 +63,8 @@ id! {
     SwapId,
     /// An account: a person who signs in on a server of many homes.
     AccountId,
+    /// A course of weeks that a coach lays out.
+    ProgrammeId,
     /// A club: coaches, and homes that share with them.
     ClubId,
 }

@@ -127,6 +127,8 @@ fn talk<'a>(
     let (accepted, declined) = (accepted.map(|a| a.event.happened_at), settled.is_some() && accepted.is_none());
     let over = match part.proposes {
         Proposed::Plan { last_day, .. } => last_day < at.day(&story.zone()),
+        Proposed::Programme { ref course, first } => course.last(first) < at.day(&story.zone()),
+        Proposed::Cover { last, .. } => last < at.day(&story.zone()),
         Proposed::Meeting { starts_at, minutes } => starts_at.plus_seconds(60.0 * f64::from(minutes)) < at,
         _ => false,
     };

@@ -29,7 +29,7 @@ fn event(n: u128, second: i64, body: impl Into<Body>) -> Event {
 }
 
 fn given(consent: Consent) -> ConsentGiven {
-    ConsentGiven { consent, words_version: Consent::WORDS }
+    ConsentGiven { consent, words_version: Consent::WORDS, holds: None }
 }
 
 const LOG: Consent = Consent::CoachLog { to: to(7) };
@@ -72,7 +72,7 @@ fn what_was_imported_heard_sent_changed_or_asked_in_unknown_words_opens_nothing(
         assert!(!consents(&story, at(1)).is_open(LOG), "{source:?}");
     }
     for version in [0, Consent::WORDS + 1] {
-        let strange = event(1, 0, ConsentGiven { consent: LOG, words_version: version });
+        let strange = event(1, 0, ConsentGiven { consent: LOG, words_version: version, holds: None });
         assert!(strange.check().is_err());
         assert!(!consents(&Story::from_events([strange]), at(1)).is_open(LOG));
     }
@@ -86,6 +86,35 @@ fn what_was_imported_heard_sent_changed_or_asked_in_unknown_words_opens_nothing(
     assert_eq!(consents(&story, at(2)).open().count(), 0);
     let story = Story::from_events([event(1, 0, given(LOG)), event(2, 1, Withdrawal { of, because: None })]);
     assert!(!consents(&story, at(2)).is_open(LOG));
+}
+
+#[test]
+fn what_was_given_for_some_days_is_closed_before_and_after_and_at_its_end() {
+    let stretch = Stretch { from: at(10), until: at(20) };
+    let story = Story::from_events([event(1, 0, ConsentGiven { holds: Some(stretch), ..given(LOG) })]);
+    let open: Vec<i64> = (0..30).filter(|second| consents(&story, at(*second)).is_open(LOG)).collect();
+    assert_eq!(open, (10..20).collect::<Vec<_>>());
+    assert_eq!(consents(&story, at(10)).open().next().unwrap().1[0].until, Some(at(20)));
+    // Taken back before its end, whatever clock says so.
+    let back = ConsentTakenBack { consent: LOG, given: EventId(Uuid::from_u128(1)) };
+    let story =
+        Story::from_events([event(1, 0, ConsentGiven { holds: Some(stretch), ..given(LOG) }), event(2, 40, back)]);
+    assert!(!consents(&story, at(15)).is_open(LOG));
+    let never = ConsentGiven { holds: Some(Stretch { from: at(20), until: at(20) }), ..given(LOG) };
+    assert!(event(1, 0, never).check().is_err());
+}
+
+#[test]
+fn coaches_of_a_club_read_each_other_only_where_the_words_said_so() {
+    let club = ClubId(Uuid::from_u128(5));
+    let figures = Consent::CoachFigures { to: Coach::Club { club } };
+    let reads = |words_version: u16, consent: Consent| {
+        let story = Story::from_events([event(1, 0, ConsentGiven { words_version, ..given(consent) })]);
+        consents(&story, at(1)).club_reads(club)
+    };
+    assert!(!reads(2, figures) && reads(3, figures));
+    assert!(!reads(3, Consent::CoachLog { to: Coach::Club { club } }), "the log is another purpose");
+    assert!(!reads(3, Consent::CoachFigures { to: Coach::Account { account: AccountId(Uuid::from_u128(5)) } }));
 }
 
 #[test]

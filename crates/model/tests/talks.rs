@@ -40,6 +40,7 @@ fn proposal(proposes: Proposed) -> Proposal {
         proposes,
         text: ShortNote::new("Keep it at the board.").ok(),
         takes_up: None,
+        club: None,
     }
 }
 
@@ -49,7 +50,7 @@ fn plan(word: WordId, times: u8) -> Proposal {
 }
 
 fn answer(to: u128, reply: Reply) -> ProposalAnswer {
-    ProposalAnswer { to: id(to), reply, text: ShortNote::new("From Monday on.").ok() }
+    ProposalAnswer { to: id(to), reply, text: ShortNote::new("From Monday on.").ok(), by: None }
 }
 
 fn standing(events: &[Event], now: i64) -> Standing {
@@ -192,6 +193,57 @@ fn of_two_plans_for_a_word_the_one_agreed_last_is_in_force() {
         agreed(&story, &talks(&story, at(8 * DAY)), DOG, at(8 * DAY)).is_empty(),
         "and no longer than its last day"
     );
+}
+
+#[test]
+fn a_change_to_try_says_in_words_what_has_no_name_and_only_that() {
+    let change = |question: CaseQuestion, label: Option<&str>, words: Vec<WordId>| {
+        let label = label.map(|text| Label::new(text).unwrap());
+        let (measure, expected) = (CaseMeasure::OwnPresses, CaseExpected::More);
+        event(1, 0, proposal(Proposed::Change { question, label, words, measure, expected })).check()
+    };
+    assert!(change(CaseQuestion::QuieterButton, None, vec![BALL]).is_ok());
+    assert!(change(CaseQuestion::QuieterButton, Some("softer"), vec![]).is_err());
+    assert!(change(CaseQuestion::Other, None, vec![]).is_err(), "what is changed?");
+    assert!(change(CaseQuestion::Other, Some("a mat"), vec![]).is_ok());
+    assert!(change(CaseQuestion::AnotherWord, None, vec![]).is_ok());
+    assert!(change(CaseQuestion::AnotherWord, Some("tug"), vec![]).is_ok());
+    assert!(change(CaseQuestion::NewPlace, None, vec![BALL, BALL]).is_err());
+    let (measure, expected) = (CaseMeasure::OwnPresses, CaseExpected::More);
+    let one = Proposed::Change { question: CaseQuestion::NewPlace, label: None, words: vec![BALL], measure, expected };
+    assert!(one.takes_sessions() && one.needs_animal() && !one.is_words());
+    assert_eq!((one.word(), one.name()), (Some(BALL), "change"));
+}
+
+#[test]
+fn a_programme_has_bounds_ends_by_itself_and_asks_something_of_people_alone() {
+    let course = |weeks: Vec<ProgrammeWeek>| {
+        let (programme, name) = (ProgrammeId(Uuid::from_u128(5)), Label::new("First words").unwrap());
+        proposal(Proposed::Programme { course: Programme { programme, name, weeks }, first: at(0).day(&Zone::utc()) })
+    };
+    let week = |aims: Vec<Aim>| ProgrammeWeek { aims, exercise: None };
+    let check = |weeks: Vec<ProgrammeWeek>| event(1, 0, course(weeks)).check();
+    let shown = Aim::Showings { times: 30 };
+    assert!(check(vec![week(vec![shown.clone()])]).is_ok());
+    assert!(check(vec![]).is_err());
+    assert!(check(vec![week(vec![]); Programme::MOST_WEEKS + 1]).is_err());
+    assert!(check(vec![week(vec![shown.clone(), shown.clone()])]).is_err(), "one twice");
+    for wrong in [
+        Aim::Showings { times: 0 },
+        Aim::Invitations { times: Aim::MOST_TIMES + 1 },
+        Aim::Sessions { a_day: 0, days: 3 },
+        Aim::Sessions { a_day: 2, days: 8 },
+    ] {
+        assert!(check(vec![week(vec![wrong.clone()])]).is_err(), "{wrong:?}");
+    }
+    let day = 86_400;
+    let story =
+        Story::from_events([event(1, 0, course(vec![week(vec![shown]); 2])), event(2, 1, answer(1, Reply::Accepted))]);
+    assert_eq!(talks(&story, at(13 * day))[0].standing, Standing::Accepted);
+    assert_eq!(talks(&story, at(15 * day))[0].standing, Standing::Ended { accepted: true });
+    for (week, aim) in [(0, 1), (1, 0), (13, 1), (1, 9)] {
+        assert!(event(3, 0, AimDone { of: id(1), week, aim }).check().is_err(), "{week} {aim}");
+    }
 }
 
 #[test]

@@ -6,7 +6,8 @@
 use crate::capability::Capability;
 use crate::may::{Allowed, Denied, HomeNow, may};
 use crate::membership::Who;
-use sayso_model::{AccountId, Body, Event, EventId, Moment, PersonId, Proposal, Source};
+use crate::role::Role;
+use sayso_model::{AccountId, Body, ClubId, Event, EventId, Moment, PersonId, Proposal, ProposalAnswer, Reply, Source};
 use std::collections::BTreeSet;
 
 /// What writing a body takes; none for amendments, which take what they amend takes ([`needs`]).
@@ -51,7 +52,7 @@ pub const fn needs_of(body: &Body) -> Option<Capability> {
         // To close is never the danger: it waits for nothing.
         Body::ConsentTakenBack(_) => Some(Capability::TakeBack),
         Body::Proposal(_) => Some(Capability::Advise),
-        Body::ProposalAnswer(_) => Some(Capability::Agree),
+        Body::ProposalAnswer(_) | Body::AimDone(_) => Some(Capability::Agree),
         Body::Correction(_) | Body::Withdrawal(_) => None,
     }
 }
@@ -97,6 +98,13 @@ pub fn needs<'a>(event: &Event, first: impl Fn(EventId) -> Option<&'a Event>, me
     let mut all: BTreeSet<Capability> = needs_of(&event.body).into_iter().collect();
     if let Body::Correction(correction) = &event.body {
         all.extend(needs_amended(&correction.body));
+    }
+    // To accept what opens the home to somebody is no agreeing among others.
+    if let Body::ProposalAnswer(ProposalAnswer { to, reply: Reply::Accepted, .. }) = &event.body
+        && let Some(Event { body: Body::Proposal(proposal), .. }) = first(*to)
+        && proposal.proposes.opens_to().is_some()
+    {
+        all.insert(Capability::Consent);
     }
     let mut by_account = matches!(event.body, Body::Proposal(_));
     if let Some(of) = event.body.amends() {
@@ -156,9 +164,26 @@ pub fn may_append<'a>(
         }
     }
     if let Body::Proposal(proposal) = &event.body
-        && !me.wrote(proposal)
+        && !(me.wrote(proposal) && proposal.club.is_none_or(|club| coaches_in(who, club)))
+    {
+        return Err(Denied::NotYourName);
+    }
+    if let Body::ProposalAnswer(ProposalAnswer { by: Some(by), .. }) = &event.body
+        && by.account != who.account
     {
         return Err(Denied::NotYourName);
     }
     Ok(leave)
+}
+
+/// Whether an account is a coach of a club.
+#[must_use]
+pub fn coaches_in(who: &Who, club: ClubId) -> bool {
+    clubs_coached(who).any(|of| of == club)
+}
+
+/// Clubs in which an account is a coach.
+pub fn clubs_coached(who: &Who) -> impl Iterator<Item = ClubId> {
+    let coach = who.memberships.iter().filter(|m| m.part.role() == Role::Coach && m.account == who.account);
+    coach.filter_map(|m| m.part.scope().club())
 }

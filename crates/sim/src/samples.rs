@@ -302,11 +302,13 @@ impl Names {
                 apart: 1,
                 criteria: [6.0, 4.0, 2.5].map(Seconds::clamped).to_vec(),
                 seed: 7,
+                proposal: Some(of),
             }
             .into(),
             Kind::ConsentGiven => ConsentGiven {
                 consent: Consent::CoachFigures { to: Coach::Club { club: ClubId(self.session.0) } },
                 words_version: Consent::WORDS,
+                holds: Some(Stretch { from: at, until: at.plus_seconds(604_800.0) }),
             }
             .into(),
             Kind::ConsentTakenBack => ConsentTakenBack { consent: Consent::Research, given: of }.into(),
@@ -318,16 +320,22 @@ impl Names {
                 },
                 text: ShortNote::new("Keep it at the board.").ok(),
                 takes_up: Some(of),
+                club: Some(ClubId(self.session.0)),
             }
             .into(),
-            Kind::ProposalAnswer => {
-                ProposalAnswer { to: of, reply: Reply::Said, text: ShortNote::new("From Monday on.").ok() }.into()
+            Kind::ProposalAnswer => ProposalAnswer {
+                to: of,
+                reply: Reply::Said,
+                text: ShortNote::new("From Monday on.").ok(),
+                by: Some(Author { account: AccountId(self.session.0), name: label("Heron") }),
             }
+            .into(),
             Kind::OwnPlan => OwnPlan {
                 lines: vec![PlanLine { word, way: None, minutes: 5, times: 2 }],
                 last_day: at.day(&zone("Europe/Lisbon")).plus(13),
             }
             .into(),
+            Kind::AimDone => AimDone { of, week: 2, aim: 3 }.into(),
             Kind::Correction => Correction {
                 of,
                 happened_at: Some(at.plus_seconds(-600.0)),

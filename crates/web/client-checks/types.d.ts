@@ -576,6 +576,47 @@ export interface components {
          * @description An account: a person who signs in on a server of many homes.
          */
         AccountId: string;
+        /** @description What people aim at in a week. What the log can tell is counted from it; the rest a home ticks. */
+        Aim: {
+            /** @constant */
+            aim: "showings";
+            /**
+             * Format: uint16
+             * @description How many.
+             */
+            times: number;
+        } | {
+            /** @constant */
+            aim: "invitations";
+            /**
+             * Format: uint16
+             * @description How many.
+             */
+            times: number;
+        } | {
+            /**
+             * Format: uint8
+             * @description Sessions on such a day.
+             */
+            a_day: number;
+            /** @constant */
+            aim: "sessions";
+            /**
+             * Format: uint8
+             * @description On how many days.
+             */
+            days: number;
+        } | {
+            /** @constant */
+            aim: "lesson";
+            /** @description Its short name. */
+            lesson: components["schemas"]["Label"];
+        } | {
+            /** @constant */
+            aim: "own";
+            /** @description What. */
+            text: components["schemas"]["Label"];
+        };
         /**
          * Format: uuid
          * @description An animal that learns.
@@ -1091,7 +1132,7 @@ export interface components {
             first: components["schemas"]["Day"];
             /** @constant */
             kind: "design_plan";
-            /** @description What is changed, in words; only where the question is "other". */
+            /** @description What is changed, in words: where the question is "other", and where it is another word, which. */
             label?: components["schemas"]["Label"] | null;
             /**
              * Format: uint16
@@ -1112,6 +1153,8 @@ export interface components {
              * @description Points in all.
              */
             points: number;
+            /** @description The coach's proposal that it tries. */
+            proposal?: components["schemas"]["EventId"] | null;
             /** @description What is changed. */
             question: components["schemas"]["CaseQuestion"];
             /**
@@ -1163,6 +1206,8 @@ export interface components {
         } | {
             /** @description For what and whom. */
             consent: components["schemas"]["Consent"];
+            /** @description When alone it holds, where that was said: for cover. Closed before and after. */
+            holds?: components["schemas"]["Stretch"] | null;
             /** @constant */
             kind: "consent_given";
             /**
@@ -1178,6 +1223,8 @@ export interface components {
             /** @constant */
             kind: "consent_taken_back";
         } | {
+            /** @description The club in whose name, where the home shares with the club: its coaches read it, and what is answered. */
+            club?: components["schemas"]["ClubId"] | null;
             /** @description Whose words. */
             from: components["schemas"]["Author"];
             /** @constant */
@@ -1189,6 +1236,8 @@ export interface components {
             /** @description In the coach's own words. */
             text?: components["schemas"]["ShortNote"] | null;
         } | {
+            /** @description Whose words, where the account is no person of the home: else the event names the person. */
+            by?: components["schemas"]["Author"] | null;
             /** @constant */
             kind: "proposal_answer";
             /** @description How. */
@@ -1204,6 +1253,21 @@ export interface components {
             last_day: components["schemas"]["Day"];
             /** @description Word by word. */
             lines: components["schemas"]["PlanLine"][];
+        } | {
+            /**
+             * Format: uint8
+             * @description Its aim, from 1.
+             */
+            aim: number;
+            /** @constant */
+            kind: "aim_done";
+            /** @description The proposal by which the home joined. */
+            of: components["schemas"]["EventId"];
+            /**
+             * Format: uint8
+             * @description Week, from 1.
+             */
+            week: number;
         } | {
             /** @description Which animal it really was, if that was wrong. */
             animal?: components["schemas"]["AnimalId"] | null;
@@ -1242,7 +1306,7 @@ export interface components {
         /** @description What is measured at each point of a trial of a change. */
         CaseMeasure: "own_presses" | "joined_share" | "time_to_press" | "pressed_share" | "stress_signs" | "delivery_delay";
         /** @description What is changed in a trial of a change. */
-        CaseQuestion: "quieter_button" | "new_place" | "faster_delivery" | "other";
+        CaseQuestion: "quieter_button" | "new_place" | "faster_delivery" | "another_word" | "other";
         /** @description Why a trial of a change was stopped before its end. */
         CaseStop: "strong_sign" | "not_good" | "not_kept" | "other";
         /** @description What one point of a trial of a change is. */
@@ -1688,6 +1752,27 @@ export interface components {
             /** @description What was found and what would be right, in the language of Accept-Language. */
             what: string;
         };
+        /** @description A course of weeks. */
+        Programme: {
+            /** @description What it is called. */
+            name: components["schemas"]["Label"];
+            /** @description Which: the same for each home that it was proposed to. */
+            programme: components["schemas"]["ProgrammeId"];
+            /** @description Week by week. */
+            weeks: components["schemas"]["ProgrammeWeek"][];
+        };
+        /**
+         * Format: uuid
+         * @description A course of weeks that a coach lays out.
+         */
+        ProgrammeId: string;
+        /** @description One week of a programme. */
+        ProgrammeWeek: {
+            /** @description What people aim at. */
+            aims: components["schemas"]["Aim"][];
+            /** @description An exercise, in words. */
+            exercise?: components["schemas"]["ShortNote"] | null;
+        };
         /** @description What is proposed, noted or asked. */
         Proposed: {
             /** @description Its last day. */
@@ -1736,6 +1821,40 @@ export interface components {
             starts_at: components["schemas"]["Moment"];
             /** @constant */
             what: "meeting";
+        } | {
+            /** @description Which way that is expected to go. */
+            expected: components["schemas"]["CaseExpected"];
+            /** @description The same in words, as in a trial of it. */
+            label?: components["schemas"]["Label"] | null;
+            /** @description By what one would see that it helps, said before. */
+            measure: components["schemas"]["CaseMeasure"];
+            /** @description What is changed. */
+            question: components["schemas"]["CaseQuestion"];
+            /** @constant */
+            what: "change";
+            /** @description Words that it is about; all where empty. */
+            words?: components["schemas"]["WordId"][];
+        } | {
+            /** @description The course. */
+            course: components["schemas"]["Programme"];
+            /** @description The first day of its first week. */
+            first: components["schemas"]["Day"];
+            /** @constant */
+            what: "programme";
+        } | {
+            /** @description Who. */
+            to: components["schemas"]["Author"];
+            /** @constant */
+            what: "hand_over";
+        } | {
+            /** @description Who. */
+            by: components["schemas"]["Author"];
+            /** @description The first day. */
+            first: components["schemas"]["Day"];
+            /** @description The last day. */
+            last: components["schemas"]["Day"];
+            /** @constant */
+            what: "cover";
         };
         /** @description What a session is for. */
         Purpose: "showing" | "inviting" | "likes" | "probe";
@@ -1855,6 +1974,13 @@ export interface components {
          * @description What one microphone heard without a break, on one clock.
          */
         StreamId: string;
+        /** @description A stretch of time in which alone a consent holds. */
+        Stretch: {
+            /** @description From here on. */
+            from: components["schemas"]["Moment"];
+            /** @description Up to here, which is outside. */
+            until: components["schemas"]["Moment"];
+        };
         /** @description Why a time of swaps was stopped. */
         SwapEnd: "home" | "signs";
         /**

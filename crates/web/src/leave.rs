@@ -2,8 +2,8 @@
 //! page carries a leave.
 
 use crate::error::Error;
-use sayso_model::{Body, Event, EventId, HomeId, Label, Moment, PersonId, Story};
-use sayso_people::needs::{may_append, may_be_read_in};
+use sayso_model::{Body, ClubId, Event, EventId, HomeId, Label, Moment, PersonId, Story};
+use sayso_people::needs::{clubs_coached, coaches_in, may_append, may_be_read_in};
 use sayso_people::{Capability, HomeNow, Who, may::may};
 use sayso_wording::words;
 
@@ -33,6 +33,18 @@ impl Leave {
     #[must_use]
     pub fn may(&self, capability: Capability, now: Moment) -> bool {
         may(&self.who, capability, self.known.home, Some(&self.known), now).is_ok()
+    }
+
+    /// The club in whose name it writes to the home: one it coaches in, whose coaches may read what others of it wrote.
+    #[must_use]
+    pub fn writes_for(&self) -> Option<ClubId> {
+        clubs_coached(&self.who).filter(|club| self.known.consents.club_reads(*club)).min()
+    }
+
+    /// Whether it reads what was written in a club's name.
+    #[must_use]
+    pub fn reads_of(&self, club: ClubId) -> bool {
+        coaches_in(&self.who, club) && self.known.consents.club_reads(club)
     }
 
     /// That it may write an event into the home's log.

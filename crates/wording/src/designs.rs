@@ -3,10 +3,12 @@
 use crate::locale::Locale;
 use crate::say;
 use sayso_advisor::Unit;
-use sayso_advisor::designs::{Compared, Departure, Judgement, NoTest, PhaseName, Report, Standing, Tested, unit_of};
+use sayso_advisor::designs::{
+    Compared, Departure, Judgement, NoTest, PhaseName, Report, Standing, Tested, Try, unit_of,
+};
 use sayso_methods::single_case::CaseError;
 use sayso_methods::single_case::standards::Verdict;
-use sayso_model::{CaseDesign, CaseMeasure, CaseQuestion, CaseUnit, DesignPlan};
+use sayso_model::{CaseDesign, CaseMeasure, CaseQuestion, CaseUnit, DesignPlan, Story};
 
 /// A design in plain words.
 #[must_use]
@@ -14,11 +16,42 @@ pub fn design(l: &Locale, design: CaseDesign) -> String {
     say!(l, designs::design, design = design.name())
 }
 
+/// The design of a plan: of one that changes once, on a drawn day, its own name.
+#[must_use]
+pub fn design_of(l: &Locale, plan: &DesignPlan) -> String {
+    if plan.design == CaseDesign::Reversal && plan.phases == 2 {
+        return say!(l, designs::from_a_day);
+    }
+    design(l, plan.design)
+}
+
+/// What a small trial of a change would be.
+#[must_use]
+pub fn small(l: &Locale, question: CaseQuestion) -> String {
+    let (design, [points, phases, _]) = Try::numbers(question);
+    let way = match design {
+        CaseDesign::AlternatingTreatments => "turn",
+        _ if phases == 2 => "once",
+        _ => "back",
+    };
+    say!(l, designs::small, way = way, days = points)
+}
+
+/// What is measured in a trial of a change, of which words, and what is expected.
+#[must_use]
+pub fn measured_by(l: &Locale, story: &Story, tries: &Try) -> String {
+    let words = story.words();
+    let named: Vec<String> = tries.words.iter().filter_map(|w| words.get(w).map(|c| c.says.to_string())).collect();
+    let named = if named.is_empty() { say!(l, designs::all_words) } else { l.names(&named) };
+    say!(l, designs::measured_by, measure = measure(l, tries.measure), words = named, expected = tries.expected.name())
+}
+
 /// The question of a plan.
 #[must_use]
 pub fn question(l: &Locale, plan: &DesignPlan) -> String {
     match &plan.label {
         Some(label) if plan.question == CaseQuestion::Other => say!(l, designs::question_own, label = label),
+        Some(label) if plan.question == CaseQuestion::AnotherWord => say!(l, designs::question_word, label = label),
         _ => say!(l, designs::question, question = plan.question.name()),
     }
 }

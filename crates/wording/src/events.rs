@@ -73,6 +73,7 @@ pub fn question(locale: &Locale, plan: &DesignPlan) -> String {
         CaseQuestion::QuieterButton => "quieter",
         CaseQuestion::NewPlace => "place",
         CaseQuestion::FasterDelivery => "faster",
+        CaseQuestion::AnotherWord => "word",
         CaseQuestion::Other => "other",
     };
     let label = plan.label.as_ref().map_or_else(|| say!(locale, events::a_change), ToString::to_string);
@@ -240,6 +241,9 @@ impl Teller<'_> {
                 let lines: Vec<String> =
                     p.lines.iter().map(|line| crate::talk::line(locale, self.story, line)).collect();
                 say!(locale, events::own_plan, day = locale.date(p.last_day), lines = locale.and(&lines))
+            }
+            Body::AimDone(a) => {
+                say!(locale, programme::done_noted, week = usize::from(a.week), aim = usize::from(a.aim))
             }
             Body::Correction(c) => say!(locale, events::correction, text = self.tell(&c.body)),
             Body::Withdrawal(w) => {

@@ -112,6 +112,8 @@ impl Worded for Fault {
             Self::SameWord => words!(faults::same_word),
             Self::AfterTheWait { wait_s } => words!(faults::after_the_wait, seconds = number(*wait_s)),
             Self::NoFood => words!(faults::no_food),
+            Self::EndsFirst => words!(faults::ends_first),
+            Self::OwnSuccessor => words!(faults::own_successor),
             Self::LabelOfOther => words!(faults::label_of_other),
             Self::NotByWord(measure) => words!(faults::not_by_word, measure = measure.name()),
             Self::OnlyOverAnimals => words!(faults::only_over_animals),

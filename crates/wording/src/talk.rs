@@ -3,7 +3,9 @@
 use crate::locale::Locale;
 use crate::say;
 use sayso_advisor::agreed::Kept;
-use sayso_model::{FigurePage, PlanLine, PlanWay, Proposed, SessionId, SessionStart, Story, TalkAbout, WordId};
+use sayso_model::{
+    CaseQuestion, FigurePage, Label, PlanLine, PlanWay, Proposed, SessionId, SessionStart, Story, TalkAbout, WordId,
+};
 
 /// Chooses the branch of a message for no way in particular.
 const ANY: &str = "any";
@@ -94,6 +96,17 @@ fn session(locale: &Locale, story: &Story, id: SessionId) -> String {
     start.map_or_else(|| "?".to_owned(), |start| locale.weekday_date_time(start.at(), &story.zone()))
 }
 
+/// A change, by its own words where it has some.
+#[must_use]
+pub fn change(locale: &Locale, question: CaseQuestion, label: Option<&Label>) -> String {
+    let kind = say!(locale, designs::change, question = question.name());
+    match label {
+        Some(label) if question == CaseQuestion::Other => label.to_string(),
+        Some(label) => format!("{kind} ({label})"),
+        None => kind,
+    }
+}
+
 /// What is proposed, noted or asked, in a line.
 #[must_use]
 pub fn proposed(locale: &Locale, story: &Story, what: &Proposed) -> String {
@@ -119,6 +132,22 @@ pub fn proposed(locale: &Locale, story: &Story, what: &Proposed) -> String {
                 when = locale.weekday_date_time(*starts_at, &story.zone()),
                 minutes = usize::from(*minutes)
             )
+        }
+        Proposed::Change { question, label, words, .. } => {
+            let what = change(locale, *question, label.as_ref());
+            let names: Vec<String> = words.iter().map(|id| say!(locale, talk::about_word, word = named(*id))).collect();
+            match names.as_slice() {
+                [] => say!(locale, talk::change, change = what),
+                names => say!(locale, talk::change_words, change = what, words = locale.and(names)),
+            }
+        }
+        Proposed::Programme { course, first } => {
+            let (name, first, weeks) = (&course.name, locale.date(*first), course.weeks.len());
+            say!(locale, programme::proposed, name = name, first = first, weeks = weeks)
+        }
+        Proposed::HandOver { to } => say!(locale, talk::hand_over, name = &to.name),
+        Proposed::Cover { by, first, last } => {
+            say!(locale, talk::cover, name = &by.name, first = locale.date(*first), last = locale.date(*last))
         }
         Proposed::Question { about: None } => say!(locale, talk::question),
         Proposed::Question { about: Some(of) } => say!(locale, talk::question_on, about = about(locale, story, of)),

@@ -7,11 +7,13 @@
 mod measure;
 mod report;
 mod result;
+mod small;
 mod standing;
 mod trial;
 
 pub use measure::{Measured, measured};
 pub use report::{Compared, Departure, Judgement, LaneResult, NoTest, PhaseMean, PhaseName, Report, Tested, unit_of};
-pub use result::report;
+pub use result::{Outcome, outcome, report};
+pub use small::Try;
 pub use standing::{Standing, Today};
-pub use trial::{Lane, Trial, design_of, plans, proposal, trial};
+pub use trial::{Lane, Trial, design_of, plans, proposal, trial, trying};

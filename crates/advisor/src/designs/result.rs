@@ -1,17 +1,22 @@
 //! What came out of a trial: means, nonoverlap, level and trend, the test against the draw, the verdict on the design.
 
 use super::measure::{Measured, measured};
-use super::report::{Compared, Departure, LaneResult, NoTest, PhaseMean, PhaseName, Report, Tested, unit_of};
+use super::report::{
+    Compared, Departure, Judgement, LaneResult, NoTest, PhaseMean, PhaseName, Report, Tested, unit_of,
+};
 use super::standing::Standing;
 use super::trial::Trial;
 use crate::estimate::{Estimate, mean};
 use sayso_methods::learning::phases::Better;
 use sayso_methods::single_case::CaseError;
 use sayso_methods::single_case::effects::{Point, Scale, contrast, phase_celeration};
-use sayso_methods::single_case::randomisation::{Expected, Statistic, randomisation_test, shift_interval};
+use sayso_methods::single_case::randomisation::{
+    Expected, RandomisationTest, Statistic, randomisation_test, shift_interval,
+};
 use sayso_methods::single_case::schedule::Design;
 use sayso_methods::single_case::standards::{Standards, standards};
 use sayso_model::{CaseDesign, CaseExpected, CaseMeasure, DesignPlan, Moment, Story};
+use serde::{Deserialize, Serialize};
 
 /// Orders drawn where there are too many to count.
 const DRAWN: u64 = 9_999;
@@ -121,11 +126,14 @@ fn values(trial: &Trial<'_>, lanes: &[LaneResult]) -> Vec<Vec<Option<f64>>> {
     lanes.iter().map(filled).collect()
 }
 
-fn tested(trial: &Trial<'_>, lanes: &[LaneResult]) -> Result<Tested, CaseError> {
+/// Another stream than that of the draw, or the draw would be one of those compared more often than by chance.
+fn seed_of_test(plan: &DesignPlan) -> u64 {
+    u64::from(plan.seed) ^ 0x7465_7374_0000_0000
+}
+
+/// The test alone, against the draw.
+fn test(trial: &Trial<'_>, series: &[Vec<Option<f64>>]) -> Result<RandomisationTest, CaseError> {
     let plan = trial.plan.part;
-    let series = values(trial, lanes);
-    // Another stream than that of the draw, or the draw would be one of those compared more often than by chance.
-    let seed = u64::from(plan.seed) ^ 0x7465_7374_0000_0000;
     let criteria: Vec<f64> = plan.criteria.iter().map(|c| c.get()).collect();
     let statistic = if let Design::ChangingCriterion { .. } = trial.design {
         Statistic::CriterionFit(&criteria)
@@ -136,16 +144,65 @@ fn tested(trial: &Trial<'_>, lanes: &[LaneResult]) -> Result<Tested, CaseError> 
             CaseExpected::Either => Expected::Either,
         })
     };
-    let test = randomisation_test(trial.design, &series, &trial.order, statistic, DRAWN, seed)?;
-    let difference = match statistic {
-        Statistic::CriterionFit(_) => None,
-        Statistic::MeanDifference(_) => {
-            let [low, high] = shift_interval(trial.design, &series, &trial.order, DRAWN, seed)?;
-            let n = series.iter().flatten().flatten().count();
-            Some(Estimate { value: Some(test.observed), low, high, n, unit: unit_of(plan.measure) })
-        }
+    randomisation_test(trial.design, series, &trial.order, statistic, DRAWN, seed_of_test(plan))
+}
+
+fn tested(trial: &Trial<'_>, lanes: &[LaneResult]) -> Result<Tested, CaseError> {
+    let plan = trial.plan.part;
+    let series = values(trial, lanes);
+    let test = test(trial, &series)?;
+    let difference = if let Design::ChangingCriterion { .. } = trial.design {
+        None
+    } else {
+        let [low, high] = shift_interval(trial.design, &series, &trial.order, DRAWN, seed_of_test(plan))?;
+        let n = series.iter().flatten().flatten().count();
+        Some(Estimate { value: Some(test.observed), low, high, n, unit: unit_of(plan.measure) })
     };
     Ok(Tested { test, difference })
+}
+
+/// How a trial came out, in a word.
+#[derive(Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Debug, Serialize, Deserialize)]
+#[serde(rename_all = "snake_case")]
+pub enum Outcome {
+    /// It has not begun, or goes on.
+    Going,
+    /// A person or a strong sign stopped it.
+    Stopped,
+    /// It ended, and cannot be tested.
+    Untested,
+    /// It ended; so few orders are possible that no effect could be told from chance.
+    TooFewOrders,
+    /// It ended, and its difference, in the direction said before, would be rare if the change did nothing.
+    Rare,
+    /// It ended, and may well be chance.
+    MayBeChance,
+}
+
+/// How a trial came out at `now`: the same test as in its [`report`], without figures and intervals.
+#[must_use]
+pub fn outcome(story: &Story, trial: &Trial<'_>, now: Moment) -> Outcome {
+    match trial.standing(story, now) {
+        Standing::NotYet(_) | Standing::Running => Outcome::Going,
+        Standing::Stopped(..) | Standing::StrongSign(_) => Outcome::Stopped,
+        Standing::Finished if !trial.drawn_before(story) => Outcome::Untested,
+        Standing::Finished => {
+            let points = trial.design.points();
+            let series: Vec<Vec<Option<f64>>> = (0..trial.lanes.len())
+                .map(|lane| {
+                    let mut all: Vec<_> = measured(story, trial, lane, now).iter().map(|m| m.value).collect();
+                    all.resize(points, None);
+                    all
+                })
+                .collect();
+            match test(trial, &series).map(|test| Tested { test, difference: None }.judgement()) {
+                Ok(Judgement::TooFewOrders) => Outcome::TooFewOrders,
+                Ok(Judgement::Rare) => Outcome::Rare,
+                Ok(Judgement::MayBeChance) => Outcome::MayBeChance,
+                Err(_) => Outcome::Untested,
+            }
+        }
+    }
 }
 
 /// The design judged by the points there are; while it goes on those to come count as if they would be there.

@@ -3,8 +3,8 @@
 use sayso_methods::single_case::CaseError;
 use sayso_methods::single_case::schedule::{Assignment, Design};
 use sayso_model::{
-    AnimalId, CaseCondition, CaseDesign, CaseQuestion, CaseUnit, DesignId, DesignNote, DesignPlan, Fact, Moment,
-    Purpose, Session, Story, WordId,
+    AnimalId, CaseCondition, CaseDesign, CaseQuestion, CaseUnit, DesignId, DesignNote, DesignPlan, EventId, Fact,
+    Moment, Purpose, Session, Story, WordId,
 };
 
 /// One series of a trial.
@@ -38,7 +38,7 @@ pub struct Trial<'a> {
 #[must_use]
 pub const fn proposal(question: CaseQuestion) -> CaseDesign {
     match question {
-        CaseQuestion::QuieterButton | CaseQuestion::Other => CaseDesign::Reversal,
+        CaseQuestion::QuieterButton | CaseQuestion::AnotherWord | CaseQuestion::Other => CaseDesign::Reversal,
         CaseQuestion::NewPlace => CaseDesign::MultipleBaseline,
         CaseQuestion::FasterDelivery => CaseDesign::AlternatingTreatments,
     }
@@ -65,6 +65,13 @@ pub fn plans(story: &Story, animal: AnimalId) -> Vec<Fact<'_, DesignPlan>> {
         .collect();
     all.sort_by_key(|p| (p.at(), p.id()));
     all
+}
+
+/// The newest trial of a proposal, with one of the animals it concerns; none where there is none.
+#[must_use]
+pub fn trying(story: &Story, proposal: EventId) -> Option<(AnimalId, DesignId)> {
+    let of = story.everyones::<DesignPlan>().filter(|p| p.part.proposal == Some(proposal));
+    of.max_by_key(|p| (p.at(), p.id())).and_then(|p| Some((p.event.animal?, p.part.trial)))
 }
 
 /// A trial by its id, with the order drawn from its seed; none for an unknown one.

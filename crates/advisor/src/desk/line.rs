@@ -4,6 +4,7 @@
 //! Dates stand in it, never ages, so that what depends on the day of reading (silence, what lasts four weeks) is right on the
 //! day it is read. No name, note or free text of a home is in it.
 
+use super::tried::{ChangeLine, ProgrammeLine, TrialLine};
 use crate::advice::Sure;
 use crate::cause::Cause;
 use crate::estimate::Estimate;
@@ -21,7 +22,7 @@ pub struct Version;
 
 impl Version {
     /// The number of this form.
-    pub const NUMBER: u16 = 2;
+    pub const NUMBER: u16 = 4;
 }
 
 /// A line of another form.
@@ -266,6 +267,12 @@ pub struct Line {
     pub weeks: [WeekLine; WEEKS],
     /// Counts so far.
     pub so_far: SoFar,
+    /// Changes agreed with coaches, oldest first.
+    pub changes: Vec<ChangeLine>,
+    /// Trials of a change, oldest first.
+    pub trials: Vec<TrialLine>,
+    /// Programmes joined, oldest first.
+    pub programmes: Vec<ProgrammeLine>,
 }
 
 /// Six digits: more than a figure is worth, and the same whatever writes and reads it.

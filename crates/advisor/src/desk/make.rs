@@ -1,5 +1,6 @@
 //! A line from a story.
 
+use super::around;
 use super::line::{CheckLine, Line, Over, SignDay, SignKind, Version, WEEKS, WeekLine, tidy};
 use super::logging::{logging, written_days};
 use super::looks::{looks, sessions, so_far};
@@ -45,6 +46,9 @@ impl Line {
             over,
             weeks: weeks(case),
             so_far: so_far(case),
+            changes: around::changes(case),
+            trials: around::trials(case),
+            programmes: around::programmes(case),
             logging,
         }
     }

@@ -5,8 +5,10 @@
 //! order, [`changes()`] what is new between two lines. Nothing here diagnoses: it names what was written down, how sure the
 //! figures are, and what would change them.
 
+mod around;
 mod bar;
 mod changes;
+mod followed;
 mod line;
 mod logging;
 mod looks;
@@ -14,10 +16,12 @@ mod make;
 mod need;
 mod needs;
 mod order;
+mod tried;
 mod words;
 
 pub use bar::Bar;
 pub use changes::{Changed, changes};
+pub use followed::{Drawn, Followed, LEAST_DAYS, Overall, overall};
 pub use line::{
     CheckLine, Held, Line, Logging, Look, Measure, OtherVersion, Over, SignDay, SignKind, SoFar, Version, WEEKS,
     WeekLine, WordLine,
@@ -26,6 +30,7 @@ pub use logging::LEAST_SILENT;
 pub use need::{About, Mark, Need, Seen, Until, What};
 pub use needs::needs;
 pub use order::order;
+pub use tried::{ChangeKind, ChangeLine, DAYS, Pressed, ProgrammeLine, TrialLine};
 
 use sayso_model::Moment;
 

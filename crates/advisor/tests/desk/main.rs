@@ -6,6 +6,8 @@ mod kit;
 mod lines;
 mod little;
 mod order;
+mod programme;
 mod safety;
 mod sudden;
+mod tried;
 mod words;

@@ -47,11 +47,11 @@ impl Log {
 
     pub fn proposes(&mut self, days: f64, proposes: Proposed) -> EventId {
         let from = Author { account: AccountId(Uuid::from_u128(7)), name: Label::new("Brook").unwrap() };
-        self.put(days, Proposal { from, proposes, text: None, takes_up: None })
+        self.put(days, Proposal { from, proposes, text: None, takes_up: None, club: None })
     }
 
     pub fn replies(&mut self, days: f64, to: EventId, reply: Reply) {
-        self.put(days, ProposalAnswer { to, reply, text: None });
+        self.put(days, ProposalAnswer { to, reply, text: None, by: None });
     }
 
     /// How many records there are.

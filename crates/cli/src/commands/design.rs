@@ -14,7 +14,7 @@ use sayso_model::{
 };
 use sayso_notebook::{animal_named, word_named};
 use sayso_wording::designs::{
-    compared, departure, design as design_words, measure, no_test, phase, question, refused, sentence, verdict,
+    compared, departure, design_of as design_words, measure, no_test, phase, question, refused, sentence, verdict,
     with_change, would_change,
 };
 use sayso_wording::{Locale, Message, say, words};
@@ -34,7 +34,7 @@ pub async fn design(l: &Locale, what: &Designing) -> Result<(), CliError> {
                         command_design::listed,
                         id = p.trial.to_string(),
                         question = question(l, p),
-                        design = design_words(l, p.design),
+                        design = design_words(l, p),
                         points = p.points,
                         first = l.date(p.first)
                     );
@@ -75,7 +75,7 @@ fn print(l: &Locale, story: &Story, trial: &Trial<'_>) {
         l,
         command_design::heading,
         question = question(l, plan),
-        design = design_words(l, plan.design),
+        design = design_words(l, plan),
         measure = measure(l, plan.measure),
         unit = plan.unit.name()
     );
@@ -202,6 +202,7 @@ async fn plan(l: &Locale, what: &Planning) -> Result<(), CliError> {
         apart: only(staggered, what.apart),
         criteria: what.goal.iter().map(goal).collect::<Result<_, _>>()?,
         seed: getrandom::u32().map_err(|e| CliError::said(words!(command_design::no_random, why = e.to_string())))?,
+        proposal: None,
     };
     let id = plan.trial;
     let mut event = book.pen(now()).event(plan);

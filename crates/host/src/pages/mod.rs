@@ -3,10 +3,12 @@
 mod account;
 mod calendar;
 mod club;
+mod colleagues;
 pub(crate) mod desk;
 mod homes;
 mod invited;
 mod join;
+mod programmes;
 mod said;
 mod server;
 mod sharing;
@@ -28,5 +30,7 @@ pub fn router() -> Router<Arc<Host>> {
         .merge(server::router())
         .merge(club::router())
         .merge(desk::router())
+        .merge(colleagues::router())
+        .merge(programmes::router())
         .merge(calendar::router())
 }

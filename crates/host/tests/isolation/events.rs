@@ -103,7 +103,7 @@ async fn consent_by_a_tap_of_ones_own_making_opens_nothing() {
     let people = house.people().await;
     let by = |name: &str| people.iter().find(|p| p.name == name).unwrap().clone();
     let consent = Consent::CoachFigures { to: Coach::Club { club: house.club } };
-    let given = ConsentGiven { consent, words_version: Consent::WORDS };
+    let given = ConsentGiven { consent, words_version: Consent::WORDS, holds: None };
     let animal = house.story.animals().into_keys().next().unwrap();
     let figures = format!("/a/{animal}/evidence");
     for name in ["member", "coach", "sitter", "observer"] {

@@ -228,7 +228,7 @@ impl House {
             zone: self.story.zone(),
             recorded_at: now,
             source: Source::Tap,
-            body: ConsentGiven { consent, words_version: Consent::WORDS }.into(),
+            body: ConsentGiven { consent, words_version: Consent::WORDS, holds: None }.into(),
         };
         self.host.server.home(self.home).append(vec![event.clone()]).await.unwrap();
         people.witness(&by, &event, now).await.unwrap();

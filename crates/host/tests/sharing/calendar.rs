@@ -192,7 +192,13 @@ async fn a_coach_reads_their_own_words_alone_and_nobody_finds_the_address() {
     // What was only read from a file is not told as from a coach.
     let from = Author { account: coach.account, name: label("Brook") };
     let starts_at = house.host.now().plus_seconds(86_400.0);
-    let forged = Proposal { from, proposes: Proposed::Meeting { starts_at, minutes: 7 }, text: None, takes_up: None };
+    let forged = Proposal {
+        from,
+        proposes: Proposed::Meeting { starts_at, minutes: 7 },
+        text: None,
+        takes_up: None,
+        club: None,
+    };
     house.host.server.home(house.home).append(vec![event(house.home, forged)]).await.unwrap();
     let keepers = made(&house, &house.keeper).await;
     assert_eq!(unfolded(&read(&house, &keepers).await).matches("BEGIN:VEVENT").count(), 1);

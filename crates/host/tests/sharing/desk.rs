@@ -138,7 +138,7 @@ async fn consent_that_the_server_did_not_see_or_that_was_amended_opens_no_desk()
     assert_eq!((row(&house.app).await, row(&another).await), (0, 0), "in every process");
     // A giving in the log of which nobody saw who wrote it.
     let to = Coach::Club { club };
-    let forged = ConsentGiven { consent: Consent::CoachFigures { to }, words_version: Consent::WORDS };
+    let forged = ConsentGiven { consent: Consent::CoachFigures { to }, words_version: Consent::WORDS, holds: None };
     house.host.server.home(house.home).append(vec![event(house.home, forged)]).await.unwrap();
     assert_eq!((row(&house.app).await, row(&another).await), (0, 0));
 }

@@ -20,7 +20,7 @@ async fn consent_in_a_file_is_a_fault_that_names_its_line() {
     let house = House::new().await;
     let (club, _, coach) = house.club().await;
     let consent = Consent::CoachFigures { to: Coach::Club { club } };
-    let given = ConsentGiven { consent, words_version: Consent::WORDS };
+    let given = ConsentGiven { consent, words_version: Consent::WORDS, holds: None };
     let corrected = Correction {
         of: EventId(Uuid::now_v7()),
         happened_at: None,
@@ -50,7 +50,7 @@ async fn consent_in_a_file_is_a_fault_that_names_its_line() {
     assert_eq!(house.count(events).await, before + 1, "the sound row alone");
     assert_eq!(house.get(&coach, &house.about("evidence")).await.status, StatusCode::SEE_OTHER);
     // At home a notebook takes in what it once gave.
-    let given: Body = ConsentGiven { consent, words_version: Consent::WORDS }.into();
+    let given: Body = ConsentGiven { consent, words_version: Consent::WORDS, holds: None }.into();
     assert!(admits(None)(&given));
 }
 

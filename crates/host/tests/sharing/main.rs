@@ -4,15 +4,18 @@
 mod calendar;
 #[path = "../../../../tests/postgres/cluster.rs"]
 mod cluster;
+mod colleagues;
 mod consent;
 mod desk;
 mod empty;
 mod files;
+mod followed;
 #[path = "../../../../tests/postgres/fresh.rs"]
 mod fresh;
 mod house;
 mod invitations;
 mod leaving;
+mod programmes;
 mod rescue;
 mod roles;
 mod server;

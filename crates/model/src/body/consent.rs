@@ -5,6 +5,7 @@ use crate::event::{About, Content, Does};
 use crate::fault::Fault;
 use crate::findings::Findings;
 use crate::id::{AccountId, ClubId, EventId};
+use crate::time::Moment;
 use borsh::{BorshDeserialize, BorshSerialize};
 use serde::{Deserialize, Serialize};
 
@@ -57,7 +58,9 @@ pub enum Consent {
 
 impl Consent {
     /// The newest version of the words in which consent is asked for. Each version keeps its words in the catalogues.
-    pub const WORDS: u16 = 2;
+    pub const WORDS: u16 = 3;
+    /// The first version whose words say that coaches of one club read what the others of it wrote.
+    pub const CLUB_READS: u16 = 3;
 
     /// What it is for.
     #[must_use]
@@ -81,6 +84,25 @@ impl Consent {
     }
 }
 
+/// A stretch of time in which alone a consent holds.
+#[derive(Clone, Copy, PartialEq, Eq, Debug, Serialize, Deserialize, BorshSerialize, BorshDeserialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
+#[serde(deny_unknown_fields)]
+pub struct Stretch {
+    /// From here on.
+    pub from: Moment,
+    /// Up to here, which is outside.
+    pub until: Moment,
+}
+
+impl Stretch {
+    /// Whether a moment is in it.
+    #[must_use]
+    pub fn holds(self, at: Moment) -> bool {
+        self.from <= at && at < self.until
+    }
+}
+
 /// A home gives consent. Whether whoever wrote this may give it is not for the log to say: see
 /// [`crate::consents`].
 #[derive(Clone, PartialEq, Debug, Serialize, Deserialize, BorshSerialize, BorshDeserialize)]
@@ -91,6 +113,9 @@ pub struct ConsentGiven {
     pub consent: Consent,
     /// In words of which version it was asked for.
     pub words_version: u16,
+    /// When alone it holds, where that was said: for cover. Closed before and after.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub holds: Option<Stretch>,
 }
 
 /// Counts as first recorded: a change could otherwise turn it into consent to something else.
@@ -101,6 +126,9 @@ impl Content for ConsentGiven {
     fn check(&self, found: &mut Findings) {
         if !(1..=Consent::WORDS).contains(&self.words_version) {
             found.wrong("words_version", Fault::range(1_u16, Consent::WORDS, self.words_version));
+        }
+        if self.holds.is_some_and(|stretch| stretch.until <= stretch.from) {
+            found.wrong("holds", Fault::EndsFirst);
         }
     }
 }

@@ -27,7 +27,7 @@ pub struct DesignPlan {
     pub design: CaseDesign,
     /// What is changed.
     pub question: CaseQuestion,
-    /// What is changed, in words; only where the question is "other".
+    /// What is changed, in words: where the question is "other", and where it is another word, which.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub label: Option<Label>,
     /// What is measured.
@@ -60,6 +60,29 @@ pub struct DesignPlan {
     pub criteria: Vec<Seconds>,
     /// Seed of the order.
     pub seed: u32,
+    /// The coach's proposal that it tries.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub proposal: Option<EventId>,
+}
+
+impl CaseQuestion {
+    /// Whether the question may say in words what is changed, and whether it has to.
+    #[must_use]
+    pub const fn label(self) -> (bool, bool) {
+        match self {
+            Self::Other => (true, true),
+            Self::AnotherWord => (true, false),
+            Self::QuieterButton | Self::NewPlace | Self::FasterDelivery => (false, false),
+        }
+    }
+
+    /// Notes where it is said in words and has no need to be, or the other way round.
+    pub(super) fn check_label(self, label: Option<&Label>, found: &mut Findings) {
+        let (may, must) = self.label();
+        if (label.is_some() && !may) || (label.is_none() && must) {
+            found.wrong("label", Fault::LabelOfOther);
+        }
+    }
 }
 
 impl Content for DesignPlan {
@@ -68,9 +91,7 @@ impl Content for DesignPlan {
     }
     fn check(&self, found: &mut Findings) {
         let design = self.design;
-        if (self.label.is_some()) != (self.question == CaseQuestion::Other) {
-            found.wrong("label", Fault::LabelOfOther);
-        }
+        self.question.check_label(self.label.as_ref(), found);
         for (field, n, distinct) in [
             ("words", self.words.len(), self.words.iter().collect::<BTreeSet<_>>().len()),
             ("animals", self.animals.len(), self.animals.iter().collect::<BTreeSet<_>>().len()),

@@ -160,6 +160,8 @@ plain_enum! {
         NewPlace => "new_place",
         /// What was asked for comes sooner.
         FasterDelivery => "faster_delivery",
+        /// Another word is on the board.
+        AnotherWord => "another_word",
         /// Something else, with a label.
         Other => "other",
     }

@@ -1,6 +1,7 @@
 //! What a coach proposes to a home or asks it, what the home answers, and what it plans of its own.
 
-use super::enums::{FigurePage, PlanWay, Reply};
+use super::enums::{CaseExpected, CaseMeasure, CaseQuestion, FigurePage, PlanWay, Reply};
+use super::programme::Programme;
 use crate::event::{About, Content, Does};
 use crate::fault::Fault;
 use crate::findings::Findings;
@@ -120,6 +121,42 @@ pub enum Proposed {
         /// How long it is, in minutes.
         minutes: u16,
     },
+    /// A change to try: of the surroundings, or of what people do.
+    Change {
+        /// What is changed.
+        question: CaseQuestion,
+        /// The same in words, as in a trial of it.
+        #[serde(default, skip_serializing_if = "Option::is_none")]
+        label: Option<Label>,
+        /// Words that it is about; all where empty.
+        #[serde(default, skip_serializing_if = "Vec::is_empty")]
+        words: Vec<WordId>,
+        /// By what one would see that it helps, said before.
+        measure: CaseMeasure,
+        /// Which way that is expected to go.
+        expected: CaseExpected,
+    },
+    /// A programme to join.
+    Programme {
+        /// The course.
+        course: Programme,
+        /// The first day of its first week.
+        first: Day,
+    },
+    /// Another coach in this one's place.
+    HandOver {
+        /// Who.
+        to: Author,
+    },
+    /// Another coach while this one is away.
+    Cover {
+        /// Who.
+        by: Author,
+        /// The first day.
+        first: Day,
+        /// The last day.
+        last: Day,
+    },
 }
 
 impl Proposed {
@@ -140,6 +177,28 @@ impl Proposed {
             Self::Note { .. } => "note",
             Self::Question { .. } => "question",
             Self::Meeting { .. } => "meeting",
+            Self::Change { .. } => "change",
+            Self::Programme { .. } => "programme",
+            Self::HandOver { .. } => "hand_over",
+            Self::Cover { .. } => "cover",
+        }
+    }
+
+    /// Whom it would open the home to, where it would: that takes more than agreeing.
+    #[must_use]
+    pub const fn opens_to(&self) -> Option<&Author> {
+        match self {
+            Self::HandOver { to } | Self::Cover { by: to, .. } => Some(to),
+            Self::Plan { .. }
+            | Self::Stage { .. }
+            | Self::Word { .. }
+            | Self::Likes
+            | Self::Check { .. }
+            | Self::Note { .. }
+            | Self::Question { .. }
+            | Self::Meeting { .. }
+            | Self::Change { .. }
+            | Self::Programme { .. } => None,
         }
     }
 
@@ -147,15 +206,25 @@ impl Proposed {
     #[must_use]
     pub const fn needs_animal(&self) -> bool {
         match self {
-            Self::Plan { .. } | Self::Stage { .. } | Self::Likes | Self::Check { .. } => true,
-            Self::Word { .. } | Self::Note { .. } | Self::Question { .. } | Self::Meeting { .. } => false,
+            Self::Plan { .. }
+            | Self::Stage { .. }
+            | Self::Likes
+            | Self::Check { .. }
+            | Self::Change { .. }
+            | Self::Programme { .. } => true,
+            Self::Word { .. }
+            | Self::Note { .. }
+            | Self::Question { .. }
+            | Self::Meeting { .. }
+            | Self::HandOver { .. }
+            | Self::Cover { .. } => false,
         }
     }
 
     /// Whether carrying it out takes sessions, which rest while a strong sign rests them.
     #[must_use]
     pub const fn takes_sessions(&self) -> bool {
-        matches!(self, Self::Plan { .. } | Self::Likes | Self::Check { .. })
+        matches!(self, Self::Plan { .. } | Self::Likes | Self::Check { .. } | Self::Change { .. })
     }
 
     /// Whether it is settled by words alone: there is nothing in it to agree to.
@@ -173,12 +242,17 @@ impl Proposed {
             | Self::Note { about: Some(TalkAbout::Word { word }) }
             | Self::Question { about: Some(TalkAbout::Word { word }) } => Some(*word),
             Self::Plan { lines, .. } if lines.len() == 1 => lines.first().map(|line| line.word),
+            Self::Change { words, .. } if words.len() == 1 => words.first().copied(),
             Self::Plan { .. }
             | Self::Word { .. }
             | Self::Likes
             | Self::Note { .. }
             | Self::Question { .. }
-            | Self::Meeting { .. } => None,
+            | Self::Meeting { .. }
+            | Self::Change { .. }
+            | Self::Programme { .. }
+            | Self::HandOver { .. }
+            | Self::Cover { .. } => None,
         }
     }
 }
@@ -199,6 +273,9 @@ pub struct Proposal {
     /// The earlier one that it takes up again.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub takes_up: Option<EventId>,
+    /// The club in whose name, where the home shares with the club: its coaches read it, and what is answered.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub club: Option<ClubId>,
 }
 
 /// Counts as first recorded: a change could otherwise turn what was accepted into something else.
@@ -213,6 +290,28 @@ impl Content for Proposal {
         }
         if let Proposed::Plan { lines, .. } = &self.proposes {
             found.within("proposes", |found| check_lines(lines, found));
+        }
+        if let Proposed::Programme { course, .. } = &self.proposes {
+            found.within("proposes.course", |found| course.check(found));
+        }
+        if let Proposed::Cover { first, last, .. } = &self.proposes
+            && last < first
+        {
+            found.within("proposes", |found| found.wrong("last", Fault::EndsFirst));
+        }
+        if self.proposes.opens_to().is_some_and(|to| to.account == self.from.account) {
+            found.wrong("proposes", Fault::OwnSuccessor);
+        }
+        if let Proposed::Change { question, label, words, .. } = &self.proposes {
+            found.within("proposes", |found| {
+                question.check_label(label.as_ref(), found);
+                if words.iter().collect::<BTreeSet<_>>().len() != words.len() {
+                    found.wrong("words", Fault::Twice);
+                }
+                if words.len() > Proposed::MOST_LINES {
+                    found.wrong("words", Fault::HowMany { low: 0, high: Proposed::MOST_LINES, found: words.len() });
+                }
+            });
         }
         if let Proposed::Meeting { minutes, .. } = &self.proposes {
             let (low, high) = Proposed::MEETING_MINUTES;
@@ -255,6 +354,9 @@ pub struct ProposalAnswer {
     /// In own words.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub text: Option<ShortNote>,
+    /// Whose words, where the account is no person of the home: else the event names the person.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub by: Option<Author>,
 }
 
 /// Counts as first recorded: an Undo must not accept again what was declined.

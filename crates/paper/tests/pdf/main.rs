@@ -45,8 +45,14 @@ static TALKED: LazyLock<Story> = LazyLock::new(|| {
         let last_day = now().day(&DEMO.zone()).plus(2);
         let from = Author { account: AccountId(uuid::Uuid::nil()), name: Label::new("Brook").unwrap() };
         let text = ShortNote::new("Keep it at the board. Does it roll off when nobody is near?").ok();
-        let wrote = |proposes: Proposed| Proposal { from: from.clone(), proposes, text: text.clone(), takes_up: None };
-        let yes = |to| ProposalAnswer { to, reply: Reply::Accepted, text: None }.into();
+        let wrote = |proposes: Proposed| Proposal {
+            from: from.clone(),
+            proposes,
+            text: text.clone(),
+            takes_up: None,
+            club: None,
+        };
+        let yes = |to| ProposalAnswer { to, reply: Reply::Accepted, text: None, by: None }.into();
         for days in [16.0, 9.0] {
             let plan = put(animal, days, wrote(Proposed::Plan { lines: lines.clone(), last_day }).into());
             put(animal, days - 0.1, yes(plan));

@@ -10,6 +10,7 @@ use crate::capability::Capability;
 use crate::error::Error;
 use crate::may::{Allowed, Denied};
 use crate::membership::{Scope, Who};
+use crate::needs::clubs_coached;
 use sayso_model::{Body, Coach, Event, EventId, HomeId, Moment};
 use std::collections::BTreeSet;
 use uuid::Uuid;
@@ -86,12 +87,26 @@ impl People {
         Ok(ids.into_iter().map(EventId).collect())
     }
 
+    /// Proposals that this server saw being written by an account.
+    ///
+    /// # Errors
+    /// Where the database fails.
+    pub async fn proposed_by(&self, account: sayso_model::AccountId) -> Result<BTreeSet<EventId>, Error> {
+        let ids: Vec<Uuid> = sqlx::query_scalar(
+            "SELECT event FROM people.witness WHERE account = $1 AND coach IS NULL AND club IS NULL",
+        )
+        .bind(account.0)
+        .fetch_all(&self.pool)
+        .await?;
+        Ok(ids.into_iter().map(EventId).collect())
+    }
+
     /// Homes that may share something with an account as a coach; each is to be asked for with [`People::may`].
     ///
     /// # Errors
     /// Where the database fails.
     pub async fn may_share_with(&self, who: &Who) -> Result<Vec<HomeId>, Error> {
-        let clubs: Vec<Uuid> = clubs_coached(who).collect();
+        let clubs: Vec<Uuid> = clubs_coached(who).map(|club| club.0).collect();
         if clubs.is_empty() {
             return Ok(Vec::new());
         }
@@ -127,10 +142,4 @@ impl People {
         }
         Ok(all)
     }
-}
-
-/// Clubs in which an account is a coach.
-pub(super) fn clubs_coached(who: &Who) -> impl Iterator<Item = Uuid> {
-    let coach = who.memberships.iter().filter(|m| m.part.role() == crate::Role::Coach);
-    coach.filter_map(|m| m.part.scope().club()).map(|club| club.0)
 }

@@ -8,7 +8,7 @@ use sayso_people::*;
 use uuid::Uuid;
 
 fn given(n: u128, second: i64, consent: Consent) -> Event {
-    event(n, home(1), second, ConsentGiven { consent, words_version: Consent::WORDS })
+    event(n, home(1), second, ConsentGiven { consent, words_version: Consent::WORDS, holds: None })
 }
 
 #[tokio::test(flavor = "multi_thread")]

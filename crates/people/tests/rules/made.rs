@@ -68,5 +68,5 @@ pub fn home_now(of: HomeId, events: Vec<Event>, now: Moment) -> HomeNow {
 }
 
 pub fn given(consent: Consent) -> ConsentGiven {
-    ConsentGiven { consent, words_version: Consent::WORDS }
+    ConsentGiven { consent, words_version: Consent::WORDS, holds: None }
 }

@@ -21,7 +21,12 @@ fn open() -> HomeNow {
 fn proposal(n: u128, of: AccountId) -> Event {
     let from = Author { account: of, name: Label::new("Brook").unwrap() };
     let text = ShortNote::new("How was the week?").ok();
-    event(n, home(1), 0, Proposal { from, proposes: Proposed::Question { about: None }, text, takes_up: None })
+    event(
+        n,
+        home(1),
+        0,
+        Proposal { from, proposes: Proposed::Question { about: None }, text, takes_up: None, club: None },
+    )
 }
 
 #[test]
@@ -82,9 +87,64 @@ fn its_author_alone_takes_it_back_and_nobody_changes_it() {
 }
 
 #[test]
+fn to_let_another_coach_in_is_the_keepers_alone_with_a_fresh_sign_in() {
+    let known = open();
+    let name = |text: &str| Label::new(text).unwrap();
+    let from = Author { account: COACH, name: name("Brook") };
+    let to = Author { account: account(77), name: name("Ash") };
+    for proposes in [
+        Proposed::HandOver { to: to.clone() },
+        Proposed::Cover { by: to, first: at(0).day(&Zone::utc()), last: at(0).day(&Zone::utc()) },
+    ] {
+        let written =
+            event(9, home(1), 0, Proposal { from: from.clone(), proposes, text: None, takes_up: None, club: None });
+        let first = |of: EventId| (of == written.id).then_some(&written);
+        let reply = |reply: Reply| ProposalAnswer { to: written.id, reply, text: ShortNote::new("x").ok(), by: None };
+        let may = |role: Role, reply_: Reply, fresh: bool| {
+            let person = Some(PersonId(id(50)));
+            let event = Event { person, ..event(11, home(1), 0, reply(reply_)) };
+            may_append(&who(account(1), &[part(role)]), &event, Some(&known), first, at(0), fresh)
+        };
+        assert!(may(Role::Keeper, Reply::Accepted, true).is_ok());
+        assert_eq!(may(Role::Keeper, Reply::Accepted, false), Err(Denied::NotFresh(Capability::Consent)));
+        assert_eq!(may(Role::Member, Reply::Accepted, true), Err(Denied::NotByRole(Capability::Consent)));
+        for said in [Reply::Declined, Reply::Said] {
+            assert!(may(Role::Member, said, false).is_ok(), "to say no takes nothing more");
+        }
+    }
+}
+
+#[test]
+fn a_club_is_named_by_its_coaches_alone_and_an_answer_by_whoever_gives_it() {
+    let known = open();
+    let from = Author { account: COACH, name: Label::new("Brook").unwrap() };
+    let note = |club: Option<ClubId>| Proposal {
+        from: from.clone(),
+        proposes: Proposed::Note { about: None },
+        text: ShortNote::new("x").ok(),
+        takes_up: None,
+        club,
+    };
+    let may = |of: ClubId| {
+        let event = event(9, home(1), 0, note(Some(of)));
+        may_append(&who(COACH, &[part(Role::Coach)]), &event, Some(&known), |_| None, at(0), true)
+    };
+    assert!(may(club(1)).is_ok());
+    assert_eq!(may(club(2)), Err(Denied::NotYourName));
+    let answers = |by: AccountId| {
+        let by = Some(Author { account: by, name: Label::new("Heron").unwrap() });
+        let answer = ProposalAnswer { to: EventId(id(9)), reply: Reply::Declined, text: None, by };
+        let event = Event { person: Some(PersonId(id(50))), ..event(11, home(1), 0, answer) };
+        may_append(&who(account(1), &[part(Role::Keeper)]), &event, Some(&known), |_| None, at(0), true)
+    };
+    assert!(answers(account(1)).is_ok());
+    assert_eq!(answers(account(2)), Err(Denied::NotYourName));
+}
+
+#[test]
 fn keepers_and_members_answer() {
     let known = open();
-    let answer = ProposalAnswer { to: EventId(id(9)), reply: Reply::Accepted, text: None };
+    let answer = ProposalAnswer { to: EventId(id(9)), reply: Reply::Accepted, text: None, by: None };
     for role in Role::ALL {
         let person =
             matches!(role, Role::Keeper | Role::Member | Role::Sitter | Role::Observer).then_some(PersonId(id(50)));

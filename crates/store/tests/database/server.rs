@@ -173,7 +173,7 @@ async fn to_whom_many_homes_are_open_is_told_as_each_story_tells_it() {
     let server = open().await;
     let (a, b) = (some_home(), some_home());
     let to = Coach::Club { club: ClubId(Uuid::now_v7()) };
-    let given = |home, n, consent| of(home, n, ConsentGiven { consent, words_version: Consent::WORDS });
+    let given = |home, n, consent| of(home, n, ConsentGiven { consent, words_version: Consent::WORDS, holds: None });
     let figures = given(a, 11, Consent::CoachFigures { to });
     let log = given(a, 12, Consent::CoachLog { to });
     let norms = given(a, 13, Consent::Norms);

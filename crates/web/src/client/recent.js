@@ -84,6 +84,7 @@ export function inWords(pad, body) {
     case "proposal":
     case "proposal_answer":
     case "own_plan":
+    case "aim_done":
     case "correction":
     case "withdrawal":
       return body.kind.replaceAll("_", " "); // not noted on the pad
@@ -168,6 +169,7 @@ export const MAY = {
   proposal: "stands",
   proposal_answer: "stands",
   own_plan: "back",
+  aim_done: "back",
   correction: "back",
   withdrawal: "back",
 };

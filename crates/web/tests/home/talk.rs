@@ -3,9 +3,10 @@
 use crate::at_home::Home;
 use sayso_model::talks::{Standing, talks};
 use sayso_model::{
-    AccountId, Author, Event, EventId, Label, Proposal, ProposalAnswer, Proposed, ShortNote, Source, TalkAbout,
-    WordCard, WordId,
+    AccountId, Author, CaseExpected, CaseMeasure, CaseQuestion, DesignPlan, Event, EventId, Label, Moment, Proposal,
+    ProposalAnswer, Proposed, ShortNote, Source, TalkAbout, WordCard, WordId,
 };
+use sayso_web::app;
 use uuid::Uuid;
 
 async fn home_with_a_question() -> (Home, EventId) {
@@ -27,6 +28,7 @@ async fn home_with_a_question() -> (Home, EventId) {
             proposes: Proposed::Question { about: Some(TalkAbout::Word { word }) },
             text: ShortNote::new("Does it roll off?\n<script>").ok(),
             takes_up: None,
+            club: None,
         }
         .into(),
     );
@@ -70,5 +72,48 @@ async fn what_came_along_is_told_as_from_a_file_and_is_answered() {
     home.page("/talk").await.says("Robin answered").says("Not any more.");
     let nowhere =
         home.post("/talk/answer", &[("to", &Uuid::nil().to_string()), ("reply", "said"), ("text", "x")]).await;
+    assert_eq!(nowhere.status.as_u16(), 404);
+}
+
+/// The first day of the trial, which every design begins as usual.
+fn tomorrow() -> Moment {
+    "2026-03-03T12:00:00Z".parse().unwrap()
+}
+
+#[tokio::test]
+async fn a_change_that_came_along_is_agreed_and_drawn_at_home_and_today_says_what_holds() {
+    let mut home = Home::new().await;
+    let story = home.story().await;
+    let pattern = story.ledger().all().next().unwrap().clone();
+    let (question, measure, expected) = (CaseQuestion::AnotherWord, CaseMeasure::OwnPresses, CaseExpected::More);
+    let label = Label::new("tug").ok();
+    let proposes = Proposed::Change { question, label, words: Vec::new(), measure, expected };
+    let from = Author { account: AccountId(Uuid::from_u128(9)), name: Label::new("Brook").unwrap() };
+    let event = Event {
+        id: EventId(Uuid::now_v7()),
+        animal: Some(home.animal),
+        person: None,
+        source: Source::Tap,
+        body: Proposal { from, proposes, text: None, takes_up: None, club: None }.into(),
+        ..pattern
+    };
+    let of = event.id.to_string();
+    home.state.store.append(vec![event]).await.unwrap();
+    home.page("/talk").await.says("To try: Another word (tug)").does_not_say("data-test=\"draw\"");
+    home.post("/talk/try", &[("of", &of)]).await.refused();
+    home.post("/talk/answer", &[("to", &of), ("reply", "accepted"), ("text", "")]).await.kept();
+    let drawn = home.post("/talk/try", &[("of", &of)]).await;
+    let to = drawn.kept().to.clone();
+    home.page(&to).await.says("From a drawn day on").says("Does another word help: “tug”?");
+    let today = format!("/a/{}/today", home.animal);
+    home.page(&today).await.does_not_say("trial-today");
+    home.app = app(home.state.clone().with_clock(tomorrow));
+    home.page(&today).await.says("trial-today").says("Today as usual");
+    home.page("/talk").await.says("Tried by lot:").says(&to);
+    // Only the day's condition is told: the order follows from a seed that no page shows.
+    let story = home.story().await;
+    let seed = story.of::<DesignPlan>(home.animal).next().unwrap().part.seed.to_string();
+    home.page(&to).await.does_not_say(&seed);
+    let nowhere = home.post("/talk/try", &[("of", &Uuid::nil().to_string())]).await;
     assert_eq!(nowhere.status.as_u16(), 404);
 }

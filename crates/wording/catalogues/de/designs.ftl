@@ -7,17 +7,21 @@ designs-design = { $design ->
     [alternating_treatments] In raschem Wechsel (alternierende Bedingungen)
    *[changing_criterion] Schritt für Schritt (Kriteriumswechsel)
 }
+designs-from-a-day = Ab einem ausgelosten Tag (AB, Beginn ausgelost)
 designs-question = { $question ->
     [quieter_button] Hilft ein leiserer Knopf?
     [new_place] Hilft ein neuer Platz?
     [faster_delivery] Hilft es, schneller zu geben?
+    [another_word] Hilft ein anderes Wort?
    *[other] Hilft eine Änderung?
 }
 designs-question-own = Hilft das: { $label }?
+designs-question-word = Hilft ein anderes Wort: „{ $label }“?
 designs-with = { $question ->
     [quieter_button] mit dem leiseren Knopf
     [new_place] am neuen Platz
     [faster_delivery] bei schnellerem Geben
+    [another_word] mit dem anderen Wort
    *[other] mit der Änderung
 }
 designs-with-own = hiermit: { $label }
@@ -176,6 +180,7 @@ designs-change = { $question ->
     [quieter_button] Ein leiserer Knopf
     [new_place] Ein neuer Platz
     [faster_delivery] Schnelleres Geben
+    [another_word] Ein anderes Wort
    *[other] Etwas anderes
 }
 designs-proposed-for = vorgeschlagen: { $design }
@@ -225,6 +230,7 @@ designs-because = { $question ->
     [quieter_button] Denn der Ton lässt sich leiser und wieder lauter stellen, und ein Tier braucht einige Tage, um sich an beides zu gewöhnen.
     [new_place] Denn einen Knopf hin und her zu rücken würde verwirren: Jedes Wort zieht einmal um, eins nach dem anderen.
     [faster_delivery] Denn Menschen können an einem Tag sofort und am nächsten wie immer geben, und die Wirkung kommt und geht schnell.
+    [another_word] Denn ein Wort bleibt, wenn es einmal da ist: Nimm zwei Phasen, dann wird nur sein erster Tag ausgelost.
    *[other] Denn das passt, wo sich die Änderung zurücknehmen lässt; wo nicht, nimm „eins nach dem anderen“.
 }
 designs-usual-here = Üblich für diese Frage: { $design }.
@@ -298,3 +304,13 @@ designs-level = Sprung des Niveaus
 designs-trend = Änderung des Trends, am Tag
 designs-change-value = { $value } (95-%-Bereich { $low } bis { $high })
 designs-change-value-no-interval = { $value } (noch kein Bereich)
+designs-small = { $way ->
+    [once] Ein Versuch über { $days } Tage: Ausgelost wird der Tag, ab dem es gilt.
+    [back] Ein Versuch über { $days } Tage, hin und zurück: Die Tage werden ausgelost.
+   *[turn] Ein Versuch über { $days } Tage, Tag für Tag: Ausgelost wird, an welchen.
+}
+designs-measured-by = { $measure } ({ $words }); erwartet: { $expected ->
+    [more] mehr
+    [less] weniger
+   *[either] mehr oder weniger
+}

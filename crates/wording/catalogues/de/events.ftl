@@ -150,6 +150,7 @@ events-question = { $kind ->
     [quieter] Hilft ein leiserer Knopf?
     [place] Hilft ein neuer Platz?
     [faster] Hilft schnelleres Geben?
+    [word] Hilft ein anderes Wort?
    *[other] Hilft das: { $label }?
 }
 events-a-change = eine Änderung

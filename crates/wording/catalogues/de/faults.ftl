@@ -182,3 +182,5 @@ faults-not-your-home = ist kein Zuhause, in das du hier schreiben kannst; vielle
 faults-not-your-role = ist nicht für deine Rolle in diesem Zuhause
 faults-not-your-account = muss das angemeldete Konto sein, unter seinem eigenen Namen
 faults-not-your-day = muss an einem der mit dir vereinbarten Tage kommen
+faults-ends-first = muss nach dem Beginn enden
+faults-own-successor = muss eine andere Person sein als die, die schreibt

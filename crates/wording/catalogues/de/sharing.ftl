@@ -185,3 +185,5 @@ sharing-send = Senden
 sharing-new-person = Oder der Name von jemand Neuem
 sharing-new-person-hint = Für wen es hier noch keine Karte gibt: Sie entsteht mit der Einladung.
 sharing-roles-later = Wer an Tagen betreut oder beobachtet, kann eingeladen werden, sobald das Zuhause eingerichtet ist.
+sharing-given-until = { $what }: seit { $at }, bis { $until }
+sharing-given-for = { $what }: gegeben { $at }, allein für { $from } bis { $until }

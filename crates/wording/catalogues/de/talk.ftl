@@ -105,6 +105,7 @@ talk-write-intro = Eins nach dem anderen, unter deinem Namen: { $name }. Das Zuh
 talk-which = Was?
 talk-kind = { $kind ->
     [plan] Ein Plan für einige Tage
+    [change] Eine Änderung zum Ausprobieren
     [stage] Eine Stufe für ein Wort
     [word] Ein Wort zum Anlegen
     [likes] Ein Vorlieben-Test
@@ -162,3 +163,26 @@ talk-own-of-home = Eigener Plan des Zuhauses
 talk-own-make = Einen eigenen Plan mit { $name } machen
 talk-own-keep = Diesen Plan behalten
 talk-own-stop = Diesen Plan beenden
+talk-change = Zum Ausprobieren: { $change }
+talk-change-words = Zum Ausprobieren bei { $words }: { $change }
+talk-field-change = In Worten, was sich ändert
+talk-field-change-hint = nötig bei „etwas anderes“; bei einem anderen Wort: welches
+talk-field-change-words-hint = nichts angekreuzt: alle
+talk-change-measured = Was gemessen wird
+talk-change-how = Nimmt das Zuhause an, lost ein weiterer Tipp aus, wann die Änderung beginnt. Beurteilt wird sie am Ende.
+talk-as-trial = { $what } Gemessen: { $measure }.
+talk-draw = Die Tage auslosen
+talk-draw-hint = Ab morgen. Gezeigt wird nur, was am Tag gilt. Ein starkes Stresszeichen beendet den Versuch, und Abbrechen ist immer richtig.
+talk-other-numbers = Die Zahlen wählen
+talk-trial-lead = Ausgelost versucht:
+talk-to-the-trial = Der Versuch
+talk-not-agreed = ist nicht abgemacht: Nur was angenommen wurde, lässt sich versuchen
+talk-trial-today = Versuch: { $question } Heute { $what }.
+talk-hand-over = Eine andere Person als Coach: { $name }
+talk-cover = Vertretung durch { $name }, { $first } bis { $last }
+talk-for-club = Für den Verein geschrieben: Die anderen Coachs dort lesen es und eure Antworten.
+talk-club-reads = Dieses Zuhause teilt mit deinem ganzen Verein. Die anderen Coachs dort lesen, was du hier schreibst, und die Antworten.
+talk-opens = wird auf einer eigenen Seite entschieden: Es öffnet das Zuhause für jemanden
+talk-look-and-decide = Ansehen und entscheiden
+talk-a-keeper-decides = Darüber entscheidet, wer das Zuhause verwaltet.
+talk-see-sharing = Wer dieses Zuhause sehen kann

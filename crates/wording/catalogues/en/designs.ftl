@@ -8,17 +8,21 @@ designs-design = { $design ->
     [alternating_treatments] In quick turn (alternating treatments)
    *[changing_criterion] Step by step (changing criterion)
 }
+designs-from-a-day = From a drawn day on (AB, the start drawn)
 designs-question = { $question ->
     [quieter_button] Does a quieter button help?
     [new_place] Does a new place help?
     [faster_delivery] Does a faster delivery help?
+    [another_word] Does another word help?
    *[other] Does a change help?
 }
 designs-question-own = Does this help: { $label }?
+designs-question-word = Does another word help: “{ $label }”?
 designs-with = { $question ->
     [quieter_button] with the quieter button
     [new_place] with the new place
     [faster_delivery] with the faster delivery
+    [another_word] with the other word
    *[other] with the change
 }
 designs-with-own = with this: { $label }
@@ -185,6 +189,7 @@ designs-change = { $question ->
     [quieter_button] A quieter button
     [new_place] A new place
     [faster_delivery] A faster delivery
+    [another_word] Another word
    *[other] Something else
 }
 designs-proposed-for = proposed: { $design }
@@ -234,6 +239,7 @@ designs-because = { $question ->
     [quieter_button] Because the sound can be turned down and up again, and an animal needs some days to get used to either.
     [new_place] Because moving a button back and forth would confuse: each word moves once, one after the other.
     [faster_delivery] Because people can deliver at once on one day and as always on the next, and the effect comes and goes quickly.
+    [another_word] Because a word stays once it is there: take two phases, so that only its first day is drawn.
    *[other] Because it is right where the change can be taken back; where it cannot, take one after the other.
 }
 designs-usual-here = Usual for this question: { $design }.
@@ -310,3 +316,13 @@ designs-level = Step of the level
 designs-trend = Change of the trend, a day
 designs-change-value = { $value } (95% interval { $low } to { $high })
 designs-change-value-no-interval = { $value } (no interval yet)
+designs-small = { $way ->
+    [once] A trial of { $days } days: the day from which it holds is drawn by lot.
+    [back] A trial of { $days } days, back and forth: the days are drawn by lot.
+   *[turn] A trial of { $days } days, day by day: which days is drawn by lot.
+}
+designs-measured-by = { $measure } ({ $words }); expected: { $expected ->
+    [more] more
+    [less] less
+   *[either] either way
+}

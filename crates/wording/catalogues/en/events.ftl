@@ -151,6 +151,7 @@ events-question = { $kind ->
     [quieter] Does a quieter button help?
     [place] Does a new place help?
     [faster] Does a faster delivery help?
+    [word] Does another word help?
    *[other] Does this help: { $label }?
 }
 events-a-change = a change

@@ -186,3 +186,5 @@ sharing-send = Send it
 sharing-new-person = Or the name of someone new
 sharing-new-person-hint = For who has no card here yet: it is made with the invitation.
 sharing-roles-later = Sitters and observers can be invited once the home is set up.
+sharing-given-until = { $what }: since { $at }, until { $until }
+sharing-given-for = { $what }: given { $at }, for { $from } until { $until } alone

@@ -105,6 +105,7 @@ talk-write-intro = One thing at a time, under your name: { $name }. The home acc
 talk-which = What?
 talk-kind = { $kind ->
     [plan] A plan for some days
+    [change] A change to try
     [stage] A stage for a word
     [word] A word to add
     [likes] A likes test
@@ -162,3 +163,26 @@ talk-own-of-home = The home’s own plan
 talk-own-make = Make a plan of our own with { $name }
 talk-own-keep = Keep this plan
 talk-own-stop = Stop this plan
+talk-change = To try: { $change }
+talk-change-words = To try for { $words }: { $change }
+talk-field-change = In words, what changes
+talk-field-change-hint = needed for “something else”; for another word: which
+talk-field-change-words-hint = none ticked: all
+talk-change-measured = What is measured
+talk-change-how = If the home accepts, one more tap draws by lot when the change begins. It is judged at its end.
+talk-as-trial = { $what } Measured: { $measure }.
+talk-draw = Draw the days
+talk-draw-hint = From tomorrow on. Only the day’s condition is shown. A strong sign of stress ends it, and stopping is always right.
+talk-other-numbers = Choose the numbers
+talk-trial-lead = Tried by lot:
+talk-to-the-trial = The trial
+talk-not-agreed = is not agreed: only what was accepted can be tried
+talk-trial-today = Trial: { $question } Today { $what }.
+talk-hand-over = Another coach: { $name }
+talk-cover = Cover by { $name }, { $first } to { $last }
+talk-for-club = Written for the club: its other coaches read it, and your answers.
+talk-club-reads = This home shares with your whole club. Its other coaches read what you write here, and the answers.
+talk-opens = is decided on a page of its own: it opens the home to somebody
+talk-look-and-decide = Look and decide
+talk-a-keeper-decides = A keeper of the home decides this.
+talk-see-sharing = Who can see this home

@@ -7,17 +7,21 @@ designs-design = { $design ->
     [alternating_treatments] En turnos rápidos (tratamientos alternos)
    *[changing_criterion] Paso a paso (criterio cambiante)
 }
+designs-from-a-day = Desde un día sorteado (AB, inicio sorteado)
 designs-question = { $question ->
     [quieter_button] ¿Ayuda un botón más suave?
     [new_place] ¿Ayuda un lugar nuevo?
     [faster_delivery] ¿Ayuda una entrega más rápida?
+    [another_word] ¿Ayuda otra palabra?
    *[other] ¿Ayuda un cambio?
 }
 designs-question-own = ¿Ayuda esto: { $label }?
+designs-question-word = ¿Ayuda otra palabra: «{ $label }»?
 designs-with = { $question ->
     [quieter_button] con el botón más suave
     [new_place] con el lugar nuevo
     [faster_delivery] con la entrega más rápida
+    [another_word] con la otra palabra
    *[other] con el cambio
 }
 designs-with-own = con esto: { $label }
@@ -176,6 +180,7 @@ designs-change = { $question ->
     [quieter_button] Un botón más suave
     [new_place] Un lugar nuevo
     [faster_delivery] Una entrega más rápida
+    [another_word] Otra palabra
    *[other] Otra cosa
 }
 designs-proposed-for = propuesto: { $design }
@@ -225,6 +230,7 @@ designs-because = { $question ->
     [quieter_button] Porque el sonido se puede bajar y volver a subir, y un animal necesita unos días para acostumbrarse a cada cosa.
     [new_place] Porque mover un botón de acá para allá confundiría: cada palabra se mueve una vez, una tras otra.
     [faster_delivery] Porque las personas pueden entregar enseguida un día y como siempre al siguiente, y el efecto viene y se va deprisa.
+    [another_word] Porque una palabra se queda cuando ya está: toma dos fases, así solo se sortea su primer día.
    *[other] Porque es lo adecuado si el cambio se puede deshacer; si no se puede, toma «uno tras otro».
 }
 designs-usual-here = Lo habitual para esta pregunta: { $design }.
@@ -298,3 +304,13 @@ designs-level = Salto del nivel
 designs-trend = Cambio de la tendencia, por día
 designs-change-value = { $value } (intervalo del 95 %: { $low } a { $high })
 designs-change-value-no-interval = { $value } (sin intervalo todavía)
+designs-small = { $way ->
+    [once] Una prueba de { $days } días: se sortea el día desde el que rige.
+    [back] Una prueba de { $days } días, ida y vuelta: los días se sortean.
+   *[turn] Una prueba de { $days } días, día a día: se sortea cuáles.
+}
+designs-measured-by = { $measure } ({ $words }); se espera: { $expected ->
+    [more] más
+    [less] menos
+   *[either] más o menos
+}

@@ -150,6 +150,7 @@ events-question = { $kind ->
     [quieter] ¿Ayuda un botón más silencioso?
     [place] ¿Ayuda un lugar nuevo?
     [faster] ¿Ayuda una entrega más rápida?
+    [word] ¿Ayuda otra palabra?
    *[other] ¿Ayuda esto: { $label }?
 }
 events-a-change = un cambio

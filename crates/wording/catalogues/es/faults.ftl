@@ -182,3 +182,5 @@ faults-not-your-home = no es un hogar en el que puedas anotar aquí; quizá se h
 faults-not-your-role = no es para tu papel en este hogar
 faults-not-your-account = tiene que ser la cuenta con la que entraste, con su propio nombre
 faults-not-your-day = tiene que llegar en uno de los días acordados contigo
+faults-ends-first = debe terminar después de empezar
+faults-own-successor = debe ser otro coach que quien escribe

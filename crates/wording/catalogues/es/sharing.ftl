@@ -185,3 +185,5 @@ sharing-send = Enviarlo
 sharing-new-person = O el nombre de alguien nuevo
 sharing-new-person-hint = Para quien aún no tiene ficha aquí: se crea con la invitación.
 sharing-roles-later = A quienes cuidan unos días u observan se les puede invitar cuando el hogar esté preparado.
+sharing-given-until = { $what }: desde { $at }, hasta { $until }
+sharing-given-for = { $what }: dado { $at }, solo desde { $from } hasta { $until }

@@ -105,6 +105,7 @@ talk-write-intro = Una cosa cada vez, con tu nombre: { $name }. El hogar acepta,
 talk-which = ¿Qué?
 talk-kind = { $kind ->
     [plan] Un plan para unos días
+    [change] Un cambio para probar
     [stage] Una etapa para una palabra
     [word] Una palabra para añadir
     [likes] Una prueba de gustos
@@ -162,3 +163,26 @@ talk-own-of-home = El plan propio del hogar
 talk-own-make = Hacer un plan propio con { $name }
 talk-own-keep = Guardar este plan
 talk-own-stop = Terminar este plan
+talk-change = Para probar: { $change }
+talk-change-words = Para probar con { $words }: { $change }
+talk-field-change = En palabras, qué cambia
+talk-field-change-hint = necesario para «otra cosa»; para otra palabra: cuál
+talk-field-change-words-hint = ninguna marcada: todas
+talk-change-measured = Qué se mide
+talk-change-how = Si el hogar acepta, un toque más sortea cuándo empieza el cambio. Se juzga al final.
+talk-as-trial = { $what } Se mide: { $measure }.
+talk-draw = Sortear los días
+talk-draw-hint = Desde mañana. Solo se muestra lo que rige cada día. Una señal fuerte de estrés la termina, y detenerse siempre está bien.
+talk-other-numbers = Elegir los números
+talk-trial-lead = Probado por sorteo:
+talk-to-the-trial = La prueba
+talk-not-agreed = no está acordado: solo se puede probar lo que se aceptó
+talk-trial-today = Prueba: { $question } Hoy { $what }.
+talk-hand-over = Otro coach: { $name }
+talk-cover = Sustitución por { $name }, { $first } a { $last }
+talk-for-club = Escrito para el club: sus otros coaches lo leen, y tus respuestas.
+talk-club-reads = Este hogar comparte con todo tu club. Sus otros coaches leen lo que escribes aquí, y las respuestas.
+talk-opens = se decide en una página propia: abre el hogar a alguien
+talk-look-and-decide = Mirar y decidir
+talk-a-keeper-decides = Esto lo decide quien administra el hogar.
+talk-see-sharing = Quién puede ver este hogar

@@ -7,17 +7,21 @@ designs-design = { $design ->
     [alternating_treatments] En alternance rapide (traitements alternés)
    *[changing_criterion] Pas à pas (critère changeant)
 }
+designs-from-a-day = À partir d’un jour tiré au sort (AB, début tiré)
 designs-question = { $question ->
     [quieter_button] Un bouton moins fort aide-t-il ?
     [new_place] Une nouvelle place aide-t-elle ?
     [faster_delivery] Donner plus vite aide-t-il ?
+    [another_word] Un autre mot aide-t-il ?
    *[other] Un changement aide-t-il ?
 }
 designs-question-own = Cela aide-t-il : { $label } ?
+designs-question-word = Un autre mot aide-t-il : « { $label } » ?
 designs-with = { $question ->
     [quieter_button] avec le bouton moins fort
     [new_place] avec la nouvelle place
     [faster_delivery] en donnant plus vite
+    [another_word] avec l’autre mot
    *[other] avec le changement
 }
 designs-with-own = avec ceci : { $label }
@@ -176,6 +180,7 @@ designs-change = { $question ->
     [quieter_button] Un bouton moins fort
     [new_place] Une nouvelle place
     [faster_delivery] Donner plus vite
+    [another_word] Un autre mot
    *[other] Autre chose
 }
 designs-proposed-for = proposé : { $design }
@@ -225,6 +230,7 @@ designs-because = { $question ->
     [quieter_button] Parce qu’on peut baisser le son et le remonter, et qu’un animal a besoin de quelques jours pour s’habituer à chaque état.
     [new_place] Parce que déplacer un bouton d’avant en arrière troublerait : chaque mot se déplace une fois, l’un après l’autre.
     [faster_delivery] Parce que les personnes peuvent donner tout de suite un jour et comme toujours le lendemain, et que l’effet va et vient vite.
+    [another_word] Parce qu’un mot reste une fois qu’il est là : prends deux phases, ainsi seul son premier jour est tiré.
    *[other] Parce que c’est juste là où le changement peut être retiré ; sinon, prends « l’un après l’autre ».
 }
 designs-usual-here = L’habitude pour cette question : { $design }.
@@ -298,3 +304,13 @@ designs-level = Saut du niveau
 designs-trend = Changement de la tendance, par jour
 designs-change-value = { $value } (intervalle à 95 % : { $low } à { $high })
 designs-change-value-no-interval = { $value } (pas encore d’intervalle)
+designs-small = { $way ->
+    [once] Un test de { $days } jours : le jour à partir duquel cela vaut est tiré au sort.
+    [back] Un test de { $days } jours, aller et retour : les jours sont tirés au sort.
+   *[turn] Un test de { $days } jours, jour par jour : lesquels est tiré au sort.
+}
+designs-measured-by = { $measure } ({ $words }) ; attendu : { $expected ->
+    [more] plus
+    [less] moins
+   *[either] plus ou moins
+}

@@ -150,6 +150,7 @@ events-question = { $kind ->
     [quieter] Un bouton plus discret aide-t-il ?
     [place] Une nouvelle place aide-t-elle ?
     [faster] Donner plus vite aide-t-il ?
+    [word] Un autre mot aide-t-il ?
    *[other] Cela aide-t-il : { $label } ?
 }
 events-a-change = un changement

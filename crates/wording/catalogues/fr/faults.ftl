@@ -182,3 +182,5 @@ faults-not-your-home = n’est pas un foyer où tu peux écrire ici ; il est peu
 faults-not-your-role = n’est pas pour ton rôle dans ce foyer
 faults-not-your-account = doit être le compte connecté, sous son propre nom
 faults-not-your-day = doit arriver un des jours convenus avec toi
+faults-ends-first = doit finir après avoir commencé
+faults-own-successor = doit être un autre coach que celui qui écrit

@@ -185,3 +185,5 @@ sharing-send = L’envoyer
 sharing-new-person = Ou le nom de quelqu’un de nouveau
 sharing-new-person-hint = Pour qui n’a pas encore de fiche ici : elle se crée avec l’invitation.
 sharing-roles-later = Qui garde quelques jours ou observe peut être invité une fois le foyer mis en place.
+sharing-given-until = { $what } : depuis { $at }, jusqu’à { $until }
+sharing-given-for = { $what } : donné { $at }, seulement de { $from } à { $until }

@@ -106,6 +106,7 @@ talk-write-intro = Une chose à la fois, sous ton nom : { $name }. Le foyer acce
 talk-which = Quoi ?
 talk-kind = { $kind ->
     [plan] Un plan pour quelques jours
+    [change] Un changement à essayer
     [stage] Une étape pour un mot
     [word] Un mot à ajouter
     [likes] Un test de préférences
@@ -163,3 +164,26 @@ talk-own-of-home = Le plan du foyer lui-même
 talk-own-make = Faire un plan à nous avec { $name }
 talk-own-keep = Garder ce plan
 talk-own-stop = Arrêter ce plan
+talk-change = À essayer : { $change }
+talk-change-words = À essayer pour { $words } : { $change }
+talk-field-change = En mots, ce qui change
+talk-field-change-hint = nécessaire pour « autre chose » ; pour un autre mot : lequel
+talk-field-change-words-hint = rien de coché : tous
+talk-change-measured = Ce qui est mesuré
+talk-change-how = Si le foyer accepte, un geste de plus tire au sort quand le changement commence. Il est jugé à la fin.
+talk-as-trial = { $what } Mesuré : { $measure }.
+talk-draw = Tirer les jours au sort
+talk-draw-hint = À partir de demain. Seul ce qui vaut ce jour-là est montré. Un signe de stress fort y met fin, et arrêter est toujours juste.
+talk-other-numbers = Choisir les nombres
+talk-trial-lead = Essayé par tirage :
+talk-to-the-trial = Le test
+talk-not-agreed = n’est pas convenu : seul ce qui a été accepté peut être essayé
+talk-trial-today = Test : { $question } Aujourd’hui { $what }.
+talk-hand-over = Un autre coach : { $name }
+talk-cover = Remplacement par { $name }, du { $first } au { $last }
+talk-for-club = Écrit pour le club : ses autres coachs le lisent, et tes réponses.
+talk-club-reads = Ce foyer partage avec tout ton club. Ses autres coachs lisent ce que tu écris ici, et les réponses.
+talk-opens = se décide sur une page à part : cela ouvre le foyer à quelqu’un
+talk-look-and-decide = Regarder et décider
+talk-a-keeper-decides = C’est à qui gère le foyer d’en décider.
+talk-see-sharing = Qui peut voir ce foyer

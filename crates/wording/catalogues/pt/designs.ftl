@@ -7,17 +7,21 @@ designs-design = { $design ->
     [alternating_treatments] Em alternância rápida (tratamentos alternados)
    *[changing_criterion] Passo a passo (critério variável)
 }
+designs-from-a-day = A partir de um dia sorteado (AB, início sorteado)
 designs-question = { $question ->
     [quieter_button] Um botão mais baixo ajuda?
     [new_place] Um lugar novo ajuda?
     [faster_delivery] Entregar mais rápido ajuda?
+    [another_word] Outra palavra ajuda?
    *[other] Uma mudança ajuda?
 }
 designs-question-own = Isto ajuda: { $label }?
+designs-question-word = Outra palavra ajuda: “{ $label }”?
 designs-with = { $question ->
     [quieter_button] com o botão mais baixo
     [new_place] com o lugar novo
     [faster_delivery] com a entrega mais rápida
+    [another_word] com a outra palavra
    *[other] com a mudança
 }
 designs-with-own = com isto: { $label }
@@ -176,6 +180,7 @@ designs-change = { $question ->
     [quieter_button] Um botão mais baixo
     [new_place] Um lugar novo
     [faster_delivery] Uma entrega mais rápida
+    [another_word] Outra palavra
    *[other] Outra coisa
 }
 designs-proposed-for = proposto: { $design }
@@ -225,6 +230,7 @@ designs-because = { $question ->
     [quieter_button] Porque o som pode ser baixado e voltar a subir, e um animal precisa de alguns dias para se acostumar a cada um.
     [new_place] Porque mudar um botão de um lado para o outro confundiria: cada palavra muda uma vez, uma depois da outra.
     [faster_delivery] Porque as pessoas podem entregar logo em um dia e como sempre no seguinte, e o efeito vai e vem rápido.
+    [another_word] Porque uma palavra fica depois que está lá: use duas fases, e assim só o primeiro dia dela é sorteado.
    *[other] Porque é o indicado se a mudança puder ser desfeita; se não, use “um depois do outro”.
 }
 designs-usual-here = O habitual para esta pergunta: { $design }.
@@ -298,3 +304,13 @@ designs-level = Salto do nível
 designs-trend = Mudança da tendência, por dia
 designs-change-value = { $value } (intervalo de 95%: { $low } a { $high })
 designs-change-value-no-interval = { $value } (ainda sem intervalo)
+designs-small = { $way ->
+    [once] Um teste de { $days } dias: sorteia-se o dia a partir do qual vale.
+    [back] Um teste de { $days } dias, ida e volta: os dias são sorteados.
+   *[turn] Um teste de { $days } dias, dia a dia: sorteia-se quais.
+}
+designs-measured-by = { $measure } ({ $words }); esperado: { $expected ->
+    [more] mais
+    [less] menos
+   *[either] mais ou menos
+}

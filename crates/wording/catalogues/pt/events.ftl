@@ -150,6 +150,7 @@ events-question = { $kind ->
     [quieter] Um botão mais baixo ajuda?
     [place] Um lugar novo ajuda?
     [faster] Entregar mais rápido ajuda?
+    [word] Outra palavra ajuda?
    *[other] Isto ajuda: { $label }?
 }
 events-a-change = uma mudança

@@ -182,3 +182,5 @@ faults-not-your-home = não é uma casa em que você pode anotar aqui; talvez te
 faults-not-your-role = não é para o seu papel nesta casa
 faults-not-your-account = precisa ser a conta que entrou, com o próprio nome
 faults-not-your-day = precisa chegar num dos dias combinados com você
+faults-ends-first = deve terminar depois de começar
+faults-own-successor = deve ser outro coach que não quem escreve

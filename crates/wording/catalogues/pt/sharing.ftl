@@ -185,3 +185,5 @@ sharing-send = Enviar
 sharing-new-person = Ou o nome de alguém novo
 sharing-new-person-hint = Para quem ainda não tem ficha aqui: ela é criada com o convite.
 sharing-roles-later = Quem cuida por alguns dias ou observa pode ser convidado quando a casa estiver preparada.
+sharing-given-until = { $what }: desde { $at }, até { $until }
+sharing-given-for = { $what }: dado { $at }, só de { $from } até { $until }

@@ -105,6 +105,7 @@ talk-write-intro = Uma coisa de cada vez, com o seu nome: { $name }. A casa acei
 talk-which = O quê?
 talk-kind = { $kind ->
     [plan] Um plano para alguns dias
+    [change] Uma mudança para testar
     [stage] Uma etapa para uma palavra
     [word] Uma palavra a acrescentar
     [likes] Um teste de gostos
@@ -162,3 +163,26 @@ talk-own-of-home = O plano próprio da casa
 talk-own-make = Fazer um plano próprio com { $name }
 talk-own-keep = Guardar este plano
 talk-own-stop = Encerrar este plano
+talk-change = Para testar: { $change }
+talk-change-words = Para testar com { $words }: { $change }
+talk-field-change = Em palavras, o que muda
+talk-field-change-hint = necessário para “outra coisa”; para outra palavra: qual
+talk-field-change-words-hint = nenhuma marcada: todas
+talk-change-measured = O que se mede
+talk-change-how = Se a casa aceitar, mais um toque sorteia quando a mudança começa. Ela é julgada no fim.
+talk-as-trial = { $what } Mede-se: { $measure }.
+talk-draw = Sortear os dias
+talk-draw-hint = A partir de amanhã. Só se mostra o que vale no dia. Um sinal forte de estresse encerra o teste, e parar é sempre acertado.
+talk-other-numbers = Escolher os números
+talk-trial-lead = Testado por sorteio:
+talk-to-the-trial = O teste
+talk-not-agreed = não está combinado: só se pode testar o que foi aceito
+talk-trial-today = Teste: { $question } Hoje { $what }.
+talk-hand-over = Outro coach: { $name }
+talk-cover = Substituição por { $name }, { $first } a { $last }
+talk-for-club = Escrito para o clube: os outros coaches dele leem isto, e suas respostas.
+talk-club-reads = Esta casa compartilha com todo o seu clube. Os outros coaches dele leem o que você escreve aqui, e as respostas.
+talk-opens = se decide em uma página própria: abre a casa a alguém
+talk-look-and-decide = Olhar e decidir
+talk-a-keeper-decides = Quem administra a casa decide isto.
+talk-see-sharing = Quem pode ver esta casa

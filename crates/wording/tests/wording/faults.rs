@@ -26,6 +26,8 @@ fn all() -> Vec<Fault> {
         Fault::SameWord,
         Fault::AfterTheWait { wait_s: 2.5 },
         Fault::NoFood,
+        Fault::EndsFirst,
+        Fault::OwnSuccessor,
         Fault::LabelOfOther,
         Fault::NotByWord(CaseMeasure::DeliveryDelay),
         Fault::OnlyOverAnimals,

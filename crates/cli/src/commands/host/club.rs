@@ -237,7 +237,7 @@ impl Maker<'_> {
         let home = run.truth.ids.home;
         for consent in given {
             let leave = self.people.may(keeper, Capability::Consent, home, &Stories(self.server), self.now).await?;
-            let event = self.event(run, ConsentGiven { consent: *consent, words_version: Consent::WORDS });
+            let event = self.event(run, ConsentGiven { consent: *consent, words_version: Consent::WORDS, holds: None });
             self.write(&event).await?;
             self.people.witness(&leave, &event, self.now).await?;
         }
@@ -258,13 +258,14 @@ impl Maker<'_> {
         let at = self.now.plus_seconds(-86_400.0 * f64::from(agreed.unwrap_or(0)));
         let last_day = self.now.day(&run.truth.home.zone).plus(PLAN_DAYS);
         let from = Author { account: leave.account, name: named(called::COACH)? };
-        let body = Proposal { from, proposes: Proposed::Plan { lines, last_day }, text: None, takes_up: None };
+        let body =
+            Proposal { from, proposes: Proposed::Plan { lines, last_day }, text: None, takes_up: None, club: None };
         let written =
             Event { animal: Some(animal), person: None, happened_at: at, recorded_at: at, ..self.event(run, body) };
         self.write(&written).await?;
         self.people.witness_proposal(&leave, &written, self.now).await?;
         if agreed.is_some() {
-            let yes = ProposalAnswer { to: written.id, reply: Reply::Accepted, text: None };
+            let yes = ProposalAnswer { to: written.id, reply: Reply::Accepted, text: None, by: None };
             let yes = self.event(run, yes);
             self.write(&Event { animal: Some(animal), happened_at: at, recorded_at: at, ..yes }).await?;
         }

@@ -3,13 +3,15 @@
 
 mod act;
 mod asked;
-mod open;
+mod followed;
+pub(crate) mod open;
 mod row;
 mod view;
 mod week;
 
 pub use asked::PATH;
 pub use open::has_one;
+pub use view::called;
 
 use crate::asker::Asker;
 use crate::host::Host;
@@ -26,6 +28,7 @@ pub fn router() -> Router<Arc<Host>> {
     Router::new()
         .route(PATH, get(show))
         .route("/desk/week", get(week))
+        .route(followed::PATH, get(followed::show))
         .route("/desk/aside", post(act::put_aside))
         .route("/desk/back", post(act::bring_back))
         .route("/desk/mark", post(act::mark))

@@ -67,6 +67,15 @@ pub async fn leave(asker: &Asker, who: &Who, home: HomeId) -> Result<Option<Allo
     Ok(leaves(asker, who, &[home]).await?.remove(&home))
 }
 
+/// Homes that are open to a coach now.
+///
+/// # Errors
+/// Where a database fails.
+pub async fn homes(asker: &Asker, who: &Who) -> Result<Vec<HomeId>, Error> {
+    let homes = asker.host.people.may_share_with(who).await.map_err(told)?;
+    Ok(leaves(asker, who, &homes).await?.into_keys().collect())
+}
+
 /// The whole desk. Each home on it is looked at by that.
 ///
 /// # Errors

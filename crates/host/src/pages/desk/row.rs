@@ -173,6 +173,7 @@ fn own(of: &Of<'_>) -> Markup {
             span.hint { (say!(l, desk_page::own_mark_hint)) }
         }
         (spoken(of, "desk"))
+        p { a.link href=(format!("/desk/hand-over?home={}", of.key.0)) { (say!(l, colleagues::hand_over)) } }
     }
 }
 

@@ -7,6 +7,9 @@ use sayso_model::HomeId;
 use sayso_wording::{Locale, say};
 use std::collections::BTreeSet;
 
+/// Where it is told what followed, and how [`around`] knows that page.
+pub const TO_FOLLOWED: &str = "/desk/changes";
+pub const FOLLOWED: &str = "changes";
 /// Its script.
 const KEYS: &str = "client/desk.js";
 
@@ -55,19 +58,31 @@ pub fn view(asker: &Asker, opened: &Opened, chosen: &Chosen) -> Markup {
     )
 }
 
-/// The two pages of a desk.
+/// Where one is.
+fn path_of(asked: &Asked) -> &'static str {
+    match asked.kind.as_str() {
+        "week" => "/desk/week",
+        FOLLOWED => TO_FOLLOWED,
+        _ => PATH,
+    }
+}
+
+/// The pages of a desk.
 pub fn around(l: &Locale, opened: &Opened, asked: &Asked) -> Markup {
     html! {
         nav.row aria-label=(say!(l, desk_page::title)) {
             a.button href=(PATH) aria-current=[asked.kind.is_empty().then_some("page")] { (say!(l, desk_page::needs)) }
             a.button href="/desk/week" aria-current=[(asked.kind == "week").then_some("page")] data-test="to-week" { (say!(l, desk_page::week)) }
+            a.button href=(TO_FOLLOWED) aria-current=[(asked.kind == FOLLOWED).then_some("page")] data-test="to-changes" { (say!(l, followed::title)) }
+            a.link href="/desk/programmes" data-test="to-programmes" { (say!(l, programme::title)) }
+            a.link href="/desk/colleagues" data-test="to-colleagues" { (say!(l, colleagues::title)) }
             a.link href="/homes" { (say!(l, sharing::to_homes)) }
         }
         @if opened.found.behind + opened.found.unread > 0 {
             p.quiet data-test="behind" {
                 @if opened.found.behind > 0 { (say!(l, desk_page::behind, behind = opened.found.behind)) " " }
                 @if opened.found.unread > 0 { (say!(l, desk_page::unread, unread = opened.found.unread)) " " }
-                a href=(asked.address(if asked.kind == "week" { "/desk/week" } else { PATH })) { (say!(l, desk_page::look_again)) }
+                a href=(asked.address(path_of(asked))) { (say!(l, desk_page::look_again)) }
             }
         }
     }

@@ -121,7 +121,8 @@ fn with(inside: &Inside, to: Coach, club: ClubId, who: &str, what: &str) -> Mark
     layout(&inside.page, Tab::None, &say!(l, sharing::share_with, who = who), body)
 }
 
-fn of_coach(purpose: ConsentPurpose, to: Coach) -> Option<Consent> {
+/// A purpose for a coach or a club; none for one that is about neither.
+pub fn of_coach(purpose: ConsentPurpose, to: Coach) -> Option<Consent> {
     match purpose {
         ConsentPurpose::CoachFigures => Some(Consent::CoachFigures { to }),
         ConsentPurpose::CoachLog => Some(Consent::CoachLog { to }),
@@ -224,7 +225,7 @@ pub async fn give(asker: Asker, typed: Typed) -> Result<Redirect, Error> {
         return Err(no_such_club());
     }
     if !inside.known.consents.is_open(consent) {
-        write(&asker, &inside, ConsentGiven { consent, words_version: Consent::WORDS }).await?;
+        write(&asker, &inside, ConsentGiven { consent, words_version: Consent::WORDS, holds: None }).await?;
     }
     Ok(Redirect::to(&back))
 }

@@ -3,7 +3,7 @@
 use crate::asker::Inside;
 use sayso_model::consents::Open;
 use sayso_model::event::Part as _;
-use sayso_model::{Consent, ConsentGiven, ConsentTakenBack, EventId, Kind, Moment};
+use sayso_model::{Consent, ConsentGiven, ConsentTakenBack, EventId, Kind, Moment, Stretch};
 use sayso_wording::Locale;
 use sayso_wording::consents::asked;
 
@@ -12,6 +12,8 @@ use sayso_wording::consents::asked;
 pub enum Stand {
     /// It is open.
     Open,
+    /// It was for some days, which are over or to come.
+    Away(Stretch),
     /// It was taken back.
     TakenBack(Moment),
     /// It opens nothing here: no keeper gave it on this server.
@@ -27,6 +29,8 @@ pub struct Giving {
     pub at: Moment,
     /// The version of the words it was given to.
     pub words: u16,
+    /// When it ends by itself.
+    pub until: Option<Moment>,
     /// What became of it.
     pub stand: Stand,
 }
@@ -61,9 +65,18 @@ impl Past {
             let stand = match taken {
                 Some(at) => Stand::TakenBack(at),
                 None if open.contains(&event.id) => Stand::Open,
-                None => Stand::Nothing,
+                None => match part.holds {
+                    Some(stretch) if !stretch.holds(inside.page.now) => Stand::Away(stretch),
+                    _ => Stand::Nothing,
+                },
             };
-            Some(Giving { consent: part.consent, at: event.happened_at, words: part.words_version, stand })
+            Some(Giving {
+                consent: part.consent,
+                at: event.happened_at,
+                words: part.words_version,
+                until: part.holds.map(|stretch| stretch.until),
+                stand,
+            })
         };
         let mut all: Vec<Giving> = story.as_recorded(Kind::ConsentGiven).filter_map(giving).collect();
         all.sort_by_key(|one| std::cmp::Reverse(one.at));

@@ -191,7 +191,20 @@ fn given(page: &Page, names: &Names, one: &Giving) -> String {
     let what = to_what(l, names, one.consent);
     let what = say!(l, sharing::words_of, what = what, number = one.words);
     match one.stand {
-        Stand::Open => say!(l, sharing::given, what = what, at = date(one.at)),
+        Stand::Open => match one.until {
+            Some(until) => say!(l, sharing::given_until, what = what, at = date(one.at), until = date(until)),
+            None => say!(l, sharing::given, what = what, at = date(one.at)),
+        },
+        Stand::Away(stretch) => {
+            say!(
+                l,
+                sharing::given_for,
+                what = what,
+                at = date(one.at),
+                from = date(stretch.from),
+                until = date(stretch.until)
+            )
+        }
         Stand::TakenBack(at) => say!(l, sharing::taken_back, what = what, at = date(one.at), ended = date(at)),
         Stand::Nothing => say!(l, sharing::opens_nothing, what = what, at = date(one.at)),
     }

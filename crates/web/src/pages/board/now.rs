@@ -318,6 +318,7 @@ const fn on_the_pad(body: &Body) -> bool {
         | Body::Proposal(_)
         | Body::ProposalAnswer(_)
         | Body::OwnPlan(_)
+        | Body::AimDone(_)
         | Body::Correction(_)
         | Body::Withdrawal(_) => false,
     }

@@ -5,31 +5,38 @@ use crate::error::Error;
 use crate::fields::{day, line, number, radios, select, summary, ticks};
 use crate::layout::{Tab, layout};
 use crate::page::AnimalPage;
+use crate::pages::talk::seen;
 use crate::rich;
 use crate::typed::{Typed, again};
 use axum::response::{IntoResponse, Redirect, Response};
 use maud::{Markup, html};
-use sayso_advisor::designs::{design_of, proposal};
+use sayso_advisor::designs::{Try, design_of, proposal};
 use sayso_advisor::welfare::rest_today;
 use sayso_methods::single_case::standards::standards;
+use sayso_model::talks::Standing as Agreed;
 use sayso_model::{
-    AnimalId, CaseDesign, CaseExpected, CaseMeasure, CaseQuestion, CaseUnit, DesignId, DesignPlan, Seconds, WordId,
+    AnimalId, CaseDesign, CaseExpected, CaseMeasure, CaseQuestion, CaseUnit, DesignId, DesignPlan, EventId, Seconds,
+    WordId,
 };
-use sayso_wording::designs::{design, measure, orders, refused, verdict};
+use sayso_wording::designs::{design, design_of as design_name, measure, orders, refused, verdict};
 use sayso_wording::{Locale, say, words};
 use uuid::Uuid;
 
-const FIELDS: [&str; 15] = [
-    "question", "label", "design", "measure", "expected", "words", "animals", "unit", "first", "points", "phases",
-    "least", "apart", "criteria", "step",
+const FIELDS: [&str; 16] = [
+    "proposal", "question", "label", "design", "measure", "expected", "words", "animals", "unit", "first", "points",
+    "phases", "least", "apart", "criteria", "step",
 ];
 /// Stands for the design proposed for the question.
 const PROPOSED: &str = "proposed";
 
 /// The form.
 pub async fn ask(page: AnimalPage, typed: Typed) -> Result<Markup, Error> {
+    let typed = typed.only(&["words", "proposal"])?;
+    let typed = match proposed(&page, typed.text("proposal")) {
+        Some((_, tries)) => filled(typed, &tries.plan(DesignId(Uuid::nil()), None, page.now.day(&page.zone), 0)),
+        None => typed,
+    };
     let typed = typed
-        .only(&["words"])?
         .with("question", CaseQuestion::QuieterButton.name())
         .with("design", PROPOSED)
         .with("measure", CaseMeasure::OwnPresses.name())
@@ -41,6 +48,22 @@ pub async fn ask(page: AnimalPage, typed: Typed) -> Result<Markup, Error> {
         .with("least", 5)
         .with("apart", 3);
     Ok(form(&page, &typed, None))
+}
+
+/// What of the home's agreements with a coach may be tried with this animal, by the id of the proposal.
+fn proposed(page: &AnimalPage, id: &str) -> Option<(EventId, Try)> {
+    let all = seen(page);
+    let talk = all.iter().find(|t| t.id().to_string() == id && t.standing == Agreed::Accepted)?;
+    Try::of(&talk.part.proposes).filter(|_| talk.concerns(page.id)).map(|tries| (talk.id(), tries))
+}
+
+/// With the numbers of a plan.
+fn filled(typed: Typed, plan: &DesignPlan) -> Typed {
+    let typed = plan.words.iter().fold(typed, |typed, word| typed.with("words", word));
+    let typed = typed.with("question", plan.question.name()).with("design", plan.design.name());
+    let typed = typed.with_some("label", plan.label.as_ref()).with("measure", plan.measure.name());
+    let typed = typed.with("expected", plan.expected.name()).with("points", plan.points);
+    if plan.phases == 0 { typed } else { typed.with("phases", plan.phases).with("least", plan.least) }
 }
 
 /// Counts what the plan can show, or keeps it.
@@ -131,6 +154,7 @@ fn read(page: &AnimalPage, typed: &mut Typed) -> Option<DesignPlan> {
         apart: apart?,
         criteria: criteria?,
         seed,
+        proposal: proposed(page, typed.text("proposal")).map(|(id, _)| id),
     })
 }
 
@@ -167,9 +191,9 @@ fn counted(l: &Locale, plan: &DesignPlan) -> Markup {
     let strong = |text: String| html! { strong { (text) } };
     html! {
         section.card #counted tabindex="-1" {
-            @if plan.design == proposed { h2 { (say!(l, designs::proposed, design = design(l, plan.design))) } }
+            @if plan.design == proposed { h2 { (say!(l, designs::proposed, design = design_name(l, plan))) } }
             @else {
-                h2 { (say!(l, designs::your_choice, design = design(l, plan.design))) }
+                h2 { (say!(l, designs::your_choice, design = design_name(l, plan))) }
                 p { (say!(l, designs::usual_here, design = design(l, proposed))) }
             }
             p { (say!(l, designs::because, question = plan.question.name())) }
@@ -241,6 +265,7 @@ fn form(page: &AnimalPage, typed: &Typed, plan: Option<&DesignPlan>) -> Markup {
                 p { (say!(l, designs::why)) }
                 (kindly(page))
                 form method="post" action=(format!("/a/{}/designs/new", page.id)) .stack {
+                    @if !typed.text("proposal").is_empty() { input type="hidden" name="proposal" value=(typed.text("proposal")); }
                     (radios(typed, "question", &say!(l, designs::field_question), &say!(l, designs::field_question_hint), &questions))
                     (line(typed, "label", &say!(l, designs::field_label), &say!(l, designs::field_label_hint), false))
                     (select(typed, "measure", &say!(l, designs::field_measure), &say!(l, designs::field_measure_hint), &measures))

@@ -13,7 +13,7 @@ use sayso_advisor::designs::{Report, Standing, Today, Trial, plans, report, tria
 use sayso_advisor::welfare::rest_today;
 use sayso_model::{CaseCondition, CaseStop};
 use sayso_people::Capability;
-use sayso_wording::designs::{departure, design, exact, measure, orders, question, sentence, with_change};
+use sayso_wording::designs::{departure, design_of, exact, measure, orders, question, sentence, with_change};
 use sayso_wording::{Locale, say};
 
 pub async fn list(page: AnimalPage) -> Markup {
@@ -32,7 +32,7 @@ pub async fn list(page: AnimalPage) -> Markup {
                 @if all.is_empty() { p.quiet { (say!(l, designs::none)) } }
                 ul.plain { @for p in all.iter().rev() {
                     li.line {
-                        span { strong { (question(l, p.part)) } span.hint { (l.date(p.part.first)) " · " (design(l, p.part.design)) " · "
+                        span { strong { (question(l, p.part)) } span.hint { (l.date(p.part.first)) " · " (design_of(l, p.part)) " · "
                             @match trial(&page.story, page.id, p.part.trial) {
                                 Some(Ok(t)) => (state(l, &t.standing(&page.story, page.now))),
                                 _ => (say!(l, designs::undrawable)),
@@ -130,7 +130,7 @@ fn the_plan(page: &AnimalPage, trial: &Trial<'_>, r: &Report) -> Markup {
     let measured = measure(l, plan.measure);
     html! {
         dl.facts {
-            dt { (say!(l, designs::fact_design)) } dd { (design(l, plan.design)) }
+            dt { (say!(l, designs::fact_design)) } dd { (design_of(l, plan)) }
             dt { (say!(l, designs::fact_measured)) } dd { (say!(l, designs::measured, unit = plan.unit.name(), measure = measured, words = named)) }
             dt { (say!(l, designs::fact_expected)) } dd { (say!(l, designs::expected, expected = plan.expected.name())) }
             dt { (say!(l, designs::fact_first)) } dd { (say!(l, designs::first, day = l.date(plan.first), points = plan.points)) }

@@ -95,6 +95,7 @@ impl Kind {
             | Body::Proposal(_)
             | Body::ProposalAnswer(_)
             | Body::OwnPlan(_)
+            | Body::AimDone(_)
             | Body::Correction(_)
             | Body::Withdrawal(_) => Self::Other,
         }
@@ -207,9 +208,11 @@ fn about(body: &Body, word: WordId) -> bool {
             Body::WordCard(c) => c.word == word,
             Body::ClipCard(c) => c.word == word,
             Body::StageChoice(s) => s.word == word,
-            Body::Proposal(p) => {
-                matches!(&p.proposes, Proposed::Plan { lines, .. } if lines.iter().any(|l| l.word == word))
-            }
+            Body::Proposal(p) => match &p.proposes {
+                Proposed::Plan { lines, .. } => lines.iter().any(|l| l.word == word),
+                Proposed::Change { words, .. } => words.contains(&word),
+                _ => false,
+            },
             Body::OwnPlan(p) => p.lines.iter().any(|l| l.word == word),
             _ => false,
         }

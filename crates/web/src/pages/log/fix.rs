@@ -72,6 +72,7 @@ impl<'a> Fixable<'a> {
             | Body::Proposal(_)
             | Body::ProposalAnswer(_)
             | Body::OwnPlan(_)
+            | Body::AimDone(_)
             | Body::Correction(_)
             | Body::Withdrawal(_) => Self::TimeOnly,
         }

@@ -1,6 +1,8 @@
 //! One thing a coach wrote: whose words, what, what was answered, and what can be done about it.
 
 use super::going::going;
+use super::programme::weeks;
+use super::tried::tried;
 use super::{address, is_home, is_witnessed, writer};
 use crate::page::Page;
 use crate::typed::Typed;
@@ -26,6 +28,7 @@ pub fn card(page: &Page, all: &[Talk<'_>], talk: &Talk<'_>, typed: &Typed) -> Ma
             @if let Proposed::Plan { lines, .. } = &part.proposes {
                 ul.short { @for one in lines { li { (line(l, &page.story, one)) } } }
             }
+            @if part.club.is_some() { p.quiet data-test="for-club" { (say!(l, talk::for_club)) } }
             @if let Some(text) = &part.text { p.lines data-test="text" { (text) } }
             @if let Some(earlier) = earlier {
                 p.quiet { a href=(format!("#t-{}", earlier.id())) { (say!(l, talk::takes_up, what = proposed(l, &page.story, &earlier.part.proposes))) } }
@@ -33,6 +36,8 @@ pub fn card(page: &Page, all: &[Talk<'_>], talk: &Talk<'_>, typed: &Typed) -> Ma
             @for answer in &talk.answers { (answered(page, answer)) }
             @if let Some(over) = over(talk.standing) { p.quiet data-test="standing" { (say!(l, talk::standing, standing = over)) } }
             (going(page, talk))
+            (tried(page, talk))
+            (weeks(page, talk))
             (to_do(page, talk))
             @if is_home(page) { (answer(page, talk, typed)) }
             (of_the_coach(page, talk))
@@ -65,7 +70,8 @@ const fn over(standing: Standing) -> Option<&'static str> {
 fn answered(page: &Page, answer: &Answered<'_>) -> Markup {
     let l = &page.locale;
     let card = answer.event.person.and_then(|id| page.story.people().get(&id).copied());
-    let who = card.map_or_else(|| say!(l, talk::someone), |card| card.name.to_string());
+    let by = answer.part.by.as_ref().map(|by| by.name.to_string());
+    let who = card.map(|card| card.name.to_string()).or(by).unwrap_or_else(|| say!(l, talk::someone));
     let when = l.weekday_date_time(answer.event.happened_at, &page.zone);
     html! {
         p.quiet data-test="reply" { (say!(l, talk::reply, reply = answer.part.reply.name(), who = who, when = when)) }
@@ -87,7 +93,14 @@ fn to_do(page: &Page, talk: &Talk<'_>) -> Markup {
         Proposed::Check { word } => {
             Some((Capability::Plan, at(&format!("checks/new?words={word}")), say!(l, today::do_checks)))
         }
-        Proposed::Plan { .. } | Proposed::Meeting { .. } | Proposed::Note { .. } | Proposed::Question { .. } => None,
+        Proposed::Plan { .. }
+        | Proposed::Change { .. }
+        | Proposed::Meeting { .. }
+        | Proposed::Note { .. }
+        | Proposed::Question { .. }
+        | Proposed::Programme { .. }
+        | Proposed::HandOver { .. }
+        | Proposed::Cover { .. } => None,
     };
     let rests = talk.part.proposes.takes_sessions() && super::rests(page, animal);
     html! {
@@ -101,6 +114,9 @@ fn to_do(page: &Page, talk: &Talk<'_>) -> Markup {
 /// The home's answer: what it takes depends on how the thing stands.
 fn answer(page: &Page, talk: &Talk<'_>, typed: &Typed) -> Markup {
     let l = &page.locale;
+    if talk.part.proposes.opens_to().is_some() {
+        return opening(page, talk, typed);
+    }
     let words = talk.part.proposes.is_words();
     let asks = matches!(talk.part.proposes, Proposed::Question { .. });
     let button = |reply: Reply, primary: bool, says: String| {
@@ -138,6 +154,29 @@ fn answer(page: &Page, talk: &Talk<'_>, typed: &Typed) -> Markup {
     }
 }
 
+/// The answer to what would open the home to somebody: given by a keeper, on a page that says to whom and what.
+fn opening(page: &Page, talk: &Talk<'_>, typed: &Typed) -> Markup {
+    let l = &page.locale;
+    let open = talk.standing == Standing::Open;
+    let mine = typed.text("to") == talk.id().to_string();
+    html! {
+        @if open && page.leave.is_some() && page.may(Capability::Consent) && is_witnessed(page, talk) {
+            p { a.button.primary href=(format!("/sharing/handed/{}", talk.id())) data-test="to-opening" { (say!(l, talk::look_and_decide)) } }
+        } @else if open { p.quiet { (say!(l, talk::a_keeper_decides)) } }
+        @if talk.standing == Standing::Accepted && page.leave.is_some() { p { a.link href="/sharing#consent" { (say!(l, talk::see_sharing)) } } }
+        @if matches!(talk.standing, Standing::Open | Standing::Accepted) {
+            form method="post" action=(address(page, "/talk/answer", &[])) {
+                input type="hidden" name="to" value=(talk.id());
+                details open[mine] { summary { (say!(l, talk::add_words)) } (words_of_home(page, talk.id(), typed, mine)) }
+                div.row {
+                    @if open { button name="reply" value=(Reply::Declined.name()) data-test=(Reply::Declined.name()) { (say!(l, talk::decline)) } }
+                    button name="reply" value=(Reply::Said.name()) data-test=(Reply::Said.name()) { (say!(l, talk::answer)) }
+                }
+            }
+        }
+    }
+}
+
 /// The home's own words.
 fn words_of_home(page: &Page, talk: EventId, typed: &Typed, mine: bool) -> Markup {
     let l = &page.locale;
@@ -167,7 +206,9 @@ fn of_the_coach(page: &Page, talk: &Talk<'_>) -> Markup {
     let again = [("takes_up", talk.id().to_string())];
     html! {
         div.row {
-            a.button href=(address(page, "/talk/write", &again)) data-test="write-again" { (say!(l, talk::write_again)) }
+            @if talk.part.proposes.opens_to().is_none() {
+                a.button href=(address(page, "/talk/write", &again)) data-test="write-again" { (say!(l, talk::write_again)) }
+            }
             @if talk.is_live() {
                 form method="post" action=(address(page, "/talk/back", &[])) {
                     button name="of" value=(talk.id()) data-test="take-back" { (say!(l, talk::take_back)) }

@@ -6,7 +6,7 @@ use crate::typed::Typed;
 use sayso_model::{AnimalCard, TalkAbout};
 
 /// What can be written.
-pub const KINDS: [&str; 8] = ["plan", "stage", "word", "likes", "check", "meeting", "note", "question"];
+pub const KINDS: [&str; 9] = ["plan", "change", "stage", "word", "likes", "check", "meeting", "note", "question"];
 
 /// What is written, once it was chosen.
 pub fn kind(typed: &Typed) -> Option<&'static str> {
@@ -21,7 +21,7 @@ pub fn animal(page: &Page, typed: &Typed) -> Option<AnimalCard> {
 
 /// Whether what was chosen takes sessions, while those of the animal rest.
 pub fn is_resting(page: &Page, kind: &str, animal: Option<&AnimalCard>) -> bool {
-    matches!(kind, "plan" | "likes" | "check") && animal.is_some_and(|a| rests(page, a.animal))
+    matches!(kind, "plan" | "change" | "likes" | "check") && animal.is_some_and(|a| rests(page, a.animal))
 }
 
 /// What a note is about, as the value of a field.

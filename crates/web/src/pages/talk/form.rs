@@ -1,6 +1,7 @@
 //! Markup of the coach's form: first what, then its fields.
 
 use super::address;
+use super::change::fields as change;
 use super::chosen::{KINDS, animal, is_resting, kind, said_about};
 use super::plan::{fields as plan, words};
 use crate::fields::{area, day, line, number, select, summary, time};
@@ -30,6 +31,7 @@ pub fn page(page: &Page, leave: &Leave, typed: &Typed) -> Markup {
             (summary(typed))
             p { (say!(l, talk::write_intro, name = leave.name.as_str())) }
             p.note { (say!(l, talk::not_a_vet)) }
+            @if leave.writes_for().is_some() { p.quiet data-test="club-reads" { (say!(l, talk::club_reads)) } }
             @if let Some(animal) = &animal { (whose(page, typed, animal)) }
             @match kind(typed) {
                 None => (choice(page, typed, animal.as_ref())),
@@ -119,6 +121,7 @@ fn of_kind(page: &Page, typed: &Typed, kind: &str, with: Option<&AnimalCard>) ->
     let word = || select(typed, "word", &say!(l, talk::field_word), "", &words(page, with));
     match kind {
         "plan" => plan(page, typed, with),
+        "change" => change(page, typed, with),
         "stage" => {
             let mut stages = vec![(String::new(), String::new())];
             stages.extend(Stage::ALL.iter().map(|s| (s.name().to_owned(), stage(l, *s))));

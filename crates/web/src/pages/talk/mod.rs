@@ -1,12 +1,17 @@
 //! Agreed: what coach and home say to each other through the work. For the home what is to be answered, what holds and how it goes,
-//! and plans of its own; for the coach the same of what they wrote, and a form to write.
+//! and plans of its own; for the coach the same of what they wrote, and a form to write. A change that was agreed becomes a trial by
+//! one more tap.
 
 mod card;
+mod change;
 mod chosen;
 mod form;
 mod going;
 mod own;
 mod plan;
+mod programme;
+mod reads;
+mod tried;
 mod view;
 mod write;
 
@@ -22,9 +27,10 @@ use maud::{Markup, html};
 use sayso_advisor::Case;
 use sayso_advisor::welfare::rest_today;
 use sayso_model::talks::{Standing, Talk, talks};
-use sayso_model::{AnimalId, Event, EventId, ProposalAnswer, Reply, ShortNote, Withdrawal, WordId};
+use sayso_model::{AnimalId, Author, Event, EventId, ProposalAnswer, Reply, ShortNote, Withdrawal, WordId};
 use sayso_people::Capability;
 use sayso_wording::{say, words};
+use std::collections::BTreeSet;
 
 /// Routes of the pages.
 pub fn router() -> Router<AppState> {
@@ -33,6 +39,8 @@ pub fn router() -> Router<AppState> {
         .route("/talk/answer", post(answer))
         .route("/talk/write", get(write::ask).post(write::send))
         .route("/talk/back", post(take_back))
+        .route("/talk/try", post(tried::draw))
+        .route("/talk/aim", post(programme::note))
         .route("/talk/own", get(own::ask).post(own::keep))
         .route("/talk/own/stop", post(own::stop))
 }
@@ -47,12 +55,13 @@ fn is_home(page: &Page) -> bool {
     page.may(Capability::Agree)
 }
 
-/// The talk as far as it is for whoever asks: a coach sees what they wrote themselves, and what was answered to it.
+/// The talk as far as it is for whoever asks: of a coach's see [`reads`].
 pub fn seen(page: &Page) -> Vec<Talk<'_>> {
     let mut all = talks(&page.story, page.now);
     if !is_home(page) {
-        let me = page.leave.as_ref().map(|leave| leave.who.account);
-        all.retain(|t| Some(t.part.from.account) == me);
+        let Some(leave) = &page.leave else { return Vec::new() };
+        let shown: BTreeSet<EventId> = all.iter().filter(|t| reads::may(page, leave, &all, t)).map(Talk::id).collect();
+        all.retain(|t| shown.contains(&t.id()));
     }
     all
 }
@@ -125,10 +134,19 @@ async fn answer(page: Page, typed: Typed) -> Result<Response, Error> {
     if matches!(reply, Some(Reply::Accepted | Reply::Declined)) && !talk.may_be_settled() {
         typed.wrong("reply", words!(talk::over));
     }
+    // What opens the home is accepted on a page that says to whom and what, and is ended there.
+    if talk.part.proposes.opens_to().is_some()
+        && (reply == Some(Reply::Accepted) || (reply == Some(Reply::Declined) && talk.standing != Standing::Open))
+    {
+        typed.wrong("reply", words!(talk::opens));
+    }
     if typed.right()
         && let Some(reply) = reply
     {
-        let event = page.event(ProposalAnswer { to, reply, text });
+        // Who is no person of the home answers under the account's name.
+        let by = page.leave.as_ref().filter(|leave| leave.person.is_none());
+        let by = by.map(|leave| Author { account: leave.who.account, name: leave.name.clone() });
+        let event = page.event(ProposalAnswer { to, reply, text, by });
         if typed.kept(page.keep(vec![Event { animal: talk.event.animal, ..event }]).await)? {
             return Ok(back_to(&page, to).into_response());
         }

@@ -1,5 +1,6 @@
 //! A coach writes: what was typed, read.
 
+use super::change;
 use super::chosen::{animal, is_resting, kind, said_about};
 use super::plan::{self, near_day, taken_up as lines_again};
 use super::{case, form, no_such, seen, short, writer};
@@ -9,6 +10,7 @@ use crate::page::Page;
 use crate::typed::{Typed, again};
 use axum::response::{IntoResponse, Redirect, Response};
 use maud::Markup;
+use sayso_advisor::designs::Try;
 use sayso_model::talks::Talk;
 use sayso_model::{
     AnimalCard, Author, Event, EventId, FigurePage, Proposal, Proposed, SessionId, SessionStart, Stage, TalkAbout,
@@ -23,7 +25,7 @@ const FIELDS: [&str; 13] =
     ["home", "what", "animal", "takes_up", "begin", "word", "stage", "says", "about", "text", "day", "time", "minutes"];
 
 fn only(typed: Typed) -> Result<Typed, Error> {
-    typed.only(&[FIELDS.as_slice(), plan::FIELDS.as_slice()].concat())
+    typed.only(&[FIELDS.as_slice(), plan::FIELDS.as_slice(), change::FIELDS.as_slice()].concat())
 }
 
 pub async fn ask(page: Page, typed: Typed) -> Result<Markup, Error> {
@@ -57,7 +59,7 @@ fn begun(page: &Page, typed: Typed, earlier: Option<&Talk<'_>>) -> Typed {
             None => plan::from_steps(page, &case(page, animal.animal), typed.with("what", "plan")),
         };
     }
-    plan::usual(page, typed).with("minutes", MEETING)
+    change::usual(plan::usual(page, typed)).with("minutes", MEETING)
 }
 
 fn taken_up(typed: Typed, earlier: &Proposed) -> Typed {
@@ -66,7 +68,12 @@ fn taken_up(typed: Typed, earlier: &Proposed) -> Typed {
         Proposed::Meeting { minutes, .. } => typed.with("minutes", minutes),
         Proposed::Stage { word, stage } => typed.with("word", word).with("stage", stage.name()),
         Proposed::Word { says } => typed.with("says", says),
-        Proposed::Likes => typed,
+        // A programme, and who takes a coach's place, are chosen on the desk.
+        Proposed::Likes | Proposed::Programme { .. } | Proposed::HandOver { .. } | Proposed::Cover { .. } => typed,
+        Proposed::Change { .. } => match Try::of(earlier) {
+            Some(tries) => change::taken_up(typed, &tries),
+            None => typed,
+        },
         Proposed::Check { word } => typed.with("word", word),
         Proposed::Note { about } | Proposed::Question { about } => {
             typed.with_some("about", about.as_ref().map(said_about))
@@ -120,7 +127,7 @@ pub async fn send(page: Page, typed: Typed) -> Result<Response, Error> {
         && let Some(proposes) = proposes
     {
         let from = Author { account: leave.who.account, name: leave.name.clone() };
-        let event = page.event(Proposal { from, proposes, text, takes_up });
+        let event = page.event(Proposal { from, proposes, text, takes_up, club: leave.writes_for() });
         // A coach is nobody in the home's log.
         let event = Event { animal: animal.map(|a| a.animal), person: None, ..event };
         if typed.kept(page.keep(vec![event.clone()]).await)? {
@@ -146,6 +153,7 @@ fn read(page: &Page, animal: Option<&AnimalCard>, typed: &mut Typed) -> Option<P
             let (lines, last_day) = plan::read(page, animal?, typed)?;
             Some(Proposed::Plan { lines, last_day })
         }
+        "change" => change::read(page, animal?, typed),
         "meeting" => meeting(page, typed),
         "stage" => {
             let stage = typed.one_of("stage", &Stage::ALL, Stage::name);

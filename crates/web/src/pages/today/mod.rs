@@ -3,6 +3,7 @@
 pub mod advice;
 mod coach;
 mod ration;
+mod trial;
 mod view;
 
 use crate::error::Error;

@@ -3,6 +3,7 @@
 use super::advice::{button, caution, cautions, reason, reasons};
 use super::coach;
 use super::ration::ration;
+use super::trial;
 use crate::chart::spark;
 use crate::page::AnimalPage;
 use crate::pages::learn::for_next;
@@ -46,6 +47,7 @@ pub fn page(page: &AnimalPage, today: &Today) -> Markup {
         (log::ahead(page))
         @for w in &today.welfare { (welfare(page, w)) }
         (coach::line(page))
+        (trial::now(page))
         @if on_the_way {
             div data-test="next" { (set_up(page, &page.card)) }
         } @else {

@@ -1,0 +1,112 @@
+//! Changes and trials of an animal, taken out of its story with what was pressed before and after.
+
+use super::looks::watched_of;
+use super::tried::{ChangeKind, ChangeLine, DAYS, Pressed, ProgrammeLine, TrialLine};
+use crate::case::Case;
+use crate::designs::{Outcome, Try, outcome, plans, trial};
+use crate::programme::{course, doing};
+use sayso_model::talks::{Talk, talks};
+use sayso_model::{Day, DesignPlan, EventId, Fact, Press, Proposed, WordId};
+use std::collections::{BTreeMap, BTreeSet};
+
+/// Changes and trials that began longer ago are not kept.
+const KEPT_DAYS: i32 = 400;
+
+/// Changes agreed about an animal, oldest first: a line for each kind in it.
+pub(super) fn changes(case: &Case<'_>) -> Vec<ChangeLine> {
+    let (story, today) = (case.story(), case.now().day(case.zone()));
+    let recent = |day: Day| today.days_since(day) <= KEPT_DAYS;
+    let drawn: BTreeSet<EventId> = plans(story, case.animal()).iter().filter_map(|p| p.part.proposal).collect();
+    let mut all: Vec<ChangeLine> = Vec::new();
+    for talk in talks(story, case.now()) {
+        let of_the_animal = talk.event.animal == Some(case.animal());
+        let agreed = talk.agreed_at.map(|at| at.day(case.zone())).filter(|day| of_the_animal && recent(*day));
+        let Some(agreed) = agreed else { continue };
+        for (kind, words) in kinds(&talk) {
+            let (before, after) = around(case, agreed, &words);
+            let (proposal, by) = (talk.id(), talk.part.from.account);
+            all.push(ChangeLine { proposal, by, kind, agreed, before, after, drawn: drawn.contains(&proposal) });
+        }
+    }
+    all.sort_by_key(|line| (line.agreed, line.proposal, line.kind));
+    all
+}
+
+/// Kinds of change in what was proposed, each with its words; none of them for all words.
+fn kinds(talk: &Talk<'_>) -> BTreeMap<ChangeKind, BTreeSet<WordId>> {
+    let mut all: BTreeMap<ChangeKind, BTreeSet<WordId>> = BTreeMap::new();
+    if let Some(tries) = Try::of(&talk.part.proposes) {
+        all.insert(ChangeKind::Change { question: tries.question }, tries.words.into_iter().collect());
+    }
+    match &talk.part.proposes {
+        Proposed::Plan { lines, .. } => {
+            for line in lines {
+                all.entry(ChangeKind::Plan { way: line.way }).or_default().insert(line.word);
+            }
+        }
+        Proposed::Stage { word, stage } => {
+            all.insert(ChangeKind::Stage { stage: *stage }, BTreeSet::from([*word]));
+        }
+        Proposed::Word { .. }
+        | Proposed::Change { .. }
+        | Proposed::Likes
+        | Proposed::Check { .. }
+        | Proposed::Note { .. }
+        | Proposed::Question { .. }
+        | Proposed::Meeting { .. }
+        | Proposed::Programme { .. }
+        | Proposed::HandOver { .. }
+        | Proposed::Cover { .. } => {}
+    }
+    all
+}
+
+/// Presses before a day and after it.
+fn around(case: &Case<'_>, agreed: Day, words: &BTreeSet<WordId>) -> (Pressed, Pressed) {
+    let zone = case.zone();
+    let from = agreed.plus(-DAYS);
+    let meant = |word: WordId| words.is_empty() || words.contains(&word);
+    // Days on which nobody could press it are no days without presses.
+    let there = case.story().of::<Press>(case.animal()).find(|p| meant(p.part.word)).map(|p| p.at().day(zone));
+    let watched = watched_of(case, from.start(zone), meant);
+    let pressed = |first: Day, upto: Day| Pressed {
+        days: watched.days.range(first..upto).count(),
+        presses: watched.presses.iter().filter(|at| (first..upto).contains(&at.day(zone))).count(),
+    };
+    let begun = there.map_or(agreed, |day| day.max(from).min(agreed));
+    (pressed(begun, agreed), pressed(agreed.plus(1), agreed.plus(1 + DAYS)))
+}
+
+/// Trials that concern an animal, oldest first.
+pub(super) fn trials(case: &Case<'_>) -> Vec<TrialLine> {
+    let (story, today) = (case.story(), case.now().day(case.zone()));
+    let known = plans(story, case.animal()).into_iter().filter(|p| p.at() <= case.now());
+    let recent = known.filter(|p| today.days_since(p.part.first) <= KEPT_DAYS);
+    let one = |p: Fact<'_, DesignPlan>| {
+        let found = trial(story, case.animal(), p.part.trial)?;
+        let outcome = found.map_or(Outcome::Untested, |t| outcome(story, &t, case.now()));
+        Some(TrialLine { trial: p.part.trial, question: p.part.question, first: p.part.first, outcome })
+    };
+    recent.filter_map(one).collect()
+}
+
+/// Programmes joined with an animal, oldest first.
+pub(super) fn programmes(case: &Case<'_>) -> Vec<ProgrammeLine> {
+    let today = case.now().day(case.zone());
+    let all = talks(case.story(), case.now());
+    let joined = all.iter().filter(|t| t.event.animal == Some(case.animal()) && t.standing.is_agreed());
+    let one = |talk: &Talk<'_>| {
+        let (course, first) = course(talk).filter(|(_, first)| today.days_since(*first) <= KEPT_DAYS)?;
+        let week = |week| doing(case, talk, week).iter().map(|d| (d.done, d.of)).collect();
+        Some(ProgrammeLine {
+            proposal: talk.id(),
+            by: talk.part.from.account,
+            programme: course.programme,
+            first,
+            weeks: (0..course.weeks.len()).map(week).collect(),
+        })
+    };
+    let mut found: Vec<ProgrammeLine> = joined.filter_map(one).collect();
+    found.sort_by_key(|line| (line.first, line.proposal));
+    found
+}

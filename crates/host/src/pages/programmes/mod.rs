@@ -1,0 +1,153 @@
+//! Programmes: courses of weeks that coaches of a club lay out. A home joins by accepting; here stands where each is, against its own aims
+//! and in the order of names: animals are never ranked.
+
+mod form;
+mod view;
+
+use crate::asker::Asker;
+use crate::fault::told;
+use crate::host::Host;
+use crate::pages::colleagues::propose::propose;
+use crate::pages::desk::open;
+use axum::Router;
+use axum::extract::{Path, Query};
+use axum::response::{IntoResponse, Redirect, Response};
+use axum::routing::{get, post};
+use maud::Markup;
+use sayso_model::{AnimalId, ClubId, Day, HomeId, ProgrammeId, Proposed};
+use sayso_people::db::ClubProgramme;
+use sayso_people::needs::clubs_coached;
+use sayso_people::{Capability, Who};
+use sayso_web::Error;
+use sayso_web::told::no_such_page;
+use sayso_web::typed::{Typed, again, named};
+use sayso_wording::words;
+use serde::Deserialize;
+use std::sync::Arc;
+
+/// Where they are.
+pub const PATH: &str = "/desk/programmes";
+/// Farthest first day of a course, in days.
+const MOST_DAYS: i32 = 56;
+
+/// Routes of the pages.
+pub fn router() -> Router<Arc<Host>> {
+    Router::new()
+        .route(PATH, get(show))
+        .route("/desk/programmes/new", get(ask).post(lay_out))
+        .route("/desk/programmes/{programme}", get(one))
+        .route("/desk/programmes/{programme}/propose", post(offer))
+        .route("/desk/programmes/{programme}/close", post(close))
+}
+
+fn clubs(who: &Who) -> Vec<ClubId> {
+    let mut all: Vec<ClubId> = clubs_coached(who).collect();
+    all.sort();
+    all.dedup();
+    all
+}
+
+async fn show(asker: Asker) -> Result<Markup, Error> {
+    let who = asker.coach().await?;
+    let all = asker.host.people.programmes(&clubs(&who)).await.map_err(told)?;
+    Ok(view::list(&asker, &all))
+}
+
+#[derive(Deserialize)]
+#[serde(default)]
+struct Weeks {
+    weeks: usize,
+}
+
+impl Default for Weeks {
+    fn default() -> Self {
+        Self { weeks: form::USUAL }
+    }
+}
+
+async fn ask(asker: Asker, Query(asked): Query<Weeks>) -> Result<Markup, Error> {
+    let who = asker.coach().await?;
+    let typed = Typed::default().read_by(asker.locale()).with("weeks", form::within(asked.weeks));
+    Ok(form::page(&asker, &named_clubs(&asker, &who).await?, &typed))
+}
+
+/// Clubs in which somebody coaches, with their names.
+async fn named_clubs(asker: &Asker, who: &Who) -> Result<Vec<(ClubId, String)>, Error> {
+    let mut all = Vec::new();
+    for club in clubs(who) {
+        let name = asker.host.people.club(club).await.map_err(told)?;
+        all.push((club, name.map(|name| name.to_string()).unwrap_or_default()));
+    }
+    Ok(all)
+}
+
+async fn lay_out(asker: Asker, typed: Typed) -> Result<Response, Error> {
+    let who = asker.coach().await?;
+    let clubs = named_clubs(&asker, &who).await?;
+    let mut typed = typed.only(&form::fields())?.read_by(asker.locale());
+    let read = form::read(&clubs, &mut typed);
+    let Some((club, course)) = read.filter(|_| typed.right()) else {
+        return Ok(again(form::page(&asker, &clubs, &typed)));
+    };
+    let by = asker.club(Capability::SeeDesk, club).await?;
+    asker.host.people.lay_out(&by, &course, asker.now).await.map_err(told)?;
+    Ok(Redirect::to(&format!("{PATH}/{}", course.programme)).into_response())
+}
+
+/// A course of a club that whoever asks coaches in.
+async fn known(asker: &Asker, who: &Who, id: &str) -> Result<ClubProgramme, Error> {
+    let id: ProgrammeId = named(id, "programme")?;
+    let all = asker.host.people.programmes(&clubs(who)).await.map_err(told)?;
+    match all.into_iter().find(|p| p.course.programme == id) {
+        Some(found) => Ok(found),
+        None => Err(no_such_page().await),
+    }
+}
+
+async fn one(asker: Asker, Path(id): Path<String>) -> Result<Markup, Error> {
+    let who = asker.coach().await?;
+    let programme = known(&asker, &who, &id).await?;
+    let opened = open::open(&asker, &who).await?;
+    let today = asker.now.day(&sayso_model::Zone::utc());
+    let typed = Typed::default().read_by(asker.locale()).with("first", today.plus(1));
+    let wrote = asker.host.people.proposed_by(who.account).await.map_err(told)?;
+    Ok(view::one(&asker, &programme, &opened, &wrote, &typed))
+}
+
+/// The course is proposed to a home, for one of its animals, from a day on.
+async fn offer(asker: Asker, Path(id): Path<String>, typed: Typed) -> Result<Response, Error> {
+    let who = asker.coach().await?;
+    let programme = known(&asker, &who, &id).await?;
+    let opened = open::open(&asker, &who).await?;
+    let mut typed = typed.only(&["animal", "first"])?.read_by(asker.locale());
+    let whose = typed.text("animal").parse::<AnimalId>().ok();
+    let home: Option<HomeId> = whose.and_then(|id| opened.rows.iter().find(|row| row.key.1 == id)).map(|row| row.key.0);
+    if home.is_none() || programme.closed {
+        typed.wrong("animal", words!(faults::missing_choose));
+    }
+    let (today, text) = (asker.now.day(&sayso_model::Zone::utc()), typed.text("first").to_owned());
+    let near = |day: &Day| (0..=MOST_DAYS).contains(&day.days_since(today));
+    let first = text.parse::<Day>().ok().filter(near);
+    if first.is_none() {
+        let (l, last) = (asker.locale(), today.plus(MOST_DAYS));
+        typed.wrong("first", words!(colleagues::day_wrong, first = l.date(today), last = l.date(last)));
+    }
+    let (Some(home), Some(animal), Some(first), true) = (home, whose, first, typed.right()) else {
+        let wrote = asker.host.people.proposed_by(who.account).await.map_err(told)?;
+        return Ok(again(view::one(&asker, &programme, &opened, &wrote, &typed)));
+    };
+    let proposes = Proposed::Programme { course: programme.course, first };
+    if !propose(&asker, &who, (home, Some(animal)), proposes, None).await? {
+        return Err(no_such_page().await);
+    }
+    Ok(Redirect::to(&format!("/talk?home={home}")).into_response())
+}
+
+async fn close(asker: Asker, Path(id): Path<String>, typed: Typed) -> Result<Redirect, Error> {
+    let who = asker.coach().await?;
+    let programme = known(&asker, &who, &id).await?;
+    let closes = typed.only(&["closed"])?.text("closed") == "yes";
+    let (id, at) = (programme.course.programme, closes.then_some(asker.now));
+    asker.host.people.close_programme(&clubs(&who), id, at).await.map_err(told)?;
+    Ok(Redirect::to(&format!("{PATH}/{id}")))
+}

@@ -1,0 +1,154 @@
+use super::PATH;
+use crate::asker::Asker;
+use crate::pages::desk::open::Opened;
+use maud::{Markup, html};
+use sayso_advisor::desk::ProgrammeLine;
+use sayso_advisor::programme::week_of;
+use sayso_model::{AnimalId, EventId, HomeId};
+use sayso_people::db::ClubProgramme;
+use sayso_web::fields::{day, select, summary};
+use sayso_web::typed::Typed;
+use sayso_wording::programme::{aim, stood};
+use sayso_wording::{Locale, say};
+use std::collections::BTreeSet;
+
+/// Every course of the clubs.
+pub fn list(asker: &Asker, all: &[ClubProgramme]) -> Markup {
+    let l = &asker.locale();
+    asker.framed(
+        &say!(l, programme::title),
+        html! {
+            p { (say!(l, programme::intro)) }
+            p { a.button.primary.wide href="/desk/programmes/new" data-test="new" { (say!(l, programme::new)) } }
+            @if all.is_empty() { p data-test="none" { (say!(l, programme::none)) } }
+            ul.plain { @for of in all {
+                li.line data-test="programme" {
+                    span { strong { (of.course.name.as_str()) } span.hint {
+                        (say!(l, programme::weeks, weeks = of.course.weeks.len()))
+                        @if of.closed { " · " (say!(l, programme::closed)) }
+                    } }
+                    a.button href=(format!("{PATH}/{}", of.course.programme)) { (say!(l, designs::open)) }
+                }
+            } }
+            p { a href="/desk" { (say!(l, club::to_desk)) } }
+        },
+    )
+}
+
+/// An animal that joined.
+struct Joined<'a> {
+    home: HomeId,
+    animal: AnimalId,
+    name: &'a str,
+    of: String,
+    line: &'a ProgrammeLine,
+}
+
+/// One course: its weeks, and where each home stands. By the names of animals, never by how far they are.
+pub fn one(asker: &Asker, of: &ClubProgramme, opened: &Opened, wrote: &BTreeSet<EventId>, typed: &Typed) -> Markup {
+    let l = &asker.locale();
+    let mut joined: Vec<Joined<'_>> = Vec::new();
+    for (home, kept) in &opened.found.kept {
+        for (animal, kept) in &kept.animals {
+            let own = |line: &&ProgrammeLine| line.programme == of.course.programme && wrote.contains(&line.proposal);
+            joined.extend(kept.line.programmes.iter().filter(own).map(|line| Joined {
+                home: *home,
+                animal: *animal,
+                name: &kept.name,
+                of: crate::pages::desk::called(l, opened, *home),
+                line,
+            }));
+        }
+    }
+    joined.sort_by(|a, b| (a.name, &a.of, a.animal).cmp(&(b.name, &b.of, b.animal)));
+    asker.wide_with(
+        &[],
+        of.course.name.as_str(),
+        html! {
+            (summary(typed))
+            h2 { (say!(l, programme::where_each)) }
+            p.quiet { (say!(l, programme::no_ranking)) }
+            @if joined.is_empty() { p data-test="nobody" { (say!(l, programme::nobody)) } }
+            ul.desk { @for one in &joined { (stands(asker, l, of, one)) } }
+            (course(l, of))
+            (offer(l, of, opened, typed))
+            form method="post" action=(format!("{PATH}/{}/close", of.course.programme)) {
+                button name="closed" value=(if of.closed { "no" } else { "yes" }) {
+                    @if of.closed { (say!(l, programme::open_again)) } @else { (say!(l, programme::close)) }
+                }
+            }
+            p { a.link href=(PATH) { (say!(l, programme::title)) } }
+        },
+    )
+}
+
+/// Where one stands: the aims of the week it is in, each with its counts; the weeks before folded.
+fn stands(asker: &Asker, l: &Locale, of: &ClubProgramme, one: &Joined<'_>) -> Markup {
+    let zone = sayso_model::Zone::utc();
+    let today = asker.now.day(&zone);
+    let now = week_of(&of.course, one.line.first, today);
+    let aims = |week: usize| {
+        let aims = of.course.weeks.get(week).map_or(&[][..], |w| &w.aims);
+        let done = one.line.weeks.get(week).map_or(&[][..], |w| w);
+        html! {
+            ul.short { @for (what, (done, all)) in aims.iter().zip(done) {
+                li { (say!(l, programme::doing, aim = aim(l, what), done = stood(l, *done, *all))) }
+            } }
+        }
+    };
+    let over = now.unwrap_or(if today < one.line.first { 0 } else { of.course.weeks.len() });
+    html! {
+        li.desk-row data-test="stands" {
+            div.who-is { h3 { a.open href=(format!("/talk?home={}", one.home)) { (one.name) } " " span.quiet { (one.of) } } }
+            div.need {
+                @match now {
+                    Some(week) => {
+                        p { (say!(l, programme::in_week, week = week + 1, weeks = of.course.weeks.len())) }
+                        (aims(week))
+                    },
+                    None if today < one.line.first => p { (say!(l, programme::begins, day = l.date(one.line.first))) },
+                    None => p { (say!(l, programme::over)) },
+                }
+                @if over > 0 {
+                    details { summary { (say!(l, programme::weeks_before)) }
+                        @for week in 0..over { p { strong { (say!(l, programme::week_number, week = week + 1)) } } (aims(week)) }
+                    }
+                }
+            }
+        }
+    }
+}
+
+fn course(l: &Locale, of: &ClubProgramme) -> Markup {
+    html! {
+        h2 { (say!(l, programme::course)) }
+        ol data-test="course" { @for week in &of.course.weeks {
+            li {
+                @if let Some(text) = &week.exercise { p.lines { (text) } }
+                @if week.aims.is_empty() { p.quiet { (say!(l, programme::no_aims)) } }
+                ul { @for one in &week.aims { li { (aim(l, one)) } } }
+            }
+        } }
+    }
+}
+
+/// To whom it can be proposed: animals of homes that are open to the coach now.
+fn offer(l: &Locale, of: &ClubProgramme, opened: &Opened, typed: &Typed) -> Markup {
+    let mut all: Vec<(String, String)> = vec![(String::new(), String::new())];
+    for (home, kept) in &opened.found.kept {
+        let home = crate::pages::desk::called(l, opened, *home);
+        let named = |name: &str| say!(l, followed::in_home, animal = name, home = home.as_str());
+        all.extend(kept.animals.iter().map(|(animal, kept)| (animal.to_string(), named(&kept.name))));
+    }
+    all.sort_by(|a, b| a.1.cmp(&b.1));
+    html! {
+        @if !of.closed && all.len() > 1 {
+            h2 { (say!(l, programme::propose)) }
+            form method="post" action=(format!("{PATH}/{}/propose", of.course.programme)) .stack {
+                (select(typed, "animal", &say!(l, programme::field_animal), "", &all))
+                (day(typed, "first", &say!(l, programme::field_first), ""))
+                button.primary.wide data-test="propose" { (say!(l, programme::propose_button)) }
+            }
+        }
+    }
+}

@@ -1,0 +1,26 @@
+# Several coaches in a club: another one in the place of one. $from, $to and $name are names of coaches.
+colleagues-title = Im Verein
+colleagues-intro = Andere Coachs deines Vereins können an deine Stelle treten: bei einem Zuhause auf Dauer, oder bei allen, während du weg bist. Jedes Zuhause entscheidet.
+colleagues-alone = In deinem Verein gibt es niemanden sonst als Coach.
+colleagues-who = Wer?
+colleagues-cover = Während du weg bist
+colleagues-cover-how = Ein Zuhause, das mit dem ganzen Verein teilt, bleibt der anderen Person offen, wie es ist. Jedes andere wird gefragt; bis es zusagt, ist davon nichts zu sehen. Nach dem letzten Tag endet es von selbst.
+colleagues-first = Erster Tag
+colleagues-last = Letzter Tag
+colleagues-cover-me = Die Zuhause fragen
+colleagues-covered-by = { $name } vertritt dich, { $first } bis { $last }.
+colleagues-you-cover = Du vertrittst { $name }, { $first } bis { $last }.
+colleagues-end = Beenden
+colleagues-day-wrong = muss ein Tag von { $first } bis { $last } sein
+colleagues-hand-over = Übergeben
+colleagues-hand-over-title = Übergeben: { $home }
+colleagues-hand-over-how = Das Zuhause entscheidet. Sagt es zu, endet in dem Moment, was es mit dir teilt, und beginnt mit der anderen Person. Sie liest dann, was du und das Zuhause einander geschrieben habt.
+colleagues-propose = Das Zuhause fragen
+colleagues-handed-what = { $from } möchte euer Zuhause an { $to } übergeben. Ihr entscheidet.
+colleagues-cover-what = { $from } ist von { $first } bis { $last } weg. { $to } würde vertreten. Ihr entscheidet.
+colleagues-ends = Was endet
+colleagues-ends-club = Bisher haben das alle Coachs des Vereins. Von da an { $to } allein.
+colleagues-begins = Was beginnt
+colleagues-begins-for-days = Was beginnt, nur für diese Tage
+colleagues-reads-on = { $to } liest auch, was { $from } und ihr einander geschrieben habt.
+colleagues-done = { $asked } Zuhause gefragt. { $open } Zuhause sind der anderen Person schon offen.
