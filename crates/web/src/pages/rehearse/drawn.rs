@@ -24,8 +24,9 @@ fn moved(to: Spot) -> String {
 /// The room with the animal where it is at first.
 pub fn room(l: &Locale, character: Character, begins: Spot) -> Markup {
     let (width, height) = ROOM;
-    let button =
-        |thing: Thing| (if thing.place() % 2 == 0 { -17 } else { 17 }, if thing.place() < 2 { -12 } else { 12 });
+    let button = |thing: Thing| {
+        (if thing.place().is_multiple_of(2) { -17 } else { 17 }, if thing.place() < 2 { -12 } else { 12 })
+    };
     html! {
         svg.room viewBox=(format!("0 0 {width} {height}")) role="img" aria-label=(say!(l, rehearse::room)) data-part="room" {
             // Walls, with the door open on the left.
