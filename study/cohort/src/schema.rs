@@ -65,7 +65,7 @@ fn schema(columns: Vec<Column>) -> SchemaRef {
     Arc::new(Schema::new(fields))
 }
 
-/// Columns of the table of events; the codebook says what each holds ([`crate::codebook`]).
+/// Columns of the table of events; the codebook says what each holds ([`crate::codebook()`]).
 #[must_use]
 pub fn events_schema() -> SchemaRef {
     schema(event_columns())
