@@ -25,6 +25,8 @@ pub enum Command {
     Export(Export),
     /// Ask tables a question.
     Ask(Ask),
+    /// Say what stands in the tables: every column, and every word that can stand in it.
+    Codebook,
 }
 
 /// How tables are written.

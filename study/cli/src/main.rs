@@ -7,6 +7,8 @@ mod write;
 
 use args::{Cli, Command};
 use clap::Parser;
+use failed::Failed;
+use std::io::Write;
 use std::process::ExitCode;
 
 fn main() -> ExitCode {
@@ -14,6 +16,7 @@ fn main() -> ExitCode {
         Command::Simulate(order) => write::simulate(&order),
         Command::Export(order) => write::export(&order),
         Command::Ask(order) => ask::run(&order),
+        Command::Codebook => write!(std::io::stdout(), "{}", study_cohort::codebook()).map_err(Failed::Out),
     };
     match done {
         Ok(()) => ExitCode::SUCCESS,

@@ -61,3 +61,16 @@ fn what_is_not_there_or_not_whole_is_said() {
     assert!(!asked.status.success());
     assert!(String::from_utf8_lossy(&asked.stderr).contains("is not whole"), "{asked:?}");
 }
+
+#[test]
+fn the_codebook_names_every_column_and_word() {
+    let book = said(&study(&["codebook"]));
+    for part in [
+        "| at_s | Int32 | no |",
+        "| pressed_by | words | yes |",
+        "| stumble | A press that looked",
+        "| under 2 | Under two",
+    ] {
+        assert!(book.contains(part), "{part} is not in {book}");
+    }
+}

@@ -3,12 +3,14 @@
 //! Knows no place: no files, no clock, no network. Tables come in as data frames; their answers go out as data frames.
 
 mod aggregates;
+mod codebook;
 mod questions;
 mod rows;
 mod schema;
 mod vocabulary;
 
 pub use aggregates::{all as aggregates, dose, first_press, hours, mean, spells, survival};
+pub use codebook::codebook;
 pub use questions::{Question, ask, config};
 pub use rows::{Animal, Row, animals_batch, events_batch};
 pub use schema::{ORDER, animals_schema, events_schema};

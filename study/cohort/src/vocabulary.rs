@@ -13,6 +13,9 @@ pub trait Vocabulary: Copy + PartialEq + Sized + 'static {
     /// How it is written.
     fn name(self) -> &'static str;
 
+    /// What it means.
+    fn means(self) -> &'static str;
+
     /// Its number.
     fn number(self) -> u8 {
         Self::ALL.iter().position(|each| *each == self).and_then(|at| u8::try_from(at).ok()).unwrap_or(u8::MAX)
@@ -25,15 +28,18 @@ pub trait Vocabulary: Copy + PartialEq + Sized + 'static {
 }
 
 macro_rules! vocabulary {
-    ($($(#[$doc:meta])* $name:ident { $($(#[$vdoc:meta])* $variant:ident => $word:literal),+ $(,)? })+) => {$(
+    ($($(#[$doc:meta])* $name:ident { $(#[doc = $means:literal] $variant:ident => $word:literal),+ $(,)? })+) => {$(
         $(#[$doc])*
         #[derive(Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash, Debug)]
-        pub enum $name { $($(#[$vdoc])* $variant),+ }
+        pub enum $name { $(#[doc = $means] $variant),+ }
 
         impl Vocabulary for $name {
             const ALL: &'static [Self] = &[$(Self::$variant),+];
             fn name(self) -> &'static str {
                 match self { $(Self::$variant => $word),+ }
+            }
+            fn means(self) -> &'static str {
+                match self { $(Self::$variant => $means),+ }.trim_start()
             }
         }
     )+};
@@ -42,9 +48,9 @@ macro_rules! vocabulary {
 vocabulary! {
     /// What a row tells.
     Kind {
-        /// A person pressed or said the word and gave the thing, the animal looking on: an exposure.
+        /// A person pressed the word and gave the thing, of their own accord or after an invitation or a request: an exposure.
         Showing => "showing",
-        /// A button sounded by the animal or by nobody knows whom.
+        /// A button sounded otherwise: by the animal, by nobody knows whom, or by a person who then did not give the thing.
         Press => "press",
         /// A press that looked like a stumble.
         Stumble => "stumble",

@@ -39,7 +39,7 @@ fn put(dir: &Path, name: &str, log: &[Event]) {
 }
 
 fn export(from: &Path, to: &Path) -> Result<Manifest, ExportError> {
-    let key = Key::new(vec![9; 32]).unwrap();
+    let key = Key::new(&[9; 32]).unwrap();
     write(to, &Logs::open(&[from.to_owned()], &key, now())?, Bucket(10), 1, &|_| {})
 }
 
