@@ -44,6 +44,9 @@ pub struct Overall {
     pub drawn: Vec<Drawn>,
 }
 
+/// The day of a change, and whether presses a day went up after it, where that is known.
+type Told = (Day, Option<bool>);
+
 /// Whether presses a day went up; none where too few days are known.
 fn went_up(before: Pressed, after: Pressed) -> Option<bool> {
     let enough = before.days >= LEAST_DAYS && after.days >= LEAST_DAYS;
@@ -56,7 +59,7 @@ pub fn overall<'a, H: Ord + Copy>(
     lines: impl IntoIterator<Item = (H, &'a Line)>,
     mine: impl Fn(&ChangeLine) -> bool,
 ) -> Overall {
-    let mut changes: BTreeMap<ChangeKind, BTreeMap<H, Vec<(Day, Option<bool>)>>> = BTreeMap::new();
+    let mut changes: BTreeMap<ChangeKind, BTreeMap<H, Vec<Told>>> = BTreeMap::new();
     let mut nothing: BTreeMap<H, bool> = BTreeMap::new();
     let mut drawn: BTreeMap<CaseQuestion, (BTreeSet<H>, BTreeMap<Outcome, usize>)> = BTreeMap::new();
     let mut counted = BTreeSet::new();
@@ -87,7 +90,7 @@ fn share(all: &[bool]) -> Estimate {
     Estimate::share(all.iter().filter(|up| **up).count(), all.len())
 }
 
-fn of_kind(kind: ChangeKind, homes: impl Iterator<Item = Vec<(Day, Option<bool>)>>) -> Followed {
+fn of_kind(kind: ChangeKind, homes: impl Iterator<Item = Vec<Told>>) -> Followed {
     let (mut known, mut early) = (Vec::new(), 0);
     for mut changes in homes {
         changes.sort_by_key(|(day, _)| *day);
