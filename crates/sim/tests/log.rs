@@ -89,6 +89,7 @@ fn samples_show_every_kind_and_the_demo_all_but_clips_designs_lessons_consent_an
             Kind::Proposal,
             Kind::ProposalAnswer,
             Kind::OwnPlan,
+            Kind::AimDone,
         ];
         assert_eq!(missing, left_out.iter().collect::<Vec<_>>(), "seed {seed}");
     }

@@ -29,7 +29,7 @@ fn the_export_has_every_kind_of_its_time_under_the_names_of_its_time() {
     {
         assert!(EXPORT.contains(name), "{name}");
     }
-    // Pictures, lessons, consent, what coach and home say and plans of one's own came after it.
+    // Pictures, lessons, consent, what coach and home say, plans of one's own and aims ticked came after it.
     let later = [
         Kind::PictureCard,
         Kind::LessonRead,
@@ -38,6 +38,7 @@ fn the_export_has_every_kind_of_its_time_under_the_names_of_its_time() {
         Kind::Proposal,
         Kind::ProposalAnswer,
         Kind::OwnPlan,
+        Kind::AimDone,
     ];
     for kind in Kind::ALL.iter().filter(|kind| !later.contains(kind)) {
         let name = kind.earlier_name().unwrap_or(kind.name());
