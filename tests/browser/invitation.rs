@@ -161,7 +161,7 @@ async fn a_word_that_today_invites_opens_ready_for_it_and_leads_back_to_showing(
     let of_word = |i: &sayso_model::Fact<'_, sayso_model::Invitation>| i.part.word.to_string() == word;
     let count = |story: &sayso_model::Story| story.of::<sayso_model::Invitation>(who).filter(of_word).count();
     assert_eq!(count(&after) - count(&before), usize::try_from(times).unwrap());
-    let last = after.of::<sayso_model::Invitation>(who).filter(of_word).next_back().unwrap().part;
+    let last = after.of::<sayso_model::Invitation>(who).rfind(of_word).unwrap().part;
     assert!(last.session.is_some() && last.shown && last.took == Some(true) && last.call.is_none(), "{last:?}");
 }
 

@@ -81,7 +81,7 @@ impl<'a> Compose<'a> {
         match block {
             Block::Heading(text) => self.heading(text, NonZeroU16::MIN.saturating_add(1), HEADING, width),
             Block::Paragraph(p) => self.paragraph(p, width),
-            Block::ToWrite(text) => self.to_write(text, width),
+            Block::ToWrite(text) => self.line_to_write_on(text, width),
             Block::List { items, big } => self.list(items, if *big { BIG } else { TEXT }, width),
             Block::Facts(facts) => self.facts(facts, width),
             Block::Table(table) => self.table(table, width),
@@ -170,7 +170,7 @@ impl<'a> Compose<'a> {
     }
 
     /// A label, and the rest of its line to write on.
-    fn to_write(&mut self, text: &str, width: f32) -> Composed {
+    fn line_to_write_on(&mut self, text: &str, width: f32) -> Composed {
         let leaf = self.leaf();
         let mut strip = Strip::default();
         let room = LEADING * self.size(TEXT) * 1.2;
