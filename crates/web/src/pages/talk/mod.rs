@@ -55,7 +55,7 @@ fn is_home(page: &Page) -> bool {
     page.may(Capability::Agree)
 }
 
-/// The talk as far as it is for whoever asks: of a coach's see [`reads`].
+/// The talk as far as it is for whoever asks: of a coach's see `reads`.
 pub fn seen(page: &Page) -> Vec<Talk<'_>> {
     let mut all = talks(&page.story, page.now);
     if !is_home(page) {
