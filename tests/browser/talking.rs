@@ -98,7 +98,7 @@ async fn a_plan_goes_over_is_accepted_done_and_answered_and_ends_with_the_consen
     keeper.goto(&server.url(&format!("/a/{animal}/board"))).await;
     keeper.tap("start").await;
     let pad = format!("pad-{says}");
-    keeper.tap(&pad).await;
+    keeper.shows(&format!("[data-test=\"{pad}\"]")).await;
     keeper.until("to be given", "return !!document.querySelector('.pad[data-state=give]')").await;
     tokio::time::sleep(std::time::Duration::from_millis(420)).await;
     keeper.tap(&pad).await;

@@ -66,7 +66,7 @@ rehearse-act = { $does ->
     [instead] Etwas anderes
     [call] Herrufen
     [block] In den Weg treten
-    [back] Weggehen
+    [back] Abstand
    *[end] Beenden
 }
 rehearse-you = { $does ->
