@@ -28,7 +28,7 @@ fn said(log: &[Event], n: u64, body: Body) -> Event {
 }
 
 fn given(log: &[Event], n: u64, consent: Consent) -> Event {
-    said(log, n, ConsentGiven { consent, words_version: Consent::WORDS }.into())
+    said(log, n, ConsentGiven { consent, words_version: Consent::WORDS, holds: None }.into())
 }
 
 fn put(dir: &Path, name: &str, log: &[Event]) {
