@@ -11,7 +11,10 @@ use axum::extract::rejection::BytesRejection;
 use axum::http::HeaderMap;
 use sayso_model::{Body, Event, Fault, HomeId, Label, Problem, Problems, ProposalAnswer, Story};
 use sayso_people::may::may;
-use sayso_people::{Allowed, Capability, Denied, HomeNow, Who, needs::may_append};
+use sayso_people::{
+    Allowed, Capability, Denied, HomeNow, Who,
+    needs::{goes_by, may_append},
+};
 use sayso_store::Appended;
 use sayso_web::Error;
 use sayso_web::api::{Brought, Outcome};
@@ -90,9 +93,9 @@ impl<'a> Asks<'a> {
     ) -> Result<Vec<Writes>, Error> {
         let (stories, now) = (Stories(&self.host.server), self.host.now());
         let known = self.host.people.known_to(&self.who, home, &stories, now).await.map_err(told)?;
-        // The log is read for what is put right alone: a tap waits for no more than it needs.
-        let amends = events.iter().any(|(_, event)| event.body.amends().is_some());
-        let story = if known.is_some() && amends { story(self.host, home).await? } else { None };
+        // The log is read where something in it decides alone: a tap waits for no more than it needs.
+        let decides = events.iter().any(|(_, event)| goes_by(&event.body).is_some());
+        let story = if known.is_some() && decides { story(self.host, home).await? } else { None };
         let mut may = Vec::new();
         for (place, event) in events {
             match self.ask(&event, known.as_ref(), story.as_deref()) {

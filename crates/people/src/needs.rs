@@ -88,7 +88,19 @@ fn needs_amended(body: &Body) -> Option<Capability> {
     if needs == Some(Capability::TakeBack) { Some(Capability::Consent) } else { needs }
 }
 
-/// Everything that writing an event takes. `first` finds an event of the home as first recorded, `me` is who writes.
+/// The event of the home by which alone it can be told what writing a body takes, if there is one: what it amends, or what it agrees
+/// to.
+#[must_use]
+pub fn goes_by(body: &Body) -> Option<EventId> {
+    if let Body::ProposalAnswer(ProposalAnswer { to, reply: Reply::Accepted, .. }) = body {
+        Some(*to)
+    } else {
+        body.amends()
+    }
+}
+
+/// Everything that writing an event takes. `first` finds an event of the home as first recorded and is asked for the one
+/// that [`goes_by`] names, `me` is who writes.
 ///
 /// A coach is nobody in the home's log: what one proposes, and takes back of it, stands under the account that it names.
 ///

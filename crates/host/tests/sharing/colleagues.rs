@@ -99,6 +99,12 @@ async fn a_home_is_handed_over_by_a_keeper_and_the_one_ends_as_the_other_begins(
         let told = house.post(who, "/talk/answer", &by_answer).await;
         assert_eq!(told.status, StatusCode::UNPROCESSABLE_ENTITY, "{}", told.body);
     }
+    // Nor by a tap, to a server that has nothing of the home in memory.
+    let by_tap = ProposalAnswer { to: of, reply: Reply::Accepted, text: None, by: None };
+    let by_tap = serde_json::to_string(&[event(house.home, by_tap)]).unwrap();
+    let answer = Some(("application/json", by_tap.as_str()));
+    let told = asked(&house.another().await, Some(&member), "POST", "/api/events", answer).await;
+    assert!(told.holds("\"result\":\"refused\""), "{}", told.body);
     let page = house.get(&house.keeper, &path).await;
     assert!(page.holds("Brook sees figures") && page.holds("Brook reads the log"), "{}", page.body);
     assert!(page.holds("Ash sees your home’s pages") && page.holds("Ash also reads"), "{}", page.body);
