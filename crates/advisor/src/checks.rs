@@ -5,6 +5,7 @@
 //! never counted as wrong. Which answers count, and how, is settled in [`crate::pool`]; a check may be read, stopped or gone
 //! on with at any moment, since what is claimed rests on all checks begun.
 
+use crate::advice::NamedWord;
 use crate::case::Case;
 use crate::estimate::Estimate;
 use crate::pool::{Check, Conduct};
@@ -28,6 +29,14 @@ pub const ALPHA: f64 = 0.01;
 pub const POWER: f64 = 0.8;
 /// No more trials than this for one word.
 const MOST_PER_WORD: u64 = 1000;
+
+/// What is laid out, hidden or shown for a word: its thing by name, or the word itself.
+#[must_use]
+pub fn thing(story: &Story, word: WordId) -> String {
+    let reward = story.words().get(&word).and_then(|card| card.reward);
+    let name = reward.and_then(|reward| story.rewards().get(&reward).map(|card| card.name.to_string()));
+    name.unwrap_or_else(|| NamedWord::of(story, word).says)
+}
 
 /// How long a check must be.
 #[derive(Clone, Copy, PartialEq, Debug)]

@@ -45,6 +45,7 @@ pub use host::Host;
 pub use provider::ProviderConfig;
 pub use serve::host;
 pub use signed::{SESSION_COOKIE, Signed};
+pub use stories::Stories;
 
 use axum::Router;
 use axum::extract::DefaultBodyLimit;

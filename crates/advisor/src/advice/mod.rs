@@ -28,7 +28,8 @@ pub struct NamedWord {
 
 impl NamedWord {
     /// A word by what its card says, also one no longer in use.
-    pub(crate) fn of(story: &Story, word: WordId) -> Self {
+    #[must_use]
+    pub fn of(story: &Story, word: WordId) -> Self {
         let card = story.words().get(&word).copied();
         Self { word, says: card.map_or_else(|| NAMELESS.to_owned(), |card| card.says.to_string()) }
     }

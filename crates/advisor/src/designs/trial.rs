@@ -1,5 +1,6 @@
 //! A planned trial with its drawn order: its series, its points, what is drawn for each.
 
+use crate::advice::{NAMELESS, NamedWord};
 use sayso_methods::single_case::CaseError;
 use sayso_methods::single_case::schedule::{Assignment, Design};
 use sayso_model::{
@@ -88,8 +89,8 @@ pub fn trial(story: &Story, animal: AnimalId, id: DesignId) -> Option<Result<Tri
 }
 
 fn lanes(story: &Story, owner: AnimalId, plan: &DesignPlan) -> Vec<Lane> {
-    let says = |word: &WordId| story.words().get(word).map_or_else(|| "?".to_owned(), |c| c.says.to_string());
-    let name = |animal: &AnimalId| story.animals().get(animal).map_or_else(|| "?".to_owned(), |c| c.name.to_string());
+    let says = |word: &WordId| NamedWord::of(story, *word).says;
+    let name = |animal: &AnimalId| story.animals().get(animal).map_or(NAMELESS, |c| c.name.as_str()).to_owned();
     match plan.design {
         CaseDesign::MultipleBaseline if plan.animals.is_empty() => {
             plan.words.iter().map(|w| Lane { name: says(w), animal: owner, words: vec![*w] }).collect()

@@ -7,8 +7,8 @@ use crate::error::CliError;
 use crate::out::{note, tell};
 use clap::ValueEnum;
 use sayso_advisor::Case;
-use sayso_model::Story;
 use sayso_model::talks::talks;
+use sayso_model::{AnimalCard, Story};
 use sayso_notebook::{animal_named, word_pictures};
 use sayso_paper::{Sheet, check_scorer, check_setter, kit, labels, lessons, likes, meeting, pdf, progress, rules};
 use sayso_wording::{Locale, words};
@@ -55,16 +55,9 @@ fn of_check(
     l: &Locale,
     sheet: impl FnOnce(&Case<'_>) -> Option<Sheet>,
 ) -> Result<Sheet, CliError> {
-    let mut missing = None;
-    let made = about(asked, story, l, |case| {
-        let found = sheet(case);
-        if found.is_none() {
-            let card = story.animals().get(&case.animal()).copied();
-            missing = card.map(|card| words!(sheets::no_check, name = card.name.to_string()));
-        }
-        found
-    });
-    missing.map_or(made, |why| Err(CliError::said(why)))
+    let card = animal(asked, story, l)?;
+    let none = || CliError::said(words!(sheets::no_check, name = card.name.to_string()));
+    sheet(&Case::new(story, card.animal, now())).ok_or_else(none)
 }
 
 /// A sheet about the animal that was asked for, or the only one.
@@ -74,11 +67,16 @@ fn about(
     l: &Locale,
     sheet: impl FnOnce(&Case<'_>) -> Option<Sheet>,
 ) -> Result<Sheet, CliError> {
+    let card = animal(asked, story, l)?;
+    sheet(&Case::new(story, card.animal, now())).ok_or_else(|| CliError::said(words!(sheets::no_animal)))
+}
+
+/// The animal that was asked for, or the only one.
+fn animal(asked: &Printing, story: &Story, l: &Locale) -> Result<AnimalCard, CliError> {
     let found = animal_named(story, asked.animal.as_deref())?;
-    let none = || CliError::said(words!(sheets::no_animal));
     match found.as_slice() {
-        [] => Err(none()),
-        [one] => sheet(&Case::new(story, one.animal, now())).ok_or_else(none),
+        [] => Err(CliError::said(words!(sheets::no_animal))),
+        [one] => Ok(one.clone()),
         several => {
             let names: Vec<&str> = several.iter().map(|a| a.name.as_str()).collect();
             Err(CliError::said(words!(sheets::many_animals, names = l.or(&names))))

@@ -5,7 +5,7 @@ use crate::cluster::Cluster;
 use crate::fresh;
 use crate::post::Post;
 use axum::Router;
-use sayso_host::{Host, HostConfig, Mail, ProviderConfig};
+use sayso_host::{Host, HostConfig, Mail, ProviderConfig, Stories};
 use sayso_model::{HomeId, Moment};
 use sayso_people::{Allowed, Capability, OsSecrets, Part, Role, Scope, Session};
 use sayso_store::Database;
@@ -103,7 +103,7 @@ impl Server {
     pub async fn link_by(&self, browser: &Browser, home: HomeId, role: Role) -> String {
         let session = self.session(browser).await;
         let who = self.host.people.who(session.account).await.unwrap();
-        let stories = Stories(&self.host);
+        let stories = Stories(&self.host.server);
         let known = self.host.people.known_to(&who, home, &stories, self.host.now()).await.unwrap();
         let by = sayso_people::may::may(&who, Capability::ManagePeople, home, known.as_ref(), self.host.now()).unwrap();
         let person = match role.writes_as_itself() {
@@ -116,16 +116,5 @@ impl Server {
     async fn invite(&self, by: &Allowed, part: Part) -> String {
         let (_, secret) = self.host.people.invite(by, &part, self.host.now(), &mut OsSecrets).await.unwrap();
         format!("/join/{}", secret.reveal())
-    }
-}
-
-struct Stories<'a>(&'a Host);
-
-impl sayso_people::db::Homes for Stories<'_> {
-    async fn opens(
-        &self,
-        home: HomeId,
-    ) -> Result<Option<Arc<sayso_model::Story>>, Box<dyn std::error::Error + Send + Sync>> {
-        Ok(Some(self.0.server.home(home).story(home).await?))
     }
 }

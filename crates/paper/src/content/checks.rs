@@ -4,7 +4,8 @@
 use super::{said, sheet};
 use crate::sheet::{Block, Cell, Look, Paragraph, Row, Sheet, Table};
 use sayso_advisor::Case;
-use sayso_advisor::checks::{PER_SITTING, PlannedTrial, order};
+use sayso_advisor::advice::NamedWord;
+use sayso_advisor::checks::{PER_SITTING, PlannedTrial, order, thing};
 use sayso_model::{AnimalCard, ProbeDesign, ProbeId, ProbePlan, WordId};
 use sayso_wording::checks::{design, place, roles};
 use sayso_wording::{Locale, Message, say};
@@ -97,15 +98,11 @@ impl<'c, 'a> About<'c, 'a> {
     }
 
     fn says(&self, word: WordId) -> String {
-        self.case.story().words().get(&word).map_or_else(|| "?".to_owned(), |card| card.says.to_string())
+        NamedWord::of(self.case.story(), word).says
     }
 
-    /// The word's thing by name, or the word itself.
     fn thing(&self, word: WordId) -> String {
-        let story = self.case.story();
-        let reward = story.words().get(&word).and_then(|card| card.reward);
-        let name = reward.and_then(|reward| story.rewards().get(&reward).map(|card| card.name.to_string()));
-        name.unwrap_or_else(|| self.says(word))
+        thing(self.case.story(), word)
     }
 
     /// A table a sitting, with room for when and who.

@@ -1,9 +1,19 @@
-// What to bear in mind of a food, in a line of its own where it is given; the line is kept free, so that nothing moves.
+// What to bear in mind of what a word brings: whether it can be given, and of a food a line of its own where it is given. The line is
+// kept free, so that nothing moves.
 
 import { el, openSheet } from "./dom.js";
 import { say } from "./say.js";
+import { isFood } from "./sitting.js";
 
 /** @import { Pad, RewardNow } from "../../client-checks/client" */
+
+/**
+ * Whether there is such a thing, it may be given, and of a food some is left today.
+ * @param {Pad} pad
+ * @param {RewardNow | undefined} reward
+ */
+export const canGive = (pad, reward) =>
+  reward !== undefined && !reward.never && !(isFood(reward) && pad.ration.pieces(reward) === 0);
 
 /**
  * The line; undefined where no food of the notebook has a caution.

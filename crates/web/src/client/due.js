@@ -1,11 +1,10 @@
 // Words that the running session's plan has offered first: whether one is due, and how its pad opens ready to be invited. The
 // person still taps, and may show it instead.
 
-import { care } from "./care.js";
+import { canGive, care } from "./care.js";
 import { button, el, slots, tell } from "./dom.js";
 import { CLEAR, done, round, state, toShowing } from "./inviting.js";
 import { restUntil } from "./rest.js";
-import { isFood } from "./sitting.js";
 import { say } from "./say.js";
 
 /** @import { InvitationMemo, Pad, Panel, Way } from "../../client-checks/client" */
@@ -19,9 +18,8 @@ import { say } from "./say.js";
 export function isDue(pad, id) {
   const { session, stop, invitedNow } = pad.view;
   const word = pad.word(id);
-  const reward = pad.rewardOf(id);
   if (!session || stop || restUntil(pad) || round(pad)) return false;
-  if (!word?.may_invite || !reward || reward.never || (isFood(reward) && pad.ration.pieces(reward) === 0)) return false;
+  if (!word?.may_invite || !canGive(pad, pad.rewardOf(id))) return false;
   return (invitedNow[id] ?? 0) < (pad.invitations()[id] ?? 0);
 }
 

@@ -1,10 +1,10 @@
 // Agreed swaps: when something is going to be given, the notebook draws what. The draw is on disk before anybody sees it.
 
 import { button, el, slots, tell } from "./dom.js";
-import { care } from "./care.js";
+import { canGive, care } from "./care.js";
 import { block, partner, swapped } from "./draw.js";
 import { restUntil } from "./rest.js";
-import { isA, isFood, stopReason } from "./sitting.js";
+import { isA, stopReason } from "./sitting.js";
 import { say } from "./say.js";
 
 /** @import { Event, Now, Of, Pad, SignLevel, SwapNow, Told } from "../../client-checks/client" */
@@ -59,16 +59,6 @@ export function withSign(pad, level) {
 }
 
 /**
- * Whether its thing can be given now; settled before anything is drawn.
- * @param {Pad} pad
- * @param {string} word
- */
-function canGive(pad, word) {
-  const reward = pad.rewardOf(word);
-  return Boolean(reward) && !reward?.never && !(isFood(reward) && pad.ration.pieces(reward) === 0);
-}
-
-/**
  * The panel for a press that something is or may be drawn for; undefined where it is answered as ever.
  * @param {Pad} pad
  * @param {Told<"press">} press
@@ -81,7 +71,9 @@ export function panel(pad, press) {
   if (!plan || signs || restUntil(pad) || own === "not_now") return undefined;
   const { word } = press.body;
   const draw = drawFor(plan, press.id, word, Date.now());
-  if (!draw || pad.word(word)?.closing || !canGive(pad, word) || !canGive(pad, draw.partner)) return undefined;
+  // Settled before anything is drawn.
+  const given = (/** @type {string} */ of) => canGive(pad, pad.rewardOf(of));
+  if (!draw || pad.word(word)?.closing || !given(word) || !given(draw.partner)) return undefined;
   return ask(pad, press, plan);
 }
 
@@ -132,7 +124,7 @@ function give(pad, press, drawn) {
   const reward = pad.rewardOf(drawn.give);
   const name = reward && reward.name !== pad.says(drawn.give) ? ` (${reward.name})` : "";
   const given = () => (other ? pad.deliver(press, "alternative", { alternative: reward?.id }) : pad.deliver(press));
-  const off = !canGive(pad, drawn.give);
+  const off = !canGive(pad, pad.rewardOf(drawn.give));
   const picture = pad.word(drawn.give)?.picture;
   return {
     key: `swap-give-${press.id}-${off}`,

@@ -1,19 +1,18 @@
 //! The invented club that `host --demo` serves: homes with their keepers, a club with its keeper and a coach, a sitter, an
 //! observer, consents. All of it comes about as it would in use: by invitations taken, events appended, consent witnessed.
 
+use sayso_host::Stories;
 use sayso_model::{
-    Author, Body, ClubId, Coach, Consent, ConsentGiven, Event, HomeId, Label, Language, Moment, PersonCard, PersonId,
-    PlanLine, PlanWay, Proposal, ProposalAnswer, Proposed, Reply, Story,
+    Author, Body, ClubId, Coach, Consent, ConsentGiven, Event, Label, Language, Moment, PersonCard, PersonId, PlanLine,
+    PlanWay, Proposal, ProposalAnswer, Proposed, Reply,
 };
 use sayso_notebook::Pen;
 use sayso_people::capability::Capability;
-use sayso_people::db::{Homes, Taker};
+use sayso_people::db::Taker;
 use sayso_people::membership::Days;
 use sayso_people::{Allowed, Email, OsSecrets, Part, PartError, People, Role, Scope, Secret, Session};
 use sayso_sim::{ClubHome, Simulated, called};
 use sayso_store::{Appended, Server, StoreError};
-use std::error::Error as StdError;
-use std::sync::Arc;
 use uuid::Uuid;
 
 /// Events put in at once.
@@ -82,15 +81,6 @@ pub struct Club {
     pub events: usize,
     /// As whom one may come in.
     pub doors: Vec<Door>,
-}
-
-/// Homes as the server has them.
-struct Stories<'a>(&'a Server);
-
-impl Homes for Stories<'_> {
-    async fn opens(&self, home: HomeId) -> Result<Option<Arc<Story>>, Box<dyn StdError + Send + Sync>> {
-        Ok(Some(self.0.home(home).story(home).await?))
-    }
 }
 
 /// What makes it.

@@ -18,6 +18,8 @@ use crate::typed::named;
 use axum::Router;
 use axum::routing::{get, post};
 use maud::{Markup, html};
+use sayso_advisor::advice::NamedWord;
+use sayso_advisor::checks;
 use sayso_model::{Fact, ProbeDesign, ProbeId, ProbePlan, WordId};
 use sayso_wording::{Locale, say, words};
 
@@ -51,14 +53,12 @@ pub fn address(page: &AnimalPage, probe: ProbeId) -> String {
 }
 
 fn says(page: &AnimalPage, word: WordId) -> String {
-    page.story.words().get(&word).map_or_else(|| "?".to_owned(), |c| c.says.to_string())
+    NamedWord::of(&page.story, word).says
 }
 
 /// The word's thing by name, or the word itself.
 fn thing(page: &AnimalPage, word: WordId) -> String {
-    let reward = page.story.words().get(&word).and_then(|c| c.reward);
-    let name = reward.and_then(|r| page.story.rewards().get(&r).map(|c| c.name.to_string()));
-    name.unwrap_or_else(|| says(page, word))
+    checks::thing(&page.story, word)
 }
 
 /// Everything is laid out and drawn as the animal sees it; who faces it sees it the other way round.
