@@ -13,15 +13,16 @@ use std::process::{Child, Command, Stdio};
 use std::sync::{Arc, LazyLock};
 use std::time::{Duration, Instant};
 use tempfile::TempDir;
-use tokio::sync::{Mutex, OwnedMutexGuard};
+use tokio::sync::{OwnedSemaphorePermit, Semaphore};
 
 /// Between two taps of a person, at the least.
 const BETWEEN_TAPS: Duration = Duration::from_millis(400);
 /// A common phone.
 pub const PHONE: (u32, u32) = (390, 844);
 
-/// One browser at a time: two cores are soon full.
-static TURN: LazyLock<Arc<Mutex<()>>> = LazyLock::new(|| Arc::new(Mutex::new(())));
+/// Browsers at a time: two cores are soon full, yet one mostly waits for a person's taps.
+const AT_ONCE: u32 = 2;
+static TURNS: LazyLock<Arc<Semaphore>> = LazyLock::new(|| Arc::new(Semaphore::new(AT_ONCE as usize)));
 
 /// A microphone, allowed without asking, that plays a WAV file once.
 fn microphone(sound: &Path) -> [String; 3] {
@@ -32,8 +33,11 @@ fn microphone(sound: &Path) -> [String; 3] {
     ]
 }
 
-async fn turn() -> Arc<OwnedMutexGuard<()>> {
-    Arc::new(TURN.clone().lock_owned().await)
+/// What a browser takes of the machine, until it and those beside it are closed.
+type Turn = Arc<OwnedSemaphorePermit>;
+
+async fn turns(many: u32) -> Turn {
+    Arc::new(TURNS.clone().acquire_many_owned(many).await.expect("turns are never closed"))
 }
 
 /// A browser at phone size.
@@ -42,14 +46,14 @@ pub struct Browser {
     pub page: Client,
     _profile: TempDir,
     _home: Option<TempDir>,
-    turn: Arc<OwnedMutexGuard<()>>,
+    turn: Turn,
     tapped: std::sync::Mutex<Option<Instant>>,
 }
 
 impl Browser {
     /// Opens one of that size.
     pub async fn open(size: (u32, u32)) -> Self {
-        Self::open_with(size, &[]).await
+        Self::open_at(size, &[], None, turns(1).await).await
     }
 
     /// One whose microphone, allowed without asking, plays a WAV file once from when it is opened.
@@ -75,9 +79,9 @@ impl Browser {
         Self::open_with(size, &[&fake, &allowed, &plays, "--js-flags=--jitless"]).await
     }
 
-    /// Opens one of that size with more arguments.
+    /// Opens one of that size with more arguments, alone: what hears must not be late.
     pub async fn open_with(size: (u32, u32), more: &[&str]) -> Self {
-        Self::open_at(size, more, None, turn().await).await
+        Self::open_at(size, more, None, turns(AT_ONCE).await).await
     }
 
     /// One that trusts this certificate authority (a PEM file), and for which every name ending in `.local` is this machine.
@@ -93,7 +97,7 @@ impl Browser {
         };
         certutil(&["-N", "--empty-password"]);
         certutil(&["-A", "-n", "sayso", "-t", "C,,", "-i", authority.to_str().unwrap()]);
-        Self::open_at(size, &["--host-resolver-rules=MAP *.local 127.0.0.1"], Some(home), turn().await).await
+        Self::open_at(size, &["--host-resolver-rules=MAP *.local 127.0.0.1"], Some(home), turns(1).await).await
     }
 
     /// Opens one with this directory as its home.
@@ -101,7 +105,7 @@ impl Browser {
         (width, height): (u32, u32),
         more: &[&str],
         home: Option<TempDir>,
-        turn: Arc<OwnedMutexGuard<()>>,
+        turn: Turn,
     ) -> Self {
         let mut command = Command::new("chromedriver");
         if let Some(home) = &home {
