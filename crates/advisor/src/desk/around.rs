@@ -64,17 +64,17 @@ fn kinds(talk: &Talk<'_>) -> BTreeMap<ChangeKind, BTreeSet<WordId>> {
 /// Presses before a day and after it.
 fn around(case: &Case<'_>, agreed: Day, words: &BTreeSet<WordId>) -> (Pressed, Pressed) {
     let zone = case.zone();
-    let from = agreed.plus(-DAYS);
+    let (from, end) = (agreed.plus(-DAYS), agreed.plus(1 + DAYS));
     let meant = |word: WordId| words.is_empty() || words.contains(&word);
     // Days on which nobody could press it are no days without presses.
     let there = case.story().of::<Press>(case.animal()).find(|p| meant(p.part.word)).map(|p| p.at().day(zone));
-    let watched = watched_of(case, from.start(zone), meant);
+    let watched = watched_of(case, (from.start(zone), end.start(zone).plus_seconds(-0.001)), meant);
     let pressed = |first: Day, upto: Day| Pressed {
         days: watched.days.range(first..upto).count(),
         presses: watched.presses.iter().filter(|at| (first..upto).contains(&at.day(zone))).count(),
     };
     let begun = there.map_or(agreed, |day| day.max(from).min(agreed));
-    (pressed(begun, agreed), pressed(agreed.plus(1), agreed.plus(1 + DAYS)))
+    (pressed(begun, agreed), pressed(agreed.plus(1), end))
 }
 
 /// Trials that concern an animal, oldest first.
