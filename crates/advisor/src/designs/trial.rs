@@ -81,7 +81,21 @@ pub fn trying(story: &Story, proposal: EventId) -> Option<(AnimalId, DesignId)> 
 /// [`CaseError`] for a plan whose numbers do not fit together.
 #[must_use]
 pub fn trial(story: &Story, animal: AnimalId, id: DesignId) -> Option<Result<Trial<'_>, CaseError>> {
-    let plan = plans(story, animal).into_iter().find(|p| p.part.trial == id)?;
+    trial_among(story, &plans(story, animal), animal, id)
+}
+
+/// The same, out of the [`plans`] that concern the animal: of several with one id the oldest counts.
+///
+/// # Errors
+/// [`CaseError`] for a plan whose numbers do not fit together.
+#[must_use]
+pub fn trial_among<'a>(
+    story: &'a Story,
+    plans: &[Fact<'a, DesignPlan>],
+    animal: AnimalId,
+    id: DesignId,
+) -> Option<Result<Trial<'a>, CaseError>> {
+    let plan = *plans.iter().find(|p| p.part.trial == id)?;
     let owner = plan.event.animal.unwrap_or(animal);
     let design = design_of(plan.part);
     let lanes = lanes(story, owner, plan.part);

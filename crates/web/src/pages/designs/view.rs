@@ -9,7 +9,7 @@ use crate::rich;
 use crate::typed::Typed;
 use axum::extract::Path;
 use maud::{Markup, html};
-use sayso_advisor::designs::{Report, Standing, Today, Trial, plans, report, trial};
+use sayso_advisor::designs::{Report, Standing, Today, Trial, plans, report, trial_among};
 use sayso_advisor::welfare::rest_today;
 use sayso_model::{CaseCondition, CaseStop};
 use sayso_people::Capability;
@@ -33,7 +33,7 @@ pub async fn list(page: AnimalPage) -> Markup {
                 ul.plain { @for p in all.iter().rev() {
                     li.line {
                         span { strong { (question(l, p.part)) } span.hint { (l.date(p.part.first)) " · " (design_of(l, p.part)) " · "
-                            @match trial(&page.story, page.id, p.part.trial) {
+                            @match trial_among(&page.story, &all, page.id, p.part.trial) {
                                 Some(Ok(t)) => (state(l, &t.standing(&page.story, page.now))),
                                 _ => (say!(l, designs::undrawable)),
                             } } }
