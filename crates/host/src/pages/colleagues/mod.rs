@@ -7,7 +7,6 @@ use crate::asker::Asker;
 use crate::fault::told;
 use crate::host::Host;
 use crate::pages::desk::open;
-use crate::stories::Stories;
 use axum::Router;
 use axum::extract::Query;
 use axum::response::{IntoResponse, Redirect, Response};
@@ -15,7 +14,6 @@ use axum::routing::{get, post};
 use maud::Markup;
 use propose::propose;
 use sayso_model::{AccountId, Author, ClubId, Day, HomeId, Label, Proposed, ShortNote};
-use sayso_people::may::may;
 use sayso_people::needs::clubs_coached;
 use sayso_people::{Capability, OsSecrets, Role, Scope, Who};
 use sayso_web::Error;
@@ -136,8 +134,8 @@ async fn cover(asker: Asker, typed: Typed) -> Result<Response, Error> {
     people.be_covered(&by, colleague.account, days, asker.now, &mut OsSecrets).await.map_err(told)?;
     let theirs = people.who(colleague.account).await.map_err(told)?;
     let (mut asked, mut sees) = (0, 0);
-    for home in open::homes(&asker, &who).await? {
-        if sees_already(&asker, &theirs, home).await? {
+    for (home, open) in open::homes(&asker, &who, &theirs).await? {
+        if open {
             sees += 1;
         } else if propose(&asker, &who, (home, None), Proposed::Cover { by: colleague.author(), first, last }, None)
             .await?
@@ -146,12 +144,6 @@ async fn cover(asker: Asker, typed: Typed) -> Result<Response, Error> {
         }
     }
     Ok(Redirect::to(&format!("{PATH}?asked={asked}&open={sees}")).into_response())
-}
-
-async fn sees_already(asker: &Asker, who: &Who, home: HomeId) -> Result<bool, Error> {
-    let stories = Stories(&asker.host.server);
-    let known = asker.host.people.known_to(who, home, &stories, asker.now).await.map_err(told)?;
-    Ok(may(who, Capability::SeeFigures, home, known.as_ref(), asker.now).is_ok())
 }
 
 async fn end(asker: Asker, typed: Typed) -> Result<Redirect, Error> {

@@ -2,12 +2,12 @@
 
 use crate::asker::Asker;
 use crate::fault::told;
-use crate::stories::{Stories, story};
+use crate::stories::Stories;
 use sayso_model::{AnimalId, Author, Event, EventId, HomeId, Proposal, Proposed, ShortNote, Source};
 use sayso_people::may::may;
 use sayso_people::needs::may_append;
 use sayso_people::{Capability, Who};
-use sayso_store::Appended;
+use sayso_store::{Appended, StoreError};
 use sayso_web::Error;
 use uuid::Uuid;
 
@@ -24,8 +24,8 @@ pub async fn propose(
 ) -> Result<bool, Error> {
     let (host, now) = (&asker.host, asker.now);
     let known = host.people.known_to(who, home, &Stories(&host.server), now).await.map_err(told)?;
-    let Ok(by) = may(who, Capability::Advise, home, known.as_ref(), now) else { return Ok(false) };
-    let Some(story) = story(host, home).await? else { return Ok(false) };
+    let Some(known) = known else { return Ok(false) };
+    let Ok(by) = may(who, Capability::Advise, home, Some(&known), now) else { return Ok(false) };
     let from = Author { account: who.account, name: asker.signed.account.name.clone() };
     let event = Event {
         id: EventId(Uuid::now_v7()),
@@ -33,13 +33,19 @@ pub async fn propose(
         animal,
         person: None,
         happened_at: now,
-        zone: story.zone(),
+        zone: known.zone.clone(),
         recorded_at: now,
         source: Source::Tap,
         body: Proposal { from, proposes, text, takes_up: None, club: None }.into(),
     };
-    may_append(who, &event, known.as_ref(), |id| story.ledger().first(id), now, asker.is_fresh())?;
-    match host.server.home(home).append(vec![event.clone()]).await?.pop() {
+    // What a proposal takes goes by no other event.
+    may_append(who, &event, Some(&known), |_| None, now, asker.is_fresh())?;
+    let outcomes = match host.server.home(home).append(vec![event.clone()]).await {
+        // It left meanwhile.
+        Err(StoreError::NoSuchHome(_) | StoreError::HomeLeft(_)) => return Ok(false),
+        outcomes => outcomes?,
+    };
+    match outcomes.into_iter().next() {
         Some(Appended::New) => {
             host.people.witness_proposal(&by, &event, now).await.map_err(told)?;
             Ok(true)
