@@ -33,11 +33,6 @@ impl Opened {
     pub fn animal(&self, (home, animal): Key) -> Option<&KeptAnimal> {
         self.found.kept.get(&home)?.animals.get(&animal)
     }
-
-    /// What its home is called; empty where nothing says so.
-    pub fn home(&self, home: HomeId) -> &str {
-        self.found.kept.get(&home).map_or("", |kept| kept.home.as_str())
-    }
 }
 
 /// Whether an account has a desk with something that may stand on it.
@@ -85,19 +80,28 @@ pub async fn homes(asker: &Asker, who: &Who, other: &Who) -> Result<Vec<(HomeId,
     Ok(own.into_keys().map(|home| (home, others.contains_key(&home))).collect())
 }
 
-/// The whole desk. Each home on it is looked at by that.
+/// What is known of the homes that are open to a coach now. Each is looked at by that.
 ///
 /// # Errors
 /// Where a database fails.
-pub async fn open(asker: &Asker, who: &Who) -> Result<Opened, Error> {
-    let (host, now) = (&asker.host, asker.now);
+pub async fn found(asker: &Asker, who: &Who) -> Result<Found, Error> {
+    let host = &asker.host;
     let homes = host.people.may_share_with(who).await.map_err(told)?;
     let leaves = leaves(asker, who, &homes).await?;
     let allowed: Vec<HomeId> = leaves.keys().copied().collect();
     let found = lines(host, &allowed).await?;
     let seen = leaves.iter().filter(|(home, _)| found.kept.contains_key(home)).map(|(_, leave)| leave);
-    host.people.looked_at_each(seen, PAGE, now).await.map_err(told)?;
-    let asides = host.people.asides(who.account, now).await.map_err(told)?;
+    host.people.looked_at_each(seen, PAGE, asker.now).await.map_err(told)?;
+    Ok(found)
+}
+
+/// The whole desk, with what each animal needs.
+///
+/// # Errors
+/// Where a database fails.
+pub async fn open(asker: &Asker, who: &Who) -> Result<Opened, Error> {
+    let (found, now) = (found(asker, who).await?, asker.now);
+    let asides = asker.host.people.asides(who.account, now).await.map_err(told)?;
     let mut put = Seen::default();
     for aside in &asides {
         // By a mark that this version does not know nothing is put aside.

@@ -2,6 +2,7 @@ use super::asked::{ASIDE, Asked, Chosen, KINDS, NONE, ON_A_PAGE, PATH};
 use super::open::Opened;
 use super::row::{Of, back, row};
 use crate::asker::Asker;
+use crate::desk::Found;
 use maud::{Markup, html};
 use sayso_model::HomeId;
 use sayso_wording::{Locale, say};
@@ -14,8 +15,8 @@ pub const FOLLOWED: &str = "changes";
 const KEYS: &str = "client/desk.js";
 
 /// What a home is called.
-pub fn called(l: &Locale, opened: &Opened, home: HomeId) -> String {
-    match opened.home(home) {
+pub fn called(l: &Locale, found: &Found, home: HomeId) -> String {
+    match found.home(home) {
         "" => say!(l, desk_page::nameless_home),
         name => name.to_owned(),
     }
@@ -31,7 +32,7 @@ pub fn view(asker: &Asker, opened: &Opened, chosen: &Chosen) -> Markup {
         &[KEYS],
         &say!(l, desk_page::title),
         html! {
-            (around(l, opened, asked))
+            (around(l, &opened.found, asked))
             (notices(l, opened, asked))
             (filters(l, opened, chosen))
             p.quiet { (say!(l, desk_page::no_diagnosis)) }
@@ -46,7 +47,7 @@ pub fn view(asker: &Asker, opened: &Opened, chosen: &Chosen) -> Markup {
                             asked,
                             key: one.key,
                             animal,
-                            home: called(l, opened, one.key.0),
+                            home: called(l, &opened.found, one.key.0),
                             mark: chosen.marks.get(&one.key.0),
                         }, &one.needs))
                     }
@@ -68,7 +69,7 @@ fn path_of(asked: &Asked) -> &'static str {
 }
 
 /// The pages of a desk.
-pub fn around(l: &Locale, opened: &Opened, asked: &Asked) -> Markup {
+pub fn around(l: &Locale, found: &Found, asked: &Asked) -> Markup {
     html! {
         nav.row aria-label=(say!(l, desk_page::title)) {
             a.button href=(PATH) aria-current=[asked.kind.is_empty().then_some("page")] { (say!(l, desk_page::needs)) }
@@ -78,10 +79,10 @@ pub fn around(l: &Locale, opened: &Opened, asked: &Asked) -> Markup {
             a.link href="/desk/colleagues" data-test="to-colleagues" { (say!(l, colleagues::title)) }
             a.link href="/homes" { (say!(l, sharing::to_homes)) }
         }
-        @if opened.found.behind + opened.found.unread > 0 {
+        @if found.behind + found.unread > 0 {
             p.quiet data-test="behind" {
-                @if opened.found.behind > 0 { (say!(l, desk_page::behind, behind = opened.found.behind)) " " }
-                @if opened.found.unread > 0 { (say!(l, desk_page::unread, unread = opened.found.unread)) " " }
+                @if found.behind > 0 { (say!(l, desk_page::behind, behind = found.behind)) " " }
+                @if found.unread > 0 { (say!(l, desk_page::unread, unread = found.unread)) " " }
                 a href=(asked.address(path_of(asked))) { (say!(l, desk_page::look_again)) }
             }
         }

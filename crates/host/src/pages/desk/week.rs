@@ -53,7 +53,7 @@ pub async fn show(asker: &Asker, opened: &Opened, asked: Asked) -> Result<Markup
         let Some(animal) = opened.animal(news.key) else { return html! {} };
         let says = says(l, animal);
         let names = Names { animal: &animal.name, says: &says };
-        let home = called(l, opened, news.key.0);
+        let home = called(l, &opened.found, news.key.0);
         let of = Of {
             l,
             now: asker.now,
@@ -83,7 +83,7 @@ pub async fn show(asker: &Asker, opened: &Opened, asked: Asked) -> Result<Markup
         &["client/desk.js"],
         &say!(l, desk_page::week_title),
         html! {
-            (around(l, opened, &week))
+            (around(l, &opened.found, &week))
             p.quiet { (say!(l, desk_page::week_how)) }
             @if new.is_empty() { p data-test="no-news" { (say!(l, desk_page::no_news)) } }
             @else {
