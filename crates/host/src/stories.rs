@@ -4,6 +4,8 @@ use crate::host::Host;
 use sayso_model::{HomeId, Story};
 use sayso_people::db::Homes;
 use sayso_store::{Server, StoreError};
+use sayso_wording::Locale;
+use sayso_wording::events::home_name;
 use std::collections::BTreeMap;
 use std::error::Error;
 use std::sync::Arc;
@@ -25,6 +27,14 @@ impl Homes for Stories<'_> {
 pub async fn opening(server: &Server, homes: &[HomeId]) -> Result<BTreeMap<HomeId, Story>, StoreError> {
     let opens = server.opens(homes).await?;
     Ok(opens.into_iter().map(|(home, events)| (home, Story::from_events(events))).collect())
+}
+
+/// What a home is called.
+///
+/// # Errors
+/// Where its log cannot be read.
+pub async fn name_of(host: &Host, l: &Locale, home: HomeId) -> Result<String, sayso_web::Error> {
+    Ok(home_name(l, &opening(&host.server, &[home]).await?.remove(&home).unwrap_or_default()))
 }
 
 /// What a home's log says; none where there is no such home.

@@ -7,6 +7,7 @@ use crate::asker::Asker;
 use crate::fault::told;
 use crate::host::Host;
 use crate::pages::desk::open;
+use crate::stories::name_of;
 use axum::Router;
 use axum::extract::Query;
 use axum::response::{IntoResponse, Redirect, Response};
@@ -97,7 +98,7 @@ async fn show(asker: Asker, Query(done): Query<Done>) -> Result<Markup, Error> {
     let who = asker.coach().await?;
     let all = colleagues(&asker, &who).await?;
     let covers = asker.host.people.covers(who.account).await.map_err(told)?;
-    Ok(view::page(&asker, &all, &view::named(&asker, covers).await?, &begun(&asker), &done))
+    Ok(view::page(&asker, &all, &covers, &begun(&asker), &done))
 }
 
 fn begun(asker: &Asker) -> Typed {
@@ -126,7 +127,6 @@ async fn cover(asker: Asker, typed: Typed) -> Result<Response, Error> {
     let last = first.and_then(|first| day("last", first));
     let (Some(colleague), Some(first), Some(last)) = (colleague, first, last) else {
         let covers = asker.host.people.covers(who.account).await.map_err(told)?;
-        let covers = view::named(&asker, covers).await?;
         return Ok(again(view::page(&asker, &all, &covers, &typed, &Done::default())));
     };
     let by = asker.club(Capability::SeeDesk, colleague.club).await?;
@@ -162,8 +162,8 @@ async fn ask(asker: Asker, Query(of): Query<Of>) -> Result<Markup, Error> {
     let who = asker.coach().await?;
     let home = mine(&asker, &who, &of.home).await?;
     let all = colleagues(&asker, &who).await?;
-    let typed = Typed::default().read_by(asker.locale());
-    Ok(view::hand_over(&asker, home, &view::home_name(&asker, home).await?, &all, &typed))
+    let (l, typed) = (asker.locale(), Typed::default().read_by(asker.locale()));
+    Ok(view::hand_over(&asker, home, &name_of(&asker.host, &l, home).await?, &all, &typed))
 }
 
 /// A home whose figures are open to the coach now; any other is told as one that is not there.
@@ -184,7 +184,7 @@ async fn hand_over(asker: Asker, typed: Typed) -> Result<Response, Error> {
     let text = typed.text("text").to_owned();
     let text = if text.is_empty() { None } else { typed.checked("text", ShortNote::new(&text)) };
     let Some(colleague) = colleague.filter(|_| typed.right()) else {
-        let name = view::home_name(&asker, home).await?;
+        let name = name_of(&asker.host, &asker.locale(), home).await?;
         return Ok(again(view::hand_over(&asker, home, &name, &all, &typed)));
     };
     let proposes = Proposed::HandOver { to: colleague.author() };
