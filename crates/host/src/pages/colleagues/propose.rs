@@ -1,13 +1,13 @@
 //! A coach proposes something to a home from the desk: as from its own pages, under the own name, asked for anew.
 
 use crate::asker::Asker;
-use crate::fault::told;
+use crate::fault::{came_new, told};
 use crate::stories::Stories;
 use sayso_model::{AnimalId, Author, Event, EventId, HomeId, Proposal, Proposed, ShortNote, Source};
 use sayso_people::may::may;
 use sayso_people::needs::may_append;
 use sayso_people::{Capability, Who};
-use sayso_store::{Appended, StoreError};
+use sayso_store::StoreError;
 use sayso_web::Error;
 use uuid::Uuid;
 
@@ -45,13 +45,7 @@ pub async fn propose(
         Err(StoreError::NoSuchHome(_) | StoreError::HomeLeft(_)) => return Ok(false),
         outcomes => outcomes?,
     };
-    match outcomes.into_iter().next() {
-        Some(Appended::New) => {
-            host.people.witness_proposal(&by, &event, now).await.map_err(told)?;
-            Ok(true)
-        }
-        Some(Appended::Refused(problems)) => Err(Error::Refused(problems.into())),
-        // An id made here just now: nobody else has it.
-        Some(Appended::Duplicate | Appended::Conflict) | None => Err(Error::internal("a new event was known")),
-    }
+    came_new(outcomes.into_iter().next())?;
+    host.people.witness_proposal(&by, &event, now).await.map_err(told)?;
+    Ok(true)
 }
