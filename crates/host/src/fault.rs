@@ -83,6 +83,14 @@ pub fn told(error: sayso_people::Error) -> Error {
     }
 }
 
+/// The same about a role that was to be ended or changed: one that is not there, or not theirs to end.
+pub fn told_of_role(error: sayso_people::Error) -> Error {
+    match error {
+        sayso_people::Error::NotValid => Error::Forbidden(words!(host::no_such_role)),
+        other => told(other),
+    }
+}
+
 /// That an event made here just now came into a log. `None` where it told nothing.
 ///
 /// # Errors
@@ -93,14 +101,6 @@ pub fn came_new(outcome: Option<Appended>) -> Result<(), Error> {
         Some(Appended::Refused(problems)) => Err(Error::Refused(problems.into())),
         // Its id was made here just now: nobody else has it.
         Some(Appended::Duplicate | Appended::Conflict) | None => Err(Error::internal("a new event was known")),
-    }
-}
-
-/// The same about a role that was to be ended or changed: one that is not there, or not theirs to end.
-pub fn told_of_role(error: sayso_people::Error) -> Error {
-    match error {
-        sayso_people::Error::NotValid => Error::Forbidden(words!(host::no_such_role)),
-        other => told(other),
     }
 }
 
