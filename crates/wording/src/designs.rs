@@ -221,7 +221,7 @@ fn seen(l: &Locale, plan: &DesignPlan, report: &Report, tested: &Tested) -> Stri
 }
 
 fn judged(l: &Locale, name: &str, plan: &DesignPlan, tested: &Tested) -> String {
-    match tested.judgement() {
+    match Judgement::of(&tested.test) {
         Judgement::TooFewOrders => say!(l, designs::too_few_orders, orders = tested.test.orders),
         Judgement::Rare if plan.design == CaseDesign::ChangingCriterion => say!(l, designs::rare_goals, name = name),
         Judgement::Rare => say!(l, designs::rare, name = name),
