@@ -17,6 +17,7 @@ use sayso_model::{Author, Coach, Consent, ConsentGiven, Event, EventId, Proposal
 use sayso_people::needs::clubs_coached;
 use sayso_people::{Capability, Who};
 use sayso_web::Error;
+use sayso_web::leave::Leave;
 use sayso_web::layout::{Tab, layout};
 use sayso_web::told::no_such_page;
 use sayso_web::typed::{Typed, named};
@@ -140,8 +141,7 @@ pub async fn agree(asker: Asker, Path(id): Path<String>, typed: Typed) -> Result
     for closing in of.ends.iter().flat_map(|consent| inside.known.consents.closing(*consent)) {
         events.push(page.about_home(closing));
     }
-    let by = page.leave.as_ref().filter(|leave| leave.person.is_none());
-    let by = by.map(|leave| Author { account: leave.who.account, name: leave.name.clone() });
+    let by = page.leave.as_ref().and_then(Leave::answers_as);
     events.push(page.about_home(ProposalAnswer { to, reply: Reply::Accepted, text: None, by }));
     if let Some(leave) = &page.leave {
         events.iter().try_for_each(|event| leave.may_write(event, &page.story, page.now))?;

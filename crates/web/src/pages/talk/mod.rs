@@ -27,7 +27,7 @@ use maud::{Markup, html};
 use sayso_advisor::Case;
 use sayso_advisor::welfare::rest_today;
 use sayso_model::talks::{Standing, Talk, talks};
-use sayso_model::{AnimalId, Author, Event, EventId, ProposalAnswer, Reply, ShortNote, Withdrawal, WordId};
+use sayso_model::{AnimalId, Event, EventId, ProposalAnswer, Reply, ShortNote, Withdrawal, WordId};
 use sayso_people::Capability;
 use sayso_wording::{say, words};
 use std::collections::BTreeSet;
@@ -91,6 +91,11 @@ pub fn write_about(page: &AnimalPage, word: WordId) -> Markup {
     }
 }
 
+/// The animal that a proposal is done with: its own, else the home's first.
+fn animal_of(page: &Page, talk: &Talk<'_>) -> Option<AnimalId> {
+    talk.event.animal.or_else(|| page.animals().first().map(|a| a.animal))
+}
+
 /// Whether an animal's sessions rest because of a strong sign.
 fn rests(page: &Page, animal: AnimalId) -> bool {
     rest_today(&case(page, animal))
@@ -143,9 +148,7 @@ async fn answer(page: Page, typed: Typed) -> Result<Response, Error> {
     if typed.right()
         && let Some(reply) = reply
     {
-        // Who is no person of the home answers under the account's name.
-        let by = page.leave.as_ref().filter(|leave| leave.person.is_none());
-        let by = by.map(|leave| Author { account: leave.who.account, name: leave.name.clone() });
+        let by = page.leave.as_ref().and_then(Leave::answers_as);
         let event = page.event(ProposalAnswer { to, reply, text, by });
         if typed.kept(page.keep(vec![Event { animal: talk.event.animal, ..event }]).await)? {
             return Ok(back_to(&page, to).into_response());

@@ -13,7 +13,7 @@ use maud::Markup;
 use sayso_advisor::designs::Try;
 use sayso_model::talks::Talk;
 use sayso_model::{
-    AnimalCard, Author, Event, EventId, FigurePage, Proposal, Proposed, SessionId, SessionStart, Stage, TalkAbout,
+    AnimalCard, Event, EventId, FigurePage, Proposal, Proposed, SessionId, SessionStart, Stage, TalkAbout,
     WordId,
 };
 use sayso_wording::words;
@@ -126,8 +126,7 @@ pub async fn send(page: Page, typed: Typed) -> Result<Response, Error> {
     if typed.right()
         && let Some(proposes) = proposes
     {
-        let from = Author { account: leave.who.account, name: leave.name.clone() };
-        let event = page.event(Proposal { from, proposes, text, takes_up, club: leave.writes_for() });
+        let event = page.event(Proposal { from: leave.author(), proposes, text, takes_up, club: leave.writes_for() });
         // A coach is nobody in the home's log.
         let event = Event { animal: animal.map(|a| a.animal), person: None, ..event };
         if typed.kept(page.keep(vec![event.clone()]).await)? {
