@@ -103,13 +103,15 @@ pub fn trial_among<'a>(
 }
 
 fn lanes(story: &Story, owner: AnimalId, plan: &DesignPlan) -> Vec<Lane> {
-    let says = |word: &WordId| NamedWord::of(story, *word).says;
-    let name = |animal: &AnimalId| story.animals().get(animal).map_or(NAMELESS, |c| c.name.as_str()).to_owned();
     match plan.design {
         CaseDesign::MultipleBaseline if plan.animals.is_empty() => {
+            let cards = story.words();
+            let says = |word: &WordId| NamedWord::among(&cards, *word).says;
             plan.words.iter().map(|w| Lane { name: says(w), animal: owner, words: vec![*w] }).collect()
         }
         CaseDesign::MultipleBaseline => {
+            let cards = story.animals();
+            let name = |animal: &AnimalId| cards.get(animal).map_or(NAMELESS, |c| c.name.as_str()).to_owned();
             plan.animals.iter().map(|l| Lane { name: name(l), animal: *l, words: plan.words.clone() }).collect()
         }
         _ => vec![Lane { name: String::new(), animal: owner, words: plan.words.clone() }],
