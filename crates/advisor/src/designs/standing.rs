@@ -4,7 +4,9 @@ use super::measure::points;
 use super::trial::Trial;
 use crate::case::Case;
 use crate::welfare::rest_today;
-use sayso_model::{CaseCondition, CaseDesign, CaseStop, CaseUnit, Day, DesignStop, Fact, Moment, Sign, SignLevel, Story};
+use sayso_model::{
+    CaseCondition, CaseDesign, CaseStop, CaseUnit, Day, DesignStop, Fact, Moment, Sign, SignLevel, Story,
+};
 
 /// How far a trial has got.
 #[derive(Clone, PartialEq, Debug)]

@@ -133,11 +133,7 @@ pub(crate) fn watched(case: &Case<'_>, from: Moment) -> Watched {
 }
 
 /// The same up to a moment, which is included, with presses of some words only.
-pub(crate) fn watched_of(
-    case: &Case<'_>,
-    (from, to): (Moment, Moment),
-    meant: impl Fn(WordId) -> bool,
-) -> Watched {
+pub(crate) fn watched_of(case: &Case<'_>, (from, to): (Moment, Moment), meant: impl Fn(WordId) -> bool) -> Watched {
     let (zone, today) = (case.zone(), case.now().day(case.zone()));
     let seen = super::logging::records_between(case, from, to).filter(|e| shows_watching(e));
     let days: BTreeSet<Day> = seen.map(|e| e.happened_at.day(zone)).filter(|day| *day < today).collect();

@@ -17,8 +17,8 @@ use sayso_model::{Author, Coach, Consent, ConsentGiven, Event, EventId, Proposal
 use sayso_people::needs::clubs_coached;
 use sayso_people::{Capability, Who};
 use sayso_web::Error;
-use sayso_web::leave::Leave;
 use sayso_web::layout::{Tab, layout};
+use sayso_web::leave::Leave;
 use sayso_web::told::no_such_page;
 use sayso_web::typed::{Typed, named};
 use sayso_wording::consents::asked;
