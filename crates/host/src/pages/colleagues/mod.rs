@@ -13,8 +13,8 @@ use axum::extract::Query;
 use axum::response::{IntoResponse, Redirect, Response};
 use axum::routing::{get, post};
 use maud::Markup;
-use propose::propose;
-use sayso_model::{AccountId, Author, ClubId, Day, HomeId, Label, Proposed, ShortNote};
+use propose::{near_day, propose};
+use sayso_model::{AccountId, Author, ClubId, HomeId, Label, Proposed};
 use sayso_people::needs::clubs_coached;
 use sayso_people::{Capability, OsSecrets, Role, Scope, Who};
 use sayso_web::Error;
@@ -113,18 +113,8 @@ async fn cover(asker: Asker, typed: Typed) -> Result<Response, Error> {
     let all = colleagues(&asker, &who).await?;
     let today = asker.now.day(&sayso_model::Zone::utc());
     let colleague = chosen(&all, &mut typed).cloned();
-    let mut day = |name: &str, from: Day| {
-        let text = typed.text(name).to_owned();
-        let near = |day: &Day| (0..=MOST_DAYS).contains(&day.days_since(from));
-        let day = text.parse::<Day>().ok().filter(near);
-        if day.is_none() {
-            let l = asker.locale();
-            typed.wrong(name, words!(colleagues::day_wrong, first = l.date(from), last = l.date(from.plus(MOST_DAYS))));
-        }
-        day
-    };
-    let first = day("first", today.plus(-1));
-    let last = first.and_then(|first| day("last", first));
+    let first = near_day(&mut typed, "first", (today.plus(-1), MOST_DAYS));
+    let last = first.and_then(|first| near_day(&mut typed, "last", (first, MOST_DAYS)));
     let (Some(colleague), Some(first), Some(last)) = (colleague, first, last) else {
         let covers = asker.host.people.covers(who.account).await.map_err(told)?;
         return Ok(again(view::page(&asker, &all, &covers, &typed, &Done::default())));
@@ -181,8 +171,7 @@ async fn hand_over(asker: Asker, typed: Typed) -> Result<Response, Error> {
     let home = mine(&asker, &who, typed.text("home")).await?;
     let all = colleagues(&asker, &who).await?;
     let colleague = chosen(&all, &mut typed);
-    let text = typed.text("text").to_owned();
-    let text = if text.is_empty() { None } else { typed.checked("text", ShortNote::new(&text)) };
+    let text = typed.short_or_none("text");
     let Some(colleague) = colleague.filter(|_| typed.right()) else {
         let name = name_of(&asker.host, &asker.locale(), home).await?;
         return Ok(again(view::hand_over(&asker, home, &name, &all, &typed)));

@@ -3,12 +3,14 @@
 use crate::asker::Asker;
 use crate::fault::{came_new, told};
 use crate::stories::Stories;
-use sayso_model::{AnimalId, Author, Event, EventId, HomeId, Proposal, Proposed, ShortNote, Source};
+use sayso_model::{AnimalId, Author, Day, Event, EventId, HomeId, Proposal, Proposed, ShortNote, Source};
 use sayso_people::may::may;
 use sayso_people::needs::may_append;
 use sayso_people::{Capability, Who};
 use sayso_store::StoreError;
 use sayso_web::Error;
+use sayso_web::typed::Typed;
+use sayso_wording::words;
 use uuid::Uuid;
 
 /// Whether it was put into the home's log; not where the home is not open to the coach any more.
@@ -48,4 +50,11 @@ pub async fn propose(
     came_new(outcomes.into_iter().next())?;
     host.people.witness_proposal(&by, &event, now).await.map_err(told)?;
     Ok(true)
+}
+
+/// A day from the first that may be to so many later.
+pub fn near_day(typed: &mut Typed, name: &str, (first, days): (Day, i32)) -> Option<Day> {
+    let last = first.plus(days);
+    let otherwise = words!(colleagues::day_wrong, first = typed.reader().date(first), last = typed.reader().date(last));
+    typed.day_within(name, (first, last), otherwise)
 }

@@ -7,14 +7,14 @@ mod view;
 use crate::asker::Asker;
 use crate::fault::told;
 use crate::host::Host;
-use crate::pages::colleagues::propose::propose;
+use crate::pages::colleagues::propose::{near_day, propose};
 use crate::pages::desk::open;
 use axum::Router;
 use axum::extract::{Path, Query};
 use axum::response::{IntoResponse, Redirect, Response};
 use axum::routing::{get, post};
 use maud::Markup;
-use sayso_model::{AnimalId, ClubId, Day, HomeId, ProgrammeId, Proposed};
+use sayso_model::{AnimalId, ClubId, HomeId, ProgrammeId, Proposed};
 use sayso_people::db::ClubProgramme;
 use sayso_people::needs::clubs_coached;
 use sayso_people::{Capability, Who};
@@ -125,13 +125,8 @@ async fn offer(asker: Asker, Path(id): Path<String>, typed: Typed) -> Result<Res
     if home.is_none() || programme.closed {
         typed.wrong("animal", words!(faults::missing_choose));
     }
-    let (today, text) = (asker.now.day(&sayso_model::Zone::utc()), typed.text("first").to_owned());
-    let near = |day: &Day| (0..=MOST_DAYS).contains(&day.days_since(today));
-    let first = text.parse::<Day>().ok().filter(near);
-    if first.is_none() {
-        let (l, last) = (asker.locale(), today.plus(MOST_DAYS));
-        typed.wrong("first", words!(colleagues::day_wrong, first = l.date(today), last = l.date(last)));
-    }
+    let today = asker.now.day(&sayso_model::Zone::utc());
+    let first = near_day(&mut typed, "first", (today, MOST_DAYS));
     let (Some(home), Some(animal), Some(first), true) = (home, whose, first, typed.right()) else {
         let wrote = asker.host.people.proposed_by(who.account).await.map_err(told)?;
         return Ok(again(view::one(&asker, &programme, &found, &wrote, &typed)));

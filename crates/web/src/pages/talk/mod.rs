@@ -27,7 +27,7 @@ use maud::{Markup, html};
 use sayso_advisor::Case;
 use sayso_advisor::welfare::rest_today;
 use sayso_model::talks::{Standing, Talk, talks};
-use sayso_model::{AnimalId, Event, EventId, ProposalAnswer, Reply, ShortNote, Withdrawal, WordId};
+use sayso_model::{AnimalId, Event, EventId, ProposalAnswer, Reply, Withdrawal, WordId};
 use sayso_people::Capability;
 use sayso_wording::{say, words};
 use std::collections::BTreeSet;
@@ -105,12 +105,6 @@ fn case(page: &Page, animal: AnimalId) -> Case<'_> {
     Case::new(&page.story, animal, page.now).with(page.state.kept.sums(page.home))
 }
 
-/// A short text that may be left out.
-fn short(typed: &mut Typed, name: &str) -> Option<ShortNote> {
-    let text = typed.text(name).to_owned();
-    if text.is_empty() { None } else { typed.checked(name, ShortNote::new(&text)) }
-}
-
 fn no_such() -> Error {
     Error::NotFound(words!(talk::no_such))
 }
@@ -128,11 +122,8 @@ async fn answer(page: Page, typed: Typed) -> Result<Response, Error> {
     let to: EventId = named(typed.text("to"), "proposal")?;
     let all = seen(&page);
     let talk = all.iter().find(|t| t.id() == to).ok_or_else(no_such)?;
-    let reply = typed.one_of("reply", Reply::ALL, Reply::name);
-    if typed.text("reply").is_empty() {
-        typed.wrong("reply", words!(faults::missing_choose));
-    }
-    let text = short(&mut typed, "text");
+    let reply = typed.one_needed("reply", Reply::ALL, Reply::name);
+    let text = typed.short_or_none("text");
     if reply == Some(Reply::Said) && typed.text("text").is_empty() {
         typed.wrong("text", words!(faults::missing));
     }

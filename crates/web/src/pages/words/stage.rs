@@ -27,10 +27,7 @@ fn means(l: &Locale, name: &str, stage: Stage) -> String {
 pub async fn choose(page: AnimalPage, Path((_, id)): Path<(String, String)>, typed: Typed) -> Result<Response, Error> {
     let word = known(&page, &id)?.word;
     let mut typed = typed.only(&["stage", "because"])?;
-    let stage = typed.one_of("stage", &Stage::ALL, Stage::name);
-    if typed.text("stage").is_empty() {
-        typed.wrong("stage", words!(faults::missing_choose));
-    }
+    let stage = typed.one_needed("stage", &Stage::ALL, Stage::name);
     let because = typed.note_or_none("because");
     if typed.right()
         && let Some(stage) = stage
