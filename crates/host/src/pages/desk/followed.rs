@@ -3,7 +3,7 @@
 
 use super::asked::Asked;
 use super::open;
-use super::view::{FOLLOWED, TO_FOLLOWED, around, called};
+use super::view::{Tab, around, called};
 use crate::asker::Asker;
 use crate::desk::Found;
 use crate::fault::told;
@@ -15,8 +15,6 @@ use sayso_wording::followed::{kind, outcome, share};
 use sayso_wording::talk::change;
 use sayso_wording::{Locale, say};
 
-/// Where it is.
-pub const PATH: &str = TO_FOLLOWED;
 /// Trials listed one by one, newest first.
 const MOST: usize = 60;
 
@@ -29,12 +27,11 @@ pub async fn show(asker: Asker) -> Result<Markup, Error> {
         found.kept.iter().flat_map(|(home, kept)| kept.animals.values().map(move |animal| (*home, &animal.line)));
     let overall = overall(lines, |change| change.by == who.account && wrote.contains(&change.proposal));
     let l = &asker.locale();
-    let asked = Asked { kind: FOLLOWED.into(), ..Asked::default() };
     Ok(asker.wide_with(
         &[],
         &say!(l, followed::title),
         html! {
-            (around(l, &found, &asked))
+            (around(l, &found, Tab::Changes, &Asked::default()))
             p { (say!(l, followed::how, days = DAYS)) }
             p.caution data-test="nobody-drew" { (say!(l, followed::caution)) }
             (table(l, &overall))

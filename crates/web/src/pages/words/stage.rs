@@ -13,7 +13,7 @@ use sayso_advisor::stages::{Standing, standings};
 use sayso_model::{Stage, StageChoice, WordCard};
 use sayso_wording::advice::{because, change};
 use sayso_wording::figures::finding;
-use sayso_wording::{Locale, say, words};
+use sayso_wording::{Locale, say};
 
 fn named(l: &Locale, stage: Stage) -> String {
     say!(l, words::stage, stage = stage.name())
