@@ -198,6 +198,7 @@ fn unvoiced(case: &Case<'_>, from: Moment) -> Vec<Unvoiced> {
         .iter()
         .map(|w| clumping(catches.iter().filter(|c| c.part.word == *w).map(Fact::at), begin, now, zone))
         .collect();
+    let cards = case.story().words();
     gaps(&counts, &observed, &bursts)
         .unwrap_or_default()
         .into_iter()
@@ -206,7 +207,7 @@ fn unvoiced(case: &Case<'_>, from: Moment) -> Vec<Unvoiced> {
             let n = usize::try_from(g.count.events()).unwrap_or(usize::MAX);
             Some(Unvoiced {
                 word,
-                says: NamedWord::of(case.story(), word).says,
+                says: NamedWord::among(&cards, word).says,
                 per_week: Estimate::with(g.count.rate(), g.interval, n, Unit::Number),
             })
         })

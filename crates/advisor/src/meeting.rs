@@ -186,9 +186,10 @@ fn news(case: &Case<'_>, from: Moment) -> Vec<New> {
     }));
     let likes = story.between::<LikesTest>(case.animal(), from, case.now());
     found.extend(likes.map(|test| New::Likes { day: test.at().day(zone) }));
+    let cards = story.words();
     let checks = story.between::<ProbePlan>(case.animal(), from, case.now());
     found.extend(checks.map(|plan| New::Check {
-        words: plan.part.words.iter().map(|word| NamedWord::of(story, *word)).collect(),
+        words: plan.part.words.iter().map(|word| NamedWord::among(&cards, *word)).collect(),
         day: plan.at().day(zone),
     }));
     found

@@ -1,9 +1,9 @@
 //! Where a home stands in a programme, against its own aims: counted from the log where that can tell, else as the home ticked.
 
 use crate::case::Case;
-use crate::observe::showings;
+use crate::observe::{answered_between, showings};
 use sayso_model::talks::Talk;
-use sayso_model::{Aim, AimDone, Day, Invitation, LessonRead, Programme, Proposed};
+use sayso_model::{Aim, AimDone, Day, Invitation, LessonRead, Moment, Programme, Proposed};
 use std::collections::BTreeMap;
 
 /// One aim, and what was done of it.
@@ -60,15 +60,18 @@ pub fn doing<'a>(case: &Case<'_>, talk: &Talk<'a>, week: usize) -> Vec<Doing<'a>
     aims.iter().enumerate().map(one).collect()
 }
 
-fn shown(case: &Case<'_>, (from, upto): (Day, Day)) -> usize {
-    let (from, upto) = (from.start(case.zone()), upto.start(case.zone()));
-    let all = case.answered_since(from);
-    showings(&all, None).iter().filter(|shown| shown.press.at() < upto).count()
+/// The first and the last moment of some days, the last of which is left out; none after now.
+fn moments(case: &Case<'_>, (from, upto): (Day, Day)) -> (Moment, Moment) {
+    (from.start(case.zone()), upto.start(case.zone()).plus_seconds(-0.001).min(case.now()))
 }
 
-fn invited(case: &Case<'_>, (from, upto): (Day, Day)) -> usize {
-    let (from, upto) = (from.start(case.zone()), upto.start(case.zone()));
-    let until = upto.plus_seconds(-0.001).min(case.now());
+fn shown(case: &Case<'_>, days: (Day, Day)) -> usize {
+    let all = answered_between(case.story(), case.animal(), moments(case, days), case.now());
+    showings(&all, None).len()
+}
+
+fn invited(case: &Case<'_>, days: (Day, Day)) -> usize {
+    let (from, until) = moments(case, days);
     case.story().between::<Invitation>(case.animal(), from, until).count()
 }
 

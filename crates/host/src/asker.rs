@@ -13,7 +13,8 @@ use axum::http::HeaderMap;
 use axum::http::request::Parts;
 use maud::{Markup, html};
 use sayso_model::{ClubId, Moment};
-use sayso_people::{Allowed, Capability, Denied, HomeNow, Role, Who};
+use sayso_people::needs::clubs_coached;
+use sayso_people::{Allowed, Capability, Denied, HomeNow, Who};
 use sayso_web::layout::{bare_with, doors, wide_with};
 use sayso_web::page::EvenEmpty;
 use sayso_web::reading::Reader;
@@ -105,8 +106,7 @@ impl Asker {
     /// [`Error::NotFound`] where the account coaches in no club.
     pub async fn coach(&self) -> Result<Who, Error> {
         let who = self.host.people.who(self.signed.account.id).await.map_err(told)?;
-        let coached = who.memberships.iter().filter(|m| m.part.role() == Role::Coach);
-        let Some(club) = coached.filter_map(|m| m.part.scope().club()).next() else { return Err(no_such_page().await) };
+        let Some(club) = clubs_coached(&who).next() else { return Err(no_such_page().await) };
         self.club(Capability::SeeDesk, club).await?;
         Ok(who)
     }

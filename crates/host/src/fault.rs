@@ -2,7 +2,7 @@
 
 use crate::provider::ProviderError;
 use sayso_people::mail::MailError;
-use sayso_store::StoreError;
+use sayso_store::{Appended, StoreError};
 use sayso_web::Error;
 use sayso_wording::{Locale, Message, say, words};
 use std::net::SocketAddr;
@@ -88,6 +88,19 @@ pub fn told_of_role(error: sayso_people::Error) -> Error {
     match error {
         sayso_people::Error::NotValid => Error::Forbidden(words!(host::no_such_role)),
         other => told(other),
+    }
+}
+
+/// That an event made here just now came into a log. `None` where it told nothing.
+///
+/// # Errors
+/// [`Error::Refused`] where the log refused it.
+pub fn came_new(outcome: Option<Appended>) -> Result<(), Error> {
+    match outcome {
+        Some(Appended::New) => Ok(()),
+        Some(Appended::Refused(problems)) => Err(Error::Refused(problems.into())),
+        // Its id was made here just now: nobody else has it.
+        Some(Appended::Duplicate | Appended::Conflict) | None => Err(Error::internal("a new event was known")),
     }
 }
 

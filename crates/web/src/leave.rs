@@ -2,7 +2,7 @@
 //! page carries a leave.
 
 use crate::error::Error;
-use sayso_model::{Body, ClubId, Event, EventId, HomeId, Label, Moment, PersonId, Story};
+use sayso_model::{Author, Body, ClubId, Event, EventId, HomeId, Label, Moment, PersonId, Story};
 use sayso_people::needs::{clubs_coached, coaches_in, may_append, may_be_read_in};
 use sayso_people::{Capability, HomeNow, Who, may::may};
 use sayso_wording::words;
@@ -33,6 +33,18 @@ impl Leave {
     #[must_use]
     pub fn may(&self, capability: Capability, now: Moment) -> bool {
         may(&self.who, capability, self.known.home, Some(&self.known), now).is_ok()
+    }
+
+    /// Whoever asks, as what they write names them.
+    #[must_use]
+    pub fn author(&self) -> Author {
+        Author { account: self.who.account, name: self.name.clone() }
+    }
+
+    /// As whom it answers a coach: who is no person of the home, under the account's name.
+    #[must_use]
+    pub fn answers_as(&self) -> Option<Author> {
+        self.person.is_none().then(|| self.author())
     }
 
     /// The club in whose name it writes to the home: one it coaches in, whose coaches may read what others of it wrote.

@@ -8,7 +8,7 @@ use axum::http::StatusCode;
 use axum::response::{IntoResponse, Response};
 use maud::Markup;
 use sayso_model::units::OutOfRange;
-use sayso_model::{Label, Note};
+use sayso_model::{Day, Label, Note, ShortNote};
 use sayso_wording::{Locale, Words, faults, words};
 use std::str::FromStr;
 
@@ -167,9 +167,21 @@ impl Typed {
 
     /// A text of several lines that may be left out.
     pub fn note_or_none(&mut self, name: &str) -> Option<Note> {
-        // Browsers send line breaks of a text area as CR LF.
-        let text = self.text(name).replace("\r\n", "\n");
-        if text.is_empty() { None } else { self.checked(name, Note::new(&text)) }
+        self.text_or_none(name, Note::new)
+    }
+
+    /// A short text of several lines that may be left out.
+    pub fn short_or_none(&mut self, name: &str) -> Option<ShortNote> {
+        self.text_or_none(name, ShortNote::new)
+    }
+
+    fn text_or_none<T, E: Into<Words>>(&mut self, name: &str, new: impl Fn(&str) -> Result<T, E>) -> Option<T> {
+        let text = self.text(name);
+        if text.is_empty() {
+            return None;
+        }
+        let text = new(text);
+        self.checked(name, text)
     }
 
     /// A quantity that may be left out; a decimal comma is read as a point.
@@ -204,6 +216,31 @@ impl Typed {
             self.wrong(name, words!(faults::whole, low = from.to_string(), high = to.to_string(), text = text));
         }
         read
+    }
+
+    /// A needed whole number.
+    pub fn whole_needed(&mut self, name: &str, from: u16, to: u16) -> Option<u16> {
+        if self.text(name).is_empty() {
+            self.wrong(name, words!(faults::missing));
+        }
+        self.whole(name, from, to)
+    }
+
+    /// A needed day from the first to the last of those that may be; `otherwise` says which.
+    pub fn day_within(&mut self, name: &str, (first, last): (Day, Day), otherwise: impl Into<Words>) -> Option<Day> {
+        let day = self.text(name).parse().ok().filter(|day| (first..=last).contains(day));
+        if day.is_none() {
+            self.wrong(name, otherwise);
+        }
+        day
+    }
+
+    /// One of a list by its name, which has to be chosen.
+    pub fn one_needed<T: Copy>(&mut self, name: &str, all: &[T], named: impl Fn(T) -> &'static str) -> Option<T> {
+        if self.text(name).is_empty() {
+            self.wrong(name, words!(faults::missing_choose));
+        }
+        self.one_of(name, all, named)
     }
 
     /// One of a list by its name; empty is none.

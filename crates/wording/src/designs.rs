@@ -8,7 +8,7 @@ use sayso_advisor::designs::{
 };
 use sayso_methods::single_case::CaseError;
 use sayso_methods::single_case::standards::Verdict;
-use sayso_model::{CaseDesign, CaseMeasure, CaseQuestion, CaseUnit, DesignPlan, Story};
+use sayso_model::{CaseCondition, CaseDesign, CaseMeasure, CaseQuestion, CaseUnit, DesignPlan, Story, WordId};
 
 /// A design in plain words.
 #[must_use]
@@ -40,10 +40,16 @@ pub fn small(l: &Locale, question: CaseQuestion) -> String {
 /// What is measured in a trial of a change, of which words, and what is expected.
 #[must_use]
 pub fn measured_by(l: &Locale, story: &Story, tries: &Try) -> String {
+    let words = measured_words(l, story, &tries.words);
+    say!(l, designs::measured_by, measure = measure(l, tries.measure), words = words, expected = tries.expected.name())
+}
+
+/// Words that are measured, by what they say; all of them where none is named.
+#[must_use]
+pub fn measured_words(l: &Locale, story: &Story, of: &[WordId]) -> String {
     let words = story.words();
-    let named: Vec<String> = tries.words.iter().filter_map(|w| words.get(w).map(|c| c.says.to_string())).collect();
-    let named = if named.is_empty() { say!(l, designs::all_words) } else { l.names(&named) };
-    say!(l, designs::measured_by, measure = measure(l, tries.measure), words = named, expected = tries.expected.name())
+    let named: Vec<String> = of.iter().filter_map(|w| words.get(w).map(|c| c.says.to_string())).collect();
+    if named.is_empty() { say!(l, designs::all_words) } else { l.names(&named) }
 }
 
 /// The question of a plan.
@@ -62,6 +68,16 @@ pub fn with_change(l: &Locale, plan: &DesignPlan) -> String {
     match &plan.label {
         Some(label) if plan.question == CaseQuestion::Other => say!(l, designs::with_own, label = label),
         _ => say!(l, designs::with, question = plan.question.name()),
+    }
+}
+
+/// What is drawn for a point: the change, or not; where goals are set, which of them, counted from 0.
+#[must_use]
+pub fn condition(l: &Locale, plan: &DesignPlan, drawn: CaseCondition, goal: Option<usize>) -> String {
+    match (drawn, goal.and_then(|goal| plan.criteria.get(goal))) {
+        (_, Some(goal)) => say!(l, designs::deliver_within, seconds = exact(l, goal.get())),
+        (CaseCondition::Changed, None) => with_change(l, plan),
+        (CaseCondition::Usual, None) => say!(l, designs::as_usual),
     }
 }
 
@@ -205,7 +221,7 @@ fn seen(l: &Locale, plan: &DesignPlan, report: &Report, tested: &Tested) -> Stri
 }
 
 fn judged(l: &Locale, name: &str, plan: &DesignPlan, tested: &Tested) -> String {
-    match tested.judgement() {
+    match Judgement::of(&tested.test) {
         Judgement::TooFewOrders => say!(l, designs::too_few_orders, orders = tested.test.orders),
         Judgement::Rare if plan.design == CaseDesign::ChangingCriterion => say!(l, designs::rare_goals, name = name),
         Judgement::Rare => say!(l, designs::rare, name = name),

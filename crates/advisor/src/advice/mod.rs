@@ -13,6 +13,7 @@ pub use change::Change;
 
 use sayso_model::{EventId, Story, WordCard, WordId};
 use serde::{Deserialize, Serialize};
+use std::collections::BTreeMap;
 
 /// Stands for what a word says or a thing is called where it has no card, in every language.
 pub(crate) const NAMELESS: &str = "?";
@@ -30,7 +31,13 @@ impl NamedWord {
     /// A word by what its card says, also one no longer in use.
     #[must_use]
     pub fn of(story: &Story, word: WordId) -> Self {
-        let card = story.words().get(&word).copied();
+        Self::among(&story.words(), word)
+    }
+
+    /// The same where all cards of words are at hand.
+    #[must_use]
+    pub fn among(cards: &BTreeMap<WordId, &WordCard>, word: WordId) -> Self {
+        let card = cards.get(&word);
         Self { word, says: card.map_or_else(|| NAMELESS.to_owned(), |card| card.says.to_string()) }
     }
 }

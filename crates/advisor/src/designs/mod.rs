@@ -16,4 +16,4 @@ pub use report::{Compared, Departure, Judgement, LaneResult, NoTest, PhaseMean, 
 pub use result::{Outcome, outcome, report};
 pub use small::Try;
 pub use standing::{Standing, Today};
-pub use trial::{Lane, Trial, design_of, plans, proposal, trial, trying};
+pub use trial::{Lane, Trial, design_of, plans, proposal, trial, trial_among, trying};

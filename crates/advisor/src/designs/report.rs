@@ -132,18 +132,18 @@ pub const fn unit_of(measure: CaseMeasure) -> Unit {
     }
 }
 
-impl Tested {
-    /// How it is read.
+impl Judgement {
+    /// How a test is read.
     #[must_use]
-    pub fn judgement(&self) -> Judgement {
+    pub fn of(test: &RandomisationTest) -> Self {
         #[allow(clippy::cast_precision_loss)]
-        let least = 1.0 / self.test.orders.max(1) as f64;
+        let least = 1.0 / test.orders.max(1) as f64;
         if least > RARE {
-            Judgement::TooFewOrders
-        } else if self.test.p <= RARE {
-            Judgement::Rare
+            Self::TooFewOrders
+        } else if test.p <= RARE {
+            Self::Rare
         } else {
-            Judgement::MayBeChance
+            Self::MayBeChance
         }
     }
 }

@@ -117,13 +117,11 @@ fn lane_result(trial: &Trial<'_>, lane: usize, points: Vec<Measured>) -> LaneRes
     LaneResult { lane: trial.lanes[lane].clone(), points, phases, contrasts }
 }
 
-fn values(trial: &Trial<'_>, lanes: &[LaneResult]) -> Vec<Vec<Option<f64>>> {
-    let filled = |lane: &LaneResult| {
-        let mut all: Vec<Option<f64>> = lane.points.iter().map(|m| m.value).collect();
-        all.resize(trial.design.points(), None);
-        all
-    };
-    lanes.iter().map(filled).collect()
+/// What was measured in a series, as long as planned.
+fn values(trial: &Trial<'_>, points: &[Measured]) -> Vec<Option<f64>> {
+    let mut all: Vec<Option<f64>> = points.iter().map(|m| m.value).collect();
+    all.resize(trial.design.points(), None);
+    all
 }
 
 /// Another stream than that of the draw, or the draw would be one of those compared more often than by chance.
@@ -149,7 +147,7 @@ fn test(trial: &Trial<'_>, series: &[Vec<Option<f64>>]) -> Result<RandomisationT
 
 fn tested(trial: &Trial<'_>, lanes: &[LaneResult]) -> Result<Tested, CaseError> {
     let plan = trial.plan.part;
-    let series = values(trial, lanes);
+    let series: Vec<_> = lanes.iter().map(|lane| values(trial, &lane.points)).collect();
     let test = test(trial, &series)?;
     let difference = if let Design::ChangingCriterion { .. } = trial.design {
         None
@@ -187,15 +185,9 @@ pub fn outcome(story: &Story, trial: &Trial<'_>, now: Moment) -> Outcome {
         Standing::Stopped(..) | Standing::StrongSign(_) => Outcome::Stopped,
         Standing::Finished if !trial.drawn_before(story) => Outcome::Untested,
         Standing::Finished => {
-            let points = trial.design.points();
-            let series: Vec<Vec<Option<f64>>> = (0..trial.lanes.len())
-                .map(|lane| {
-                    let mut all: Vec<_> = measured(story, trial, lane, now).iter().map(|m| m.value).collect();
-                    all.resize(points, None);
-                    all
-                })
-                .collect();
-            match test(trial, &series).map(|test| Tested { test, difference: None }.judgement()) {
+            let lanes = 0..trial.lanes.len();
+            let series: Vec<_> = lanes.map(|lane| values(trial, &measured(story, trial, lane, now))).collect();
+            match test(trial, &series).map(|test| Judgement::of(&test)) {
                 Ok(Judgement::TooFewOrders) => Outcome::TooFewOrders,
                 Ok(Judgement::Rare) => Outcome::Rare,
                 Ok(Judgement::MayBeChance) => Outcome::MayBeChance,

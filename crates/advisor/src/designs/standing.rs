@@ -4,7 +4,9 @@ use super::measure::points;
 use super::trial::Trial;
 use crate::case::Case;
 use crate::welfare::rest_today;
-use sayso_model::{CaseCondition, CaseDesign, CaseStop, Day, DesignStop, Fact, Moment, Sign, SignLevel, Story};
+use sayso_model::{
+    CaseCondition, CaseDesign, CaseStop, CaseUnit, Day, DesignStop, Fact, Moment, Sign, SignLevel, Story,
+};
 
 /// How far a trial has got.
 #[derive(Clone, PartialEq, Debug)]
@@ -43,9 +45,7 @@ impl Trial<'_> {
     /// How far it has got.
     #[must_use]
     pub fn standing(&self, story: &Story, now: Moment) -> Standing {
-        let zone = story.zone();
-        let id = self.plan.part.trial;
-        let stop = story.everyones::<DesignStop>().filter(|s| s.part.trial == id && s.at() <= now).min_by_key(Fact::at);
+        let (zone, stop) = (story.zone(), self.stop(story, now));
         let signs = (0..self.lanes.len()).filter_map(|lane| self.strong_sign(story, lane, now)).min();
         match (stop, signs) {
             (Some(stop), sign) if sign.is_none_or(|at| stop.at() <= at) => {
@@ -59,6 +59,20 @@ impl Trial<'_> {
         }
         let open = (0..self.lanes.len()).any(|lane| self.point_now(story, lane, now).is_some());
         if open { Standing::Running } else { Standing::Finished }
+    }
+
+    /// When a person stopped it.
+    fn stop<'s>(&self, story: &'s Story, now: Moment) -> Option<Fact<'s, DesignStop>> {
+        let of = story.everyones::<DesignStop>().filter(|s| s.part.trial == self.plan.part.trial && s.at() <= now);
+        of.min_by_key(Fact::at)
+    }
+
+    /// Whether it is over by what is quickly told: a person stopped it, or its points are days and all have passed.
+    #[must_use]
+    pub fn is_surely_over(&self, story: &Story, now: Moment) -> bool {
+        let plan = self.plan.part;
+        let days = now.day(&story.zone()).days_since(plan.first);
+        self.stop(story, now).is_some() || (plan.unit == CaseUnit::Day && days >= i32::from(plan.points))
     }
 
     /// The first strong sign of stress seen while the change was in force.

@@ -81,7 +81,21 @@ pub fn trying(story: &Story, proposal: EventId) -> Option<(AnimalId, DesignId)> 
 /// [`CaseError`] for a plan whose numbers do not fit together.
 #[must_use]
 pub fn trial(story: &Story, animal: AnimalId, id: DesignId) -> Option<Result<Trial<'_>, CaseError>> {
-    let plan = plans(story, animal).into_iter().find(|p| p.part.trial == id)?;
+    trial_among(story, &plans(story, animal), animal, id)
+}
+
+/// The same, out of the [`plans`] that concern the animal: of several with one id the oldest counts.
+///
+/// # Errors
+/// [`CaseError`] for a plan whose numbers do not fit together.
+#[must_use]
+pub fn trial_among<'a>(
+    story: &'a Story,
+    plans: &[Fact<'a, DesignPlan>],
+    animal: AnimalId,
+    id: DesignId,
+) -> Option<Result<Trial<'a>, CaseError>> {
+    let plan = *plans.iter().find(|p| p.part.trial == id)?;
     let owner = plan.event.animal.unwrap_or(animal);
     let design = design_of(plan.part);
     let lanes = lanes(story, owner, plan.part);
@@ -89,13 +103,15 @@ pub fn trial(story: &Story, animal: AnimalId, id: DesignId) -> Option<Result<Tri
 }
 
 fn lanes(story: &Story, owner: AnimalId, plan: &DesignPlan) -> Vec<Lane> {
-    let says = |word: &WordId| NamedWord::of(story, *word).says;
-    let name = |animal: &AnimalId| story.animals().get(animal).map_or(NAMELESS, |c| c.name.as_str()).to_owned();
     match plan.design {
         CaseDesign::MultipleBaseline if plan.animals.is_empty() => {
+            let cards = story.words();
+            let says = |word: &WordId| NamedWord::among(&cards, *word).says;
             plan.words.iter().map(|w| Lane { name: says(w), animal: owner, words: vec![*w] }).collect()
         }
         CaseDesign::MultipleBaseline => {
+            let cards = story.animals();
+            let name = |animal: &AnimalId| cards.get(animal).map_or(NAMELESS, |c| c.name.as_str()).to_owned();
             plan.animals.iter().map(|l| Lane { name: name(l), animal: *l, words: plan.words.clone() }).collect()
         }
         _ => vec![Lane { name: String::new(), animal: owner, words: plan.words.clone() }],

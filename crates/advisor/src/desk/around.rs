@@ -3,26 +3,26 @@
 use super::looks::watched_of;
 use super::tried::{ChangeKind, ChangeLine, DAYS, Pressed, ProgrammeLine, TrialLine};
 use crate::case::Case;
-use crate::designs::{Outcome, Try, outcome, plans, trial};
+use crate::designs::{Outcome, Try, outcome, trial_among};
 use crate::programme::{course, doing};
-use sayso_model::talks::{Talk, talks};
+use sayso_model::talks::Talk;
 use sayso_model::{Day, DesignPlan, EventId, Fact, Press, Proposed, WordId};
 use std::collections::{BTreeMap, BTreeSet};
 
 /// Changes and trials that began longer ago are not kept.
 const KEPT_DAYS: i32 = 400;
 
-/// Changes agreed about an animal, oldest first: a line for each kind in it.
-pub(super) fn changes(case: &Case<'_>) -> Vec<ChangeLine> {
-    let (story, today) = (case.story(), case.now().day(case.zone()));
+/// Changes agreed about an animal, out of the talk and the plans of its trials, oldest first: a line for each kind in it.
+pub(super) fn changes(case: &Case<'_>, talks: &[Talk<'_>], plans: &[Fact<'_, DesignPlan>]) -> Vec<ChangeLine> {
+    let today = case.now().day(case.zone());
     let recent = |day: Day| today.days_since(day) <= KEPT_DAYS;
-    let drawn: BTreeSet<EventId> = plans(story, case.animal()).iter().filter_map(|p| p.part.proposal).collect();
+    let drawn: BTreeSet<EventId> = plans.iter().filter_map(|p| p.part.proposal).collect();
     let mut all: Vec<ChangeLine> = Vec::new();
-    for talk in talks(story, case.now()) {
+    for talk in talks {
         let of_the_animal = talk.event.animal == Some(case.animal());
         let agreed = talk.agreed_at.map(|at| at.day(case.zone())).filter(|day| of_the_animal && recent(*day));
         let Some(agreed) = agreed else { continue };
-        for (kind, words) in kinds(&talk) {
+        for (kind, words) in kinds(talk) {
             let (before, after) = around(case, agreed, &words);
             let (proposal, by) = (talk.id(), talk.part.from.account);
             all.push(ChangeLine { proposal, by, kind, agreed, before, after, drawn: drawn.contains(&proposal) });
@@ -64,37 +64,36 @@ fn kinds(talk: &Talk<'_>) -> BTreeMap<ChangeKind, BTreeSet<WordId>> {
 /// Presses before a day and after it.
 fn around(case: &Case<'_>, agreed: Day, words: &BTreeSet<WordId>) -> (Pressed, Pressed) {
     let zone = case.zone();
-    let from = agreed.plus(-DAYS);
+    let (from, end) = (agreed.plus(-DAYS), agreed.plus(1 + DAYS));
     let meant = |word: WordId| words.is_empty() || words.contains(&word);
     // Days on which nobody could press it are no days without presses.
     let there = case.story().of::<Press>(case.animal()).find(|p| meant(p.part.word)).map(|p| p.at().day(zone));
-    let watched = watched_of(case, from.start(zone), meant);
+    let watched = watched_of(case, (from.start(zone), end.start(zone).plus_seconds(-0.001)), meant);
     let pressed = |first: Day, upto: Day| Pressed {
         days: watched.days.range(first..upto).count(),
         presses: watched.presses.iter().filter(|at| (first..upto).contains(&at.day(zone))).count(),
     };
     let begun = there.map_or(agreed, |day| day.max(from).min(agreed));
-    (pressed(begun, agreed), pressed(agreed.plus(1), agreed.plus(1 + DAYS)))
+    (pressed(begun, agreed), pressed(agreed.plus(1), end))
 }
 
-/// Trials that concern an animal, oldest first.
-pub(super) fn trials(case: &Case<'_>) -> Vec<TrialLine> {
+/// Trials that concern an animal, out of their plans, oldest first.
+pub(super) fn trials(case: &Case<'_>, plans: &[Fact<'_, DesignPlan>]) -> Vec<TrialLine> {
     let (story, today) = (case.story(), case.now().day(case.zone()));
-    let known = plans(story, case.animal()).into_iter().filter(|p| p.at() <= case.now());
+    let known = plans.iter().filter(|p| p.at() <= case.now());
     let recent = known.filter(|p| today.days_since(p.part.first) <= KEPT_DAYS);
-    let one = |p: Fact<'_, DesignPlan>| {
-        let found = trial(story, case.animal(), p.part.trial)?;
+    let one = |p: &Fact<'_, DesignPlan>| {
+        let found = trial_among(story, plans, case.animal(), p.part.trial)?;
         let outcome = found.map_or(Outcome::Untested, |t| outcome(story, &t, case.now()));
         Some(TrialLine { trial: p.part.trial, question: p.part.question, first: p.part.first, outcome })
     };
     recent.filter_map(one).collect()
 }
 
-/// Programmes joined with an animal, oldest first.
-pub(super) fn programmes(case: &Case<'_>) -> Vec<ProgrammeLine> {
+/// Programmes joined with an animal, out of the talk, oldest first.
+pub(super) fn programmes(case: &Case<'_>, talks: &[Talk<'_>]) -> Vec<ProgrammeLine> {
     let today = case.now().day(case.zone());
-    let all = talks(case.story(), case.now());
-    let joined = all.iter().filter(|t| t.event.animal == Some(case.animal()) && t.standing.is_agreed());
+    let joined = talks.iter().filter(|t| t.event.animal == Some(case.animal()) && t.standing.is_agreed());
     let one = |talk: &Talk<'_>| {
         let (course, first) = course(talk).filter(|(_, first)| today.days_since(*first) <= KEPT_DAYS)?;
         let week = |week| doing(case, talk, week).iter().map(|d| (d.done, d.of)).collect();

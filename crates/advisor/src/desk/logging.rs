@@ -37,7 +37,12 @@ fn by_people(event: &Event) -> bool {
 /// Records about the animal from a moment up to now. What a coach writes is none: it would end the silence of a home that
 /// nobody writes in.
 pub(crate) fn records<'a>(case: &Case<'a>, from: Moment) -> impl Iterator<Item = &'a Event> {
-    let all = case.story().all_between(case.animal(), from, case.now().plus_seconds(0.001));
+    records_between(case, from, case.now())
+}
+
+/// The same of a stretch, both ends included.
+pub(crate) fn records_between<'a>(case: &Case<'a>, from: Moment, to: Moment) -> impl Iterator<Item = &'a Event> {
+    let all = case.story().all_between(case.animal(), from, to.min(case.now()).plus_seconds(0.001));
     all.filter(|event| !matches!(event.body, Body::Proposal(_)))
 }
 

@@ -129,16 +129,16 @@ pub(crate) struct Watched {
 }
 
 pub(crate) fn watched(case: &Case<'_>, from: Moment) -> Watched {
-    watched_of(case, from, |_| true)
+    watched_of(case, (from, case.now()), |_| true)
 }
 
-/// The same with presses of some words only.
-pub(crate) fn watched_of(case: &Case<'_>, from: Moment, meant: impl Fn(WordId) -> bool) -> Watched {
+/// The same up to a moment, which is included, with presses of some words only.
+pub(crate) fn watched_of(case: &Case<'_>, (from, to): (Moment, Moment), meant: impl Fn(WordId) -> bool) -> Watched {
     let (zone, today) = (case.zone(), case.now().day(case.zone()));
-    let seen = super::logging::records(case, from).filter(|e| shows_watching(e)).map(|e| e.happened_at.day(zone));
-    let days: BTreeSet<Day> = seen.filter(|day| *day < today).collect();
+    let seen = super::logging::records_between(case, from, to).filter(|e| shows_watching(e));
+    let days: BTreeSet<Day> = seen.map(|e| e.happened_at.day(zone)).filter(|day| *day < today).collect();
     let own = case
-        .presses_between(from, case.now())
+        .presses_between(from, to)
         .filter(|p| p.part.by == PressedBy::Animal && p.part.accident != Accident::Likely && meant(p.part.word))
         .map(|p| p.at())
         .filter(|at| days.contains(&at.day(zone)));

@@ -7,10 +7,12 @@ use super::looks::{looks, sessions, so_far};
 use super::words::words;
 use crate::advice::Act;
 use crate::case::Case;
+use crate::designs::plans;
 use crate::observe::{own_presses, showings};
 use crate::ration::ration;
 use sayso_model::event::Part;
 use sayso_model::facts::{Tells, tells};
+use sayso_model::talks::talks;
 use sayso_model::{Day, EventId, Feed, Kind, Sign, SignLevel};
 use std::collections::BTreeMap;
 use uuid::Uuid;
@@ -31,6 +33,7 @@ impl Line {
         let logging = logging(case);
         let joined: Vec<_> = case.sessions().iter().rev().filter(|s| s.joined()).take(SESSIONS).collect();
         let (budget_kcal, over) = food(case);
+        let (talks, plans) = (talks(case.story(), case.now()), plans(case.story(), case.animal()));
         Self {
             version: Version,
             animal: case.animal(),
@@ -46,9 +49,9 @@ impl Line {
             over,
             weeks: weeks(case),
             so_far: so_far(case),
-            changes: around::changes(case),
-            trials: around::trials(case),
-            programmes: around::programmes(case),
+            changes: around::changes(case, &talks, &plans),
+            trials: around::trials(case, &plans),
+            programmes: around::programmes(case, &talks),
             logging,
         }
     }

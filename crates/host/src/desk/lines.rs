@@ -85,6 +85,14 @@ pub struct Found {
     pub unread: usize,
 }
 
+impl Found {
+    /// What a home is called; empty where nothing says so.
+    #[must_use]
+    pub fn home(&self, home: HomeId) -> &str {
+        self.kept.get(&home).map_or("", |kept| kept.home.as_str())
+    }
+}
+
 /// A home of which something newer was written, and why it is more pressing than others.
 pub(super) struct Stale {
     pub home: HomeId,

@@ -288,22 +288,13 @@ impl Content for Proposal {
         if self.proposes.is_words() && self.text.is_none() {
             found.wrong("text", Fault::Text(TextError::Empty));
         }
-        if let Proposed::Plan { lines, .. } = &self.proposes {
-            found.within("proposes", |found| check_lines(lines, found));
-        }
-        if let Proposed::Programme { course, .. } = &self.proposes {
-            found.within("proposes.course", |found| course.check(found));
-        }
-        if let Proposed::Cover { first, last, .. } = &self.proposes
-            && last < first
-        {
-            found.within("proposes", |found| found.wrong("last", Fault::EndsFirst));
-        }
-        if self.proposes.opens_to().is_some_and(|to| to.account == self.from.account) {
-            found.wrong("proposes", Fault::OwnSuccessor);
-        }
-        if let Proposed::Change { question, label, words, .. } = &self.proposes {
-            found.within("proposes", |found| {
+        match &self.proposes {
+            Proposed::Plan { lines, .. } => found.within("proposes", |found| check_lines(lines, found)),
+            Proposed::Programme { course, .. } => found.within("proposes.course", |found| course.check(found)),
+            Proposed::Cover { first, last, .. } if last < first => {
+                found.within("proposes", |found| found.wrong("last", Fault::EndsFirst));
+            }
+            Proposed::Change { question, label, words, .. } => found.within("proposes", |found| {
                 question.check_label(label.as_ref(), found);
                 if words.iter().collect::<BTreeSet<_>>().len() != words.len() {
                     found.wrong("words", Fault::Twice);
@@ -311,13 +302,24 @@ impl Content for Proposal {
                 if words.len() > Proposed::MOST_LINES {
                     found.wrong("words", Fault::HowMany { low: 0, high: Proposed::MOST_LINES, found: words.len() });
                 }
-            });
-        }
-        if let Proposed::Meeting { minutes, .. } = &self.proposes {
-            let (low, high) = Proposed::MEETING_MINUTES;
-            if !(low..=high).contains(minutes) {
-                found.within("proposes", |found| found.wrong("minutes", Fault::range(low, high, *minutes)));
+            }),
+            Proposed::Meeting { minutes, .. } => {
+                let (low, high) = Proposed::MEETING_MINUTES;
+                if !(low..=high).contains(minutes) {
+                    found.within("proposes", |found| found.wrong("minutes", Fault::range(low, high, *minutes)));
+                }
             }
+            Proposed::Cover { .. }
+            | Proposed::HandOver { .. }
+            | Proposed::Stage { .. }
+            | Proposed::Word { .. }
+            | Proposed::Likes
+            | Proposed::Check { .. }
+            | Proposed::Note { .. }
+            | Proposed::Question { .. } => {}
+        }
+        if self.proposes.opens_to().is_some_and(|to| to.account == self.from.account) {
+            found.wrong("proposes", Fault::OwnSuccessor);
         }
     }
 }

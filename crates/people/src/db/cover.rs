@@ -7,21 +7,21 @@ use crate::error::Error;
 use crate::id::{CoverId, new_id};
 use crate::may::{Allowed, Denied};
 use crate::secret::Secrets;
-use sayso_model::{AccountId, ClubId, Day, Moment};
+use sayso_model::{AccountId, Author, ClubId, Day, Label, Moment};
 use sqlx::Row;
 use uuid::Uuid;
 
 /// A cover.
-#[derive(Clone, Copy, PartialEq, Eq, Debug)]
+#[derive(Clone, PartialEq, Eq, Debug)]
 pub struct Cover {
     /// Which.
     pub id: CoverId,
     /// In which club.
     pub club: ClubId,
     /// Who is away.
-    pub away: AccountId,
+    pub away: Author,
     /// Who stands in.
-    pub covers: AccountId,
+    pub covers: Author,
     /// The first day.
     pub first: Day,
     /// The last day.
@@ -40,28 +40,27 @@ impl People {
         (first, last): (Day, Day),
         now: Moment,
         secrets: &mut (impl Secrets + Send),
-    ) -> Result<Cover, Error> {
+    ) -> Result<(), Error> {
         by.is_for(Capability::SeeDesk)?;
         let club = by.scope.club().ok_or(Denied::NotByRole(by.capability))?;
         let there = self.who(covers).await?;
         if covers == by.account || !crate::needs::coaches_in(&there, club) {
             return Err(Denied::NothingHere.into());
         }
-        let cover = Cover { id: CoverId(new_id(now, secrets)), club, away: by.account, covers, first, last };
         sqlx::query(
             "INSERT INTO people.cover (id, club, away, covers, days_first, days_last, made_at)
              VALUES ($1, $2, $3, $4, $5, $6, $7)",
         )
-        .bind(cover.id.0)
+        .bind(new_id(now, secrets))
         .bind(club.0)
-        .bind(cover.away.0)
+        .bind(by.account.0)
         .bind(covers.0)
         .bind(first.to_string())
         .bind(last.to_string())
         .bind(now.millis())
         .execute(&self.pool)
         .await?;
-        Ok(cover)
+        Ok(())
     }
 
     /// Covers that an account has to do with, the latest first.
@@ -69,20 +68,26 @@ impl People {
     /// # Errors
     /// Where the database fails.
     pub async fn covers(&self, account: AccountId) -> Result<Vec<Cover>, Error> {
-        let rows =
-            sqlx::query("SELECT * FROM people.cover WHERE away = $1 OR covers = $1 ORDER BY days_first DESC, id")
-                .bind(account.0)
-                .fetch_all(&self.pool)
-                .await?;
+        let rows = sqlx::query(
+            "SELECT c.*, a.name AS away_name, s.name AS covers_name FROM people.cover c
+             JOIN people.account a ON a.id = c.away JOIN people.account s ON s.id = c.covers
+             WHERE c.away = $1 OR c.covers = $1 ORDER BY c.days_first DESC, c.id",
+        )
+        .bind(account.0)
+        .fetch_all(&self.pool)
+        .await?;
         let bad = || Error::Stored("cover");
         let day = |text: String| text.parse::<Day>().map_err(|_| bad());
+        let named = |account, name: String| {
+            Ok::<_, Error>(Author { account: AccountId(account), name: Label::try_from(name).map_err(|_| bad())? })
+        };
         rows.iter()
             .map(|row| {
                 Ok(Cover {
                     id: CoverId(row.try_get("id")?),
                     club: ClubId(row.try_get("club")?),
-                    away: AccountId(row.try_get("away")?),
-                    covers: AccountId(row.try_get("covers")?),
+                    away: named(row.try_get("away")?, row.try_get("away_name")?)?,
+                    covers: named(row.try_get("covers")?, row.try_get("covers_name")?)?,
                     first: day(row.try_get("days_first")?)?,
                     last: day(row.try_get("days_last")?)?,
                 })

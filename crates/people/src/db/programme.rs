@@ -71,6 +71,20 @@ impl People {
         rows.iter().map(read).collect()
     }
 
+    /// A course of one of some clubs, by its id; none where they have no such one.
+    ///
+    /// # Errors
+    /// Where the database fails.
+    pub async fn programme(&self, clubs: &[ClubId], id: ProgrammeId) -> Result<Option<ClubProgramme>, Error> {
+        let clubs: Vec<Uuid> = clubs.iter().map(|club| club.0).collect();
+        let row = sqlx::query("SELECT * FROM people.programme WHERE id = $1 AND club = ANY($2)")
+            .bind(id.0)
+            .bind(clubs)
+            .fetch_optional(&self.pool)
+            .await?;
+        row.as_ref().map(read).transpose()
+    }
+
     /// A course is proposed to nobody more, or again. Homes that joined keep it.
     ///
     /// # Errors

@@ -6,8 +6,7 @@ use crate::asker::Asker;
 use crate::fault::{told, told_of_role};
 use crate::host::Host;
 use crate::pages::invited;
-use crate::stories::Stories;
-use crate::stories::story;
+use crate::stories::{Stories, name_of};
 use axum::Router;
 use axum::extract::Path;
 use axum::response::{IntoResponse, Redirect, Response};
@@ -18,7 +17,6 @@ use sayso_people::{Capability, InvitationId, MembershipId, OsSecrets, Part, Role
 use sayso_web::Error;
 use sayso_web::told::no_such_page;
 use sayso_web::typed::{Typed, named};
-use sayso_wording::events::home_name;
 use sayso_wording::{say, words};
 use std::sync::Arc;
 use uuid::Uuid;
@@ -86,8 +84,7 @@ async fn sharing(asker: &Asker, club: ClubId, coaches: bool) -> Result<Vec<Share
         if what.is_empty() {
             continue;
         }
-        let story = story(&asker.host, home).await?.unwrap_or_default();
-        all.push(Shares { home, name: home_name(&l, &story), what });
+        all.push(Shares { home, name: name_of(&asker.host, &l, home).await?, what });
     }
     all.sort_by(|a, b| a.name.cmp(&b.name).then(a.home.cmp(&b.home)));
     Ok(all)

@@ -7,15 +7,14 @@ use crate::asker::Asker;
 use crate::fault::told;
 use crate::host::Host;
 use crate::pages::desk::open;
-use crate::stories::Stories;
+use crate::stories::name_of;
 use axum::Router;
 use axum::extract::Query;
 use axum::response::{IntoResponse, Redirect, Response};
 use axum::routing::{get, post};
 use maud::Markup;
-use propose::propose;
-use sayso_model::{AccountId, Author, ClubId, Day, HomeId, Label, Proposed, ShortNote};
-use sayso_people::may::may;
+use propose::{near_day, propose};
+use sayso_model::{AccountId, Author, ClubId, HomeId, Label, Proposed};
 use sayso_people::needs::clubs_coached;
 use sayso_people::{Capability, OsSecrets, Role, Scope, Who};
 use sayso_web::Error;
@@ -99,7 +98,7 @@ async fn show(asker: Asker, Query(done): Query<Done>) -> Result<Markup, Error> {
     let who = asker.coach().await?;
     let all = colleagues(&asker, &who).await?;
     let covers = asker.host.people.covers(who.account).await.map_err(told)?;
-    Ok(view::page(&asker, &all, &view::named(&asker, covers).await?, &begun(&asker), &done))
+    Ok(view::page(&asker, &all, &covers, &begun(&asker), &done))
 }
 
 fn begun(asker: &Asker) -> Typed {
@@ -114,21 +113,10 @@ async fn cover(asker: Asker, typed: Typed) -> Result<Response, Error> {
     let all = colleagues(&asker, &who).await?;
     let today = asker.now.day(&sayso_model::Zone::utc());
     let colleague = chosen(&all, &mut typed).cloned();
-    let mut day = |name: &str, from: Day| {
-        let text = typed.text(name).to_owned();
-        let near = |day: &Day| (0..=MOST_DAYS).contains(&day.days_since(from));
-        let day = text.parse::<Day>().ok().filter(near);
-        if day.is_none() {
-            let l = asker.locale();
-            typed.wrong(name, words!(colleagues::day_wrong, first = l.date(from), last = l.date(from.plus(MOST_DAYS))));
-        }
-        day
-    };
-    let first = day("first", today.plus(-1));
-    let last = first.and_then(|first| day("last", first));
+    let first = near_day(&mut typed, "first", (today.plus(-1), MOST_DAYS));
+    let last = first.and_then(|first| near_day(&mut typed, "last", (first, MOST_DAYS)));
     let (Some(colleague), Some(first), Some(last)) = (colleague, first, last) else {
         let covers = asker.host.people.covers(who.account).await.map_err(told)?;
-        let covers = view::named(&asker, covers).await?;
         return Ok(again(view::page(&asker, &all, &covers, &typed, &Done::default())));
     };
     let by = asker.club(Capability::SeeDesk, colleague.club).await?;
@@ -136,8 +124,8 @@ async fn cover(asker: Asker, typed: Typed) -> Result<Response, Error> {
     people.be_covered(&by, colleague.account, days, asker.now, &mut OsSecrets).await.map_err(told)?;
     let theirs = people.who(colleague.account).await.map_err(told)?;
     let (mut asked, mut sees) = (0, 0);
-    for home in open::homes(&asker, &who).await? {
-        if sees_already(&asker, &theirs, home).await? {
+    for (home, open) in open::homes(&asker, &who, &theirs).await? {
+        if open {
             sees += 1;
         } else if propose(&asker, &who, (home, None), Proposed::Cover { by: colleague.author(), first, last }, None)
             .await?
@@ -146,12 +134,6 @@ async fn cover(asker: Asker, typed: Typed) -> Result<Response, Error> {
         }
     }
     Ok(Redirect::to(&format!("{PATH}?asked={asked}&open={sees}")).into_response())
-}
-
-async fn sees_already(asker: &Asker, who: &Who, home: HomeId) -> Result<bool, Error> {
-    let stories = Stories(&asker.host.server);
-    let known = asker.host.people.known_to(who, home, &stories, asker.now).await.map_err(told)?;
-    Ok(may(who, Capability::SeeFigures, home, known.as_ref(), asker.now).is_ok())
 }
 
 async fn end(asker: Asker, typed: Typed) -> Result<Redirect, Error> {
@@ -170,8 +152,8 @@ async fn ask(asker: Asker, Query(of): Query<Of>) -> Result<Markup, Error> {
     let who = asker.coach().await?;
     let home = mine(&asker, &who, &of.home).await?;
     let all = colleagues(&asker, &who).await?;
-    let typed = Typed::default().read_by(asker.locale());
-    Ok(view::hand_over(&asker, home, &view::home_name(&asker, home).await?, &all, &typed))
+    let (l, typed) = (asker.locale(), Typed::default().read_by(asker.locale()));
+    Ok(view::hand_over(&asker, home, &name_of(&asker.host, &l, home).await?, &all, &typed))
 }
 
 /// A home whose figures are open to the coach now; any other is told as one that is not there.
@@ -189,10 +171,9 @@ async fn hand_over(asker: Asker, typed: Typed) -> Result<Response, Error> {
     let home = mine(&asker, &who, typed.text("home")).await?;
     let all = colleagues(&asker, &who).await?;
     let colleague = chosen(&all, &mut typed);
-    let text = typed.text("text").to_owned();
-    let text = if text.is_empty() { None } else { typed.checked("text", ShortNote::new(&text)) };
+    let text = typed.short_or_none("text");
     let Some(colleague) = colleague.filter(|_| typed.right()) else {
-        let name = view::home_name(&asker, home).await?;
+        let name = name_of(&asker.host, &asker.locale(), home).await?;
         return Ok(again(view::hand_over(&asker, home, &name, &all, &typed)));
     };
     let proposes = Proposed::HandOver { to: colleague.author() };

@@ -1,42 +1,11 @@
 use super::{Colleague, Done, PATH};
 use crate::asker::Asker;
-use crate::fault::told;
-use crate::stories::story;
 use maud::{Markup, html};
 use sayso_model::{HomeId, ShortNote};
 use sayso_people::db::Cover;
-use sayso_web::Error;
 use sayso_web::fields::{area, day, radios, summary};
 use sayso_web::typed::Typed;
-use sayso_wording::events::home_name as named_home;
 use sayso_wording::{Locale, say};
-
-/// A cover with the names of both.
-pub struct Told {
-    cover: Cover,
-    away: String,
-    covers: String,
-}
-
-/// Covers with names; those of accounts that are gone went with them.
-pub async fn named(asker: &Asker, covers: Vec<Cover>) -> Result<Vec<Told>, Error> {
-    let mut all = Vec::new();
-    for cover in covers {
-        let mut names = Vec::new();
-        for account in [cover.away, cover.covers] {
-            let account = asker.host.people.account(account).await.map_err(told)?;
-            names.push(account.map(|account| account.name.to_string()).unwrap_or_default());
-        }
-        let [away, covers] = <[String; 2]>::try_from(names).map_err(|_| Error::internal("two names"))?;
-        all.push(Told { cover, away, covers });
-    }
-    Ok(all)
-}
-
-/// What a home is called that the coach sees.
-pub async fn home_name(asker: &Asker, home: HomeId) -> Result<String, Error> {
-    Ok(named_home(&asker.locale(), &story(&asker.host, home).await?.unwrap_or_default()))
-}
 
 fn choice(l: &Locale, typed: &Typed, all: &[Colleague]) -> Markup {
     let options: Vec<_> =
@@ -44,7 +13,7 @@ fn choice(l: &Locale, typed: &Typed, all: &[Colleague]) -> Markup {
     radios(typed, "colleague", &say!(l, colleagues::who), "", &options)
 }
 
-pub fn page(asker: &Asker, all: &[Colleague], covers: &[Told], typed: &Typed, done: &Done) -> Markup {
+pub fn page(asker: &Asker, all: &[Colleague], covers: &[Cover], typed: &Typed, done: &Done) -> Markup {
     let l = &asker.locale();
     let me = asker.signed.account.id;
     asker.framed(
@@ -56,15 +25,15 @@ pub fn page(asker: &Asker, all: &[Colleague], covers: &[Told], typed: &Typed, do
             }
             p { (say!(l, colleagues::intro)) }
             @if all.is_empty() { p data-test="alone" { (say!(l, colleagues::alone)) } }
-            @for told in covers {
-                @let (first, last) = (l.date(told.cover.first), l.date(told.cover.last));
+            @for cover in covers {
+                @let (first, last) = (l.date(cover.first), l.date(cover.last));
                 div.line data-test="cover" {
                     p {
-                        @if told.cover.away == me { (say!(l, colleagues::covered_by, name = told.covers.as_str(), first = first, last = last)) }
-                        @else { (say!(l, colleagues::you_cover, name = told.away.as_str(), first = first, last = last)) }
+                        @if cover.away.account == me { (say!(l, colleagues::covered_by, name = &cover.covers.name, first = first, last = last)) }
+                        @else { (say!(l, colleagues::you_cover, name = &cover.away.name, first = first, last = last)) }
                     }
-                    @if told.cover.away == me {
-                        form method="post" action="/desk/cover/end" { button name="cover" value=(told.cover.id) { (say!(l, colleagues::end)) } }
+                    @if cover.away.account == me {
+                        form method="post" action="/desk/cover/end" { button name="cover" value=(cover.id) { (say!(l, colleagues::end)) } }
                     }
                 }
             }

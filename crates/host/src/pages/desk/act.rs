@@ -6,6 +6,7 @@ use crate::desk::{FORM, Kept, lines};
 use crate::fault::told;
 use crate::pages::desk::asked::{Asked, FIELDS, PATH};
 use crate::pages::desk::open;
+use crate::pages::desk::view::Tab;
 use axum::response::Redirect;
 use sayso_advisor::desk::{About, Mark};
 use sayso_model::{AnimalId, HomeId, Label, Moment, Zone};
@@ -102,5 +103,5 @@ pub async fn spoken(asker: Asker, typed: Typed) -> Result<Redirect, Error> {
     let bytes = kept.bytes().map_err(Error::internal)?;
     let now = Spoken { at: asker.now, form: FORM, bytes };
     asker.host.people.speaks(&leave, home, &now).await.map_err(told)?;
-    Ok(Redirect::to(&asked.address(if typed.text("from") == "week" { "/desk/week" } else { PATH })))
+    Ok(Redirect::to(&asked.address(if typed.text("from") == "week" { Tab::Week } else { Tab::Needs }.path())))
 }

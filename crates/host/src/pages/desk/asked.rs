@@ -156,7 +156,7 @@ impl Chosen {
         let holds = |text: &str| text.to_lowercase().contains(&find);
         marked
             && (find.is_empty()
-                || holds(opened.home(key.0))
+                || holds(opened.found.home(key.0))
                 || holds(&animal.name)
                 || animal.line.words.iter().filter_map(|w| animal.words.get(&w.word)).any(|says| holds(says)))
     }

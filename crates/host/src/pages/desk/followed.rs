@@ -2,9 +2,10 @@
 //! first shows less than it seems to.
 
 use super::asked::Asked;
-use super::open::{self, Opened};
-use super::view::{FOLLOWED, TO_FOLLOWED, around, called};
+use super::open;
+use super::view::{Tab, around, called};
 use crate::asker::Asker;
+use crate::desk::Found;
 use crate::fault::told;
 use maud::{Markup, html};
 use sayso_advisor::desk::{DAYS, Overall, TrialLine, overall};
@@ -14,29 +15,23 @@ use sayso_wording::followed::{kind, outcome, share};
 use sayso_wording::talk::change;
 use sayso_wording::{Locale, say};
 
-/// Where it is.
-pub const PATH: &str = TO_FOLLOWED;
 /// Trials listed one by one, newest first.
 const MOST: usize = 60;
 
 pub async fn show(asker: Asker) -> Result<Markup, Error> {
     let who = asker.coach().await?;
-    let opened = open::open(&asker, &who).await?;
+    let found = open::found(&asker, &who).await?;
     // What was only read from a file in this account's name is nobody's.
     let wrote = asker.host.people.proposed_by(who.account).await.map_err(told)?;
-    let lines = opened
-        .found
-        .kept
-        .iter()
-        .flat_map(|(home, kept)| kept.animals.values().map(move |animal| (*home, &animal.line)));
+    let lines =
+        found.kept.iter().flat_map(|(home, kept)| kept.animals.values().map(move |animal| (*home, &animal.line)));
     let overall = overall(lines, |change| change.by == who.account && wrote.contains(&change.proposal));
     let l = &asker.locale();
-    let asked = Asked { kind: FOLLOWED.into(), ..Asked::default() };
     Ok(asker.wide_with(
         &[],
         &say!(l, followed::title),
         html! {
-            (around(l, &opened, &asked))
+            (around(l, &found, Tab::Changes, &Asked::default()))
             p { (say!(l, followed::how, days = DAYS)) }
             p.caution data-test="nobody-drew" { (say!(l, followed::caution)) }
             (table(l, &overall))
@@ -46,7 +41,7 @@ pub async fn show(asker: Asker) -> Result<Markup, Error> {
             h2 { (say!(l, followed::drawn_title)) }
             p { (say!(l, followed::drawn_how)) }
             (drawn(l, &overall))
-            (each(l, &opened))
+            (each(l, &found))
         },
     ))
 }
@@ -95,9 +90,9 @@ fn drawn(l: &Locale, overall: &Overall) -> Markup {
 }
 
 /// Every trial, with the way to its page.
-fn each(l: &Locale, opened: &Opened) -> Markup {
+fn each(l: &Locale, found: &Found) -> Markup {
     let mut all: Vec<(HomeId, AnimalId, &str, &TrialLine)> = Vec::new();
-    for (home, kept) in &opened.found.kept {
+    for (home, kept) in &found.kept {
         for (animal, kept) in &kept.animals {
             all.extend(kept.line.trials.iter().map(|trial| (*home, *animal, kept.name.as_str(), trial)));
         }
@@ -110,7 +105,7 @@ fn each(l: &Locale, opened: &Opened) -> Markup {
                 ul { @for (home, animal, name, trial) in all.into_iter().take(MOST) {
                     li data-test="trial" {
                         a.link href=(format!("/a/{animal}/designs/{}?home={home}", trial.trial)) {
-                            (say!(l, followed::in_home, animal = name, home = called(l, opened, home)))
+                            (say!(l, followed::in_home, animal = name, home = called(l, found, home)))
                         }
                         ": " (change(l, trial.question, None)) " · " (l.date(trial.first)) " · " (outcome(l, trial.outcome, 1))
                     }

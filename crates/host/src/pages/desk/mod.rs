@@ -22,13 +22,14 @@ use axum::routing::{get, post};
 use maud::Markup;
 use sayso_web::Error;
 use std::sync::Arc;
+use view::Tab;
 
 /// Routes of the page.
 pub fn router() -> Router<Arc<Host>> {
     Router::new()
         .route(PATH, get(show))
-        .route("/desk/week", get(week))
-        .route(followed::PATH, get(followed::show))
+        .route(Tab::Week.path(), get(week))
+        .route(Tab::Changes.path(), get(followed::show))
         .route("/desk/aside", post(act::put_aside))
         .route("/desk/back", post(act::bring_back))
         .route("/desk/mark", post(act::mark))

@@ -4,6 +4,7 @@ use crate::asker::Asker;
 use crate::desk::{Found, KeptAnimal, lines};
 use crate::fault::told;
 use crate::host::Host;
+use crate::stories::opening;
 use sayso_advisor::desk::{Mark, Row, Seen, desk};
 use sayso_model::{AccountId, AnimalId, HomeId, Story};
 use sayso_people::db::Aside;
@@ -32,11 +33,6 @@ impl Opened {
     pub fn animal(&self, (home, animal): Key) -> Option<&KeptAnimal> {
         self.found.kept.get(&home)?.animals.get(&animal)
     }
-
-    /// What its home is called; empty where nothing says so.
-    pub fn home(&self, home: HomeId) -> &str {
-        self.found.kept.get(&home).map_or("", |kept| kept.home.as_str())
-    }
 }
 
 /// Whether an account has a desk with something that may stand on it.
@@ -50,9 +46,15 @@ pub async fn has_one(host: &Host, account: AccountId) -> Result<bool, Error> {
 
 /// Which of some homes may be seen now, asked of each home's log.
 async fn leaves(asker: &Asker, who: &Who, homes: &[HomeId]) -> Result<BTreeMap<HomeId, Allowed>, Error> {
-    let opens = asker.host.server.opens(homes).await?;
-    let stories = opens.into_iter().map(|(home, events)| (home, Story::from_events(events))).collect();
-    asker.host.people.may_in_each(who, Capability::SeeFigures, &stories, asker.now).await.map_err(told)
+    may_see(asker, who, &opening(&asker.host.server, homes).await?).await
+}
+
+async fn may_see(
+    asker: &Asker,
+    who: &Who,
+    stories: &BTreeMap<HomeId, Story>,
+) -> Result<BTreeMap<HomeId, Allowed>, Error> {
+    asker.host.people.may_in_each(who, Capability::SeeFigures, stories, asker.now).await.map_err(told)
 }
 
 /// Leave for one home of a coach, now; none where it is not open to them.
@@ -67,28 +69,39 @@ pub async fn leave(asker: &Asker, who: &Who, home: HomeId) -> Result<Option<Allo
     Ok(leaves(asker, who, &[home]).await?.remove(&home))
 }
 
-/// Homes that are open to a coach now.
+/// Homes that are open to a coach now, each with whether it is open to another account as well.
 ///
 /// # Errors
 /// Where a database fails.
-pub async fn homes(asker: &Asker, who: &Who) -> Result<Vec<HomeId>, Error> {
+pub async fn homes(asker: &Asker, who: &Who, other: &Who) -> Result<Vec<(HomeId, bool)>, Error> {
     let homes = asker.host.people.may_share_with(who).await.map_err(told)?;
-    Ok(leaves(asker, who, &homes).await?.into_keys().collect())
+    let stories = opening(&asker.host.server, &homes).await?;
+    let (own, others) = (may_see(asker, who, &stories).await?, may_see(asker, other, &stories).await?);
+    Ok(own.into_keys().map(|home| (home, others.contains_key(&home))).collect())
 }
 
-/// The whole desk. Each home on it is looked at by that.
+/// What is known of the homes that are open to a coach now. Each is looked at by that.
 ///
 /// # Errors
 /// Where a database fails.
-pub async fn open(asker: &Asker, who: &Who) -> Result<Opened, Error> {
-    let (host, now) = (&asker.host, asker.now);
+pub async fn found(asker: &Asker, who: &Who) -> Result<Found, Error> {
+    let host = &asker.host;
     let homes = host.people.may_share_with(who).await.map_err(told)?;
     let leaves = leaves(asker, who, &homes).await?;
     let allowed: Vec<HomeId> = leaves.keys().copied().collect();
     let found = lines(host, &allowed).await?;
     let seen = leaves.iter().filter(|(home, _)| found.kept.contains_key(home)).map(|(_, leave)| leave);
-    host.people.looked_at_each(seen, PAGE, now).await.map_err(told)?;
-    let asides = host.people.asides(who.account, now).await.map_err(told)?;
+    host.people.looked_at_each(seen, PAGE, asker.now).await.map_err(told)?;
+    Ok(found)
+}
+
+/// The whole desk, with what each animal needs.
+///
+/// # Errors
+/// Where a database fails.
+pub async fn open(asker: &Asker, who: &Who) -> Result<Opened, Error> {
+    let (found, now) = (found(asker, who).await?, asker.now);
+    let asides = asker.host.people.asides(who.account, now).await.map_err(told)?;
     let mut put = Seen::default();
     for aside in &asides {
         // By a mark that this version does not know nothing is put aside.

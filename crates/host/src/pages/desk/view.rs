@@ -2,20 +2,40 @@ use super::asked::{ASIDE, Asked, Chosen, KINDS, NONE, ON_A_PAGE, PATH};
 use super::open::Opened;
 use super::row::{Of, back, row};
 use crate::asker::Asker;
+use crate::desk::Found;
 use maud::{Markup, html};
 use sayso_model::HomeId;
 use sayso_wording::{Locale, say};
 use std::collections::BTreeSet;
 
-/// Where it is told what followed, and how [`around`] knows that page.
-pub const TO_FOLLOWED: &str = "/desk/changes";
-pub const FOLLOWED: &str = "changes";
+/// A page of the desk.
+#[derive(Clone, Copy, PartialEq, Eq, Debug)]
+pub enum Tab {
+    /// What each animal needs.
+    Needs,
+    /// What is new since coach and home spoke.
+    Week,
+    /// What followed changes.
+    Changes,
+}
+
+impl Tab {
+    /// Where it is.
+    pub const fn path(self) -> &'static str {
+        match self {
+            Self::Needs => PATH,
+            Self::Week => "/desk/week",
+            Self::Changes => "/desk/changes",
+        }
+    }
+}
+
 /// Its script.
 const KEYS: &str = "client/desk.js";
 
 /// What a home is called.
-pub fn called(l: &Locale, opened: &Opened, home: HomeId) -> String {
-    match opened.home(home) {
+pub fn called(l: &Locale, found: &Found, home: HomeId) -> String {
+    match found.home(home) {
         "" => say!(l, desk_page::nameless_home),
         name => name.to_owned(),
     }
@@ -31,7 +51,7 @@ pub fn view(asker: &Asker, opened: &Opened, chosen: &Chosen) -> Markup {
         &[KEYS],
         &say!(l, desk_page::title),
         html! {
-            (around(l, opened, asked))
+            (around(l, &opened.found, Tab::Needs, asked))
             (notices(l, opened, asked))
             (filters(l, opened, chosen))
             p.quiet { (say!(l, desk_page::no_diagnosis)) }
@@ -46,7 +66,7 @@ pub fn view(asker: &Asker, opened: &Opened, chosen: &Chosen) -> Markup {
                             asked,
                             key: one.key,
                             animal,
-                            home: called(l, opened, one.key.0),
+                            home: called(l, &opened.found, one.key.0),
                             mark: chosen.marks.get(&one.key.0),
                         }, &one.needs))
                     }
@@ -58,31 +78,23 @@ pub fn view(asker: &Asker, opened: &Opened, chosen: &Chosen) -> Markup {
     )
 }
 
-/// Where one is.
-fn path_of(asked: &Asked) -> &'static str {
-    match asked.kind.as_str() {
-        "week" => "/desk/week",
-        FOLLOWED => TO_FOLLOWED,
-        _ => PATH,
-    }
-}
-
-/// The pages of a desk.
-pub fn around(l: &Locale, opened: &Opened, asked: &Asked) -> Markup {
+/// The pages of a desk, from the one where one is, as it was asked for. Some of its needs are not the whole page.
+pub fn around(l: &Locale, found: &Found, at: Tab, asked: &Asked) -> Markup {
+    let here = |tab| (tab == at && asked.kind.is_empty()).then_some("page");
     html! {
         nav.row aria-label=(say!(l, desk_page::title)) {
-            a.button href=(PATH) aria-current=[asked.kind.is_empty().then_some("page")] { (say!(l, desk_page::needs)) }
-            a.button href="/desk/week" aria-current=[(asked.kind == "week").then_some("page")] data-test="to-week" { (say!(l, desk_page::week)) }
-            a.button href=(TO_FOLLOWED) aria-current=[(asked.kind == FOLLOWED).then_some("page")] data-test="to-changes" { (say!(l, followed::title)) }
+            a.button href=(Tab::Needs.path()) aria-current=[here(Tab::Needs)] { (say!(l, desk_page::needs)) }
+            a.button href=(Tab::Week.path()) aria-current=[here(Tab::Week)] data-test="to-week" { (say!(l, desk_page::week)) }
+            a.button href=(Tab::Changes.path()) aria-current=[here(Tab::Changes)] data-test="to-changes" { (say!(l, followed::title)) }
             a.link href="/desk/programmes" data-test="to-programmes" { (say!(l, programme::title)) }
             a.link href="/desk/colleagues" data-test="to-colleagues" { (say!(l, colleagues::title)) }
             a.link href="/homes" { (say!(l, sharing::to_homes)) }
         }
-        @if opened.found.behind + opened.found.unread > 0 {
+        @if found.behind + found.unread > 0 {
             p.quiet data-test="behind" {
-                @if opened.found.behind > 0 { (say!(l, desk_page::behind, behind = opened.found.behind)) " " }
-                @if opened.found.unread > 0 { (say!(l, desk_page::unread, unread = opened.found.unread)) " " }
-                a href=(asked.address(path_of(asked))) { (say!(l, desk_page::look_again)) }
+                @if found.behind > 0 { (say!(l, desk_page::behind, behind = found.behind)) " " }
+                @if found.unread > 0 { (say!(l, desk_page::unread, unread = found.unread)) " " }
+                a href=(asked.address(at.path())) { (say!(l, desk_page::look_again)) }
             }
         }
     }

@@ -3,7 +3,7 @@
 use super::asked::{Asked, ON_A_PAGE};
 use super::open::{Key, Opened};
 use super::row::{Of, figures, says, spoken, whose};
-use super::view::{around, called, paging};
+use super::view::{Tab, around, called, paging};
 use crate::asker::Asker;
 use crate::desk::Kept;
 use crate::fault::told;
@@ -48,12 +48,11 @@ pub async fn show(asker: &Asker, opened: &Opened, asked: Asked) -> Result<Markup
     let (new, same): (Vec<News>, Vec<News>) = news.partition(is_new);
     let pages = new.len().div_ceil(MOST).max(1);
     let at = asked.page.clamp(1, pages);
-    let week = Asked { kind: "week".into(), ..Asked::default() };
     let one = |news: &News| -> Markup {
         let Some(animal) = opened.animal(news.key) else { return html! {} };
         let says = says(l, animal);
         let names = Names { animal: &animal.name, says: &says };
-        let home = called(l, opened, news.key.0);
+        let home = called(l, &opened.found, news.key.0);
         let of = Of {
             l,
             now: asker.now,
@@ -83,14 +82,14 @@ pub async fn show(asker: &Asker, opened: &Opened, asked: Asked) -> Result<Markup
         &["client/desk.js"],
         &say!(l, desk_page::week_title),
         html! {
-            (around(l, opened, &week))
+            (around(l, &opened.found, Tab::Week, &Asked::default()))
             p.quiet { (say!(l, desk_page::week_how)) }
             @if new.is_empty() { p data-test="no-news" { (say!(l, desk_page::no_news)) } }
             @else {
                 p.quiet.keys { (say!(l, desk_page::keys_week)) }
                 ul.desk.close data-test="desk" { @for news in new.iter().skip((at - 1) * MOST).take(MOST) { (one(news)) } }
             }
-            (paging(l, (at, pages), |page| format!("/desk/week?page={page}")))
+            (paging(l, (at, pages), |page| format!("{}?page={page}", Tab::Week.path())))
             @if !same.is_empty() && at == pages {
                 details {
                     summary data-test="same" { (say!(l, desk_page::same, count = same.len())) }

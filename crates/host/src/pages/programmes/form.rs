@@ -131,7 +131,5 @@ fn week_of(typed: &mut Typed, week: usize) -> ProgrammeWeek {
     if aims.len() > Programme::MOST_AIMS {
         typed.wrong(&name("lessons"), words!(programme::too_many, most = Programme::MOST_AIMS));
     }
-    let text = typed.text(&name("exercise")).replace("\r\n", "\n");
-    let exercise = if text.is_empty() { None } else { typed.checked(&name("exercise"), ShortNote::new(&text)) };
-    ProgrammeWeek { aims, exercise }
+    ProgrammeWeek { aims, exercise: typed.short_or_none(&name("exercise")) }
 }

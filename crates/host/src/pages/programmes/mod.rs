@@ -7,14 +7,14 @@ mod view;
 use crate::asker::Asker;
 use crate::fault::told;
 use crate::host::Host;
-use crate::pages::colleagues::propose::propose;
+use crate::pages::colleagues::propose::{near_day, propose};
 use crate::pages::desk::open;
 use axum::Router;
 use axum::extract::{Path, Query};
 use axum::response::{IntoResponse, Redirect, Response};
 use axum::routing::{get, post};
 use maud::Markup;
-use sayso_model::{AnimalId, ClubId, Day, HomeId, ProgrammeId, Proposed};
+use sayso_model::{AnimalId, ClubId, HomeId, ProgrammeId, Proposed};
 use sayso_people::db::ClubProgramme;
 use sayso_people::needs::clubs_coached;
 use sayso_people::{Capability, Who};
@@ -97,8 +97,7 @@ async fn lay_out(asker: Asker, typed: Typed) -> Result<Response, Error> {
 /// A course of a club that whoever asks coaches in.
 async fn known(asker: &Asker, who: &Who, id: &str) -> Result<ClubProgramme, Error> {
     let id: ProgrammeId = named(id, "programme")?;
-    let all = asker.host.people.programmes(&clubs(who)).await.map_err(told)?;
-    match all.into_iter().find(|p| p.course.programme == id) {
+    match asker.host.people.programme(&clubs(who), id).await.map_err(told)? {
         Some(found) => Ok(found),
         None => Err(no_such_page().await),
     }
@@ -107,34 +106,30 @@ async fn known(asker: &Asker, who: &Who, id: &str) -> Result<ClubProgramme, Erro
 async fn one(asker: Asker, Path(id): Path<String>) -> Result<Markup, Error> {
     let who = asker.coach().await?;
     let programme = known(&asker, &who, &id).await?;
-    let opened = open::open(&asker, &who).await?;
+    let found = open::found(&asker, &who).await?;
     let today = asker.now.day(&sayso_model::Zone::utc());
     let typed = Typed::default().read_by(asker.locale()).with("first", today.plus(1));
     let wrote = asker.host.people.proposed_by(who.account).await.map_err(told)?;
-    Ok(view::one(&asker, &programme, &opened, &wrote, &typed))
+    Ok(view::one(&asker, &programme, &found, &wrote, &typed))
 }
 
 /// The course is proposed to a home, for one of its animals, from a day on.
 async fn offer(asker: Asker, Path(id): Path<String>, typed: Typed) -> Result<Response, Error> {
     let who = asker.coach().await?;
     let programme = known(&asker, &who, &id).await?;
-    let opened = open::open(&asker, &who).await?;
+    let found = open::found(&asker, &who).await?;
     let mut typed = typed.only(&["animal", "first"])?.read_by(asker.locale());
     let whose = typed.text("animal").parse::<AnimalId>().ok();
-    let home: Option<HomeId> = whose.and_then(|id| opened.rows.iter().find(|row| row.key.1 == id)).map(|row| row.key.0);
+    let home = whose.and_then(|id| found.kept.iter().find(|(_, kept)| kept.animals.contains_key(&id)));
+    let home: Option<HomeId> = home.map(|(home, _)| *home);
     if home.is_none() || programme.closed {
         typed.wrong("animal", words!(faults::missing_choose));
     }
-    let (today, text) = (asker.now.day(&sayso_model::Zone::utc()), typed.text("first").to_owned());
-    let near = |day: &Day| (0..=MOST_DAYS).contains(&day.days_since(today));
-    let first = text.parse::<Day>().ok().filter(near);
-    if first.is_none() {
-        let (l, last) = (asker.locale(), today.plus(MOST_DAYS));
-        typed.wrong("first", words!(colleagues::day_wrong, first = l.date(today), last = l.date(last)));
-    }
+    let today = asker.now.day(&sayso_model::Zone::utc());
+    let first = near_day(&mut typed, "first", (today, MOST_DAYS));
     let (Some(home), Some(animal), Some(first), true) = (home, whose, first, typed.right()) else {
         let wrote = asker.host.people.proposed_by(who.account).await.map_err(told)?;
-        return Ok(again(view::one(&asker, &programme, &opened, &wrote, &typed)));
+        return Ok(again(view::one(&asker, &programme, &found, &wrote, &typed)));
     };
     let proposes = Proposed::Programme { course: programme.course, first };
     if !propose(&asker, &who, (home, Some(animal)), proposes, None).await? {

@@ -1,6 +1,7 @@
 use super::PATH;
 use crate::asker::Asker;
-use crate::pages::desk::open::Opened;
+use crate::desk::Found;
+use crate::pages::desk::called;
 use maud::{Markup, html};
 use sayso_advisor::desk::ProgrammeLine;
 use sayso_advisor::programme::week_of;
@@ -45,17 +46,17 @@ struct Joined<'a> {
 }
 
 /// One course: its weeks, and where each home stands. By the names of animals, never by how far they are.
-pub fn one(asker: &Asker, of: &ClubProgramme, opened: &Opened, wrote: &BTreeSet<EventId>, typed: &Typed) -> Markup {
+pub fn one(asker: &Asker, of: &ClubProgramme, found: &Found, wrote: &BTreeSet<EventId>, typed: &Typed) -> Markup {
     let l = &asker.locale();
     let mut joined: Vec<Joined<'_>> = Vec::new();
-    for (home, kept) in &opened.found.kept {
+    for (home, kept) in &found.kept {
         for (animal, kept) in &kept.animals {
             let own = |line: &&ProgrammeLine| line.programme == of.course.programme && wrote.contains(&line.proposal);
             joined.extend(kept.line.programmes.iter().filter(own).map(|line| Joined {
                 home: *home,
                 animal: *animal,
                 name: &kept.name,
-                of: crate::pages::desk::called(l, opened, *home),
+                of: called(l, found, *home),
                 line,
             }));
         }
@@ -71,7 +72,7 @@ pub fn one(asker: &Asker, of: &ClubProgramme, opened: &Opened, wrote: &BTreeSet<
             @if joined.is_empty() { p data-test="nobody" { (say!(l, programme::nobody)) } }
             ul.desk { @for one in &joined { (stands(asker, l, of, one)) } }
             (course(l, of))
-            (offer(l, of, opened, typed))
+            (offer(l, of, found, typed))
             form method="post" action=(format!("{PATH}/{}/close", of.course.programme)) {
                 button name="closed" value=(if of.closed { "no" } else { "yes" }) {
                     @if of.closed { (say!(l, programme::open_again)) } @else { (say!(l, programme::close)) }
@@ -133,10 +134,10 @@ fn course(l: &Locale, of: &ClubProgramme) -> Markup {
 }
 
 /// To whom it can be proposed: animals of homes that are open to the coach now.
-fn offer(l: &Locale, of: &ClubProgramme, opened: &Opened, typed: &Typed) -> Markup {
+fn offer(l: &Locale, of: &ClubProgramme, found: &Found, typed: &Typed) -> Markup {
     let mut all: Vec<(String, String)> = vec![(String::new(), String::new())];
-    for (home, kept) in &opened.found.kept {
-        let home = crate::pages::desk::called(l, opened, *home);
+    for (home, kept) in &found.kept {
+        let home = called(l, found, *home);
         let named = |name: &str| say!(l, followed::in_home, animal = name, home = home.as_str());
         all.extend(kept.animals.iter().map(|(animal, kept)| (animal.to_string(), named(&kept.name))));
     }

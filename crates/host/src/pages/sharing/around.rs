@@ -5,7 +5,8 @@ use crate::fault::told;
 use sayso_model::{AccountId, ClubId, Coach, Label};
 use sayso_people::db::Member;
 use sayso_people::may::who_can_see;
-use sayso_people::{Capability, Role, Scope, Who};
+use sayso_people::needs::clubs_coached;
+use sayso_people::{Capability, Scope, Who};
 use sayso_web::Error;
 use std::collections::BTreeMap;
 
@@ -36,10 +37,8 @@ pub async fn all(asker: &Asker, inside: &Inside) -> Result<Vec<Near>, Error> {
     for who in around {
         let account = who.account;
         let mut clubs = Vec::new();
-        for held in who.memberships.iter().filter(|m| m.part.role() == Role::Coach) {
-            if let Some(club) = held.part.scope().club() {
-                clubs.extend(people.club(club).await.map_err(told)?.map(|name| name.to_string()));
-            }
+        for club in clubs_coached(&who) {
+            clubs.extend(people.club(club).await.map_err(told)?.map(|name| name.to_string()));
         }
         let member = members.iter().find(|m| m.membership.account == account).cloned();
         let name = match &member {

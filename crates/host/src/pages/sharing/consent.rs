@@ -7,13 +7,12 @@ use super::around::{Names, club_name};
 use super::past::Past;
 use super::view::to_what;
 use crate::asker::{Asker, HOME, Inside};
-use crate::fault::told;
+use crate::fault::{came_new, told};
 use axum::extract::{Path, Query};
 use axum::response::Redirect;
 use maud::{Markup, html};
 use sayso_model::{AccountId, Body, ClubId, Coach, Consent, ConsentGiven, ConsentPurpose};
 use sayso_people::{Capability, Role, Scope};
-use sayso_store::Appended;
 use sayso_web::Error;
 use sayso_web::layout::{Tab, layout};
 use sayso_web::typed::Typed;
@@ -205,15 +204,18 @@ fn unclear() -> Error {
     Error::refused("purpose", words!(sharing::unclear))
 }
 
+/// That a form was shown with the words as they are now. What counts is what was read: new words are read first.
+pub fn words_were_read(typed: &Typed) -> Result<(), Error> {
+    let same = typed.text("words") == Consent::WORDS.to_string();
+    if same { Ok(()) } else { Err(Error::refused("words", words!(sharing::new_words))) }
+}
+
 pub async fn give(asker: Asker, typed: Typed) -> Result<Redirect, Error> {
     let inside = asker.home(&[Capability::Consent]).await?;
     let mut typed = typed.only(&FIELDS)?;
     inside.is_of(&typed)?;
     let (consent, back) = meant(&mut typed).filter(|_| typed.right()).ok_or_else(unclear)?;
-    // What counts is what was read: new words are read first.
-    if typed.text("words") != Consent::WORDS.to_string() {
-        return Err(Error::refused("words", words!(sharing::new_words)));
-    }
+    words_were_read(&typed)?;
     let club: Option<ClubId> = typed.id("club", |_| true);
     let there = match (consent.coach(), club) {
         (None, _) => true,
@@ -249,11 +251,6 @@ async fn write(asker: &Asker, inside: &Inside, body: impl Into<Body>) -> Result<
     if let Some(leave) = &page.leave {
         leave.may_write(&event, &page.story, page.now)?;
     }
-    let outcome = page.state.store.append(vec![event.clone()]).await?.pop();
-    match outcome {
-        Some(Appended::New) => asker.host.people.witness(&inside.leave, &event, asker.now).await.map_err(told),
-        Some(Appended::Refused(problems)) => Err(Error::Refused(problems.into())),
-        // An id made here just now: nobody else has it.
-        Some(Appended::Duplicate | Appended::Conflict) | None => Err(Error::internal("a new event was known")),
-    }
+    came_new(page.state.store.append(vec![event.clone()]).await?.pop())?;
+    asker.host.people.witness(&inside.leave, &event, asker.now).await.map_err(told)
 }

@@ -5,10 +5,10 @@
 //! one alone has what that one had. Cover ends nothing, and what it opens closes by itself.
 
 use super::around::Names;
-use super::consent::of_coach;
+use super::consent::{of_coach, words_were_read};
 use super::view::to_what;
 use crate::asker::{Asker, HOME, Inside};
-use crate::fault::told;
+use crate::fault::{came_new, told};
 use axum::extract::Path;
 use axum::response::Redirect;
 use maud::{Markup, html};
@@ -16,13 +16,13 @@ use sayso_model::talks::{Standing, Talk, talks};
 use sayso_model::{Author, Coach, Consent, ConsentGiven, Event, EventId, ProposalAnswer, Proposed, Reply, Stretch};
 use sayso_people::needs::clubs_coached;
 use sayso_people::{Capability, Who};
-use sayso_store::Appended;
 use sayso_web::Error;
 use sayso_web::layout::{Tab, layout};
+use sayso_web::leave::Leave;
 use sayso_web::told::no_such_page;
 use sayso_web::typed::{Typed, named};
 use sayso_wording::consents::asked;
-use sayso_wording::{say, words};
+use sayso_wording::say;
 use std::collections::BTreeSet;
 
 /// What a proposal comes to.
@@ -130,10 +130,7 @@ pub async fn agree(asker: Asker, Path(id): Path<String>, typed: Typed) -> Result
     let inside = asker.home(&[Capability::Consent]).await?;
     let typed = typed.only(&[HOME, "words"])?;
     inside.is_of(&typed)?;
-    // What counts is what was read: new words are read first.
-    if typed.text("words") != Consent::WORDS.to_string() {
-        return Err(Error::refused("words", words!(sharing::new_words)));
-    }
+    words_were_read(&typed)?;
     let Some(of) = opening(&asker, &inside, &id).await? else { return Err(no_such_page().await) };
     let (page, to) = (&inside.page, of.talk.id());
     let mut events: Vec<Event> = Vec::new();
@@ -144,8 +141,7 @@ pub async fn agree(asker: Asker, Path(id): Path<String>, typed: Typed) -> Result
     for closing in of.ends.iter().flat_map(|consent| inside.known.consents.closing(*consent)) {
         events.push(page.about_home(closing));
     }
-    let by = page.leave.as_ref().filter(|leave| leave.person.is_none());
-    let by = by.map(|leave| Author { account: leave.who.account, name: leave.name.clone() });
+    let by = page.leave.as_ref().and_then(Leave::answers_as);
     events.push(page.about_home(ProposalAnswer { to, reply: Reply::Accepted, text: None, by }));
     if let Some(leave) = &page.leave {
         events.iter().try_for_each(|event| leave.may_write(event, &page.story, page.now))?;
@@ -153,12 +149,8 @@ pub async fn agree(asker: Asker, Path(id): Path<String>, typed: Typed) -> Result
     // All at once: there is no moment in which both see the home. The new one does once this server has noted who gave it.
     let outcomes = page.state.store.append(events.clone()).await?;
     for (event, outcome) in events.iter().zip(outcomes) {
-        match outcome {
-            Appended::New => seen(&asker, &inside, event).await?,
-            Appended::Refused(problems) => return Err(Error::Refused(problems.into())),
-            // Ids made here just now: nobody else has them.
-            Appended::Duplicate | Appended::Conflict => return Err(Error::internal("a new event was known")),
-        }
+        came_new(Some(outcome))?;
+        seen(&asker, &inside, event).await?;
     }
     Ok(Redirect::to(&format!("/talk#t-{to}")))
 }

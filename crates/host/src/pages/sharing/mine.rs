@@ -3,13 +3,12 @@
 use crate::asker::Asker;
 use crate::fault::told;
 use crate::pages::said::{days, role, shows};
-use crate::stories::{Stories, story};
+use crate::stories::{Stories, name_of};
 use crate::way;
 use maud::{Markup, html};
 use sayso_people::may::may;
 use sayso_people::{Capability, Role, Scope, Who};
 use sayso_web::Error;
-use sayso_wording::events::home_name;
 use sayso_wording::{Locale, say};
 
 /// The page.
@@ -45,11 +44,11 @@ async fn of_home(asker: &Asker, l: &Locale, who: &Who, home: sayso_model::HomeId
     if held.is_none() && sees.is_empty() {
         return Ok(None);
     }
-    let story = story(&asker.host, home).await?.unwrap_or_default();
+    let name = name_of(&asker.host, l, home).await?;
     let as_what = held.map_or(Role::Coach, |part| part.role());
     let agreed = held.and_then(|part| part.days());
     Ok(Some(html! {
-        h2 { (home_name(l, &story)) }
+        h2 { (name) }
         p { strong { (role(l, as_what)) } @if let Some(agreed) = agreed { "; " (days(l, agreed)) } }
         @if sees.is_empty() { p { (say!(l, sharing::you_see_nothing)) } } @else { p { (say!(l, sharing::you_see, what = l.and(&sees))) } }
         @if open(&Capability::Record) || held.is_some() { p { (say!(l, sharing::seen_by_home)) } }

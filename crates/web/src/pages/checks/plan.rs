@@ -76,10 +76,7 @@ pub async fn begin(page: AnimalPage, typed: Typed) -> Result<Response, Error> {
 }
 
 fn read(page: &AnimalPage, typed: &mut Typed) -> Option<Asked> {
-    let design = typed.one_of("design", &DESIGNS, ProbeDesign::name);
-    if typed.text("design").is_empty() {
-        typed.wrong("design", words!(faults::missing_choose));
-    }
+    let design = typed.one_needed("design", &DESIGNS, ProbeDesign::name);
     let cards = words(page);
     let mut words = typed.ids("words", |w: &WordId| cards.iter().any(|c| c.word == *w));
     let mut seen = Vec::new();

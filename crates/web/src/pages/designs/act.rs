@@ -17,14 +17,8 @@ pub async fn note(page: AnimalPage, Path((_, id)): Path<(String, String)>, typed
     let lane = typed.text("lane").parse::<usize>().ok().filter(|l| *l < trial.lanes.len());
     let lane = lane.ok_or_else(|| Error::refused("lane", words!(faults::unknown_id)))?;
     let now = trial.point_now(&page.story, lane, page.now).unwrap_or(plan.points);
-    let point = typed.whole("point", 1, now);
-    if point.is_none() && typed.problem("point").is_none() {
-        typed.wrong("point", words!(faults::missing));
-    }
-    let in_force = typed.one_of("in_force", CaseCondition::ALL, CaseCondition::name);
-    if in_force.is_none() && typed.problem("in_force").is_none() {
-        typed.wrong("in_force", words!(faults::missing_choose));
-    }
+    let point = typed.whole_needed("point", 1, now);
+    let in_force = typed.one_needed("in_force", CaseCondition::ALL, CaseCondition::name);
     let because = typed.note_or_none("because");
     let (Some(point), Some(in_force), true) = (point, in_force, typed.right()) else {
         return Ok(again(super::view::page_of(&page, &trial, &typed)));

@@ -91,15 +91,15 @@ pub async fn begin(page: AnimalPage, typed: Typed) -> Result<Response, Error> {
 }
 
 fn read(page: &AnimalPage, typed: &mut Typed) -> Option<DesignPlan> {
-    let question = needed(typed, "question", CaseQuestion::ALL, CaseQuestion::name);
+    let question = typed.one_needed("question", CaseQuestion::ALL, CaseQuestion::name);
     let design = if typed.text("design") == PROPOSED {
         question.map(proposal)
     } else {
-        needed(typed, "design", CaseDesign::ALL, CaseDesign::name)
+        typed.one_needed("design", CaseDesign::ALL, CaseDesign::name)
     };
-    let measure = needed(typed, "measure", CaseMeasure::ALL, CaseMeasure::name);
-    let expected = needed(typed, "expected", CaseExpected::ALL, CaseExpected::name);
-    let unit = needed(typed, "unit", CaseUnit::ALL, CaseUnit::name);
+    let measure = typed.one_needed("measure", CaseMeasure::ALL, CaseMeasure::name);
+    let expected = typed.one_needed("expected", CaseExpected::ALL, CaseExpected::name);
+    let unit = typed.one_needed("unit", CaseUnit::ALL, CaseUnit::name);
     let label = typed.label_or_none("label");
     let words = typed.ids("words", |w: &WordId| page.story.words_of(page.id).iter().any(|c| c.word == *w));
     let animals = typed.ids("animals", |l: &AnimalId| page.animals().iter().any(|c| c.animal == *l));
@@ -111,16 +111,7 @@ fn read(page: &AnimalPage, typed: &mut Typed) -> Option<DesignPlan> {
     if first.is_some_and(|f| f < soonest || f > today.plus(366)) {
         typed.wrong("first", words!(faults::first_day, from = soonest.to_string(), to = today.plus(366).to_string()));
     }
-    let mut whole = |name: &str, used: bool, high: u16| {
-        if !used {
-            return Some(0);
-        }
-        let read = typed.whole(name, 1, high);
-        if read.is_none() && typed.problem(name).is_none() {
-            typed.wrong(name, words!(faults::missing));
-        }
-        read
-    };
+    let mut whole = |name: &str, used: bool, high: u16| if used { typed.whole_needed(name, 1, high) } else { Some(0) };
     let (phased, staggered) = (
         matches!(design, Some(CaseDesign::Reversal | CaseDesign::ChangingCriterion)),
         design == Some(CaseDesign::MultipleBaseline),
@@ -156,13 +147,6 @@ fn read(page: &AnimalPage, typed: &mut Typed) -> Option<DesignPlan> {
         seed,
         proposal: proposed(page, typed.text("proposal")).map(|(id, _)| id),
     })
-}
-
-fn needed<T: Copy>(typed: &mut Typed, name: &str, all: &[T], named: impl Fn(T) -> &'static str) -> Option<T> {
-    if typed.text(name).is_empty() {
-        typed.wrong(name, words!(faults::missing_choose));
-    }
-    typed.one_of(name, all, named)
 }
 
 /// Goals in seconds, set apart by semicolons or blanks.

@@ -9,11 +9,11 @@ use crate::rich;
 use crate::typed::Typed;
 use axum::extract::Path;
 use maud::{Markup, html};
-use sayso_advisor::designs::{Report, Standing, Today, Trial, plans, report, trial};
+use sayso_advisor::designs::{Report, Standing, Today, Trial, plans, report, trial_among};
 use sayso_advisor::welfare::rest_today;
-use sayso_model::{CaseCondition, CaseStop};
+use sayso_model::CaseStop;
 use sayso_people::Capability;
-use sayso_wording::designs::{departure, design_of, exact, measure, orders, question, sentence, with_change};
+use sayso_wording::designs::{condition, departure, design_of, measure, measured_words, orders, question, sentence};
 use sayso_wording::{Locale, say};
 
 pub async fn list(page: AnimalPage) -> Markup {
@@ -33,7 +33,7 @@ pub async fn list(page: AnimalPage) -> Markup {
                 ul.plain { @for p in all.iter().rev() {
                     li.line {
                         span { strong { (question(l, p.part)) } span.hint { (l.date(p.part.first)) " · " (design_of(l, p.part)) " · "
-                            @match trial(&page.story, page.id, p.part.trial) {
+                            @match trial_among(&page.story, &all, page.id, p.part.trial) {
                                 Some(Ok(t)) => (state(l, &t.standing(&page.story, page.now))),
                                 _ => (say!(l, designs::undrawable)),
                             } } }
@@ -97,23 +97,15 @@ pub fn page_of(page: &AnimalPage, trial: &Trial<'_>, typed: &Typed) -> Markup {
 fn today(page: &AnimalPage, trial: &Trial<'_>) -> Markup {
     let (l, plan) = (&page.locale, trial.plan.part);
     let lane = |name: &str| html! { @if !name.is_empty() { strong { (say!(l, designs::of_lane, lane = name)) } " " } };
-    let what = |condition: CaseCondition, criterion: Option<usize>| match (
-        condition,
-        criterion.and_then(|c| plan.criteria.get(c)),
-    ) {
-        (_, Some(goal)) => say!(l, designs::deliver_within, seconds = exact(l, goal.get())),
-        (CaseCondition::Changed, None) => with_change(l, plan),
-        (CaseCondition::Usual, None) => say!(l, designs::as_usual),
-    };
     html! {
         section.card aria-label=(say!(l, designs::today)) {
             @for (of, now) in trial.lanes.iter().zip(trial.today(&page.story, page.now)) {
                 @match now {
                     Today::Rest => p.stop role="alert" { (lane(&of.name)) (say!(l, designs::rest)) },
                     Today::Nothing => p { (lane(&of.name)) (say!(l, designs::everything_usual)) },
-                    Today::Condition { point, condition, criterion } => p.num data-test="today" {
+                    Today::Condition { point, condition: drawn, criterion } => p.num data-test="today" {
                         (lane(&of.name))
-                        (rich!(l, designs::now, unit = plan.unit.name(), point = point, points = plan.points, what = html! { strong { (what(condition, criterion)) } }))
+                        (rich!(l, designs::now, unit = plan.unit.name(), point = point, points = plan.points, what = html! { strong { (condition(l, plan, drawn, criterion)) } }))
                     },
                 }
             }
@@ -124,14 +116,11 @@ fn today(page: &AnimalPage, trial: &Trial<'_>) -> Markup {
 
 fn the_plan(page: &AnimalPage, trial: &Trial<'_>, r: &Report) -> Markup {
     let (l, plan) = (&page.locale, trial.plan.part);
-    let words = page.story.words();
-    let named: Vec<String> = plan.words.iter().filter_map(|w| words.get(w).map(|c| c.says.to_string())).collect();
-    let named = if named.is_empty() { say!(l, designs::all_words) } else { l.names(&named) };
-    let measured = measure(l, plan.measure);
+    let (measured, words) = (measure(l, plan.measure), measured_words(l, &page.story, &plan.words));
     html! {
         dl.facts {
             dt { (say!(l, designs::fact_design)) } dd { (design_of(l, plan)) }
-            dt { (say!(l, designs::fact_measured)) } dd { (say!(l, designs::measured, unit = plan.unit.name(), measure = measured, words = named)) }
+            dt { (say!(l, designs::fact_measured)) } dd { (say!(l, designs::measured, unit = plan.unit.name(), measure = measured, words = words)) }
             dt { (say!(l, designs::fact_expected)) } dd { (say!(l, designs::expected, expected = plan.expected.name())) }
             dt { (say!(l, designs::fact_first)) } dd { (say!(l, designs::first, day = l.date(plan.first), points = plan.points)) }
             dt { (say!(l, designs::fact_orders)) } dd { (orders(l, r.orders)) }

@@ -3,7 +3,7 @@
 use super::going::going;
 use super::programme::weeks;
 use super::tried::tried;
-use super::{address, is_home, is_witnessed, writer};
+use super::{address, animal_of, is_home, is_witnessed, writer};
 use crate::page::Page;
 use crate::typed::Typed;
 use maud::{Markup, html};
@@ -82,7 +82,7 @@ fn answered(page: &Page, answer: &Answered<'_>) -> Markup {
 /// Where what was agreed is done, for whoever may.
 fn to_do(page: &Page, talk: &Talk<'_>) -> Markup {
     let l = &page.locale;
-    let Some(animal) = talk.event.animal.or_else(|| page.animals().first().map(|a| a.animal)) else { return html! {} };
+    let Some(animal) = animal_of(page, talk) else { return html! {} };
     let at = |rest: &str| format!("/a/{animal}/{rest}");
     let place = match &talk.part.proposes {
         Proposed::Stage { word, .. } => {
@@ -164,7 +164,7 @@ fn opening(page: &Page, talk: &Talk<'_>, typed: &Typed) -> Markup {
             p { a.button.primary href=(format!("/sharing/handed/{}", talk.id())) data-test="to-opening" { (say!(l, talk::look_and_decide)) } }
         } @else if open { p.quiet { (say!(l, talk::a_keeper_decides)) } }
         @if talk.standing == Standing::Accepted && page.leave.is_some() { p { a.link href="/sharing#consent" { (say!(l, talk::see_sharing)) } } }
-        @if matches!(talk.standing, Standing::Open | Standing::Accepted) {
+        @if talk.is_live() {
             form method="post" action=(address(page, "/talk/answer", &[])) {
                 input type="hidden" name="to" value=(talk.id());
                 details open[mine] { summary { (say!(l, talk::add_words)) } (words_of_home(page, talk.id(), typed, mine)) }

@@ -57,15 +57,10 @@ pub fn taken_up(typed: Typed, tries: &Try) -> Typed {
 
 /// What was typed.
 pub fn read(page: &Page, animal: &AnimalCard, typed: &mut Typed) -> Option<Proposed> {
-    let mut needed = |name: &str| {
-        if typed.text(name).is_empty() {
-            typed.wrong(name, words!(faults::missing_choose));
-        }
-    };
-    FIELDS.iter().filter(|name| !matches!(**name, "label" | "words")).for_each(|name| needed(name));
-    let question = typed.one_of("question", CaseQuestion::ALL, CaseQuestion::name)?;
-    let measure = typed.one_of("measure", CaseMeasure::ALL, CaseMeasure::name);
-    let expected = typed.one_of("expected", CaseExpected::ALL, CaseExpected::name);
+    let question = typed.one_needed("question", CaseQuestion::ALL, CaseQuestion::name);
+    let measure = typed.one_needed("measure", CaseMeasure::ALL, CaseMeasure::name);
+    let expected = typed.one_needed("expected", CaseExpected::ALL, CaseExpected::name);
+    let question = question?;
     let (may, must) = question.label();
     let label = typed.label_or_none("label");
     if label.is_none() && must && typed.problem("label").is_none() {

@@ -27,7 +27,7 @@ use maud::{Markup, html};
 use sayso_advisor::Case;
 use sayso_advisor::welfare::rest_today;
 use sayso_model::talks::{Standing, Talk, talks};
-use sayso_model::{AnimalId, Author, Event, EventId, ProposalAnswer, Reply, ShortNote, Withdrawal, WordId};
+use sayso_model::{AnimalId, Event, EventId, ProposalAnswer, Reply, Withdrawal, WordId};
 use sayso_people::Capability;
 use sayso_wording::{say, words};
 use std::collections::BTreeSet;
@@ -91,6 +91,11 @@ pub fn write_about(page: &AnimalPage, word: WordId) -> Markup {
     }
 }
 
+/// The animal that a proposal is done with: its own, else the home's first.
+fn animal_of(page: &Page, talk: &Talk<'_>) -> Option<AnimalId> {
+    talk.event.animal.or_else(|| page.animals().first().map(|a| a.animal))
+}
+
 /// Whether an animal's sessions rest because of a strong sign.
 fn rests(page: &Page, animal: AnimalId) -> bool {
     rest_today(&case(page, animal))
@@ -98,12 +103,6 @@ fn rests(page: &Page, animal: AnimalId) -> bool {
 
 fn case(page: &Page, animal: AnimalId) -> Case<'_> {
     Case::new(&page.story, animal, page.now).with(page.state.kept.sums(page.home))
-}
-
-/// A short text that may be left out.
-fn short(typed: &mut Typed, name: &str) -> Option<ShortNote> {
-    let text = typed.text(name).to_owned();
-    if text.is_empty() { None } else { typed.checked(name, ShortNote::new(&text)) }
 }
 
 fn no_such() -> Error {
@@ -123,11 +122,8 @@ async fn answer(page: Page, typed: Typed) -> Result<Response, Error> {
     let to: EventId = named(typed.text("to"), "proposal")?;
     let all = seen(&page);
     let talk = all.iter().find(|t| t.id() == to).ok_or_else(no_such)?;
-    let reply = typed.one_of("reply", Reply::ALL, Reply::name);
-    if typed.text("reply").is_empty() {
-        typed.wrong("reply", words!(faults::missing_choose));
-    }
-    let text = short(&mut typed, "text");
+    let reply = typed.one_needed("reply", Reply::ALL, Reply::name);
+    let text = typed.short_or_none("text");
     if reply == Some(Reply::Said) && typed.text("text").is_empty() {
         typed.wrong("text", words!(faults::missing));
     }
@@ -143,9 +139,7 @@ async fn answer(page: Page, typed: Typed) -> Result<Response, Error> {
     if typed.right()
         && let Some(reply) = reply
     {
-        // Who is no person of the home answers under the account's name.
-        let by = page.leave.as_ref().filter(|leave| leave.person.is_none());
-        let by = by.map(|leave| Author { account: leave.who.account, name: leave.name.clone() });
+        let by = page.leave.as_ref().and_then(Leave::answers_as);
         let event = page.event(ProposalAnswer { to, reply, text, by });
         if typed.kept(page.keep(vec![Event { animal: talk.event.animal, ..event }]).await)? {
             return Ok(back_to(&page, to).into_response());

@@ -116,13 +116,9 @@ pub fn word(page: &Page, animal: &AnimalCard, typed: &mut Typed, name: &str) -> 
 
 /// A day from today to the farthest.
 pub fn near_day(page: &Page, typed: &mut Typed, name: &str) -> Option<Day> {
-    let (today, text) = (page.now.day(&page.zone), typed.text(name).to_owned());
-    let day = text.parse::<Day>().ok().filter(|day| (0..=MOST_DAYS).contains(&day.days_since(today)));
-    if day.is_none() {
-        let last = page.locale.date(today.plus(MOST_DAYS));
-        typed.wrong(name, words!(talk::last_day_wrong, last = last));
-    }
-    day
+    let today = page.now.day(&page.zone);
+    let last = today.plus(MOST_DAYS);
+    typed.day_within(name, (today, last), words!(talk::last_day_wrong, last = page.locale.date(last)))
 }
 
 /// What was typed: the lines, and the last day.
@@ -137,11 +133,7 @@ pub fn read(page: &Page, animal: &AnimalCard, typed: &mut Typed) -> Option<(Vec<
         let way = typed.one_of(&name("way"), PlanWay::ALL, PlanWay::name);
         let mut number = |field: &str, most: u8| {
             let name = name(field);
-            let read = typed.whole(&name, 1, u16::from(most)).and_then(|n| u8::try_from(n).ok());
-            if typed.text(&name).is_empty() {
-                typed.wrong(&name, words!(faults::missing));
-            }
-            read
+            typed.whole_needed(&name, 1, u16::from(most)).and_then(|n| u8::try_from(n).ok())
         };
         let (minutes, times) = (number("minutes", PlanLine::MOST_MINUTES), number("times", PlanLine::MOST_TIMES));
         if let (Some(word), Some(minutes), Some(times)) = (word, minutes, times) {

@@ -17,7 +17,7 @@ use sayso_wording::say;
 pub fn weeks(page: &Page, talk: &Talk<'_>) -> Markup {
     let (Some((course, first)), Some(animal)) = (course(talk), talk.event.animal) else { return html! {} };
     let l = &page.locale;
-    let today = page.now.day(&page.zone);
+    let (case, today) = (case(page, animal), page.now.day(&page.zone));
     let now = week_of(course, first, today);
     html! {
         div data-test="programme" {
@@ -28,7 +28,7 @@ pub fn weeks(page: &Page, talk: &Talk<'_>) -> Markup {
                     @if let Some(text) = &of.exercise { p.lines { (text) } }
                     @if of.aims.is_empty() { p.quiet { (say!(l, programme::no_aims)) } }
                     @if talk.standing.is_agreed() && from <= today {
-                        ul { @for (place, one) in doing(&case(page, animal), talk, week).iter().enumerate() {
+                        ul { @for (place, one) in doing(&case, talk, week).iter().enumerate() {
                             li data-test="aim" data-done=(one.is_done()) { (told(l, one)) (tick(page, talk, (week, place), one.aim.is_ticked(), one.is_done())) }
                         } }
                     } @else { ul { @for one in &of.aims { li { (aim(l, one)) } } } }

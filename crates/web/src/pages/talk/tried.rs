@@ -1,6 +1,6 @@
 //! A change that was agreed, tried by lot: what the trial would be, one tap that draws it, and what came of it, beside the agreement.
 
-use super::{no_such, rests, seen};
+use super::{animal_of, no_such, rests, seen};
 use crate::error::Error;
 use crate::page::Page;
 use crate::typed::{Typed, named};
@@ -14,11 +14,6 @@ use sayso_wording::designs::{measured_by, sentence, small};
 use sayso_wording::{say, words};
 use uuid::Uuid;
 
-/// The animal that a proposal is tried with: its own, else the home's first.
-fn animal_of(page: &Page, talk: &Talk<'_>) -> Option<AnimalId> {
-    talk.event.animal.or_else(|| page.animals().first().map(|a| a.animal))
-}
-
 /// What stands on a card about a trial of it.
 pub fn tried(page: &Page, talk: &Talk<'_>) -> Markup {
     let Some(tries) = Try::of(&talk.part.proposes) else { return html! {} };
@@ -29,7 +24,7 @@ pub fn tried(page: &Page, talk: &Talk<'_>) -> Markup {
     let l = &page.locale;
     let agreed = talk.standing == Standing::Accepted;
     html! {
-        @if agreed || talk.standing == Standing::Open {
+        @if talk.is_live() {
             p.quiet data-test="as-trial" {
                 (say!(l, talk::as_trial, what = small(l, tries.question), measure = measured_by(l, &page.story, &tries)))
             }

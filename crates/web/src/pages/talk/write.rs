@@ -3,7 +3,7 @@
 use super::change;
 use super::chosen::{animal, is_resting, kind, said_about};
 use super::plan::{self, near_day, taken_up as lines_again};
-use super::{case, form, no_such, seen, short, writer};
+use super::{case, form, no_such, seen, writer};
 use crate::error::Error;
 use crate::leave::NewProposal;
 use crate::page::Page;
@@ -13,8 +13,7 @@ use maud::Markup;
 use sayso_advisor::designs::Try;
 use sayso_model::talks::Talk;
 use sayso_model::{
-    AnimalCard, Author, Event, EventId, FigurePage, Proposal, Proposed, SessionId, SessionStart, Stage, TalkAbout,
-    WordId,
+    AnimalCard, Event, EventId, FigurePage, Proposal, Proposed, SessionId, SessionStart, Stage, TalkAbout, WordId,
 };
 use sayso_wording::words;
 
@@ -117,7 +116,7 @@ pub async fn send(page: Page, typed: Typed) -> Result<Response, Error> {
     }
     let animal = animal(&page, &typed);
     let proposes = read(&page, animal.as_ref(), &mut typed);
-    let text = short(&mut typed, "text");
+    let text = typed.short_or_none("text");
     if proposes.as_ref().is_some_and(Proposed::is_words) && typed.text("text").is_empty() {
         typed.wrong("text", words!(faults::missing));
     }
@@ -126,8 +125,7 @@ pub async fn send(page: Page, typed: Typed) -> Result<Response, Error> {
     if typed.right()
         && let Some(proposes) = proposes
     {
-        let from = Author { account: leave.who.account, name: leave.name.clone() };
-        let event = page.event(Proposal { from, proposes, text, takes_up, club: leave.writes_for() });
+        let event = page.event(Proposal { from: leave.author(), proposes, text, takes_up, club: leave.writes_for() });
         // A coach is nobody in the home's log.
         let event = Event { animal: animal.map(|a| a.animal), person: None, ..event };
         if typed.kept(page.keep(vec![event.clone()]).await)? {
@@ -156,10 +154,7 @@ fn read(page: &Page, animal: Option<&AnimalCard>, typed: &mut Typed) -> Option<P
         "change" => change::read(page, animal?, typed),
         "meeting" => meeting(page, typed),
         "stage" => {
-            let stage = typed.one_of("stage", &Stage::ALL, Stage::name);
-            if typed.text("stage").is_empty() {
-                typed.wrong("stage", words!(faults::missing_choose));
-            }
+            let stage = typed.one_needed("stage", &Stage::ALL, Stage::name);
             Some(Proposed::Stage { word: plan::word(page, animal?, typed, "word")?, stage: stage? })
         }
         "word" => Some(Proposed::Word { says: typed.label("says")? }),
@@ -175,10 +170,7 @@ fn meeting(page: &Page, typed: &mut Typed) -> Option<Proposed> {
     let day = near_day(page, typed, "day");
     let clock = typed.text("time").split_once(':').and_then(|(h, m)| Some((h.parse().ok()?, m.parse().ok()?)));
     let (shortest, longest) = Proposed::MEETING_MINUTES;
-    let minutes = typed.whole("minutes", shortest, longest);
-    if typed.text("minutes").is_empty() {
-        typed.wrong("minutes", words!(faults::missing));
-    }
+    let minutes = typed.whole_needed("minutes", shortest, longest);
     let starts_at = day.zip(clock).and_then(|(day, clock)| day.at(clock, &page.zone));
     let starts_at = starts_at.filter(|at| *at > page.now);
     if starts_at.is_none() && day.is_some() {

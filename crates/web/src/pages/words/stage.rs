@@ -13,7 +13,7 @@ use sayso_advisor::stages::{Standing, standings};
 use sayso_model::{Stage, StageChoice, WordCard};
 use sayso_wording::advice::{because, change};
 use sayso_wording::figures::finding;
-use sayso_wording::{Locale, say, words};
+use sayso_wording::{Locale, say};
 
 fn named(l: &Locale, stage: Stage) -> String {
     say!(l, words::stage, stage = stage.name())
@@ -27,10 +27,7 @@ fn means(l: &Locale, name: &str, stage: Stage) -> String {
 pub async fn choose(page: AnimalPage, Path((_, id)): Path<(String, String)>, typed: Typed) -> Result<Response, Error> {
     let word = known(&page, &id)?.word;
     let mut typed = typed.only(&["stage", "because"])?;
-    let stage = typed.one_of("stage", &Stage::ALL, Stage::name);
-    if typed.text("stage").is_empty() {
-        typed.wrong("stage", words!(faults::missing_choose));
-    }
+    let stage = typed.one_needed("stage", &Stage::ALL, Stage::name);
     let because = typed.note_or_none("because");
     if typed.right()
         && let Some(stage) = stage
