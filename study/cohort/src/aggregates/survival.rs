@@ -9,9 +9,6 @@ use sayso_methods::stats::Level;
 use std::collections::BTreeMap;
 use std::sync::Arc;
 
-/// Guards comparisons against rounding in the curve's product.
-const ROUNDING: f64 = 1e-12;
-
 /// How many waits of which length ended how. Keys are the bits of the length: no rounding, whatever the unit.
 #[derive(Debug, Default)]
 pub(super) struct Survival(BTreeMap<(u64, bool), u64>);
@@ -23,11 +20,6 @@ fn fields() -> Fields {
     let counts = ["n", "events"].map(|name| Field::new(name, DataType::UInt64, false));
     let times = QUANTILES.map(|(name, _)| name).into_iter().chain(["half_low", "half_high"]);
     counts.into_iter().chain(times.map(|name| Field::new(name, DataType::Float64, true))).collect()
-}
-
-/// First time by which the event has come for that share.
-fn quantile(curve: &SurvivalCurve, share: f64) -> Option<f64> {
-    curve.points.iter().find(|point| point.survival <= 1.0 - share + ROUNDING).map(|point| point.time)
 }
 
 impl Survival {
@@ -98,7 +90,7 @@ impl Tally for Survival {
             Arc::new(curves.iter().map(|curve| curve.as_ref().and_then(of)).collect::<Float64Array>())
         };
         let mut columns = vec![counts(|curve| curve.n), counts(|curve| curve.events)];
-        columns.extend(QUANTILES.map(|(_, share)| times(&|curve| quantile(curve, share))));
+        columns.extend(QUANTILES.map(|(_, share)| times(&|curve| curve.quantile(share))));
         columns.push(times(&|curve| curve.median_interval().low));
         columns.push(times(&|curve| curve.median_interval().high));
         Ok(Arc::new(StructArray::try_new(fields(), columns, None)?))
