@@ -149,18 +149,13 @@ impl Work<'_> {
             && bucket < buckets
         {
             let numbers = self.numbers(bucket);
-            let agreed = hash(&self.source.agreeing(numbers.clone())?);
             let whole = self.manifest().whole.iter().find(|e| e.bucket == bucket).cloned();
-            let stands = |entry: &Entry| {
-                let length = std::fs::metadata(events_path(self.dir, bucket)).map(|m| m.len());
-                entry.agreed == agreed
-                    && length.is_ok_and(|n| n == entry.bytes)
-                    && animals_path(self.dir, bucket).exists()
-            };
-            if whole.is_some_and(|entry| stands(&entry)) {
+            if let Some(entry) = whole
+                && self.stands(&entry, numbers.clone())?
+            {
                 continue;
             }
-            let entry = self.bucket(bucket, numbers, agreed)?;
+            let entry = self.bucket(bucket, numbers)?;
             {
                 let mut manifest = self.manifest();
                 manifest.put(entry.clone());
@@ -176,12 +171,19 @@ impl Work<'_> {
         from..(from.saturating_add(self.each)).min(self.source.households())
     }
 
-    fn bucket(&self, bucket: u16, numbers: Range<u32>, agreed: String) -> Result<Entry, ExportError> {
-        let (mut animals, mut rows, mut households, mut of_nobody) = (Vec::new(), Vec::new(), 0, 0);
+    /// Whether a bucket written before is there and those who agreed then are those who agree now.
+    fn stands(&self, entry: &Entry, numbers: Range<u32>) -> Result<bool, ExportError> {
+        let length = std::fs::metadata(events_path(self.dir, entry.bucket)).map(|m| m.len());
+        let there = length.is_ok_and(|n| n == entry.bytes) && animals_path(self.dir, entry.bucket).exists();
+        Ok(there && entry.agreed == hash(&self.source.agreeing(numbers)?))
+    }
+
+    fn bucket(&self, bucket: u16, numbers: Range<u32>) -> Result<Entry, ExportError> {
+        let (mut animals, mut rows, mut agreed, mut of_nobody) = (Vec::new(), Vec::new(), Vec::new(), 0);
         // In order of their numbers: so the whole is sorted by household and time.
         for number in numbers {
             let Some(household) = self.source.household(number)? else { continue };
-            households += 1;
+            agreed.push(number);
             of_nobody += household.of_nobody;
             animals.extend(household.animals);
             rows.extend(household.rows);
@@ -192,7 +194,8 @@ impl Work<'_> {
         let by_animal = ["household", "animal"];
         parquet::write(&to_animals, &batch(animals_batch(bucket, &animals), &to_animals)?, &by_animal)?;
         let (animals, events) = (animals.len() as u64, rows.len() as u64);
-        Ok(Entry { bucket, households, animals, events, of_nobody, bytes, agreed })
+        let households = agreed.len() as u32;
+        Ok(Entry { bucket, households, animals, events, of_nobody, bytes, agreed: hash(&agreed) })
     }
 }
 
