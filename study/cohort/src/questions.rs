@@ -250,7 +250,7 @@ fn ask_stuck(events: DataFrame, animals: DataFrame) -> Result<DataFrame> {
         .aggregate(by_word(), vec![spells(col("at_s"), col("outcome")).alias("spell")])?;
     let end = coalesce(vec![get_field(col("spell"), "end_s"), col("until_s")]);
     let waited = number(end - get_field(col("spell"), "begin_s"));
-    let spells = with_animals(animals, words)?
+    let answer = with_animals(animals, words)?
         .select(vec![col("species"), col("household"), col("until_s"), col("spell")])?
         .unnest_columns(&["spell"])?
         // In the last stage nothing is waited for.
@@ -261,16 +261,14 @@ fn ask_stuck(events: DataFrame, animals: DataFrame) -> Result<DataFrame> {
             col("household"),
             (greatest(vec![waited, lit(0.0)]) / lit(DAY_S)).alias("days"),
             get_field(col("spell"), "end_s").is_not_null().alias("over"),
-        ])?;
-    let usual = spells
-        .clone()
+        ])?
         .aggregate(
             vec![col("species"), col("stage")],
             vec![households(), survival(col("days"), col("over")).alias("stay")],
         )?
         .select(vec![
-            col("species").alias("of_species"),
-            col("stage").alias("of_stage"),
+            col("species"),
+            col("stage"),
             col("households"),
             part("stay", "n", "words"),
             part("stay", "events", "moved"),
@@ -278,20 +276,8 @@ fn ask_stuck(events: DataFrame, animals: DataFrame) -> Result<DataFrame> {
             part("stay", "half_low", "days_half_low"),
             part("stay", "half_high", "days_half_high"),
             part("stay", "nine_tenths", "days_nine_tenths"),
+            part("stay", "longer", "longer"),
         ])?;
-    let longer = col("over").is_false().and(col("days").gt(col("days_nine_tenths")));
-    let one = when(longer, lit(1_i64)).otherwise(lit(0_i64))?;
-    let answer = usual
-        .join(spells, JoinType::Inner, &["of_species", "of_stage"], &["species", "stage"], None)?
-        .aggregate(
-            ["species", "stage", "households", "words", "moved"]
-                .into_iter()
-                .chain(["days_half", "days_half_low", "days_half_high", "days_nine_tenths"])
-                .map(col)
-                .collect(),
-            vec![sum(one).alias("longer")],
-        )?
-        .with_column("longer", when(col("days_nine_tenths").is_not_null(), col("longer")).end()?)?;
     in_order(answer, &["species", "stage"])
 }
 

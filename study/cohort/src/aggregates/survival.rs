@@ -1,7 +1,7 @@
 //! Quantiles of waits that may not be over: `sayso_methods::learning::latency`, on counts that merge.
 
 use super::tally::{TakesIn, Tally, no_state, typed};
-use datafusion::arrow::array::{Array, ArrayRef, AsArray, Float64Array, StructArray, UInt64Array};
+use datafusion::arrow::array::{Array, ArrayRef, AsArray, Float64Array, Int64Array, StructArray, UInt64Array};
 use datafusion::arrow::datatypes::{DataType, Field, Fields, Float64Type};
 use datafusion::common::{DataFusionError, Result, exec_err};
 use sayso_methods::learning::latency::{SurvivalCurve, Wait, kaplan_meier};
@@ -14,12 +14,17 @@ use std::sync::Arc;
 pub(super) struct Survival(BTreeMap<(u64, bool), u64>);
 
 /// Names of the times by which the event has come for these shares.
-const QUANTILES: [(&str, f64); 4] = [("quarter", 0.25), ("half", 0.5), ("three_quarters", 0.75), ("nine_tenths", 0.9)];
+const QUANTILES: [(&str, f64); 4] =
+    [("quarter", 0.25), ("half", 0.5), ("three_quarters", 0.75), ("nine_tenths", NINE_TENTHS)];
+
+/// The share beyond whose time a wait that is not over counts as longer than usual.
+const NINE_TENTHS: f64 = 0.9;
 
 fn fields() -> Fields {
     let counts = ["n", "events"].map(|name| Field::new(name, DataType::UInt64, false));
     let times = QUANTILES.map(|(name, _)| name).into_iter().chain(["half_low", "half_high"]);
-    counts.into_iter().chain(times.map(|name| Field::new(name, DataType::Float64, true))).collect()
+    let times = times.map(|name| Field::new(name, DataType::Float64, true));
+    counts.into_iter().chain(times).chain([Field::new("longer", DataType::Int64, true)]).collect()
 }
 
 impl Survival {
@@ -37,6 +42,12 @@ impl Survival {
         }
         let curve = kaplan_meier(&waits, Level::P95);
         curve.map(Some).map_err(|why| DataFusionError::Execution(why.to_string()))
+    }
+
+    /// Waits not over yet and longer than that.
+    fn open_beyond(&self, time: f64) -> i64 {
+        let longer = self.0.iter().filter(|((wait, event), _)| !event && f64::from_bits(*wait) > time);
+        i64::try_from(longer.map(|(_, count)| count).sum::<u64>()).unwrap_or(i64::MAX)
     }
 }
 
@@ -93,6 +104,10 @@ impl Tally for Survival {
         columns.extend(QUANTILES.map(|(_, share)| times(&|curve| curve.quantile(share))));
         columns.push(times(&|curve| curve.median_interval().low));
         columns.push(times(&|curve| curve.median_interval().high));
+        let longer = all.iter().zip(&curves).map(|(waits, curve)| {
+            curve.as_ref().and_then(|curve| curve.quantile(NINE_TENTHS)).map(|usual| waits.open_beyond(usual))
+        });
+        columns.push(Arc::new(longer.collect::<Int64Array>()));
         Ok(Arc::new(StructArray::try_new(fields(), columns, None)?))
     }
 
