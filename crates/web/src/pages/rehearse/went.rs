@@ -1,6 +1,6 @@
 //! Markup of how a rehearsal went: the one thing to change, the figures of real use, what was true, and the whole of it again.
 
-use super::asked::{Asked, REHEARSE, address, link};
+use super::asked::{Asked, REHEARSE, address, another};
 use super::captions::{name, word};
 use super::drawn::room;
 use super::lessons;
@@ -39,16 +39,12 @@ pub fn view(page: &Page, asked: &Asked) -> Markup {
             (again(l, &run, &json))
             nav.stack.after aria-label=(say!(l, rehearse::title)) {
                 a.button.primary href=(address(page, setup, "", &[])) data-test="same" { (say!(l, rehearse::same)) }
-                a.button href=(with(&link(page, setup.exercise), setup.character)) data-test="another" { (say!(l, rehearse::another, name = name(l, setup.character))) }
+                a.button href=(another(page, setup)) data-test="another" { (say!(l, rehearse::another, name = name(l, setup.character))) }
                 a.link href=(page.of_home(REHEARSE)) { (say!(l, rehearse::all)) }
             }
             (handed(l, &say!(l, rehearse::show_on), &say!(l, rehearse::show_on_what), &address(page, setup, "/went", &asked.acts)))
         },
     )
-}
-
-fn with(link: &str, character: Character) -> String {
-    format!("{link}{}character={}", if link.contains('?') { '&' } else { '?' }, character.name())
 }
 
 /// The one thing to change, because of what, and what would change that.
