@@ -11,7 +11,7 @@ use super::stage::handed;
 use crate::layout::{Tab, layout_with};
 use crate::page::Page;
 use maud::{Markup, html};
-use sayso_advisor::Estimate;
+use sayso_advisor::{Estimate, Unit};
 use sayso_model::SignLevel;
 use sayso_rehearse::{Change, Conduct, Truth, change, conduct, truth};
 use sayso_sim::rehearsal::{Character, Exercise, Run, Setup, Thing, What};
@@ -84,26 +84,18 @@ fn named(l: &Locale, change: &Change) -> (String, String) {
 
 /// The figure that a change rests on.
 fn figure(l: &Locale, change: &Change, c: &Conduct) -> String {
-    match change {
-        Change::StepAway => counted(l, &c.strong),
-        Change::LetGo => counted(l, &c.leaving),
-        Change::LetEat => counted(l, &c.eaten),
-        Change::Pause => counted(l, &c.mild),
-        Change::Wait => counted(l, &c.waits),
-        Change::LetChoose => counted(l, &c.held),
-        Change::MorePairs => c.chosen.iter().map(|(_, held)| held).sum::<usize>().div_euclid(2).to_string(),
-        Change::Answer => counted(l, &c.answered),
-        Change::DoNotPush { times } => say!(l, rehearse::times, times = *times),
-        Change::Sooner { .. } => finding(l, if c.delay.n >= 2 { &c.delay } else { &c.answer_delay }),
-        Change::WhenThere => counted(l, &c.taken),
-        Change::Slower => finding(l, &c.pace),
-        Change::Instead { word } => {
+    match (change.rests_on(c), change) {
+        (Some(share), _) if share.unit == Unit::Share => counted(l, share),
+        (Some(estimate), _) => finding(l, estimate),
+        (None, Change::MorePairs) => c.chosen.iter().map(|(_, held)| held).sum::<usize>().div_euclid(2).to_string(),
+        (None, Change::DoNotPush { times }) => say!(l, rehearse::times, times = *times),
+        (None, Change::Instead { word }) => {
             let (no, all) = c.declined[word.place()];
             say!(l, rehearse::k_of_n, k = no, n = all)
         }
-        Change::Even { .. } => balance(l, c),
-        Change::Oftener => c.showings().to_string(),
-        Change::CarryOn => String::new(),
+        (None, Change::Even { .. }) => balance(l, c),
+        (None, Change::Oftener) => c.showings().to_string(),
+        (None, _) => String::new(),
     }
 }
 
