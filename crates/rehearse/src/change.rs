@@ -5,7 +5,7 @@ use sayso_advisor::Estimate;
 use sayso_sim::rehearsal::{Exercise, Thing};
 
 /// Seconds from press to thing that are soon enough. Children's studies keep to two (see `docs/methods/rehearsal.md`).
-pub const SOON_S: f64 = 2.0;
+const SOON_S: f64 = 2.0;
 /// Showings a minute that leave time to take and to breathe.
 const MOST_A_MINUTE: f64 = 12.0;
 /// Showings of a full rehearsal of press, say, give, at the least.

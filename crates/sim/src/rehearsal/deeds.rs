@@ -15,7 +15,7 @@ const HASTE_MS: u32 = 1_500;
 pub(super) struct Person {
     asked_ms: Option<u32>,
     /// Treats that are left; none where they are not counted.
-    pub treats: Option<usize>,
+    treats: Option<usize>,
     /// Pairs to hold out, in order, the first on the animal's left.
     pairs: Vec<(Thing, Thing)>,
     held: usize,
@@ -34,6 +34,10 @@ impl Person {
     /// Does something to the animal, at the act's own moment.
     pub fn does(&mut self, act: Act, animal: &mut Animal) {
         let Act { at_ms, does } = act;
+        // Nothing is given twice of what is used up.
+        if matches!(does, Does::Give(Thing::Treat) | Does::Instead(Thing::Treat)) && self.treats == Some(0) {
+            return;
+        }
         animal.now = at_ms;
         animal.tell(What::Person(does));
         if does.asks() {

@@ -140,12 +140,6 @@ impl Rehearsal {
         let now = self.next_ms;
         while let Some(act) = self.acts.get(self.next_act).copied().filter(|act| act.at_ms <= now) {
             self.next_act += 1;
-            // Nothing is given twice of what is used up.
-            let treat =
-                matches!(act.does, Does::Give(super::thing::Thing::Treat) | Does::Instead(super::thing::Thing::Treat));
-            if treat && self.person.treats == Some(0) {
-                continue;
-            }
             self.person.does(act, &mut self.animal);
             if act.does == Does::End {
                 self.over = Some((act.at_ms, Over::Ended));
@@ -203,7 +197,6 @@ impl Rehearsal {
             likes: mind.likes,
             logits: (self.before, mind.logit),
             demand: mind.demand,
-            treats_left: self.person.treats,
             stays: self.animal.place != Place::Gone,
             told: self.animal.told,
             motions: self.animal.motions,
@@ -230,8 +223,6 @@ pub struct Run {
     pub logits: ([f64; 4], [f64; 4]),
     /// How often it asks for each thing, against the beginning.
     pub demand: [f64; 4],
-    /// Treats that are left, where they are counted.
-    pub treats_left: Option<usize>,
     /// Whether it is still in the room.
     pub stays: bool,
 }
