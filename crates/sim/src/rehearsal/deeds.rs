@@ -3,7 +3,7 @@
 use super::act::{Act, Does};
 use super::animal::{Animal, Given, PEACE_MS, Place};
 use super::luck::{Luck, Of};
-use super::mind::{ms, weight};
+use super::mind::ms;
 use super::thing::Thing;
 use super::told::What;
 
@@ -69,10 +69,7 @@ impl Person {
             }
             Does::NotNow => {
                 if let Some((pressed, _)) = animal.own.take() {
-                    animal.mind.paid(pressed, 0.93);
-                    animal.mind.learns(pressed, weight::UNANSWERED, 0.0);
-                    animal.strains(0.05);
-                    animal.interest -= 0.06;
+                    animal.unpaid(pressed, 0.06, 0.05);
                 }
             }
             Does::Instead(thing) => {

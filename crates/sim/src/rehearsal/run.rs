@@ -4,8 +4,8 @@ use super::act::{Act, Does};
 use super::animal::{Animal, Place, STEP_MS};
 use super::character::{Character, Traits};
 use super::deeds::Person;
-use super::exercise::{Exercise, INVITATIONS, PAIRS, PRESSES, TREATS};
-use super::mind::understanding;
+use super::exercise::{Exercise, INVITATIONS, PAIRS, PRESSES, TREATS, WAIT_S};
+use super::mind::{ms, understanding};
 use super::room::{Motion, Spot};
 use super::told::{Told, What};
 
@@ -180,7 +180,7 @@ impl Rehearsal {
         let since = |last: u32| self.next_ms >= last + SETTLES_MS;
         match self.setup.exercise {
             Exercise::Likes => self.choices >= PAIRS && settled,
-            Exercise::Inviting => self.offers.0 >= INVITATIONS && settled && since(self.offers.1 + 5_000),
+            Exercise::Inviting => self.offers.0 >= INVITATIONS && settled && since(self.offers.1 + ms(WAIT_S)),
             Exercise::Evening => self.presses.0 >= PRESSES && settled && since(self.presses.1),
             Exercise::Showing | Exercise::Leaving | Exercise::Free => false,
         }
