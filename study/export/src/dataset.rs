@@ -1,5 +1,6 @@
 //! A folder of tables: written bucket by bucket, so that a stop in the middle costs the buckets under way and nothing twice.
 
+use crate::aside::PART;
 use crate::error::ExportError;
 use crate::household::Household;
 use crate::manifest::{Entry, Manifest, animals_path, events_path};
@@ -122,7 +123,7 @@ fn begin(dir: &Path) -> Result<File, ExportError> {
     for folder in [dir.to_owned(), dir.join("events"), dir.join("animals")] {
         for entry in std::fs::read_dir(&folder).map_err(ExportError::io(&folder))? {
             let path = entry.map_err(ExportError::io(&folder))?.path();
-            if path.file_name().is_some_and(|name| name.to_string_lossy().starts_with(parquet::PART)) {
+            if path.file_name().is_some_and(|name| name.to_string_lossy().starts_with(PART)) {
                 std::fs::remove_file(&path).map_err(ExportError::io(&path))?;
             }
         }
