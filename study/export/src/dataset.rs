@@ -8,7 +8,6 @@ use crate::parquet;
 use datafusion::arrow::array::RecordBatch;
 use datafusion::arrow::error::ArrowError;
 use sha2::{Digest, Sha256};
-use std::fmt::Write as _;
 use std::fs::{File, TryLockError};
 use std::ops::Range;
 use std::path::{Path, PathBuf};
@@ -200,12 +199,13 @@ impl Work<'_> {
     }
 }
 
+/// Bytes as text.
+pub(crate) fn hex(bytes: &[u8]) -> String {
+    bytes.iter().map(|byte| format!("{byte:02x}")).collect()
+}
+
 fn hash(numbers: &[u32]) -> String {
     let mut hash = Sha256::new();
     numbers.iter().for_each(|number| hash.update(number.to_le_bytes()));
-    hash.finalize().iter().fold(String::new(), |mut text, byte| {
-        // Writing into a string does not fail.
-        let _ = write!(text, "{byte:02x}");
-        text
-    })
+    hex(&hash.finalize())
 }

@@ -82,7 +82,18 @@ impl Manifest {
     /// Events in all.
     #[must_use]
     pub fn events(&self) -> u64 {
-        self.whole.iter().map(|e| e.events).sum()
+        self.sum(|e| e.events)
+    }
+
+    /// Households in all.
+    #[must_use]
+    pub fn households(&self) -> u64 {
+        self.sum(|e| u64::from(e.households))
+    }
+
+    /// Something of each bucket, added up.
+    pub fn sum(&self, of: impl Fn(&Entry) -> u64) -> u64 {
+        self.whole.iter().map(of).sum()
     }
 }
 
