@@ -35,7 +35,7 @@ pub fn view(page: &Page, asked: &Asked) -> Markup {
             (cautions(l, &run))
             (lessons::links(page, setup.exercise))
             (measured(l, setup, &conduct))
-            (what_was_true(l, &run, &truth(&run, &asked.acts)))
+            (what_was_true(l, &run, asked))
             (again(l, &run, &json))
             nav.stack.after aria-label=(say!(l, rehearse::title)) {
                 a.button.primary href=(address(page, setup, "", &[])) data-test="same" { (say!(l, rehearse::same)) }
@@ -174,7 +174,7 @@ fn measured(l: &Locale, setup: Setup, c: &Conduct) -> Markup {
 }
 
 /// What the simulation knows.
-fn what_was_true(l: &Locale, run: &Run, truth: &Truth) -> Markup {
+fn what_was_true(l: &Locale, run: &Run, asked: &Asked) -> Markup {
     let name = name(l, run.setup.character);
     let mut liked = Thing::ALL;
     liked.sort_by(|a, b| run.likes[b.place()].total_cmp(&run.likes[a.place()]));
@@ -183,7 +183,7 @@ fn what_was_true(l: &Locale, run: &Run, truth: &Truth) -> Markup {
         Thing::ALL.map(|t| say!(l, rehearse::count, word = word(l, t), times = l.percent(run.demand[t.place()])));
     html! {
         h2 { (say!(l, rehearse::truth)) }
-        @if run.setup.exercise != Exercise::Likes { p.quiet { (say!(l, rehearse::truth_what, name = name.as_str())) } (understood(l, truth)) }
+        @if run.setup.exercise != Exercise::Likes { p.quiet { (say!(l, rehearse::truth_what, name = name.as_str())) } (understood(l, &truth(run, &asked.acts))) }
         p { (say!(l, rehearse::liked, name = name.as_str(), things = l.and(&liked.map(|t| word(l, t))))) }
         @if asks { p { (say!(l, rehearse::asks, name = name.as_str(), things = l.and(&demand))) } }
     }
