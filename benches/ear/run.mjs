@@ -7,12 +7,12 @@
 // main thread only, which hands blocks on; worker and audio thread keep their pace. So the whole process of the page is also
 // halted for five sixths of each 60 ms, which slows every thread of it, in bursts: harsher than a slow processor.
 
-import { spawn } from "node:child_process";
-import { mkdtempSync, readFileSync, rmSync } from "node:fs";
+import { readFileSync } from "node:fs";
 import { createServer } from "node:http";
-import { loadavg, tmpdir } from "node:os";
+import { loadavg } from "node:os";
 import { dirname, join, normalize } from "node:path";
 import { fileURLToPath } from "node:url";
+import { asked, open, page, pause } from "../browser.mjs";
 
 const here = dirname(fileURLToPath(import.meta.url));
 const client = join(here, "../../crates/web/src/client");
@@ -21,10 +21,10 @@ const PERIOD_MS = 60;
 const TICKS = 100; // of the processor's account a second, on Linux
 const TYPES = { html: "text/html", js: "text/javascript", json: "application/json", wasm: "application/wasm", wav: "audio/wav" };
 
-const given = process.argv.slice(2);
-const at = given.indexOf("--seconds");
-const seconds = at < 0 ? 30 : Number(given.splice(at, 2)[1]);
-const [module, ...corpora] = given;
+const {
+  given: [module, ...corpora],
+  seconds,
+} = asked();
 if (!module || corpora.length === 0 || !(seconds > 0)) {
   console.error("node benches/ear/run.mjs MODULE.wasm [--seconds 30] CORPUS...");
   process.exit(2);
@@ -50,41 +50,9 @@ const server = createServer(({ url }, answer) => {
 await new Promise((resolve) => server.listen(0, "127.0.0.1", resolve));
 const base = `http://127.0.0.1:${server.address().port}/`;
 
-/** A browser that plays a sound at its microphone, spoken to through pipes. */
-function open(sound) {
-  const profile = mkdtempSync(join(tmpdir(), "ear-"));
-  const flags = ["--headless=new", "--no-sandbox", "--disable-gpu", "--no-first-run", "--remote-debugging-pipe", "--site-per-process"];
-  flags.push("--use-fake-device-for-media-stream", "--use-fake-ui-for-media-stream", `--use-file-for-fake-audio-capture=${sound}`);
-  const child = spawn(process.env.CHROME_PATH ?? "chromium", [...flags, `--user-data-dir=${profile}`], {
-    stdio: ["ignore", "ignore", "ignore", "pipe", "pipe"],
-  });
-  const waiting = new Map();
-  let id = 0;
-  let rest = "";
-  child.stdio[4].on("data", (bytes) => {
-    const all = (rest + bytes).split("\0");
-    rest = all.pop();
-    for (const message of all.map((m) => JSON.parse(m))) {
-      const { resolve, reject } = waiting.get(message.id) ?? {};
-      waiting.delete(message.id);
-      if (message.error) reject?.(new Error(message.error.message));
-      else resolve?.(message.result);
-    }
-  });
-  const ask = (method, params = {}, sessionId = undefined) =>
-    new Promise((resolve, reject) => {
-      id += 1;
-      waiting.set(id, { resolve, reject });
-      child.stdio[3].write(`${JSON.stringify({ id, method, params, sessionId })}\0`);
-    });
-  const close = async () => {
-    const gone = new Promise((resolve) => child.on("exit", resolve));
-    await ask("Browser.close");
-    await gone;
-    rmSync(profile, { recursive: true, force: true, maxRetries: 5 });
-  };
-  return { ask, close };
-}
+/** A browser that plays a sound at its microphone. */
+const hears = (sound) =>
+  open(["--site-per-process", "--use-fake-device-for-media-stream", "--use-fake-ui-for-media-stream", `--use-file-for-fake-audio-capture=${sound}`]);
 
 /** Resident megabytes of a process. */
 const resident = (pid) => Number(/^VmRSS:\s+(\d+)/m.exec(readFileSync(`/proc/${pid}/status`, "utf8"))[1]) / 1024;
@@ -98,7 +66,6 @@ function spent(pid) {
 /** Halts a process for all but one part in SLOWED of each period, until it is told to end. */
 function halting(pid) {
   let over = false;
-  const pause = (ms) => new Promise((resolve) => setTimeout(resolve, ms));
   const done = (async () => {
     while (!over) {
       process.kill(pid, "SIGSTOP");
@@ -115,19 +82,13 @@ function halting(pid) {
 
 async function measured(index) {
   const truth = JSON.parse(readFileSync(join(corpora[index], "truth.json"), "utf8"));
-  const { ask, close } = open(join(corpora[index], truth.sounds[0].file));
+  const browser = hears(join(corpora[index], truth.sounds[0].file));
   try {
-    const { targetId } = await ask("Target.createTarget", { url: "about:blank" });
-    const { sessionId } = await ask("Target.attachToTarget", { targetId, flatten: true });
-    const run = async (expression) => {
-      const { result, exceptionDetails: wrong } = await ask("Runtime.evaluate", { expression, awaitPromise: true, returnByValue: true }, sessionId);
-      if (wrong) throw new Error(wrong.exception?.description ?? wrong.text);
-      return result.value;
-    };
-    await ask("Page.navigate", { url: `${base}page.html` }, sessionId);
-    while (!(await run("globalThis.there === true").catch(() => false))) await new Promise((resolve) => setTimeout(resolve, 50));
+    const { ask, run, until } = await page(browser.ask);
+    await ask("Page.navigate", { url: `${base}page.html` });
+    await until("globalThis.there === true");
     // The page's process: the one that works hardest while it is asked to.
-    const renderers = async () => (await ask("SystemInfo.getProcessInfo")).processInfo.filter((p) => p.type === "renderer");
+    const renderers = async () => (await browser.ask("SystemInfo.getProcessInfo")).processInfo.filter((p) => p.type === "renderer");
     let pid;
     while (pid === undefined) {
       const before = new Map((await renderers()).map((p) => [p.id, spent(p.id)]));
@@ -154,15 +115,15 @@ async function measured(index) {
     }
     const memory = resident(pid) - empty;
     const plain = await run(`live(${seconds})`);
-    await ask("Emulation.setCPUThrottlingRate", { rate: SLOWED }, sessionId);
+    await ask("Emulation.setCPUThrottlingRate", { rate: SLOWED });
     const throttled = await run(`live(${seconds})`);
-    await ask("Emulation.setCPUThrottlingRate", { rate: 1 }, sessionId);
+    await ask("Emulation.setCPUThrottlingRate", { rate: 1 });
     const stop = halting(pid);
     const halted = await run(`live(${seconds})`);
     await stop();
     return { words: loaded.words, ready: [loaded.ready / 1000, ready], rounds, bytes: loaded.bytes, memory, live: { plain, throttled, halted } };
   } finally {
-    await close();
+    await browser.close();
   }
 }
 

@@ -5,7 +5,7 @@ use sayso_advisor::Estimate;
 use sayso_sim::rehearsal::{Exercise, Thing};
 
 /// Seconds from press to thing that are soon enough. Children's studies keep to two (see `docs/methods/rehearsal.md`).
-pub const SOON_S: f64 = 2.0;
+const SOON_S: f64 = 2.0;
 /// Showings a minute that leave time to take and to breathe.
 const MOST_A_MINUTE: f64 = 12.0;
 /// Showings of a full rehearsal of press, say, give, at the least.
@@ -89,6 +89,38 @@ impl Change {
             Self::CarryOn => "carry-on",
         }
     }
+
+    /// The estimate it rests on; none where it rests on plain counts.
+    #[must_use]
+    pub const fn rests_on<'a>(&self, conduct: &'a Conduct) -> Option<&'a Estimate> {
+        match self {
+            Self::StepAway => Some(&conduct.strong),
+            Self::LetGo => Some(&conduct.leaving),
+            Self::LetEat => Some(&conduct.eaten),
+            Self::Pause => Some(&conduct.mild),
+            Self::Wait => Some(&conduct.waits),
+            Self::LetChoose => Some(&conduct.held),
+            Self::Answer => Some(&conduct.answered),
+            Self::Sooner { .. } => Some(felt_delay(conduct)),
+            Self::WhenThere => Some(&conduct.taken),
+            Self::Slower => Some(&conduct.pace),
+            Self::DoNotPush { .. }
+            | Self::Instead { .. }
+            | Self::Even { .. }
+            | Self::Oftener
+            | Self::MorePairs
+            | Self::CarryOn => None,
+        }
+    }
+}
+
+/// What the animal feels, the gravest first.
+const FELT: [Change; 6] =
+    [Change::StepAway, Change::LetGo, Change::LetEat, Change::Pause, Change::Wait, Change::LetChoose];
+
+/// The delay that counts: that of showings, where there are two at the least, else that of answers.
+const fn felt_delay(conduct: &Conduct) -> &Estimate {
+    if conduct.delay.n >= 2 { &conduct.delay } else { &conduct.answer_delay }
 }
 
 /// Whether a share is less than the whole of what was counted.
@@ -100,24 +132,8 @@ fn wants_more(share: &Estimate) -> bool {
 #[must_use]
 pub fn change(conduct: &Conduct, exercise: Exercise) -> Change {
     let c = conduct;
-    let delay_s = c.delay.value.filter(|_| c.delay.n >= 2).or(c.answer_delay.value);
-    if wants_more(&c.strong) {
-        return Change::StepAway;
-    }
-    if wants_more(&c.leaving) {
-        return Change::LetGo;
-    }
-    if wants_more(&c.eaten) {
-        return Change::LetEat;
-    }
-    if wants_more(&c.mild) {
-        return Change::Pause;
-    }
-    if wants_more(&c.waits) {
-        return Change::Wait;
-    }
-    if wants_more(&c.held) {
-        return Change::LetChoose;
+    if let Some(change) = FELT.into_iter().find(|change| change.rests_on(c).is_some_and(wants_more)) {
+        return change;
     }
     if c.pushes > 0 {
         return Change::DoNotPush { times: c.pushes };
@@ -125,7 +141,7 @@ pub fn change(conduct: &Conduct, exercise: Exercise) -> Change {
     if wants_more(&c.answered) {
         return Change::Answer;
     }
-    if let Some(delay_s) = delay_s.filter(|d| *d > SOON_S) {
+    if let Some(delay_s) = felt_delay(c).value.filter(|d| *d > SOON_S) {
         return Change::Sooner { delay_s };
     }
     if c.taken.n >= 4 && c.taken.value.is_some_and(|taken| taken < TAKEN) {

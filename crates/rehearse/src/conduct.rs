@@ -1,7 +1,7 @@
 //! How a person taught in a rehearsal: delay, pace, balance, waits, answers, leaving honoured, signs heeded.
 
 use sayso_advisor::estimate::{LEVEL, median};
-use sayso_advisor::observe::{answered_between, own_presses, showings};
+use sayso_advisor::observe::{Answered, answered_between, own_presses, showings};
 use sayso_advisor::{Estimate, Unit};
 use sayso_methods::stats::Count;
 use sayso_model::{Answer, SignLevel, Story, Then};
@@ -61,14 +61,19 @@ fn asks(told: &Told) -> bool {
     matches!(told.what, What::Person(does) if does.asks())
 }
 
+/// Each moment at which that happened, and what was told after it.
+fn each(run: &Run, is: impl Fn(What) -> bool) -> impl Iterator<Item = (&Told, &[Told])> {
+    run.told.iter().enumerate().filter(move |(_, t)| is(t.what)).map(|(i, told)| (told, &run.told[i + 1..]))
+}
+
 /// A share with its interval; where there was nothing to count, nothing is known.
+fn k_of(k: usize, n: usize) -> Estimate {
+    if n == 0 { Estimate::unknown(Unit::Share) } else { Estimate::share(k, n) }
+}
+
 fn share(of: impl Iterator<Item = bool>) -> Estimate {
     let all: Vec<bool> = of.collect();
-    if all.is_empty() {
-        Estimate::unknown(Unit::Share)
-    } else {
-        Estimate::share(all.iter().filter(|k| **k).count(), all.len())
-    }
+    k_of(all.iter().filter(|k| **k).count(), all.len())
 }
 
 /// Looks at a rehearsal as the notebook looks at a session, and at what only a rehearsal can see.
@@ -81,10 +86,9 @@ pub fn conduct(run: &Run) -> Conduct {
     let own = own_presses(&all, None);
     let of = |word: Thing| own.iter().filter(move |a| a.press.part.word == Written::word(word));
     let declines = |answer: Answer| matches!(answer, Answer::Declined | Answer::Alternative);
-    let delays = |of: &[sayso_advisor::observe::Answered<'_>]| -> Vec<f64> {
-        of.iter().filter(|a| a.given()).filter_map(sayso_advisor::observe::Answered::delay_s).collect()
-    };
-    let then = |a: &sayso_advisor::observe::Answered<'_>| a.delivery.and_then(|d| d.part.then);
+    let delays =
+        |of: &[Answered<'_>]| -> Vec<f64> { of.iter().filter(|a| a.given()).filter_map(Answered::delay_s).collect() };
+    let then = |a: &Answered<'_>| a.delivery.and_then(|d| d.part.then);
     // A press at the very end has no time left to be answered in.
     let unanswered = run.told.iter().filter(|t| matches!(t.what, What::Unanswered(_))).count();
     let answered = own.iter().filter(|a| a.delivery.is_some()).count();
@@ -95,22 +99,18 @@ pub fn conduct(run: &Run) -> Conduct {
         pace: pace(run, shown.len()),
         balance: Thing::ALL.map(|word| showings(&all, Some(Written::word(word))).len()),
         taken: share(shown.iter().filter_map(then).map(|then| then == Then::Took)),
-        waits: share(waits(run).into_iter()),
-        answered: if answered + unanswered == 0 {
-            Estimate::unknown(Unit::Share)
-        } else {
-            Estimate::share(answered, answered + unanswered)
-        },
+        waits: waits(run),
+        answered: k_of(answered, answered + unanswered),
         declined: Thing::ALL.map(|word| {
             let no = of(word).filter_map(|a| a.delivery).filter(|d| declines(d.part.answer)).count();
             (no, of(word).count())
         }),
         alternatives: share(refused.map(|d| d.part.answer == Answer::Alternative)),
-        leaving: share(leavings(run).into_iter()),
-        mild: share(signs(run, SignLevel::Mild).into_iter()),
-        strong: share(signs(run, SignLevel::Strong).into_iter()),
-        eaten: share(eaten(run).into_iter()),
-        held: share(held(run).into_iter()),
+        leaving: leavings(run),
+        mild: signs(run, SignLevel::Mild),
+        strong: signs(run, SignLevel::Strong),
+        eaten: eaten(run),
+        held: held(run),
         chosen: chosen(run),
         pushes: run
             .told
@@ -130,86 +130,69 @@ fn pace(run: &Run, showings: usize) -> Estimate {
     }
 }
 
-/// Whether the wait of each invitation was kept: nothing said, shown or given until it was over, the animal pressed, or left.
-fn waits(run: &Run) -> Vec<bool> {
+/// Of invitations, those whose wait was kept: nothing said, shown or given until it was over, the animal pressed, or left.
+fn waits(run: &Run) -> Estimate {
     let wait_ms = (WAIT_S * 1000.0) as u32;
-    let mut kept = Vec::new();
-    for (i, told) in run.told.iter().enumerate() {
-        if !matches!(told.what, What::Person(Does::Offer(_))) {
-            continue;
-        }
-        let ended = run.told[i + 1..].iter().find(|t| {
-            t.at_ms >= told.at_ms + wait_ms
+    let offers = each(run, |what| matches!(what, What::Person(Does::Offer(_))));
+    share(offers.filter_map(|(told, after)| {
+        let over_ms = told.at_ms + wait_ms;
+        let ended = after.iter().find(|t| {
+            t.at_ms >= over_ms
                 || matches!(t.what, What::Pressed(_) | What::WaitOver(_) | What::Leaves | What::Person(_))
-        });
-        match ended.map(|t| (t.what, t.at_ms)) {
+        })?;
+        match ended.what {
             // Ending in the midst of a wait is no wait; stepping away is.
-            Some((What::Person(Does::End), at)) if at < told.at_ms + wait_ms => {}
-            Some((What::Person(Does::Back), _)) => kept.push(true),
-            Some((What::Person(_), at)) => kept.push(at >= told.at_ms + wait_ms),
-            Some(_) => kept.push(true),
-            None => {}
+            What::Person(Does::End) if ended.at_ms < over_ms => None,
+            What::Person(Does::Back) => Some(true),
+            What::Person(_) => Some(ended.at_ms >= over_ms),
+            _ => Some(true),
         }
-    }
-    kept
+    }))
 }
 
-/// Whether each leaving was honoured: until it came back by itself nothing was asked of it.
-fn leavings(run: &Run) -> Vec<bool> {
-    let mut honoured = Vec::new();
-    for (i, _) in run.told.iter().enumerate().filter(|(_, t)| t.what == What::Leaves) {
+/// Of leavings, those that were honoured: until it came back by itself nothing was asked of it.
+fn leavings(run: &Run) -> Estimate {
+    share(each(run, |what| what == What::Leaves).map(|(_, after)| {
         // One that was barred goes on as a leaving of its own.
-        let mut after = run.told[i + 1..].iter().take_while(|t| !matches!(t.what, What::Joined | What::Leaves));
-        honoured.push(!after.any(asks));
-    }
-    honoured
+        !after.iter().take_while(|t| !matches!(t.what, What::Joined | What::Leaves)).any(asks)
+    }))
 }
 
-/// Whether each sign of a level was heeded.
-fn signs(run: &Run, level: SignLevel) -> Vec<bool> {
-    let mut heeded = Vec::new();
-    for (i, told) in run.told.iter().enumerate() {
-        let What::Sign(sign) = told.what else { continue };
-        if sign.level != level {
-            continue;
-        }
-        let within = if level == SignLevel::Strong { STRONG_MS } else { MILD_MS };
-        let upto = told.at_ms + within;
-        let mut after = run.told[i + 1..].iter().take_while(|t| t.at_ms <= upto);
+/// Of signs of a level, those that were heeded.
+fn signs(run: &Run, level: SignLevel) -> Estimate {
+    let strong = level == SignLevel::Strong;
+    let signs = each(run, |what| matches!(what, What::Sign(sign) if sign.level == level));
+    share(signs.filter_map(|(told, after)| {
+        let upto = told.at_ms + if strong { STRONG_MS } else { MILD_MS };
+        let mut after = after.iter().take_while(|t| t.at_ms <= upto);
         let kept_off = !after.clone().any(asks);
         let withdrew = after.any(|t| matches!(t.what, What::Person(Does::Back | Does::End)));
         // The exercise was over before there was time for it.
-        if level == SignLevel::Strong && kept_off && !withdrew && run.over.0 < upto && run.over.1 != Over::Ended {
-            continue;
+        if strong && kept_off && !withdrew && run.over.0 < upto && run.over.1 != Over::Ended {
+            return None;
         }
-        heeded.push(kept_off && (withdrew || level != SignLevel::Strong));
-    }
-    heeded
+        Some(kept_off && (withdrew || !strong))
+    }))
 }
 
-/// Whether each treat was eaten in peace.
-fn eaten(run: &Run) -> Vec<bool> {
-    let mut peace = Vec::new();
-    for (i, _) in run.told.iter().enumerate().filter(|(_, t)| t.what == What::Took(Thing::Treat)) {
-        let over = |t: &&Told| !matches!(t.what, What::Finished(_) | What::Leaves | What::Ignored(_));
-        peace.push(!run.told[i + 1..].iter().take_while(over).any(asks));
-    }
-    peace
+/// Of treats, those eaten in peace.
+fn eaten(run: &Run) -> Estimate {
+    share(each(run, |what| what == What::Took(Thing::Treat)).map(|(_, after)| {
+        let eats = |t: &&Told| !matches!(t.what, What::Finished(_) | What::Leaves | What::Ignored(_));
+        !after.iter().take_while(eats).any(asks)
+    }))
 }
 
-/// Whether the person held still after each pair until it had chosen.
-fn held(run: &Run) -> Vec<bool> {
-    let mut still = Vec::new();
-    for (i, _) in run.told.iter().enumerate().filter(|(_, t)| matches!(t.what, What::Held(..))) {
-        let next =
-            run.told[i + 1..].iter().find(|t| matches!(t.what, What::Chose(_) | What::ChoseNone | What::Person(_)));
-        match next.map(|t| t.what) {
-            Some(What::Person(Does::End | Does::Back)) | None => {}
-            Some(What::Person(_)) => still.push(false),
-            Some(_) => still.push(true),
+/// Of pairs held out, those after which the person held still until it had chosen.
+fn held(run: &Run) -> Estimate {
+    share(each(run, |what| matches!(what, What::Held(..))).filter_map(|(_, after)| {
+        let next = after.iter().find(|t| matches!(t.what, What::Chose(_) | What::ChoseNone | What::Person(_)))?;
+        match next.what {
+            What::Person(Does::End | Does::Back) => None,
+            What::Person(_) => Some(false),
+            _ => Some(true),
         }
-    }
-    still
+    }))
 }
 
 /// How often each thing was chosen, of pairs that were decided.

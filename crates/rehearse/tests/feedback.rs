@@ -20,7 +20,6 @@ fn run(told: &[(u32, What)]) -> Run {
         likes: [0.0; 4],
         logits: ([0.0; 4], [0.0; 4]),
         demand: [1.0; 4],
-        treats_left: None,
         stays: true,
     }
 }

@@ -77,14 +77,29 @@ impl Page {
         self.may(Capability::SeeFigures) || own()
     }
 
-    /// An address of the home without an animal in it. Where whoever asks has several homes it names this one, so that what a
-    /// page is about stays what it was when another was chosen meanwhile, in another tab.
+    /// Whether addresses name the home: where whoever asks has several, so that what a page is about stays what it was when
+    /// another was chosen meanwhile, in another tab.
+    #[must_use]
+    pub fn names_home(&self) -> bool {
+        self.leave.is_some() && self.homes.len() > 1
+    }
+
+    /// An address of the home without an animal in it.
     #[must_use]
     pub fn of_home(&self, path: &str) -> String {
-        if self.leave.is_none() || self.homes.len() < 2 {
-            return path.to_owned();
+        self.of_home_with(path, &[])
+    }
+
+    /// An address of the home, with more to say in its query. Values must need no escape.
+    #[must_use]
+    pub fn of_home_with(&self, path: &str, more: &[(&str, String)]) -> String {
+        let home = self.names_home().then(|| (HOME_QUERY, self.home.to_string()));
+        let mut to = path.to_owned();
+        for (name, value) in home.as_slice().iter().chain(more) {
+            to.push(if to.contains('?') { '&' } else { '?' });
+            to.push_str(&format!("{name}={value}"));
         }
-        format!("{path}?{HOME_QUERY}={}", self.home)
+        to
     }
 
     /// Active animals by name.

@@ -53,11 +53,11 @@ async fn answer(order: &Ask, tables: &Dataset) -> Result<Vec<u8>, Failed> {
         return Ok(text);
     }
     let read = answer.iter().map(rounded).collect::<Result<Vec<_>, _>>()?;
-    let households: u64 = tables.manifest.whole.iter().map(|e| u64::from(e.households)).sum();
     let of = format!(
-        "From {} events of {households} households ({}). People who keep a notebook and take part chose to: these are not \
+        "From {} events of {} households ({}). People who keep a notebook and take part chose to: these are not \
          all animals.",
         tables.manifest.events(),
+        tables.manifest.households(),
         tables.manifest.of
     );
     Ok(format!("{}\n{}\n{of}\n", pretty_format_batches(&read)?, caution(order.question)).into_bytes())

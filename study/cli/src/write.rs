@@ -41,15 +41,14 @@ fn tables(source: &dyn Source, order: &Tables) -> Result<(), Failed> {
 }
 
 fn said(manifest: &Manifest) -> String {
-    let sum = |of: fn(&Entry) -> u64| manifest.whole.iter().map(of).sum::<u64>();
-    let (events, bytes) = (manifest.events(), sum(|e| e.bytes));
+    let (events, bytes) = (manifest.events(), manifest.sum(|e| e.bytes));
     let a_row = if events == 0 { 0.0 } else { bytes as f64 / events as f64 };
     format!(
         "{}: {events} events of {} animals in {} households, {bytes} bytes ({a_row:.2} an event). \
          Left out, as nobody said which animal it was: {} presses.",
         manifest.of,
-        sum(|e| e.animals),
-        sum(|e| u64::from(e.households)),
-        sum(|e| e.of_nobody),
+        manifest.sum(|e| e.animals),
+        manifest.households(),
+        manifest.sum(|e| e.of_nobody),
     )
 }

@@ -9,7 +9,6 @@ mod rows;
 mod schema;
 mod vocabulary;
 
-pub use aggregates::{all as aggregates, dose, first_press, hours, mean, spells, survival};
 pub use codebook::codebook;
 pub use questions::{Question, ask, config};
 pub use rows::{Animal, Row, animals_batch, events_batch};

@@ -84,6 +84,27 @@ fn part(of: &str, name: &str, called: &str) -> Expr {
     get_field(col(of), name).alias(called)
 }
 
+/// Columns as they are.
+fn cols<const N: usize>(names: [&str; N]) -> Vec<Expr> {
+    names.map(col).into()
+}
+
+/// The middle of waits, with its interval.
+fn half(of: &str, called: &str) -> Vec<Expr> {
+    ["half", "half_low", "half_high"].map(|name| part(of, name, &format!("{called}_{name}"))).into()
+}
+
+/// The same between the quarters.
+fn quarters(of: &str, called: &str) -> Vec<Expr> {
+    let quarter = |name: &str| vec![part(of, name, &format!("{called}_{name}"))];
+    [quarter("quarter"), half(of, called), quarter("three_quarters")].concat()
+}
+
+/// A mean under that name, and the ends of its interval.
+fn mean_of(of: &str, name: &str, ends: &str) -> Vec<Expr> {
+    vec![part(of, "mean", name), part(of, "low", &format!("{ends}_low")), part(of, "high", &format!("{ends}_high"))]
+}
+
 /// The share, or nothing where there is nothing to share.
 fn share(some: Expr, all: Expr) -> Result<Expr> {
     when(all.clone().gt(lit(0)), number(some) / number(all)).end()
@@ -91,22 +112,17 @@ fn share(some: Expr, all: Expr) -> Result<Expr> {
 
 /// What is known of the animals, beside rows of theirs.
 fn with_animals(animals: DataFrame, rows: DataFrame) -> Result<DataFrame> {
-    let named = animals.select(vec![
-        col("household").alias("of_household"),
-        col("animal").alias("of_animal"),
-        col("species"),
-        col("age_band"),
-        col("until_s"),
-    ])?;
+    let renamed = vec![col("household").alias("of_household"), col("animal").alias("of_animal")];
+    let named = animals.select([renamed, cols(["species", "age_band", "until_s"])].concat())?;
     named.join(rows, JoinType::Inner, &["of_household", "of_animal"], &["household", "animal"], None)
 }
 
 fn by_word() -> Vec<Expr> {
-    vec![col("household"), col("animal"), col("word")]
+    cols(["household", "animal", "word"])
 }
 
 fn by_animal() -> Vec<Expr> {
-    vec![col("household"), col("animal")]
+    cols(["household", "animal"])
 }
 
 fn in_order(answer: DataFrame, columns: &[&str]) -> Result<DataFrame> {
@@ -137,29 +153,22 @@ fn ask_first_press(events: DataFrame, animals: DataFrame) -> Result<DataFrame> {
             pressed().is_not_null().alias("pressed"),
         ])?
         .aggregate(
-            vec![col("species"), col("age_band"), col("word_kind")],
+            cols(["species", "age_band", "word_kind"]),
             vec![
                 households(),
                 survival(col("exposures"), col("pressed")).alias("by_showings"),
                 survival(col("days"), col("pressed")).alias("by_days"),
             ],
         )?
-        .select(vec![
-            col("species"),
-            col("age_band"),
-            col("word_kind"),
-            col("households"),
-            part("by_showings", "n", "words"),
-            part("by_showings", "events", "pressed"),
-            part("by_showings", "quarter", "showings_quarter"),
-            part("by_showings", "half", "showings_half"),
-            part("by_showings", "half_low", "showings_half_low"),
-            part("by_showings", "half_high", "showings_half_high"),
-            part("by_showings", "three_quarters", "showings_three_quarters"),
-            part("by_days", "half", "days_half"),
-            part("by_days", "half_low", "days_half_low"),
-            part("by_days", "half_high", "days_half_high"),
-        ])?;
+        .select(
+            [
+                cols(["species", "age_band", "word_kind", "households"]),
+                vec![part("by_showings", "n", "words"), part("by_showings", "events", "pressed")],
+                quarters("by_showings", "showings"),
+                half("by_days", "days"),
+            ]
+            .concat(),
+        )?;
     in_order(answer, &["species", "age_band", "word_kind"])
 }
 
@@ -168,7 +177,7 @@ fn ask_hours(events: DataFrame, animals: DataFrame) -> Result<DataFrame> {
         .filter(is("kind", Kind::Press).and(is("pressed_by", By::Animal)))?
         .aggregate(by_animal(), vec![hours(col("hour")).alias("day")])?;
     let answer = with_animals(animals, days)?
-        .select(vec![col("species"), col("household"), col("day")])?
+        .select(cols(["species", "household", "day"]))?
         .unnest_columns(&["day"])?
         .select(vec![
             col("species"),
@@ -178,19 +187,17 @@ fn ask_hours(events: DataFrame, animals: DataFrame) -> Result<DataFrame> {
             part("day", "share", "share"),
         ])?
         .aggregate(
-            vec![col("species"), col("hour")],
+            cols(["species", "hour"]),
             vec![households(), sum(col("presses")).alias("presses"), mean(col("share")).alias("share")],
         )?
-        .select(vec![
-            col("species"),
-            col("hour"),
-            col("households"),
-            part("share", "n", "animals"),
-            col("presses"),
-            part("share", "mean", "share"),
-            part("share", "low", "share_low"),
-            part("share", "high", "share_high"),
-        ])?;
+        .select(
+            [
+                cols(["species", "hour", "households"]),
+                vec![part("share", "n", "animals"), col("presses")],
+                mean_of("share", "share", "share"),
+            ]
+            .concat(),
+        )?;
     in_order(answer, &["species", "hour"])
 }
 
@@ -206,17 +213,15 @@ fn ask_sessions(events: DataFrame, animals: DataFrame) -> Result<DataFrame> {
     )?;
     let minutes = share(col("tenths"), col("timed"))? / lit(600.0);
     let answer = with_animals(animals, each)?
-        .select(vec![
-            col("species"),
-            col("age_band"),
-            col("household"),
-            col("sessions"),
-            col("joined"),
-            share(col("joined"), col("sessions"))?.alias("share"),
-            minutes.alias("minutes"),
-        ])?
+        .select(
+            [
+                cols(["species", "age_band", "household", "sessions", "joined"]),
+                vec![share(col("joined"), col("sessions"))?.alias("share"), minutes.alias("minutes")],
+            ]
+            .concat(),
+        )?
         .aggregate(
-            vec![col("species"), col("age_band")],
+            cols(["species", "age_band"]),
             vec![
                 households(),
                 sum(col("sessions")).alias("sessions"),
@@ -225,22 +230,15 @@ fn ask_sessions(events: DataFrame, animals: DataFrame) -> Result<DataFrame> {
                 survival(col("minutes"), lit(true)).alias("length"),
             ],
         )?
-        .select(vec![
-            col("species"),
-            col("age_band"),
-            col("households"),
-            part("share", "n", "animals"),
-            col("sessions"),
-            col("joined"),
-            part("share", "mean", "share"),
-            part("share", "low", "share_low"),
-            part("share", "high", "share_high"),
-            part("length", "quarter", "minutes_quarter"),
-            part("length", "half", "minutes_half"),
-            part("length", "half_low", "minutes_half_low"),
-            part("length", "half_high", "minutes_half_high"),
-            part("length", "three_quarters", "minutes_three_quarters"),
-        ])?;
+        .select(
+            [
+                cols(["species", "age_band", "households"]),
+                vec![part("share", "n", "animals"), col("sessions"), col("joined")],
+                mean_of("share", "share", "share"),
+                quarters("length", "minutes"),
+            ]
+            .concat(),
+        )?;
     in_order(answer, &["species", "age_band"])
 }
 
@@ -250,8 +248,8 @@ fn ask_stuck(events: DataFrame, animals: DataFrame) -> Result<DataFrame> {
         .aggregate(by_word(), vec![spells(col("at_s"), col("outcome")).alias("spell")])?;
     let end = coalesce(vec![get_field(col("spell"), "end_s"), col("until_s")]);
     let waited = number(end - get_field(col("spell"), "begin_s"));
-    let spells = with_animals(animals, words)?
-        .select(vec![col("species"), col("household"), col("until_s"), col("spell")])?
+    let answer = with_animals(animals, words)?
+        .select(cols(["species", "household", "until_s", "spell"]))?
         .unnest_columns(&["spell"])?
         // In the last stage nothing is waited for.
         .filter(get_field(col("spell"), "stage").not_eq(lit(Outcome::Converse.name())))?
@@ -261,37 +259,17 @@ fn ask_stuck(events: DataFrame, animals: DataFrame) -> Result<DataFrame> {
             col("household"),
             (greatest(vec![waited, lit(0.0)]) / lit(DAY_S)).alias("days"),
             get_field(col("spell"), "end_s").is_not_null().alias("over"),
-        ])?;
-    let usual = spells
-        .clone()
-        .aggregate(
-            vec![col("species"), col("stage")],
-            vec![households(), survival(col("days"), col("over")).alias("stay")],
-        )?
-        .select(vec![
-            col("species").alias("of_species"),
-            col("stage").alias("of_stage"),
-            col("households"),
-            part("stay", "n", "words"),
-            part("stay", "events", "moved"),
-            part("stay", "half", "days_half"),
-            part("stay", "half_low", "days_half_low"),
-            part("stay", "half_high", "days_half_high"),
-            part("stay", "nine_tenths", "days_nine_tenths"),
-        ])?;
-    let longer = col("over").is_false().and(col("days").gt(col("days_nine_tenths")));
-    let one = when(longer, lit(1_i64)).otherwise(lit(0_i64))?;
-    let answer = usual
-        .join(spells, JoinType::Inner, &["of_species", "of_stage"], &["species", "stage"], None)?
-        .aggregate(
-            ["species", "stage", "households", "words", "moved"]
-                .into_iter()
-                .chain(["days_half", "days_half_low", "days_half_high", "days_nine_tenths"])
-                .map(col)
-                .collect(),
-            vec![sum(one).alias("longer")],
-        )?
-        .with_column("longer", when(col("days_nine_tenths").is_not_null(), col("longer")).end()?)?;
+        ])?
+        .aggregate(cols(["species", "stage"]), vec![households(), survival(col("days"), col("over")).alias("stay")])?
+        .select(
+            [
+                cols(["species", "stage", "households"]),
+                vec![part("stay", "n", "words"), part("stay", "events", "moved")],
+                half("stay", "days"),
+                vec![part("stay", "nine_tenths", "days_nine_tenths"), part("stay", "longer", "longer")],
+            ]
+            .concat(),
+        )?;
     in_order(answer, &["species", "stage"])
 }
 
@@ -300,44 +278,35 @@ fn ask_curve(events: DataFrame, animals: DataFrame) -> Result<DataFrame> {
         .filter(is_one_of("kind", &[Kind::Showing, Kind::Invitation]).and(col("word").is_not_null()))?
         .aggregate(by_word(), vec![dose(col("at_s"), col("kind"), col("outcome"), col("joined")).alias("dose")])?;
     let counts = ["wanted", "pressed", "presses", "right"];
-    let parts = || counts.iter().map(|name| part("dose", name, name));
-    let sums = || counts.iter().map(|name| sum(cast(col(*name), DataType::Int64)).alias(*name));
+    let parts = || ["shown"].into_iter().chain(counts).map(|name| part("dose", name, name)).collect::<Vec<_>>();
+    let sums = || counts.map(|name| sum(cast(col(name), DataType::Int64)).alias(name)).to_vec();
     let each = with_animals(animals, words)?
-        .select(vec![col("species"), col("household"), col("animal"), col("dose")])?
+        .select(cols(["species", "household", "animal", "dose"]))?
         .unnest_columns(&["dose"])?
-        .select(
-            vec![col("species"), col("household"), col("animal"), part("dose", "shown", "shown")]
-                .into_iter()
-                .chain(parts())
-                .collect::<Vec<_>>(),
-        )?
+        .select([cols(["species", "household", "animal"]), parts()].concat())?
         .filter(col("shown").is_not_null())?
-        .aggregate(vec![col("species"), col("household"), col("animal"), col("shown")], sums().collect())?;
+        .aggregate(cols(["species", "household", "animal", "shown"]), sums())?;
     let answer = each
         .with_column("pressed_share", share(col("pressed"), col("wanted"))?)?
         .with_column("right_share", share(col("right"), col("presses"))?)?
         .aggregate(
-            vec![col("species"), col("shown")],
-            vec![households()]
-                .into_iter()
-                .chain(sums())
-                .chain([mean(col("pressed_share")).alias("of_wanted"), mean(col("right_share")).alias("of_presses")])
-                .collect(),
+            cols(["species", "shown"]),
+            [
+                vec![households()],
+                sums(),
+                vec![mean(col("pressed_share")).alias("of_wanted"), mean(col("right_share")).alias("of_presses")],
+            ]
+            .concat(),
         )?
-        .select(vec![
-            col("species"),
-            col("shown").alias("shown_from"),
-            col("households"),
-            col("wanted"),
-            col("pressed"),
-            part("of_wanted", "mean", "pressed_share"),
-            part("of_wanted", "low", "pressed_low"),
-            part("of_wanted", "high", "pressed_high"),
-            col("presses"),
-            col("right"),
-            part("of_presses", "mean", "right_share"),
-            part("of_presses", "low", "right_low"),
-            part("of_presses", "high", "right_high"),
-        ])?;
+        .select(
+            [
+                vec![col("species"), col("shown").alias("shown_from")],
+                cols(["households", "wanted", "pressed"]),
+                mean_of("of_wanted", "pressed_share", "pressed"),
+                cols(["presses", "right"]),
+                mean_of("of_presses", "right_share", "right"),
+            ]
+            .concat(),
+        )?;
     in_order(answer, &["species", "shown_from"])
 }

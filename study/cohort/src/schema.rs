@@ -9,7 +9,8 @@ pub const ORDER: [&str; 2] = ["household", "at_s"];
 /// A column: its name, its type, whether it may be empty, and what it holds.
 pub(crate) struct Column(pub &'static str, pub DataType, pub bool, pub &'static str);
 
-fn words() -> DataType {
+/// The type of a column of words ([`crate::vocabulary::column`]).
+pub(crate) fn words() -> DataType {
     DataType::Dictionary(Box::new(DataType::UInt8), Box::new(DataType::Utf8))
 }
 

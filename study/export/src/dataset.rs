@@ -1,5 +1,6 @@
 //! A folder of tables: written bucket by bucket, so that a stop in the middle costs the buckets under way and nothing twice.
 
+use crate::aside::PART;
 use crate::error::ExportError;
 use crate::household::Household;
 use crate::manifest::{Entry, Manifest, animals_path, events_path};
@@ -7,7 +8,6 @@ use crate::parquet;
 use datafusion::arrow::array::RecordBatch;
 use datafusion::arrow::error::ArrowError;
 use sha2::{Digest, Sha256};
-use std::fmt::Write as _;
 use std::fs::{File, TryLockError};
 use std::ops::Range;
 use std::path::{Path, PathBuf};
@@ -122,7 +122,7 @@ fn begin(dir: &Path) -> Result<File, ExportError> {
     for folder in [dir.to_owned(), dir.join("events"), dir.join("animals")] {
         for entry in std::fs::read_dir(&folder).map_err(ExportError::io(&folder))? {
             let path = entry.map_err(ExportError::io(&folder))?.path();
-            if path.file_name().is_some_and(|name| name.to_string_lossy().starts_with(parquet::PART)) {
+            if path.file_name().is_some_and(|name| name.to_string_lossy().starts_with(PART)) {
                 std::fs::remove_file(&path).map_err(ExportError::io(&path))?;
             }
         }
@@ -149,18 +149,13 @@ impl Work<'_> {
             && bucket < buckets
         {
             let numbers = self.numbers(bucket);
-            let agreed = hash(&self.source.agreeing(numbers.clone())?);
             let whole = self.manifest().whole.iter().find(|e| e.bucket == bucket).cloned();
-            let stands = |entry: &Entry| {
-                let length = std::fs::metadata(events_path(self.dir, bucket)).map(|m| m.len());
-                entry.agreed == agreed
-                    && length.is_ok_and(|n| n == entry.bytes)
-                    && animals_path(self.dir, bucket).exists()
-            };
-            if whole.is_some_and(|entry| stands(&entry)) {
+            if let Some(entry) = whole
+                && self.stands(&entry, numbers.clone())?
+            {
                 continue;
             }
-            let entry = self.bucket(bucket, numbers, agreed)?;
+            let entry = self.bucket(bucket, numbers)?;
             {
                 let mut manifest = self.manifest();
                 manifest.put(entry.clone());
@@ -176,12 +171,19 @@ impl Work<'_> {
         from..(from.saturating_add(self.each)).min(self.source.households())
     }
 
-    fn bucket(&self, bucket: u16, numbers: Range<u32>, agreed: String) -> Result<Entry, ExportError> {
-        let (mut animals, mut rows, mut households, mut of_nobody) = (Vec::new(), Vec::new(), 0, 0);
+    /// Whether a bucket written before is there and those who agreed then are those who agree now.
+    fn stands(&self, entry: &Entry, numbers: Range<u32>) -> Result<bool, ExportError> {
+        let length = std::fs::metadata(events_path(self.dir, entry.bucket)).map(|m| m.len());
+        let there = length.is_ok_and(|n| n == entry.bytes) && animals_path(self.dir, entry.bucket).exists();
+        Ok(there && entry.agreed == hash(&self.source.agreeing(numbers)?))
+    }
+
+    fn bucket(&self, bucket: u16, numbers: Range<u32>) -> Result<Entry, ExportError> {
+        let (mut animals, mut rows, mut agreed, mut of_nobody) = (Vec::new(), Vec::new(), Vec::new(), 0);
         // In order of their numbers: so the whole is sorted by household and time.
         for number in numbers {
             let Some(household) = self.source.household(number)? else { continue };
-            households += 1;
+            agreed.push(number);
             of_nobody += household.of_nobody;
             animals.extend(household.animals);
             rows.extend(household.rows);
@@ -192,16 +194,18 @@ impl Work<'_> {
         let by_animal = ["household", "animal"];
         parquet::write(&to_animals, &batch(animals_batch(bucket, &animals), &to_animals)?, &by_animal)?;
         let (animals, events) = (animals.len() as u64, rows.len() as u64);
-        Ok(Entry { bucket, households, animals, events, of_nobody, bytes, agreed })
+        let households = agreed.len() as u32;
+        Ok(Entry { bucket, households, animals, events, of_nobody, bytes, agreed: hash(&agreed) })
     }
+}
+
+/// Bytes as text.
+pub(crate) fn hex(bytes: &[u8]) -> String {
+    bytes.iter().map(|byte| format!("{byte:02x}")).collect()
 }
 
 fn hash(numbers: &[u32]) -> String {
     let mut hash = Sha256::new();
     numbers.iter().for_each(|number| hash.update(number.to_le_bytes()));
-    hash.finalize().iter().fold(String::new(), |mut text, byte| {
-        // Writing into a string does not fail.
-        let _ = write!(text, "{byte:02x}");
-        text
-    })
+    hex(&hash.finalize())
 }

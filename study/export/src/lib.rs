@@ -3,6 +3,7 @@
 //! A home is among them only while its consent to research is open. What it is called here is a number; which home that is can
 //! only be worked out by who holds the key, and the key never lies with the tables.
 
+mod aside;
 mod dataset;
 mod error;
 mod household;

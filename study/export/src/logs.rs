@@ -1,6 +1,6 @@
 //! Homes' own logs, as the notebook exports them: a line of JSON an event.
 
-use crate::dataset::Source;
+use crate::dataset::{Source, hex};
 use crate::error::ExportError;
 use crate::household::{Household, household};
 use crate::pseudonym::{Key, StudyId};
@@ -120,9 +120,7 @@ impl Source for Logs {
     fn of(&self) -> String {
         let mut hash = Sha256::new();
         self.homes.iter().for_each(|(id, _)| hash.update(id.bytes()));
-        let hash = hash.finalize();
-        let short: String = hash.iter().take(8).map(|byte| format!("{byte:02x}")).collect();
-        format!("logs of {} homes, {short}", self.homes.len())
+        format!("logs of {} homes, {}", self.homes.len(), hex(&hash.finalize()[..8]))
     }
 
     fn households(&self) -> u32 {

@@ -1,5 +1,6 @@
 //! What a folder of tables holds: of what, and which buckets are whole. Written anew after each, by a new file and a rename.
 
+use crate::aside::aside;
 use crate::error::ExportError;
 use serde::{Deserialize, Serialize};
 use std::io::Write;
@@ -66,12 +67,8 @@ impl Manifest {
 
     pub(crate) fn write(&self, dir: &Path) -> Result<(), ExportError> {
         let path = dir.join(NAME);
-        let io = |why| ExportError::Io { path: path.clone(), why };
-        let mut aside = tempfile::Builder::new().prefix(crate::parquet::PART).tempfile_in(dir).map_err(io)?;
-        let text = serde_json::to_string_pretty(self).map_err(|why| io(why.into()))?;
-        aside.write_all(text.as_bytes()).map_err(io)?;
-        aside.as_file().sync_all().map_err(io)?;
-        aside.persist(&path).map_err(|e| io(e.error))?;
+        let text = serde_json::to_string_pretty(self).map_err(|why| ExportError::io(&path)(why.into()))?;
+        aside(&path, |file| file.write_all(text.as_bytes()).map_err(ExportError::io(&path)))?;
         Ok(())
     }
 
@@ -85,7 +82,18 @@ impl Manifest {
     /// Events in all.
     #[must_use]
     pub fn events(&self) -> u64 {
-        self.whole.iter().map(|e| e.events).sum()
+        self.sum(|e| e.events)
+    }
+
+    /// Households in all.
+    #[must_use]
+    pub fn households(&self) -> u64 {
+        self.sum(|e| u64::from(e.households))
+    }
+
+    /// Something of each bucket, added up.
+    pub fn sum(&self, of: impl Fn(&Entry) -> u64) -> u64 {
+        self.whole.iter().map(of).sum()
     }
 }
 

@@ -1,5 +1,6 @@
 //! A table as a file: sorted, and saying so, so that nobody sorts it again.
 
+use crate::aside::aside;
 use crate::error::ExportError;
 use datafusion::arrow::array::RecordBatch;
 use datafusion::parquet::arrow::ArrowWriter;
@@ -9,10 +10,7 @@ use datafusion::parquet::file::properties::{EnabledStatistics, WriterProperties}
 
 use datafusion::parquet::schema::types::ColumnPath;
 use std::path::Path;
-use tempfile::Builder;
 
-/// How a file that is not whole yet begins.
-pub(crate) const PART: &str = ".part-";
 /// Rows between two places at which a reader can start.
 const ROWS: usize = 1 << 20;
 
@@ -38,14 +36,13 @@ fn properties(batch: &RecordBatch, order: &[&str]) -> WriterProperties {
 
 /// Writes a table that lies sorted by `order`; it appears under its name once it is whole. Its bytes.
 pub(crate) fn write(to: &Path, batch: &RecordBatch, order: &[&str]) -> Result<u64, ExportError> {
-    let folder = to.parent().unwrap_or(Path::new("."));
-    let aside = Builder::new().prefix(PART).tempfile_in(folder).map_err(ExportError::io(folder))?;
-    let failed = ExportError::table(to);
-    let writer = ArrowWriter::try_new(aside.as_file(), batch.schema(), Some(properties(batch, order)));
-    let mut writer = writer.map_err(&failed)?;
-    writer.write(batch).map_err(&failed)?;
-    writer.close().map_err(&failed)?;
-    aside.as_file().sync_all().map_err(ExportError::io(to))?;
-    let placed = aside.persist(to).map_err(|e| ExportError::io(to)(e.error))?;
+    let placed = aside(to, |file| {
+        let failed = ExportError::table(to);
+        let writer = ArrowWriter::try_new(file, batch.schema(), Some(properties(batch, order)));
+        let mut writer = writer.map_err(&failed)?;
+        writer.write(batch).map_err(&failed)?;
+        writer.close().map_err(&failed)?;
+        Ok(())
+    })?;
     Ok(placed.metadata().map_err(ExportError::io(to))?.len())
 }

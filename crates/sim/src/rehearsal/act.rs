@@ -4,7 +4,7 @@ use super::thing::Thing;
 use std::fmt::Write as _;
 
 /// Most acts of one rehearsal.
-pub const MOST_ACTS: usize = 400;
+const MOST_ACTS: usize = 400;
 
 /// One thing that a person does.
 #[derive(Clone, Copy, PartialEq, Eq, Hash, Debug)]

@@ -11,7 +11,7 @@ use sayso_model::SignLevel;
 
 /// A step.
 pub(super) const STEP_MS: u32 = 100;
-const DT_S: f64 = 0.1;
+const DT_S: f64 = STEP_MS as f64 / 1000.0;
 /// Strain at which a mild and a strong sign show, and below which it is at ease again.
 const MILD: f64 = 0.35;
 const STRONG: f64 = 0.75;
@@ -150,6 +150,22 @@ impl Animal {
         self.strain = (self.strain + by * self.traits().minds).clamp(0.0, 1.2);
     }
 
+    /// Its own press brought nothing: so much interest is lost, by so much it feels pushed.
+    pub fn unpaid(&mut self, pressed: Thing, interest: f64, strain: f64) {
+        self.mind.paid(pressed, 0.93);
+        self.mind.learns(pressed, weight::UNANSWERED, 0.0);
+        self.interest -= interest;
+        self.strains(strain);
+    }
+
+    /// It has a thing and is busy with it; so much interest is won.
+    pub fn enjoys(&mut self, thing: Thing, interest: f64) {
+        self.mind.has(thing);
+        self.busy_until = self.now + ms(thing.lasts_s());
+        self.busy_with = Some(thing);
+        self.interest = (self.interest + interest).min(1.0);
+    }
+
     fn happens(&self, of: Of, rate: f64) -> bool {
         rate > 0.0 && self.mind.luck.of(of, self.now).coin(1.0 - (-rate * DT_S).exp())
     }
@@ -201,10 +217,7 @@ impl Animal {
             && let Some((thing, _)) = self.own.take()
         {
             self.tell(What::Unanswered(thing));
-            self.mind.paid(thing, 0.93);
-            self.mind.learns(thing, weight::UNANSWERED, 0.0);
-            self.interest -= 0.12;
-            self.strains(0.08);
+            self.unpaid(thing, 0.12, 0.08);
         }
         if self.goes_ms.is_some_and(|at| now >= at) && now >= self.held_until {
             self.leaves();

@@ -3,7 +3,7 @@
 use super::act::{Act, Does};
 use super::animal::{Animal, Given, PEACE_MS, Place};
 use super::luck::{Luck, Of};
-use super::mind::{ms, weight};
+use super::mind::ms;
 use super::thing::Thing;
 use super::told::What;
 
@@ -15,7 +15,7 @@ const HASTE_MS: u32 = 1_500;
 pub(super) struct Person {
     asked_ms: Option<u32>,
     /// Treats that are left; none where they are not counted.
-    pub treats: Option<usize>,
+    treats: Option<usize>,
     /// Pairs to hold out, in order, the first on the animal's left.
     pairs: Vec<(Thing, Thing)>,
     held: usize,
@@ -34,6 +34,10 @@ impl Person {
     /// Does something to the animal, at the act's own moment.
     pub fn does(&mut self, act: Act, animal: &mut Animal) {
         let Act { at_ms, does } = act;
+        // Nothing is given twice of what is used up.
+        if matches!(does, Does::Give(Thing::Treat) | Does::Instead(Thing::Treat)) && self.treats == Some(0) {
+            return;
+        }
         animal.now = at_ms;
         animal.tell(What::Person(does));
         if does.asks() {
@@ -65,10 +69,7 @@ impl Person {
             }
             Does::NotNow => {
                 if let Some((pressed, _)) = animal.own.take() {
-                    animal.mind.paid(pressed, 0.93);
-                    animal.mind.learns(pressed, weight::UNANSWERED, 0.0);
-                    animal.strains(0.05);
-                    animal.interest -= 0.06;
+                    animal.unpaid(pressed, 0.06, 0.05);
                 }
             }
             Does::Instead(thing) => {

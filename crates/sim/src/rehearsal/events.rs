@@ -71,18 +71,18 @@ pub fn written_down(run: &Run) -> Written {
             What::Person(Does::Give(given)) => {
                 if let Some((id, pressed, since)) = own.take().or_else(|| shown.take()) {
                     let answer = if given == pressed { Answer::Given } else { Answer::Alternative };
-                    write(ms, delivery((id, pressed), answer, Some(ms - since), then(run, i)));
+                    write(ms, delivery((id, pressed), answer, ms - since, then(run, i)));
                 }
                 shown = None;
             }
             What::Person(Does::NotNow) => {
                 if let Some((id, pressed, since)) = own.take() {
-                    write(ms, delivery((id, pressed), Answer::Declined, Some(ms - since), None));
+                    write(ms, delivery((id, pressed), Answer::Declined, ms - since, None));
                 }
             }
             What::Person(Does::Instead(_)) => {
                 if let Some((id, pressed, since)) = own.take() {
-                    write(ms, delivery((id, pressed), Answer::Alternative, Some(ms - since), then(run, i)));
+                    write(ms, delivery((id, pressed), Answer::Alternative, ms - since, then(run, i)));
                 }
             }
             What::Unanswered(_) => own = None,
@@ -100,13 +100,13 @@ fn press(thing: Thing, by: PressedBy) -> Body {
     Press { word, by, certainty, accident, place: None, speed: None, stream: None, session: None }.into()
 }
 
-fn delivery((id, pressed): (EventId, Thing), answer: Answer, after_ms: Option<u32>, then: Option<Then>) -> Body {
+fn delivery((id, pressed): (EventId, Thing), answer: Answer, after_ms: u32, then: Option<Then>) -> Body {
     Delivery {
         answers: Some(id),
         word: Written::word(pressed),
         answer,
         alternative: None,
-        delay_s: after_ms.map(|ms| Seconds::clamped(f64::from(ms) / 1000.0)),
+        delay_s: Some(Seconds::clamped(f64::from(after_ms) / 1000.0)),
         then,
         then_word: None,
         session: None,

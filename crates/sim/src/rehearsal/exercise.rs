@@ -20,11 +20,11 @@ pub enum Exercise {
 /// Seconds that an invitation waits.
 pub const WAIT_S: f64 = 5.0;
 /// Invitations of the exercise about them.
-pub const INVITATIONS: usize = 5;
+pub(super) const INVITATIONS: usize = 5;
 /// Pairs of a likes test: each thing with each other, and once more with the sides swapped.
-pub const PAIRS: usize = 12;
+pub(super) const PAIRS: usize = 12;
 /// Presses of an evening.
-pub const PRESSES: usize = 30;
+pub(super) const PRESSES: usize = 30;
 /// Treats of an evening: then the day's ration is used up.
 pub const TREATS: usize = 8;
 

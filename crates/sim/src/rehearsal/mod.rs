@@ -17,10 +17,10 @@ mod run;
 mod thing;
 mod told;
 
-pub use act::{Act, ActsError, Does, MOST_ACTS, read, sooner, written};
+pub use act::{Act, ActsError, Does, read, sooner, written};
 pub use character::{Character, Traits};
 pub use events::{Written, written_down};
-pub use exercise::{Exercise, INVITATIONS, PAIRS, PRESSES, TREATS, WAIT_S};
+pub use exercise::{Exercise, TREATS, WAIT_S};
 pub use room::{BED, BOARD, DOOR, GIVEN, Motion, PERSON, ROOM, Spot};
 pub use run::{Over, Rehearsal, Run, Setup, play, play_with};
 pub use thing::Thing;

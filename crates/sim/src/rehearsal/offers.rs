@@ -29,10 +29,7 @@ impl Animal {
         let takes = self.place == Place::Board && !self.leaving && self.mind.takes(thing, self.now);
         if takes {
             self.tell(What::Took(thing));
-            self.mind.has(thing);
-            self.busy_until = self.now + ms(thing.lasts_s());
-            self.busy_with = Some(thing);
-            self.interest = (self.interest + 0.25).min(1.0);
+            self.enjoys(thing, 0.25);
             self.strain = (self.strain - 0.06).max(0.0);
             self.mind.wants_anew(self.now, thing.lasts_s());
         } else {
@@ -87,10 +84,7 @@ impl Animal {
 
     fn chose(&mut self, thing: Thing) {
         self.tell(What::Chose(thing));
-        self.mind.has(thing);
-        self.busy_until = self.now + ms(thing.lasts_s());
-        self.busy_with = Some(thing);
-        self.interest = (self.interest + 0.2).min(1.0);
+        self.enjoys(thing, 0.2);
     }
 
     /// Two things are held out to it.

@@ -4,8 +4,8 @@ use super::act::{Act, Does};
 use super::animal::{Animal, Place, STEP_MS};
 use super::character::{Character, Traits};
 use super::deeds::Person;
-use super::exercise::{Exercise, INVITATIONS, PAIRS, PRESSES, TREATS};
-use super::mind::understanding;
+use super::exercise::{Exercise, INVITATIONS, PAIRS, PRESSES, TREATS, WAIT_S};
+use super::mind::{ms, understanding};
 use super::room::{Motion, Spot};
 use super::told::{Told, What};
 
@@ -140,12 +140,6 @@ impl Rehearsal {
         let now = self.next_ms;
         while let Some(act) = self.acts.get(self.next_act).copied().filter(|act| act.at_ms <= now) {
             self.next_act += 1;
-            // Nothing is given twice of what is used up.
-            let treat =
-                matches!(act.does, Does::Give(super::thing::Thing::Treat) | Does::Instead(super::thing::Thing::Treat));
-            if treat && self.person.treats == Some(0) {
-                continue;
-            }
             self.person.does(act, &mut self.animal);
             if act.does == Does::End {
                 self.over = Some((act.at_ms, Over::Ended));
@@ -186,7 +180,7 @@ impl Rehearsal {
         let since = |last: u32| self.next_ms >= last + SETTLES_MS;
         match self.setup.exercise {
             Exercise::Likes => self.choices >= PAIRS && settled,
-            Exercise::Inviting => self.offers.0 >= INVITATIONS && settled && since(self.offers.1 + 5_000),
+            Exercise::Inviting => self.offers.0 >= INVITATIONS && settled && since(self.offers.1 + ms(WAIT_S)),
             Exercise::Evening => self.presses.0 >= PRESSES && settled && since(self.presses.1),
             Exercise::Showing | Exercise::Leaving | Exercise::Free => false,
         }
@@ -203,7 +197,6 @@ impl Rehearsal {
             likes: mind.likes,
             logits: (self.before, mind.logit),
             demand: mind.demand,
-            treats_left: self.person.treats,
             stays: self.animal.place != Place::Gone,
             told: self.animal.told,
             motions: self.animal.motions,
@@ -230,8 +223,6 @@ pub struct Run {
     pub logits: ([f64; 4], [f64; 4]),
     /// How often it asks for each thing, against the beginning.
     pub demand: [f64; 4],
-    /// Treats that are left, where they are counted.
-    pub treats_left: Option<usize>,
     /// Whether it is still in the room.
     pub stays: bool,
 }

@@ -18,7 +18,7 @@ import { isFood } from "./sitting.js";
 import { letGo, settled } from "./settle.js";
 import { strip } from "./swaps.js";
 import { whose } from "./whose.js";
-import { minutes, number, say, timeSeconds } from "./say.js";
+import { clock, minutes, number, say, timeSeconds } from "./say.js";
 
 /** @import { EndReason, Mode, Panel, Stop, View } from "../../client-checks/client" */
 
@@ -146,11 +146,9 @@ const LEAST_DELAYS = 5;
 
 /** @param {View} view */
 function drawFigures(view) {
-  const seconds = view.startedAt ? Math.max(0, Math.floor((Date.now() - view.startedAt) / 1000)) : 0;
-  const clock = `${Math.floor(seconds / 60)}:${String(seconds % 60).padStart(2, "0")}`;
   at("session-line").hidden = !view.session;
   at("figures").hidden = !view.session;
-  text(at("clock"), clock);
+  text(at("clock"), clock(view.startedAt ? Math.max(0, Date.now() - view.startedAt) : 0));
   const most = pad.minutes();
   const over = showing.reached(pad);
   const planned = over ? "client-board-minutes-reached" : "client-board-of-minutes";

@@ -1,4 +1,4 @@
-// Keys at a desk: 1 to 9 for the words in the order of reading, and a letter for what is noted most.
+// Keys at a desk: 1 to 9 for the words in the order of reading, and a letter for what is noted most or what says its own.
 
 /** Controls of a letter; the first that can be used is meant. @type {Record<string, string[]>} */
 const LETTERS = {
@@ -6,16 +6,6 @@ const LETTERS = {
   l: ["act-left", "invitation-left", "then-left"],
   s: ["act-sign", "swaps-sign"],
   u: ["undo-last"],
-  // Those of a rehearsal.
-  o: ["rehearse-offer"],
-  t: ["rehearse-two"],
-  r: ["rehearse-again"],
-  n: ["rehearse-not-now"],
-  i: ["rehearse-instead"],
-  c: ["rehearse-call"],
-  b: ["rehearse-block"],
-  w: ["rehearse-back"],
-  e: ["rehearse-end"],
 };
 
 /** @param {Element} node */
@@ -33,8 +23,10 @@ function control(key, root) {
     const pad = shown[Number(key) - 1];
     return pad && usable(pad) ? /** @type {HTMLElement} */ (pad) : undefined;
   }
-  const tests = LETTERS[key.toLowerCase()] ?? [];
-  const found = tests.map((t) => root.querySelector(`[data-test="${t}"]`)).find((b) => b && usable(b));
+  const letter = key.toLowerCase();
+  const tests = (LETTERS[letter] ?? []).map((t) => `[data-test="${t}"]`);
+  const selectors = [...tests, `[data-letter="${CSS.escape(letter)}"]`];
+  const found = selectors.map((s) => root.querySelector(s)).find((b) => b && usable(b));
   return /** @type {HTMLElement | undefined} */ (found ?? undefined);
 }
 

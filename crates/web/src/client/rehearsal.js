@@ -35,8 +35,7 @@ export function standing(told, t) {
         s.waits = s.then = undefined;
         break;
       case "give":
-        if (s.own) s.own = undefined;
-        s.shown = s.then = undefined;
+        s.own = s.shown = s.then = undefined;
         break;
       case "offer":
         s.waits = here;

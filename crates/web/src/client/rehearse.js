@@ -5,14 +5,12 @@ import { find, text } from "./dom.js";
 import { listenForKeys } from "./keys.js";
 import { WAIT_MS, standing } from "./rehearsal.js";
 import { makeCaptions, makeRoom } from "./room.js";
-import { say } from "./say.js";
+import { clock, say } from "./say.js";
 
 /** @import { Moments, StandsNow } from "../../client-checks/client" */
 
 /** Milliseconds until what could not be sent is tried again. */
 const AGAIN_MS = 1500;
-/** Lines of what happened that stay in view. */
-const LINES = 3;
 /** How an act of a button is written. @type {Record<string, string>} */
 const LETTERS = {
   show: "s",
@@ -36,7 +34,7 @@ const most = Number(root.dataset.most);
 const name = root.dataset.name ?? "";
 const treats = root.dataset.treats === undefined ? undefined : Number(root.dataset.treats);
 const room = makeRoom(part("room"));
-const captions = makeCaptions(part("captions"), LINES);
+const captions = makeCaptions(part("captions"));
 /** @type {HTMLButtonElement[]} */
 const pads = [...root.querySelectorAll("[data-word]")].map((pad) => /** @type {HTMLButtonElement} */ (pad));
 /** @type {HTMLButtonElement[]} */
@@ -56,9 +54,6 @@ let lastLook = -1;
 
 const running = () => root.dataset.state === "runs";
 const now = () => Math.min(Math.round((hiddenAt || performance.now()) - began - stood), most);
-
-/** Milliseconds as minutes and seconds. @param {number} ms */
-const clock = (ms) => `${Math.floor(ms / 60_000)}:${String(Math.floor(ms / 1000) % 60).padStart(2, "0")}`;
 
 /** Asks what comes of all that was done; an older answer that comes late is left aside. */
 async function ask() {
@@ -150,9 +145,9 @@ function padState(stands, thing, t) {
 /**
  * What is read rather than seen to move.
  * @param {number} t
+ * @param {StandsNow} [stands]
  */
-function look(t) {
-  const stands = standing(moments.told, t);
+function look(t, stands = standing(moments.told, t)) {
   captions.say(moments.told, t);
   const left = treats === undefined ? undefined : Math.max(0, treats - stands.treats);
   pads.forEach((pad, thing) => {
@@ -197,11 +192,12 @@ function over() {
 function frame() {
   if (!running()) return;
   const t = now();
-  room.draw(moments, standing(moments.told, t), t);
+  const stands = standing(moments.told, t);
+  room.draw(moments, stands, t);
   // Ten times a second is enough for what is read.
   if (Math.floor(t / 100) !== lastLook) {
     lastLook = Math.floor(t / 100);
-    look(t);
+    look(t, stands);
   }
   // The end by one's own hand is known once it was answered.
   if (t >= moments.over_ms && Number(root.dataset.answered ?? 0) === acts.length) return over();

@@ -6,9 +6,6 @@ import { makeCaptions, makeRoom } from "./room.js";
 
 /** @import { Moments } from "../../client-checks/client" */
 
-/** Lines of what happened that stay in view. */
-const LINES = 3;
-
 /** @type {HTMLElement} */
 const root = find("#replay");
 /** @type {Moments} */
@@ -16,9 +13,11 @@ const moments = JSON.parse(root.dataset.moments ?? "{}");
 const watch = find("[data-part=watch]", root);
 const again = find("[data-part=again]", root);
 const room = makeRoom(find("[data-part=room]", root));
-const captions = makeCaptions(find("[data-part=captions]", root), LINES);
+const captions = makeCaptions(find("[data-part=captions]", root));
 const mark = find("[data-part=moment]", root);
-const [left, right] = [8, 352];
+// The line of time, as it is drawn.
+const rule = find("line.rule", root);
+const [left, right] = [Number(rule.getAttribute("x1")), Number(rule.getAttribute("x2"))];
 let began = 0;
 let run = 0;
 

@@ -46,12 +46,14 @@ export function makeRoom(svg) {
   };
 }
 
+/** Lines of what happened that stay in view. */
+const LINES = 3;
+
 /**
  * Says what happened since it was last asked, each moment once.
  * @param {Element} list
- * @param {number} most lines that stay
  */
-export function makeCaptions(list, most) {
+export function makeCaptions(list) {
   /** @type {Set<string>} */
   const said = new Set();
   return {
@@ -71,7 +73,7 @@ export function makeCaptions(list, most) {
         if (m.level) line.dataset.level = m.level;
         list.append(line);
       }
-      while (list.children.length > most) list.firstElementChild?.remove();
+      while (list.children.length > LINES) list.firstElementChild?.remove();
     },
     clear() {
       said.clear();

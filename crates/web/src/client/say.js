@@ -96,7 +96,13 @@ export const weekdayTime = (at, timeZone) =>
 export const minutes = (n) => number(n, Number.isInteger(n) ? 0 : 1);
 
 /**
- * The same with seconds, in this device's zone.
+ * Milliseconds that passed, as minutes and seconds.
+ * @param {number} ms
+ */
+export const clock = (ms) => `${Math.floor(ms / 60_000)}:${String(Math.floor(ms / 1000) % 60).padStart(2, "0")}`;
+
+/**
+ * The time of day with seconds, in this device's zone.
  * @param {Date} at
  */
 export const timeSeconds = (at) =>

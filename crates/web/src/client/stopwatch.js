@@ -1,7 +1,7 @@
 // Times what an animal is busy with in a free-access test. Without it the seconds are typed.
 
 import { find } from "./dom.js";
-import { say } from "./say.js";
+import { clock, say } from "./say.js";
 
 /** @type {HTMLFormElement | null} */
 const form = document.querySelector("form[data-stopwatch]");
@@ -25,8 +25,6 @@ if (form) {
   const field = (name) => /** @type {HTMLInputElement} */ (form.elements.namedItem(name));
   /** @param {number} ms */
   const seconds = (ms) => (ms / 1000).toFixed(1);
-  /** @param {number} ms */
-  const clock = (ms) => `${Math.floor(ms / 60000)}:${String(Math.floor(ms / 1000) % 60).padStart(2, "0")}`;
   const now = () => performance.now();
   /**
    * @param {string} name

@@ -1,8 +1,9 @@
 //! Presses at invitations by how often the word had been shown before: what pooled learning curves are made of.
 
-use super::tally::{TakesIn, Tally, no_state, typed};
+use super::tally::{TakesIn, Tally, lists, lists_of, no_state, read_times, typed, write_times};
+use crate::schema;
 use crate::vocabulary::{Kind, Outcome, words};
-use datafusion::arrow::array::{Array, ArrayRef, AsArray, ListBuilder, StructBuilder, UInt32Builder};
+use datafusion::arrow::array::{Array, ArrayRef, AsArray, UInt32Array};
 use datafusion::arrow::datatypes::{DataType, Field, Fields, Int32Type};
 use datafusion::common::{Result, exec_err};
 use std::sync::Arc;
@@ -44,6 +45,12 @@ impl Dose {
         }
         counts
     }
+
+    /// Where each stretch begins that has something to count, and its counts.
+    fn rows(self) -> Vec<[u32; COUNTS.len()]> {
+        let stretches = STRETCHES.into_iter().zip(self.counts()).filter(|(_, counts)| counts[0] + counts[2] > 0);
+        stretches.map(|(from, [wanted, pressed, presses, right])| [from, wanted, pressed, presses, right]).collect()
+    }
 }
 
 impl Tally for Dose {
@@ -51,12 +58,11 @@ impl Tally for Dose {
     const ROW_BYTES: usize = 8;
 
     fn inputs() -> Vec<DataType> {
-        let words = || DataType::Dictionary(Box::new(DataType::UInt8), Box::new(DataType::Utf8));
-        vec![DataType::Int32, words(), words(), DataType::Boolean]
+        vec![DataType::Int32, schema::words(), schema::words(), DataType::Boolean]
     }
 
     fn result() -> DataType {
-        DataType::new_list(DataType::Struct(fields()), true)
+        lists_of(fields())
     }
 
     fn reader(columns: &[ArrayRef]) -> Result<TakesIn<'_, Self>> {
@@ -87,47 +93,27 @@ impl Tally for Dose {
     fn state(&self, to: &mut Vec<i64>) {
         to.push(i64::try_from(self.shown.len()).unwrap_or(i64::MAX));
         to.extend(self.shown.iter().map(|at| i64::from(*at)));
-        to.extend(self.invited.iter().flat_map(|(at, what)| [i64::from(*at), i64::from(*what)]));
+        write_times(&self.invited, to);
     }
 
     fn absorb(&mut self, state: &[i64]) -> Result<()> {
         let Some((showings, rest)) = state.split_first() else { return no_state(Self::NAME, state) };
         let split = usize::try_from(*showings).ok().and_then(|showings| rest.split_at_checked(showings));
-        let Some((shown, invited)) = split.filter(|(_, invited)| invited.len().is_multiple_of(2)) else {
-            return no_state(Self::NAME, state);
-        };
+        let Some((shown, invited)) = split else { return no_state(Self::NAME, state) };
         for at in shown {
             let Ok(at) = i32::try_from(*at) else { return no_state(Self::NAME, state) };
             self.shown.push(at);
         }
-        for pair in invited.chunks_exact(2) {
-            let (Ok(at), Ok(what)) = (i32::try_from(pair[0]), u8::try_from(pair[1])) else {
-                return no_state(Self::NAME, state);
-            };
-            self.invited.push((at, what));
-        }
+        let Some(()) = read_times(invited, &mut self.invited) else { return no_state(Self::NAME, state) };
         Ok(())
     }
 
     fn results(all: Vec<Self>) -> Result<ArrayRef> {
-        let columns = COUNTS.iter().map(|_| Box::new(UInt32Builder::new()) as _).collect();
-        let mut list = ListBuilder::new(StructBuilder::new(fields(), columns));
-        for tally in all {
-            for (from, counts) in STRETCHES.iter().zip(tally.counts()) {
-                if counts[0] + counts[2] == 0 {
-                    continue;
-                }
-                let row = list.values();
-                for (at, number) in std::iter::once(*from).chain(counts).enumerate() {
-                    if let Some(column) = row.field_builder::<UInt32Builder>(at) {
-                        column.append_value(number);
-                    }
-                }
-                row.append(true);
-            }
-            list.append(true);
-        }
-        Ok(Arc::new(list.finish()))
+        lists(fields(), all.into_iter().map(Self::rows).collect(), |rows| {
+            let column =
+                |at: usize| -> ArrayRef { Arc::new(UInt32Array::from_iter_values(rows.iter().map(|row| row[at]))) };
+            (0..COUNTS.len()).map(column).collect()
+        })
     }
 
     fn heap(&self) -> usize {

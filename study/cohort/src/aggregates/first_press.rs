@@ -1,6 +1,7 @@
 //! When an animal first pressed a word by itself, and how often it had been shown by then.
 
 use super::tally::{TakesIn, Tally, no_state, typed};
+use crate::schema;
 use crate::vocabulary::{By, Kind, Outcome, Vocabulary, WordKind, words};
 use datafusion::arrow::array::{ArrayRef, Int32Array, StringArray, StructArray, UInt32Array};
 use datafusion::arrow::datatypes::{DataType, Field, Fields, Int32Type};
@@ -52,8 +53,7 @@ impl Tally for FirstPress {
     const ROW_BYTES: usize = 4;
 
     fn inputs() -> Vec<DataType> {
-        let words = || DataType::Dictionary(Box::new(DataType::UInt8), Box::new(DataType::Utf8));
-        vec![DataType::Int32, words(), words(), words(), words()]
+        std::iter::once(DataType::Int32).chain(std::iter::repeat_n(schema::words(), 4)).collect()
     }
 
     fn result() -> DataType {

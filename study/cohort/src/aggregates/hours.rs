@@ -1,7 +1,7 @@
 //! The shape of an animal's day: its presses over the 24 hours.
 
-use super::tally::{TakesIn, Tally, no_state, typed};
-use datafusion::arrow::array::{ArrayRef, Float64Builder, ListBuilder, StructBuilder, UInt8Builder, UInt64Builder};
+use super::tally::{TakesIn, Tally, lists, lists_of, no_state, typed};
+use datafusion::arrow::array::{ArrayRef, Float64Array, UInt8Array, UInt64Array};
 use datafusion::arrow::datatypes::{DataType, Field, Fields, UInt8Type};
 use datafusion::common::Result;
 use std::sync::Arc;
@@ -18,6 +18,15 @@ fn fields() -> Fields {
     ])
 }
 
+impl Hours {
+    /// Hour, presses and their share, for every hour of the day; none where nothing was pressed.
+    fn rows(self) -> Vec<(u8, u64, f64)> {
+        let sum = self.0.iter().sum::<u64>();
+        let each = (0_u8..).zip(self.0).filter(|_| sum > 0);
+        each.map(|(hour, presses)| (hour, presses, presses as f64 / sum as f64)).collect()
+    }
+}
+
 impl Tally for Hours {
     const NAME: &'static str = "hours";
     const ROW_BYTES: usize = 0;
@@ -27,7 +36,7 @@ impl Tally for Hours {
     }
 
     fn result() -> DataType {
-        DataType::new_list(DataType::Struct(fields()), true)
+        lists_of(fields())
     }
 
     fn reader(columns: &[ArrayRef]) -> Result<TakesIn<'_, Self>> {
@@ -51,29 +60,13 @@ impl Tally for Hours {
     }
 
     fn results(all: Vec<Self>) -> Result<ArrayRef> {
-        let row = StructBuilder::new(
-            fields(),
-            vec![Box::new(UInt8Builder::new()), Box::new(UInt64Builder::new()), Box::new(Float64Builder::new())],
-        );
-        let mut list = ListBuilder::new(row);
-        for Self(presses) in all {
-            let sum = presses.iter().sum::<u64>();
-            for (hour, presses) in (0_u8..).zip(presses).filter(|_| sum > 0) {
-                let row = list.values();
-                if let Some(column) = row.field_builder::<UInt8Builder>(0) {
-                    column.append_value(hour);
-                }
-                if let Some(column) = row.field_builder::<UInt64Builder>(1) {
-                    column.append_value(presses);
-                }
-                if let Some(column) = row.field_builder::<Float64Builder>(2) {
-                    column.append_value(presses as f64 / sum as f64);
-                }
-                row.append(true);
-            }
-            list.append(true);
-        }
-        Ok(Arc::new(list.finish()))
+        lists(fields(), all.into_iter().map(Self::rows).collect(), |rows| {
+            vec![
+                Arc::new(UInt8Array::from_iter_values(rows.iter().map(|row| row.0))),
+                Arc::new(UInt64Array::from_iter_values(rows.iter().map(|row| row.1))),
+                Arc::new(Float64Array::from_iter_values(rows.iter().map(|row| row.2))),
+            ]
+        })
     }
 
     fn heap(&self) -> usize {

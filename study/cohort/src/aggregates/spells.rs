@@ -1,8 +1,9 @@
 //! How long a word stood in each stage.
 
-use super::tally::{TakesIn, Tally, no_state, typed};
+use super::tally::{TakesIn, Tally, lists, lists_of, no_state, read_times, typed, write_times};
+use crate::schema;
 use crate::vocabulary::{Outcome, Vocabulary, words};
-use datafusion::arrow::array::{ArrayRef, Int32Builder, ListBuilder, StringBuilder, StructBuilder};
+use datafusion::arrow::array::{ArrayRef, Int32Array, StringArray};
 use datafusion::arrow::datatypes::{DataType, Field, Fields, Int32Type};
 use datafusion::common::Result;
 use std::sync::Arc;
@@ -47,11 +48,11 @@ impl Tally for Spells {
     const ROW_BYTES: usize = 8;
 
     fn inputs() -> Vec<DataType> {
-        vec![DataType::Int32, DataType::Dictionary(Box::new(DataType::UInt8), Box::new(DataType::Utf8))]
+        vec![DataType::Int32, schema::words()]
     }
 
     fn result() -> DataType {
-        DataType::new_list(DataType::Struct(fields()), true)
+        lists_of(fields())
     }
 
     fn reader(columns: &[ArrayRef]) -> Result<TakesIn<'_, Self>> {
@@ -65,43 +66,22 @@ impl Tally for Spells {
     }
 
     fn state(&self, to: &mut Vec<i64>) {
-        to.extend(self.0.iter().flat_map(|(at, stage)| [i64::from(*at), i64::from(*stage)]));
+        write_times(&self.0, to);
     }
 
     fn absorb(&mut self, state: &[i64]) -> Result<()> {
-        for pair in state.chunks(2) {
-            let [at, stage] = pair else { return no_state(Self::NAME, state) };
-            let (Ok(at), Ok(stage)) = (i32::try_from(*at), u8::try_from(*stage)) else {
-                return no_state(Self::NAME, state);
-            };
-            self.0.push((at, stage));
-        }
+        let Some(()) = read_times(state, &mut self.0) else { return no_state(Self::NAME, state) };
         Ok(())
     }
 
     fn results(all: Vec<Self>) -> Result<ArrayRef> {
-        let row = StructBuilder::new(
-            fields(),
-            vec![Box::new(StringBuilder::new()), Box::new(Int32Builder::new()), Box::new(Int32Builder::new())],
-        );
-        let mut list = ListBuilder::new(row);
-        for tally in all {
-            for (stage, begin, end) in tally.spells() {
-                let row = list.values();
-                if let Some(column) = row.field_builder::<StringBuilder>(0) {
-                    column.append_value(stage.name());
-                }
-                if let Some(column) = row.field_builder::<Int32Builder>(1) {
-                    column.append_value(begin);
-                }
-                if let Some(column) = row.field_builder::<Int32Builder>(2) {
-                    column.append_option(end);
-                }
-                row.append(true);
-            }
-            list.append(true);
-        }
-        Ok(Arc::new(list.finish()))
+        lists(fields(), all.into_iter().map(Self::spells).collect(), |rows| {
+            vec![
+                Arc::new(StringArray::from_iter_values(rows.iter().map(|(stage, ..)| stage.name()))),
+                Arc::new(Int32Array::from_iter_values(rows.iter().map(|(_, begin, _)| *begin))),
+                Arc::new(rows.iter().map(|(.., end)| *end).collect::<Int32Array>()),
+            ]
+        })
     }
 
     fn heap(&self) -> usize {

@@ -1,7 +1,7 @@
 //! Quantiles of waits that may not be over: `sayso_methods::learning::latency`, on counts that merge.
 
 use super::tally::{TakesIn, Tally, no_state, typed};
-use datafusion::arrow::array::{Array, ArrayRef, AsArray, Float64Array, StructArray, UInt64Array};
+use datafusion::arrow::array::{Array, ArrayRef, AsArray, Float64Array, Int64Array, StructArray, UInt64Array};
 use datafusion::arrow::datatypes::{DataType, Field, Fields, Float64Type};
 use datafusion::common::{DataFusionError, Result, exec_err};
 use sayso_methods::learning::latency::{SurvivalCurve, Wait, kaplan_meier};
@@ -9,25 +9,22 @@ use sayso_methods::stats::Level;
 use std::collections::BTreeMap;
 use std::sync::Arc;
 
-/// Guards comparisons against rounding in the curve's product.
-const ROUNDING: f64 = 1e-12;
-
 /// How many waits of which length ended how. Keys are the bits of the length: no rounding, whatever the unit.
 #[derive(Debug, Default)]
 pub(super) struct Survival(BTreeMap<(u64, bool), u64>);
 
 /// Names of the times by which the event has come for these shares.
-const QUANTILES: [(&str, f64); 4] = [("quarter", 0.25), ("half", 0.5), ("three_quarters", 0.75), ("nine_tenths", 0.9)];
+const QUANTILES: [(&str, f64); 4] =
+    [("quarter", 0.25), ("half", 0.5), ("three_quarters", 0.75), ("nine_tenths", NINE_TENTHS)];
+
+/// The share beyond whose time a wait that is not over counts as longer than usual.
+const NINE_TENTHS: f64 = 0.9;
 
 fn fields() -> Fields {
     let counts = ["n", "events"].map(|name| Field::new(name, DataType::UInt64, false));
     let times = QUANTILES.map(|(name, _)| name).into_iter().chain(["half_low", "half_high"]);
-    counts.into_iter().chain(times.map(|name| Field::new(name, DataType::Float64, true))).collect()
-}
-
-/// First time by which the event has come for that share.
-fn quantile(curve: &SurvivalCurve, share: f64) -> Option<f64> {
-    curve.points.iter().find(|point| point.survival <= 1.0 - share + ROUNDING).map(|point| point.time)
+    let times = times.map(|name| Field::new(name, DataType::Float64, true));
+    counts.into_iter().chain(times).chain([Field::new("longer", DataType::Int64, true)]).collect()
 }
 
 impl Survival {
@@ -45,6 +42,12 @@ impl Survival {
         }
         let curve = kaplan_meier(&waits, Level::P95);
         curve.map(Some).map_err(|why| DataFusionError::Execution(why.to_string()))
+    }
+
+    /// Waits not over yet and longer than that.
+    fn open_beyond(&self, time: f64) -> i64 {
+        let longer = self.0.iter().filter(|((wait, event), _)| !event && f64::from_bits(*wait) > time);
+        i64::try_from(longer.map(|(_, count)| count).sum::<u64>()).unwrap_or(i64::MAX)
     }
 }
 
@@ -98,9 +101,13 @@ impl Tally for Survival {
             Arc::new(curves.iter().map(|curve| curve.as_ref().and_then(of)).collect::<Float64Array>())
         };
         let mut columns = vec![counts(|curve| curve.n), counts(|curve| curve.events)];
-        columns.extend(QUANTILES.map(|(_, share)| times(&|curve| quantile(curve, share))));
+        columns.extend(QUANTILES.map(|(_, share)| times(&|curve| curve.quantile(share))));
         columns.push(times(&|curve| curve.median_interval().low));
         columns.push(times(&|curve| curve.median_interval().high));
+        let longer = all.iter().zip(&curves).map(|(waits, curve)| {
+            curve.as_ref().and_then(|curve| curve.quantile(NINE_TENTHS)).map(|usual| waits.open_beyond(usual))
+        });
+        columns.push(Arc::new(longer.collect::<Int64Array>()));
         Ok(Arc::new(StructArray::try_new(fields(), columns, None)?))
     }
 

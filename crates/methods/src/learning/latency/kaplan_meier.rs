@@ -48,7 +48,7 @@ pub struct MedianInterval {
     pub level: Level,
 }
 
-/// Guards comparisons with a half against rounding in the product.
+/// Guards comparisons with a share against rounding in the product.
 const ROUNDING: f64 = 1e-12;
 
 fn log_log_interval(survival: f64, greenwood: f64, z: f64, level: Level) -> Interval {
@@ -76,6 +76,7 @@ fn log_log_interval(survival: f64, greenwood: f64, z: f64, level: Level) -> Inte
 /// let curve = kaplan_meier(&waits, Level::P95)?;
 /// assert_eq!(curve.points.iter().find(|p| p.time == 2.0).map(|p| p.survival), Some(0.5));
 /// assert_eq!(curve.median(), Some(2.0));
+/// assert_eq!((curve.quantile(0.25), curve.quantile(0.75)), (Some(1.0), None));
 /// # Ok::<(), sayso_methods::learning::latency::LatencyError>(())
 /// ```
 pub fn kaplan_meier(waits: &[Wait], level: Level) -> Result<SurvivalCurve, LatencyError> {
@@ -108,21 +109,26 @@ pub fn kaplan_meier(waits: &[Wait], level: Level) -> Result<SurvivalCurve, Laten
 }
 
 impl SurvivalCurve {
+    /// First time by which the event has come for this share, 0 to 1; `None` if it never gets there.
+    pub fn quantile(&self, share: f64) -> Option<f64> {
+        self.first_at_or_below(1.0 - share, |p| p.survival)
+    }
+
     /// First time by which the event has come for half; `None` if it never gets there.
     pub fn median(&self) -> Option<f64> {
-        self.first_at_or_below_half(|p| p.survival)
+        self.quantile(0.5)
     }
 
     /// Interval of the median.
     pub fn median_interval(&self) -> MedianInterval {
         MedianInterval {
-            low: self.first_at_or_below_half(|p| p.interval.low),
-            high: self.first_at_or_below_half(|p| p.interval.high),
+            low: self.first_at_or_below(0.5, |p| p.interval.low),
+            high: self.first_at_or_below(0.5, |p| p.interval.high),
             level: self.level,
         }
     }
 
-    fn first_at_or_below_half(&self, value: impl Fn(&SurvivalPoint) -> f64) -> Option<f64> {
-        self.points.iter().find(|p| value(p) <= 0.5 + ROUNDING).map(|p| p.time)
+    fn first_at_or_below(&self, left: f64, value: impl Fn(&SurvivalPoint) -> f64) -> Option<f64> {
+        self.points.iter().find(|p| value(p) <= left + ROUNDING).map(|p| p.time)
     }
 }

@@ -15,8 +15,5 @@ pub fn lesson(id: &str) -> String {
 
 /// An address of these pages, about the animal whose name they say, where several live here.
 pub fn about(page: &Page, path: &str, animal: Option<AnimalId>) -> String {
-    let address = page.of_home(path);
-    let Some(animal) = animal else { return address };
-    let joined = if address.contains('?') { '&' } else { '?' };
-    format!("{address}{joined}animal={animal}")
+    page.of_home_with(path, animal.map(|animal| ("animal", animal.to_string())).as_slice())
 }

@@ -96,13 +96,23 @@ impl Asked {
 
 /// The address of an exercise, or of a page below it, with all that was done.
 pub fn address(page: &Page, setup: Setup, below: &str, acts: &[Act]) -> String {
-    let path = page.of_home(&format!("{REHEARSE}/{}{below}", setup.exercise.name()));
-    let joined = if path.contains('?') { '&' } else { '?' };
-    let acts = if acts.is_empty() { String::new() } else { format!("&acts={}", written(acts)) };
-    format!("{path}{joined}character={}&seed={}{acts}", setup.character.name(), setup.seed)
+    let mut more = vec![("character", setup.character.name().to_owned()), ("seed", setup.seed.to_string())];
+    if !acts.is_empty() {
+        more.push(("acts", written(acts)));
+    }
+    page.of_home_with(&format!("{}{below}", path(setup.exercise)), &more)
+}
+
+/// The address of an exercise without a seed: with another animal of that character.
+pub fn another(page: &Page, setup: Setup) -> String {
+    page.of_home_with(&path(setup.exercise), &[("character", setup.character.name().to_owned())])
 }
 
 /// The address of an exercise without a seed, for a link from elsewhere.
 pub fn link(page: &Page, exercise: Exercise) -> String {
-    page.of_home(&format!("{REHEARSE}/{}", exercise.name()))
+    page.of_home(&path(exercise))
+}
+
+fn path(exercise: Exercise) -> String {
+    format!("{REHEARSE}/{}", exercise.name())
 }

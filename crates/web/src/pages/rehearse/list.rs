@@ -37,7 +37,7 @@ fn one(page: &Page, exercise: Exercise) -> Markup {
             h2.first { (say!(l, rehearse::exercise, which = which)) }
             p { (say!(l, rehearse::short, which = which)) }
             form method="get" action=(format!("{REHEARSE}/{which}")) {
-                @if page.leave.is_some() && page.homes.len() > 1 { input type="hidden" name=(HOME_QUERY) value=(page.home); }
+                @if page.names_home() { input type="hidden" name=(HOME_QUERY) value=(page.home); }
                 div.field {
                     label for=(format!("with-{which}")) { (say!(l, rehearse::with)) }
                     select name="character" id=(format!("with-{which}")) {

@@ -84,8 +84,8 @@ fn pads(l: &Locale) -> Markup {
 fn actions(l: &Locale, acts: &[(&str, &str)]) -> Markup {
     html! {
         section.actions data-part="acts" aria-label=(say!(l, rehearse::acts)) {
-            @for (does, _) in acts {
-                button type="button" data-does=(*does) data-test=(format!("rehearse-{does}")) disabled { (say!(l, rehearse::act, does = *does)) }
+            @for (does, key) in acts {
+                button type="button" data-does=(*does) data-letter=(key.to_lowercase()) data-test=(format!("rehearse-{does}")) disabled { (say!(l, rehearse::act, does = *does)) }
             }
         }
     }

@@ -1,6 +1,6 @@
 //! Markup of how a rehearsal went: the one thing to change, the figures of real use, what was true, and the whole of it again.
 
-use super::asked::{Asked, REHEARSE, address, link};
+use super::asked::{Asked, REHEARSE, address, another};
 use super::captions::{name, word};
 use super::drawn::room;
 use super::lessons;
@@ -11,7 +11,7 @@ use super::stage::handed;
 use crate::layout::{Tab, layout_with};
 use crate::page::Page;
 use maud::{Markup, html};
-use sayso_advisor::Estimate;
+use sayso_advisor::{Estimate, Unit};
 use sayso_model::SignLevel;
 use sayso_rehearse::{Change, Conduct, Truth, change, conduct, truth};
 use sayso_sim::rehearsal::{Character, Exercise, Run, Setup, Thing, What};
@@ -35,20 +35,16 @@ pub fn view(page: &Page, asked: &Asked) -> Markup {
             (cautions(l, &run))
             (lessons::links(page, setup.exercise))
             (measured(l, setup, &conduct))
-            (what_was_true(l, &run, &truth(&run, &asked.acts)))
+            (what_was_true(l, &run, asked))
             (again(l, &run, &json))
             nav.stack.after aria-label=(say!(l, rehearse::title)) {
                 a.button.primary href=(address(page, setup, "", &[])) data-test="same" { (say!(l, rehearse::same)) }
-                a.button href=(with(&link(page, setup.exercise), setup.character)) data-test="another" { (say!(l, rehearse::another, name = name(l, setup.character))) }
+                a.button href=(another(page, setup)) data-test="another" { (say!(l, rehearse::another, name = name(l, setup.character))) }
                 a.link href=(page.of_home(REHEARSE)) { (say!(l, rehearse::all)) }
             }
             (handed(l, &say!(l, rehearse::show_on), &say!(l, rehearse::show_on_what), &address(page, setup, "/went", &asked.acts)))
         },
     )
-}
-
-fn with(link: &str, character: Character) -> String {
-    format!("{link}{}character={}", if link.contains('?') { '&' } else { '?' }, character.name())
 }
 
 /// The one thing to change, because of what, and what would change that.
@@ -88,26 +84,18 @@ fn named(l: &Locale, change: &Change) -> (String, String) {
 
 /// The figure that a change rests on.
 fn figure(l: &Locale, change: &Change, c: &Conduct) -> String {
-    match change {
-        Change::StepAway => counted(l, &c.strong),
-        Change::LetGo => counted(l, &c.leaving),
-        Change::LetEat => counted(l, &c.eaten),
-        Change::Pause => counted(l, &c.mild),
-        Change::Wait => counted(l, &c.waits),
-        Change::LetChoose => counted(l, &c.held),
-        Change::MorePairs => c.chosen.iter().map(|(_, held)| held).sum::<usize>().div_euclid(2).to_string(),
-        Change::Answer => counted(l, &c.answered),
-        Change::DoNotPush { times } => say!(l, rehearse::times, times = *times),
-        Change::Sooner { .. } => finding(l, if c.delay.n >= 2 { &c.delay } else { &c.answer_delay }),
-        Change::WhenThere => counted(l, &c.taken),
-        Change::Slower => finding(l, &c.pace),
-        Change::Instead { word } => {
+    match (change.rests_on(c), change) {
+        (Some(share), _) if share.unit == Unit::Share => counted(l, share),
+        (Some(estimate), _) => finding(l, estimate),
+        (None, Change::MorePairs) => c.chosen.iter().map(|(_, held)| held).sum::<usize>().div_euclid(2).to_string(),
+        (None, Change::DoNotPush { times }) => say!(l, rehearse::times, times = *times),
+        (None, Change::Instead { word }) => {
             let (no, all) = c.declined[word.place()];
             say!(l, rehearse::k_of_n, k = no, n = all)
         }
-        Change::Even { .. } => balance(l, c),
-        Change::Oftener => c.showings().to_string(),
-        Change::CarryOn => String::new(),
+        (None, Change::Even { .. }) => balance(l, c),
+        (None, Change::Oftener) => c.showings().to_string(),
+        (None, _) => String::new(),
     }
 }
 
@@ -186,7 +174,7 @@ fn measured(l: &Locale, setup: Setup, c: &Conduct) -> Markup {
 }
 
 /// What the simulation knows.
-fn what_was_true(l: &Locale, run: &Run, truth: &Truth) -> Markup {
+fn what_was_true(l: &Locale, run: &Run, asked: &Asked) -> Markup {
     let name = name(l, run.setup.character);
     let mut liked = Thing::ALL;
     liked.sort_by(|a, b| run.likes[b.place()].total_cmp(&run.likes[a.place()]));
@@ -195,7 +183,7 @@ fn what_was_true(l: &Locale, run: &Run, truth: &Truth) -> Markup {
         Thing::ALL.map(|t| say!(l, rehearse::count, word = word(l, t), times = l.percent(run.demand[t.place()])));
     html! {
         h2 { (say!(l, rehearse::truth)) }
-        @if run.setup.exercise != Exercise::Likes { p.quiet { (say!(l, rehearse::truth_what, name = name.as_str())) } (understood(l, truth)) }
+        @if run.setup.exercise != Exercise::Likes { p.quiet { (say!(l, rehearse::truth_what, name = name.as_str())) } (understood(l, &truth(run, &asked.acts))) }
         p { (say!(l, rehearse::liked, name = name.as_str(), things = l.and(&liked.map(|t| word(l, t))))) }
         @if asks { p { (say!(l, rehearse::asks, name = name.as_str(), things = l.and(&demand))) } }
     }

@@ -4,7 +4,7 @@ use super::{Asked, Framed, printed, view};
 use crate::error::Error;
 use crate::fields::day;
 use crate::page::{AnimalPage, Page};
-use crate::pages::talk::{address, seen, writer};
+use crate::pages::talk::{seen, writer};
 use crate::typed::Typed;
 use axum::extract::Query;
 use axum::response::Response;
@@ -57,9 +57,9 @@ pub async fn show(page: AnimalPage, Query(asked): Query<Asked>) -> Result<Markup
         }
         div.row.noprint {
             @if writer(&page).is_some() {
-                a.button href=(address(&page, "/talk/write", &next)) data-test="next-plan" { (say!(l, meeting::write_plan)) }
+                a.button href=(page.of_home_with("/talk/write", &next)) data-test="next-plan" { (say!(l, meeting::write_plan)) }
             } @else if page.may(Capability::Plan) {
-                a.button href=(address(&page, "/talk/own", &animal)) data-test="own-plan" { (say!(l, meeting::own_plan)) }
+                a.button href=(page.of_home_with("/talk/own", &animal)) data-test="own-plan" { (say!(l, meeting::own_plan)) }
             }
         }
     };

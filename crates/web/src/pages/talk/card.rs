@@ -3,7 +3,7 @@
 use super::going::going;
 use super::programme::weeks;
 use super::tried::tried;
-use super::{address, animal_of, is_home, is_witnessed, writer};
+use super::{animal_of, is_home, is_witnessed, writer};
 use crate::page::Page;
 use crate::typed::Typed;
 use maud::{Markup, html};
@@ -145,7 +145,7 @@ fn answer(page: &Page, talk: &Talk<'_>, typed: &Typed) -> Markup {
     let mine = typed.text("to") == talk.id().to_string();
     let open = asks && talk.standing == Standing::Open;
     html! {
-        form method="post" action=(address(page, "/talk/answer", &[])) {
+        form method="post" action=(page.of_home("/talk/answer")) {
             input type="hidden" name="to" value=(talk.id());
             @if open || mine { (words_of_home(page, talk.id(), typed, mine)) }
             @else { details { summary { (say!(l, talk::add_words)) } (words_of_home(page, talk.id(), typed, mine)) } }
@@ -165,7 +165,7 @@ fn opening(page: &Page, talk: &Talk<'_>, typed: &Typed) -> Markup {
         } @else if open { p.quiet { (say!(l, talk::a_keeper_decides)) } }
         @if talk.standing == Standing::Accepted && page.leave.is_some() { p { a.link href="/sharing#consent" { (say!(l, talk::see_sharing)) } } }
         @if talk.is_live() {
-            form method="post" action=(address(page, "/talk/answer", &[])) {
+            form method="post" action=(page.of_home("/talk/answer")) {
                 input type="hidden" name="to" value=(talk.id());
                 details open[mine] { summary { (say!(l, talk::add_words)) } (words_of_home(page, talk.id(), typed, mine)) }
                 div.row {
@@ -207,10 +207,10 @@ fn of_the_coach(page: &Page, talk: &Talk<'_>) -> Markup {
     html! {
         div.row {
             @if talk.part.proposes.opens_to().is_none() {
-                a.button href=(address(page, "/talk/write", &again)) data-test="write-again" { (say!(l, talk::write_again)) }
+                a.button href=(page.of_home_with("/talk/write", &again)) data-test="write-again" { (say!(l, talk::write_again)) }
             }
             @if talk.is_live() {
-                form method="post" action=(address(page, "/talk/back", &[])) {
+                form method="post" action=(page.of_home("/talk/back")) {
                     button name="of" value=(talk.id()) data-test="take-back" { (say!(l, talk::take_back)) }
                 }
             }

@@ -1,6 +1,5 @@
 //! Markup of the coach's form: first what, then its fields.
 
-use super::address;
 use super::change::fields as change;
 use super::chosen::{KINDS, animal, is_resting, kind, said_about};
 use super::plan::{fields as plan, words};
@@ -37,7 +36,7 @@ pub fn page(page: &Page, leave: &Leave, typed: &Typed) -> Markup {
                 None => (choice(page, typed, animal.as_ref())),
                 Some(kind) => (fields(page, typed, kind, animal.as_ref())),
             }
-            p { a href=(address(page, "/talk", &[])) { (say!(l, talk::title)) } }
+            p { a href=(page.of_home("/talk")) { (say!(l, talk::title)) } }
         },
     )
 }
@@ -51,7 +50,7 @@ fn step(page: &Page, typed: &Typed, animal: Option<AnimalId>, what: Option<&str>
     let carried = CARRIED.into_iter().filter(|name| what.is_some() || *name != "takes_up");
     let carried = carried.map(|name| (name, typed.text(name).to_owned()));
     more.extend(carried.filter(|(_, value)| !value.is_empty() && value.chars().all(is_plain)));
-    address(page, "/talk/write", &more)
+    page.of_home_with("/talk/write", &more)
 }
 
 /// Ids and names, which need no escape in an address.
@@ -67,7 +66,7 @@ fn whose(page: &Page, typed: &Typed, animal: &AnimalCard) -> Markup {
             div.row data-test="whose" {
                 strong { (say!(l, talk::with, name = animal.name.as_str())) }
                 @for other in all.iter().filter(|a| a.animal != animal.animal) {
-                    a.link href=(address(page, "/talk/write", &[("animal", other.animal.to_string()), ("what", typed.text("what").to_owned())])) {
+                    a.link href=(page.of_home_with("/talk/write", &[("animal", other.animal.to_string()), ("what", typed.text("what").to_owned())])) {
                         (say!(l, talk::instead, name = other.name.as_str()))
                     }
                 }
@@ -100,7 +99,7 @@ fn fields(page: &Page, typed: &Typed, kind: &'static str, with: Option<&AnimalCa
         @if let Some(animal) = rests { p.stop data-test="rests" { (say!(l, talk::rests, name = animal.name.as_str())) } }
         @else if let Some(animal) = wordless { p { (say!(l, talk::no_words, name = animal.name.as_str())) } }
         @else {
-            form method="post" action=(address(page, "/talk/write", &[])) .stack {
+            form method="post" action=(page.of_home("/talk/write")) .stack {
                 input type="hidden" name="home" value=(page.home);
                 input type="hidden" name="what" value=(kind);
                 @if let Some(animal) = with { input type="hidden" name="animal" value=(animal.animal); }

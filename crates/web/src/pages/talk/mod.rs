@@ -71,22 +71,12 @@ pub fn is_witnessed(page: &Page, talk: &Talk<'_>) -> bool {
     page.leave.as_ref().is_some_and(|leave| leave.known.witnessed.contains(&talk.id()))
 }
 
-/// An address of these pages about this home, with more to say in it.
-pub fn address(page: &Page, path: &str, more: &[(&str, String)]) -> String {
-    let mut to = page.of_home(path);
-    for (name, value) in more {
-        to.push(if to.contains('?') { '&' } else { '?' });
-        to.push_str(&format!("{name}={value}"));
-    }
-    to
-}
-
 /// The way to write about a word whose figures one looks at, for a coach.
 pub fn write_about(page: &AnimalPage, word: WordId) -> Markup {
     let more = [("animal", page.id.to_string()), ("word", word.to_string())];
     html! {
         @if writer(page).is_some() {
-            p { a.button href=(address(page, "/talk/write", &more)) data-test="write-about" { (say!(&page.locale, talk::write_about)) } }
+            p { a.button href=(page.of_home_with("/talk/write", &more)) data-test="write-about" { (say!(&page.locale, talk::write_about)) } }
         }
     }
 }

@@ -2,7 +2,7 @@
 
 use super::chosen::animal;
 use super::going::going_of;
-use super::{address, case, no_such, plan, rests};
+use super::{case, no_such, plan, rests};
 use crate::error::Error;
 use crate::fields::summary;
 use crate::layout::{Tab, layout};
@@ -83,7 +83,7 @@ fn form(page: &Page, animal: &AnimalCard, typed: &Typed) -> Markup {
             @if rests(page, animal.animal) { p.stop data-test="rests" { (say!(l, talk::rest, name = animal.name.as_str())) } }
             @else if page.story.words_of(animal.animal).is_empty() { p { (say!(l, talk::no_words, name = animal.name.as_str())) } }
             @else {
-                form method="post" action=(address(page, "/talk/own", &[])) .stack {
+                form method="post" action=(page.of_home("/talk/own")) .stack {
                     input type="hidden" name="home" value=(page.home);
                     input type="hidden" name="animal" value=(animal.animal);
                     @if !typed.text("filled").is_empty() { p.hint data-test="filled" { (say!(l, talk::filled, by = typed.text("filled"))) } }
@@ -91,7 +91,7 @@ fn form(page: &Page, animal: &AnimalCard, typed: &Typed) -> Markup {
                     button.primary.wide data-test="keep" { (say!(l, talk::own_keep)) }
                 }
             }
-            p { a href=(address(page, "/talk", &[])) { (say!(l, talk::title)) } }
+            p { a href=(page.of_home("/talk")) { (say!(l, talk::title)) } }
         },
     )
 }
@@ -111,7 +111,7 @@ pub fn cards(page: &Page) -> Markup {
             h2 { @if super::is_home(page) { (say!(l, talk::own_title)) } @else { (say!(l, talk::own_of_home)) } }
             @for (animal, plans) in &all { @for plan in plans { (card(page, animal, plan, animals.len() > 1)) } }
             @if may { @for animal in &animals {
-                p { a.button href=(address(page, "/talk/own", &[("animal", animal.animal.to_string())])) data-test="own-plan" {
+                p { a.button href=(page.of_home_with("/talk/own", &[("animal", animal.animal.to_string())])) data-test="own-plan" {
                     (say!(l, talk::own_make, name = animal.name.as_str()))
                 } }
             } }
@@ -130,7 +130,7 @@ fn card(page: &Page, animal: &AnimalCard, plan: &Fact<'_, OwnPlan>, several: boo
             ul.short { @for one in &plan.part.lines { li { (line(l, &page.story, one)) } } }
             (going_of(page, animal.animal, (&plan.part.lines, plan.at(), plan.part.last_day), true))
             @if page.may(Capability::Plan) {
-                form method="post" action=(address(page, "/talk/own/stop", &[])) {
+                form method="post" action=(page.of_home("/talk/own/stop")) {
                     button name="of" value=(plan.id()) data-test="own-stop" { (say!(l, talk::own_stop)) }
                 }
             }

@@ -1,6 +1,6 @@
 //! A programme on its card: its weeks, where the home stands against its own aims, and a tick for what the log cannot tell.
 
-use super::{address, back_to, case, no_such, seen};
+use super::{back_to, case, no_such, seen};
 use crate::error::Error;
 use crate::page::Page;
 use crate::typed::{Typed, named};
@@ -44,7 +44,7 @@ fn tick(page: &Page, talk: &Talk<'_>, (week, place): (usize, usize), is_ticked: 
     let l = &page.locale;
     html! {
         @if is_ticked && page.may(Capability::Agree) && talk.standing == Standing::Accepted {
-            form method="post" action=(address(page, "/talk/aim", &[])) {
+            form method="post" action=(page.of_home("/talk/aim")) {
                 input type="hidden" name="of" value=(talk.id());
                 input type="hidden" name="week" value=(week + 1);
                 input type="hidden" name="aim" value=(place + 1);

@@ -30,7 +30,7 @@ pub fn tried(page: &Page, talk: &Talk<'_>) -> Markup {
             }
         }
         @if agreed && page.may(Capability::Plan) && !rests(page, animal) {
-            form.row method="post" action=(super::address(page, "/talk/try", &[])) {
+            form.row method="post" action=(page.of_home("/talk/try")) {
                 button.primary name="of" value=(talk.id()) data-test="draw" { (say!(l, talk::draw)) }
                 a.link href=(format!("/a/{animal}/designs/new?proposal={}", talk.id())) { (say!(l, talk::other_numbers)) }
             }

@@ -1,7 +1,7 @@
 //! Markup of the page: what waits, what holds, what was before.
 
 use super::card::card;
-use super::{address, is_home, own, rests, writer};
+use super::{is_home, own, rests, writer};
 use crate::fields::summary;
 use crate::layout::{Tab, layout};
 use crate::page::Page;
@@ -32,7 +32,7 @@ pub fn page(page: &Page, all: &[Talk<'_>], typed: &Typed) -> Markup {
                 p.stop data-test="rest" { (say!(l, talk::rest, name = animal.name.as_str())) }
             }
             @if writer(page).is_some() {
-                p { a.button.primary.wide href=(address(page, "/talk/write", &[])) data-test="write" { (say!(l, talk::write)) } }
+                p { a.button.primary.wide href=(page.of_home("/talk/write")) data-test="write" { (say!(l, talk::write)) } }
             }
             @if all.is_empty() {
                 p data-test="none" { @if home { (say!(l, talk::none)) } @else { (say!(l, talk::none_coach)) } }

@@ -2,7 +2,7 @@
 //! for it. Never in its place; and while rest is said nothing is to be done.
 
 use crate::page::AnimalPage;
-use crate::pages::talk::{address, is_witnessed, seen, writer};
+use crate::pages::talk::{is_witnessed, seen, writer};
 use maud::{Markup, html};
 use sayso_advisor::today::{Next, Today};
 use sayso_model::talks::{Standing, Talk, agreed as lines, talks};
@@ -36,15 +36,15 @@ pub fn line(page: &AnimalPage) -> Markup {
     html! {
         @if writer(page).is_some() {
             div.row.coach data-test="coach" {
-                a.button href=(address(page, "/talk/write", &[("animal", page.id.to_string())])) data-test="write" { (say!(l, talk::write)) }
-                a.button href=(address(page, "/talk", &[])) data-test="talk" { (say!(l, talk::title)) }
+                a.button href=(page.of_home_with("/talk/write", &[("animal", page.id.to_string())])) data-test="write" { (say!(l, talk::write)) }
+                a.button href=(page.of_home("/talk")) data-test="talk" { (say!(l, talk::title)) }
             }
         }
     }
 }
 
 fn to_talk(page: &AnimalPage, says: &str) -> Markup {
-    html! { a.button.wide.coach href=(address(page, "/talk", &[])) data-test="from-coach" { span { (says) } } }
+    html! { a.button.wide.coach href=(page.of_home("/talk")) data-test="from-coach" { span { (says) } } }
 }
 
 /// What was agreed, by word; nothing while rest is said.
