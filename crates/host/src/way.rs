@@ -15,6 +15,7 @@ use sayso_people::Who;
 use sayso_web::Error;
 use sayso_web::page::{HOME_COOKIE, HOME_QUERY, cookie};
 use sayso_web::pages::homes::remembering;
+use sayso_wording::words;
 use std::sync::Arc;
 use tower::ServiceExt;
 
@@ -24,13 +25,17 @@ pub const CHOOSE: &str = "/homes";
 /// Hands a request to the rooms of the home it is about. The gate there asks for leave.
 ///
 /// # Errors
-/// [`Error::NotSignedIn`]; where the database fails.
+/// [`Error::NotSignedIn`]; [`Error::NotFound`] where the address names a home that is not, or no longer, one of the account's: what
+/// was meant for one home never goes to another; where the database fails.
 pub async fn home(State(host): State<Arc<Host>>, mut request: Request) -> Result<Response, Error> {
     let signed = request.extensions().get::<Signed>().cloned().ok_or(Error::NotSignedIn)?;
     let Some(ToHome { who, home: first, homes }) = chosen(&host, &signed, request.headers()).await? else {
         return Ok(Redirect::to(CHOOSE).into_response());
     };
-    let named = home_in(request.uri()).filter(|id| homes.contains(id));
+    let named = home_in(request.uri()).map(|id| id.filter(|id| homes.contains(id)));
+    let Some(named) = named.map_or(Some(None), |known| known.map(Some)) else {
+        return Err(Error::NotFound(words!(sharing::not_among)));
+    };
     let home = match animal_in(request.uri().path()) {
         Some(animal) => home_of(&host, animal, named.unwrap_or(first), &homes).await?,
         None => named.unwrap_or(first),
@@ -76,10 +81,10 @@ pub async fn homes_of(host: &Host, who: &Who) -> Result<Vec<HomeId>, Error> {
     Ok(homes)
 }
 
-/// The home that an address names.
-fn home_in(uri: &Uri) -> Option<HomeId> {
+/// Whether an address names a home, and which, if that is a home's id at all.
+fn home_in(uri: &Uri) -> Option<Option<HomeId>> {
     let mut pairs = uri.query()?.split('&').filter_map(|pair| pair.split_once('='));
-    pairs.find(|(name, _)| *name == HOME_QUERY)?.1.parse().ok()
+    pairs.find(|(name, _)| *name == HOME_QUERY).map(|(_, id)| id.parse().ok())
 }
 
 /// The animal that an address is about: `/a/{animal}/…`, `/sheets/{animal}/…`, `/people/animal/{animal}`, `/api/…/{animal}`.

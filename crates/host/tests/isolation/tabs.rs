@@ -28,10 +28,18 @@ async fn a_form_goes_to_the_home_it_was_shown_for_whichever_was_chosen_since() {
     // And where it leads is of that home.
     let cookies: Vec<_> = answer.headers().get_all(header::SET_COOKIE).iter().map(|c| c.to_str().unwrap()).collect();
     assert!(cookies.iter().any(|c| c.starts_with(&format!("sayso_home={}", house.other))), "{cookies:?}");
-    // A home that is not one's own is not named into.
+    // What was meant for a home that is not, or no longer, one's own goes to no other.
     let nowhere = uuid::Uuid::now_v7();
-    let (status, page) = house.get(keeper, &format!("/people/rule/new?home={nowhere}")).await;
-    assert!(status == StatusCode::OK && page.contains(&format!("?home={}", house.home)));
+    for named in [nowhere.to_string(), "x".to_owned(), String::new()] {
+        let (status, page) = house.get(keeper, &format!("/people/rule/new?home={named}")).await;
+        assert!(status == StatusCode::NOT_FOUND && page.contains("one of your homes"), "{named}: {page}");
+        let request = Request::post(format!("/people/rule/new?home={named}"))
+            .header(header::CONTENT_TYPE, kind)
+            .body(Body::from("text=Lids+stay+screwed+shut.&active=yes"))
+            .unwrap();
+        assert_eq!(house.ask(keeper, request).await.status(), StatusCode::NOT_FOUND, "{named}");
+    }
+    assert_eq!([house.rules(house.home).await, house.rules(house.other).await], after);
 }
 
 #[tokio::test(flavor = "multi_thread")]

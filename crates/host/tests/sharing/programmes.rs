@@ -21,6 +21,23 @@ async fn shared() -> (House, ClubId, Signed, Signed) {
 const COURSE: &str = "weeks=2&name=First+words&showings_1=20&invitations_1=&a_day_1=2&days_1=5&lessons_1=showing\
 &own_1_1=Put+the+board+by+the+door&own_1_2=&exercise_1=Watch+the+ears.&showings_2=30&exercise_2=";
 
+#[tokio::test(flavor = "multi_thread")]
+async fn a_course_does_not_begin_while_a_strong_sign_rests_the_sessions() {
+    let (house, _, _, coach) = shared().await;
+    let laid = house.post(&coach, "/desk/programmes/new", COURSE).await;
+    let to = format!("{}/propose", laid.to());
+    let sign = Sign { sign: Note::new("growl").unwrap(), level: SignLevel::Strong, when: When::During, session: None };
+    let growl = Event { animal: Some(house.animal), ..event(house.home, sign) };
+    house.host.server.home(house.home).append(vec![growl]).await.unwrap();
+    let today = house.host.now().day(&Zone::utc());
+    let first = |day: Day| format!("animal={}&first={day}", house.animal);
+    let told = house.post(&coach, &to, &first(today)).await;
+    assert_eq!(told.status, StatusCode::UNPROCESSABLE_ENTITY, "{}", told.body);
+    assert!(told.holds("href=\"#first\"") && told.holds("a strong sign rests the sessions until"), "{}", told.body);
+    let sent = house.post(&coach, &to, &first(today.plus(3))).await;
+    assert_eq!(sent.status, StatusCode::SEE_OTHER, "{}", sent.body);
+}
+
 /// Lays the course out and proposes it from today on: its page, and the proposal.
 async fn proposed(house: &House, coach: &Signed) -> (String, EventId) {
     let laid = house.post(coach, "/desk/programmes/new", COURSE).await;
@@ -38,6 +55,17 @@ async fn a_home_joins_by_accepting_and_stands_against_its_own_aims() {
     let (house, club, club_keeper, coach) = shared().await;
     let form = house.get(&coach, "/desk/programmes/new?weeks=2").await;
     assert!(form.holds("name=\"showings_2\"") && !form.holds("name=\"showings_3\""), "{}", form.body);
+    // Of more weeks, with what was typed; nothing is laid out yet.
+    let more = house
+        .post(&coach, "/desk/programmes/new", &format!("{}&step=show", COURSE.replace("weeks=2", "weeks=3")))
+        .await;
+    assert_eq!(more.status, StatusCode::OK, "{}", more.body);
+    for holds in
+        ["name=\"showings_3\"", "value=\"First words\"", "Watch the ears.", "value=\"Put the board by the door\""]
+    {
+        assert!(more.holds(holds), "{holds}: {}", more.body);
+    }
+    assert_eq!(house.get(&coach, "/desk/programmes").await.marked("none").len(), 1);
     for (wrong, field) in [
         (COURSE.replace("name=First+words", "name="), "name"),
         (COURSE.replace("days_1=5", "days_1="), "days_1"),

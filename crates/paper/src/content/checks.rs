@@ -33,6 +33,10 @@ pub fn check_setter(case: &Case<'_>, probe: Option<ProbeId>, locale: Locale) -> 
     let rewards = case.story().rewards();
     let things = about.plan.words.iter().filter_map(|w| rewards.get(&case.story().words().get(w)?.reward?).copied());
     blocks.extend(things.filter_map(|reward| said::food_caution(l, about.animal, reward)));
+    if about.plan.design.places_drawn() {
+        blocks.push(Paragraph::block("", say!(l, checks::mark_asked_for, mark = ASKED_FOR), Look::Quiet));
+    }
+    blocks.extend(about.whose_left());
     blocks.extend(about.sittings(&about.setters_head(), |trial| about.laid_out(trial)));
     Some(about.sheet(say!(l, checks::setters_sheet), blocks))
 }
@@ -45,15 +49,12 @@ pub fn check_scorer(case: &Case<'_>, probe: Option<ProbeId>, locale: Locale) -> 
     let (nothing, away) = (say!(l, checks::nothing), say!(l, checks::away));
     let places = order(about.plan).ok().and_then(|drawn| drawn.first().map(|t| t.laid_out.len())).unwrap_or(0);
     let mut head = vec![say!(l, checks::column_number)];
-    head.extend((1..=places).map(|at| place(l, about.plan.design, at)));
+    head.extend(about.places(places));
     let cross = say!(l, checks::cross, name = name, nothing = nothing.as_str(), away = away.as_str());
     head.extend([nothing, away, say!(l, checks::column_seconds)]);
-    let mut blocks = vec![
-        about.plan_line(),
-        Paragraph::block("", cross, Look::Plain),
-        Paragraph::block("", say!(l, checks::do_not_look), Look::Plain),
-        kindly(l, name),
-    ];
+    let mut blocks = vec![about.plan_line(), Paragraph::block("", cross, Look::Plain)];
+    blocks.extend(about.whose_left());
+    blocks.extend([Paragraph::block("", say!(l, checks::do_not_look), Look::Plain), kindly(l, name)]);
     let boxes = |_: &PlannedTrial| {
         let crossed = std::iter::repeat_n(Cell { crossed: true, ..Cell::default() }, places + 2);
         crossed.chain([Cell::default()]).collect()
@@ -127,14 +128,28 @@ impl<'c, 'a> About<'c, 'a> {
         blocks
     }
 
+    /// Each place, and of the first on whose left it is, where things lie in places and not on buttons that stay.
+    fn places(&self, many: usize) -> Vec<String> {
+        let (l, design) = (self.l, self.plan.design);
+        let named = |at| match place(l, design, at) {
+            first if at == 1 && design.places_drawn() => {
+                format!("{first} ({})", say!(l, checks::left, name = self.animal.name.as_str()))
+            }
+            other => other,
+        };
+        (1..=many).map(named).collect()
+    }
+
+    /// That left and right are the animal's.
+    fn whose_left(&self) -> Option<Block> {
+        let said = || say!(self.l, checks::whose_left, name = self.animal.name.as_str());
+        self.plan.design.places_drawn().then(|| Paragraph::block("", said(), Look::Quiet))
+    }
+
     fn setters_head(&self) -> Vec<String> {
         let (l, plan) = (self.l, self.plan);
         let mut head = vec![say!(l, checks::column_number)];
-        let places = (1..=usize::from(plan.choices)).map(|at| {
-            let named = place(l, plan.design, at);
-            let left = || say!(l, checks::left, name = self.animal.name.as_str());
-            if at == 1 { format!("{named} ({})", left()) } else { named }
-        });
+        let places = self.places(usize::from(plan.choices));
         match plan.design {
             ProbeDesign::PickForWord => head.push(say!(l, checks::column_play)),
             _ => head.push(say!(l, checks::column_hide)),

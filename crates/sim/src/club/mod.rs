@@ -272,6 +272,8 @@ pub mod called {
     pub const CLUB_KEEPER: &str = "Bruno";
     /// Its coach.
     pub const COACH: &str = "Cleo";
+    /// A colleague of the coach.
+    pub const COLLEAGUE: &str = "Nils";
     /// A sitter in the first home.
     pub const SITTER: &str = "Dora";
     /// An observer there.

@@ -2,6 +2,7 @@
 
 use crate::at_home::{Answer, Home};
 use sayso_model::{Feed, LikeOutcome, LikeTrial, LikesFormat, LikesTest};
+use std::collections::BTreeMap;
 
 async fn begin(home: &Home, format: &str, rewards: &[String], rounds: &str) -> String {
     let mut pairs = vec![("format", format), ("rounds", rounds)];
@@ -304,13 +305,17 @@ async fn enough_for_now_and_the_next_pair_are_never_both_proposed() {
     let home = Home::new().await;
     let all = four(&home).await;
     let (mut asked, mut enough) = (0, 0);
-    // It likes all the same: nothing is ever settled, and at sixty choices it is enough.
-    for round in 0..6_u32 {
+    // It likes all the same: of two things now the one, now the other. Nothing is ever settled, and at sixty choices it is enough.
+    let mut last: BTreeMap<[String; 2], String> = BTreeMap::new();
+    for _ in 0..6_u32 {
         let test = begin(&home, "paired", &all, "2").await;
-        for i in 0..12_u32 {
+        for _ in 0..12_u32 {
             let page = home.page(&test).await;
-            let choice = &offered(&page)[((i * 7 + round * 5) / 3 % 2) as usize];
-            home.post(&format!("{test}/trial"), &[("number", &number(&page)), ("answer", choice)]).await.kept();
+            let mut two: [String; 2] = offered(&page).try_into().unwrap();
+            two.sort();
+            let choice = two.iter().find(|one| last.get(&two) != Some(one)).unwrap().clone();
+            last.insert(two, choice.clone());
+            home.post(&format!("{test}/trial"), &[("number", &number(&page)), ("answer", &choice)]).await.kept();
         }
         let page = home.page(&format!("/a/{}/likes", home.animal)).await;
         let (says_enough, offers) = (page.text.contains("enough for now"), page.text.contains("likes/pair"));

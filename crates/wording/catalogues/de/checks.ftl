@@ -14,6 +14,7 @@ checks-place = { $kind ->
 checks-left = links von { $name } aus
 checks-right = rechts von { $name } aus
 checks-whose-left = So gezeichnet, wie { $name } es sieht. Stehst du { $name } gegenüber, ist links von { $name } aus rechts von dir.
+checks-mark-asked-for = { $mark } steht bei dem, wonach gefragt wird.
 checks-quoted = „{ $word }“
 checks-health = Gesundheit:
 checks-trials = { $trials ->
@@ -135,6 +136,7 @@ checks-count-false-alarm = Der Zufall allein bringt ein Wort in { $share } der P
 checks-count-power = Ist { $name } so gut, wie du hoffst, kommt ein Wort in { $share } der Prüfungen dorthin.
 checks-count-top = Ein Wort ist ganz oben ab { $right }; weniger genügen, wenn sie früh kommen. Exakte Binomialzahlen.
 checks-count-right = { $right } richtigen von { $each }
+checks-count-by-lot = Welches Wort kommt, wird jedes Mal ausgelost, damit das letzte nichts über das nächste verrät: { $each } ist der Durchschnitt, und ein Wort, das seltener kam, braucht vielleicht mehr Durchgänge.
 checks-plan-these = { $trials ->
     [one] Diesen Durchgang planen
    *[other] Diese { $trials } Durchgänge planen

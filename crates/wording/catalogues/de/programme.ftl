@@ -27,6 +27,7 @@ programme-weeks = { $weeks ->
 programme-closed = niemandem mehr vorgeschlagen
 programme-close = Niemandem mehr vorschlagen
 programme-open-again = Wieder vorschlagen
+programme-rests = muss später sein: Wegen eines starken Zeichens ruhen die Sitzungen bis { $until }
 programme-proposed = { $weeks ->
     [one] Programm „{ $name }“, { $weeks } Woche ab { $first }
    *[other] Programm „{ $name }“, { $weeks } Wochen ab { $first }

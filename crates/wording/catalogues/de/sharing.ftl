@@ -103,6 +103,7 @@ sharing-no-code = ist kein Link oder Code eines Clubs: Kopiere ihn ganz aus der 
 sharing-whole-club = Was du hier gibst, hat jeder Coach von { $club }, jetzt und später, solange er einer ist.
 sharing-coaches-of = Jeder Coach von { $club }
 sharing-coach-alone = Was du hier gibst, hat nur { $name } von { $club }, solange { $name } Coach ist.
+sharing-not-among = Das ist keines deiner Zuhause, oder keines mehr.
 sharing-no-such-club = Einen solchen Club oder Coach gibt es hier nicht. Frag deinen Coach noch einmal nach dem Link.
 sharing-already-seen = Zurücknehmen beendet es sofort. Was jemand schon gesehen, notiert oder gespeichert hat, lässt sich nicht zurückholen.
 sharing-share-with = Teilen mit: { $who }

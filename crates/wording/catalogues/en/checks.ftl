@@ -15,6 +15,7 @@ checks-place = { $kind ->
 checks-left = { $name }’s left
 checks-right = { $name }’s right
 checks-whose-left = Drawn as { $name } sees it. If you face { $name }, { $name }’s left is on your right.
+checks-mark-asked-for = { $mark } marks what is asked for.
 checks-quoted = “{ $word }”
 checks-health = Health:
 checks-trials = { $trials ->
@@ -144,6 +145,7 @@ checks-count-false-alarm = Chance alone gets a word to the top in { $share } of 
 checks-count-power = If { $name } is as good as you hope, a word gets there in { $share } of checks.
 checks-count-top = A word is at the top from { $right }; fewer are enough if they come early. Exact binomial counts.
 checks-count-right = { $right } right of { $each }
+checks-count-by-lot = Which word comes is drawn by lot each time, so that the last one tells nothing of the next: { $each } is the average, and a word that came less often may need more trials.
 checks-plan-these = { $trials ->
     [one] Plan this trial
    *[other] Plan these { $trials } trials

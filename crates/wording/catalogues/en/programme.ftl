@@ -27,6 +27,7 @@ programme-weeks = { $weeks ->
 programme-closed = proposed to nobody more
 programme-close = Propose it to nobody more
 programme-open-again = Propose it again
+programme-rests = must be later: a strong sign rests the sessions until { $until }
 programme-proposed = { $weeks ->
     [one] Programme “{ $name }”, { $weeks } week from { $first }
    *[other] Programme “{ $name }”, { $weeks } weeks from { $first }

@@ -104,6 +104,7 @@ sharing-no-code = is no link or code of a club: copy the whole of it from the co
 sharing-whole-club = What you give here, every coach of { $club } has, now and later, as long as they are one.
 sharing-coaches-of = Every coach of { $club }
 sharing-coach-alone = What you give here, { $name } of { $club } has alone, as long as { $name } is a coach.
+sharing-not-among = This is not, or no longer, one of your homes.
 sharing-no-such-club = There is no such club or coach here. Ask your coach for the link anew.
 sharing-already-seen = Taking back ends it at once. What someone has already seen, noted or saved cannot be fetched back.
 sharing-share-with = Share with: { $who }

@@ -14,6 +14,7 @@ checks-place = { $kind ->
 checks-left = izquierda de { $name }
 checks-right = derecha de { $name }
 checks-whose-left = Dibujado como lo ve { $name }. Si estás frente a { $name }, su izquierda está a tu derecha.
+checks-mark-asked-for = { $mark } marca lo que se pide.
 checks-quoted = «{ $word }»
 checks-health = Salud:
 checks-trials = { $trials ->
@@ -135,6 +136,7 @@ checks-count-false-alarm = El azar por sí solo lleva una palabra a lo más alto
 checks-count-power = Si { $name } acierta tanto como esperas, una palabra llega en { $share } de las comprobaciones.
 checks-count-top = Una palabra está en lo más alto a partir de { $right }; bastan menos si llegan pronto. Cuentas binomiales exactas.
 checks-count-right = { $right } aciertos de { $each }
+checks-count-by-lot = Qué palabra toca se sortea cada vez, para que la última no delate la siguiente: { $each } es el promedio, y una palabra que salió menos puede necesitar más ensayos.
 checks-plan-these = { $trials ->
     [one] Planear este ensayo
    *[other] Planear estos { $trials } ensayos

@@ -27,6 +27,7 @@ programme-weeks = { $weeks ->
 programme-closed = ya no se propone a nadie
 programme-close = No proponerlo a nadie más
 programme-open-again = Volver a proponerlo
+programme-rests = debe ser más tarde: por una señal fuerte descansan las sesiones hasta el { $until }
 programme-proposed = { $weeks ->
     [one] Programa «{ $name }», { $weeks } semana desde { $first }
    *[other] Programa «{ $name }», { $weeks } semanas desde { $first }

@@ -103,6 +103,7 @@ sharing-no-code = no es un enlace ni código de un club: cópialo entero del men
 sharing-whole-club = Lo que des aquí lo tiene cada coach de { $club }, ahora y después, mientras lo sea.
 sharing-coaches-of = Cada coach de { $club }
 sharing-coach-alone = Lo que des aquí lo tiene solo { $name } de { $club }, mientras { $name } sea coach.
+sharing-not-among = Este hogar no es tuyo, o ya no se comparte contigo.
 sharing-no-such-club = Aquí no hay tal club ni coach. Pide otra vez el enlace a tu coach.
 sharing-already-seen = Retirarlo lo termina al momento. Lo que alguien ya vio, anotó o guardó no se puede recuperar.
 sharing-share-with = Compartir con: { $who }

@@ -14,6 +14,7 @@ checks-place = { $kind ->
 checks-left = à gauche pour { $name }
 checks-right = à droite pour { $name }
 checks-whose-left = Dessiné comme { $name } le voit. Si tu fais face à { $name }, sa gauche est à ta droite.
+checks-mark-asked-for = { $mark } marque ce qui est demandé.
 checks-quoted = « { $word } »
 checks-health = Santé :
 checks-trials = { $trials ->
@@ -135,6 +136,7 @@ checks-count-false-alarm = Le hasard seul amène un mot tout en haut dans { $sha
 checks-count-power = Si { $name } réussit autant que tu l’espères, un mot y arrive dans { $share } des vérifications.
 checks-count-top = Un mot est tout en haut à partir de { $right } ; moins suffit s’ils viennent tôt. Comptes binomiaux exacts.
 checks-count-right = { $right } justes sur { $each }
+checks-count-by-lot = Le mot est tiré au sort à chaque fois, pour que le dernier ne dise rien du suivant : { $each } est la moyenne, et un mot venu moins souvent peut demander plus d’essais.
 checks-plan-these = { $trials ->
     [1] Prévoir cet essai
    *[other] Prévoir ces { $trials } essais

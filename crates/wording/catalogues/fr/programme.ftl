@@ -28,6 +28,7 @@ programme-weeks = { $weeks ->
 programme-closed = n’est plus proposé
 programme-close = Ne plus le proposer
 programme-open-again = Le proposer de nouveau
+programme-rests = doit être plus tard : un signe fort met les séances au repos jusqu’au { $until }
 programme-proposed = { $weeks ->
     [0] Programme « { $name } », { $weeks } semaine à partir du { $first }
     [1] Programme « { $name } », { $weeks } semaine à partir du { $first }

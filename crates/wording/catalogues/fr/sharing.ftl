@@ -103,6 +103,7 @@ sharing-no-code = n’est ni un lien ni un code de club : copie-le en entier du 
 sharing-whole-club = Ce que tu donnes ici, chaque coach de { $club } l’a, maintenant et plus tard, tant qu’il l’est.
 sharing-coaches-of = Chaque coach de { $club }
 sharing-coach-alone = Ce que tu donnes ici, { $name } de { $club } l’a, et personne d’autre, tant que { $name } est coach.
+sharing-not-among = Ce foyer n’est pas, ou n’est plus, l’un des tiens.
 sharing-no-such-club = Il n’y a pas ici de tel club ou coach. Redemande le lien à ton coach.
 sharing-already-seen = Retirer y met fin aussitôt. Ce que quelqu’un a déjà vu, noté ou enregistré ne peut être repris.
 sharing-share-with = Partager avec : { $who }

@@ -14,6 +14,7 @@ checks-place = { $kind ->
 checks-left = à esquerda de { $name }
 checks-right = à direita de { $name }
 checks-whose-left = Desenhado como { $name } vê. Se você está de frente para { $name }, a esquerda de { $name } fica à sua direita.
+checks-mark-asked-for = { $mark } marca o que é pedido.
 checks-quoted = “{ $word }”
 checks-health = Saúde:
 checks-trials = { $trials ->
@@ -135,6 +136,7 @@ checks-count-false-alarm = Só o acaso leva uma palavra ao topo em { $share } da
 checks-count-power = Se { $name } acertar tanto quanto você espera, uma palavra chega lá em { $share } das verificações.
 checks-count-top = Uma palavra está no topo a partir de { $right }; bastam menos se vierem cedo. Contas binomiais exatas.
 checks-count-right = { $right } certas de { $each }
+checks-count-by-lot = A palavra é sorteada a cada vez, para que a última não revele a próxima: { $each } é a média, e uma palavra que veio menos pode precisar de mais ensaios.
 checks-plan-these = { $trials ->
     [1] Planejar este ensaio
    *[other] Planejar estes { $trials } ensaios

@@ -28,6 +28,7 @@ programme-weeks = { $weeks ->
 programme-closed = não é mais proposto
 programme-close = Não propor a mais ninguém
 programme-open-again = Propor de novo
+programme-rests = deve ser mais tarde: por um sinal forte, as sessões descansam até { $until }
 programme-proposed = { $weeks ->
     [0] Programa “{ $name }”, { $weeks } semana a partir de { $first }
     [1] Programa “{ $name }”, { $weeks } semana a partir de { $first }

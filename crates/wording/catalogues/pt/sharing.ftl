@@ -103,6 +103,7 @@ sharing-no-code = não é link nem código de um clube: copie inteiro da mensage
 sharing-whole-club = O que você der aqui, cada coach de { $club } tem, agora e depois, enquanto for coach.
 sharing-coaches-of = Cada coach de { $club }
 sharing-coach-alone = O que você der aqui, só { $name } de { $club } tem, enquanto { $name } for coach.
+sharing-not-among = Esta casa não é, ou já não é, uma das suas.
 sharing-no-such-club = Não há aqui esse clube ou coach. Peça o link de novo ao seu coach.
 sharing-already-seen = Retirar encerra na hora. O que alguém já viu, anotou ou salvou não pode ser recuperado.
 sharing-share-with = Compartilhar com: { $who }

@@ -105,11 +105,12 @@ impl Maker<'_> {
         let host = self.people.may_on_server(&server_keeper, Capability::Host, self.now).await?;
         let club_name = named(called::CLUB)?;
         let club = self.people.open_club(&host, &club_name, self.now, &mut OsSecrets).await?;
-        let (club_keeper, coach) = self.club_people(&host, club).await?;
+        let (club_keeper, coach, colleague) = self.club_people(&host, club).await?;
         let mut doors = vec![
             self.door(&server_keeper, called::SERVER_KEEPER, Role::ServerKeeper, Vec::new()).await?,
             self.door(&club_keeper, called::CLUB_KEEPER, Role::ClubKeeper, vec![club_name.clone()]).await?,
-            self.door(&coach, called::COACH, Role::Coach, vec![club_name]).await?,
+            self.door(&coach, called::COACH, Role::Coach, vec![club_name.clone()]).await?,
+            self.door(&colleague, called::COLLEAGUE, Role::Coach, vec![club_name]).await?,
         ];
         let mut events = 0;
         let mut first_keeper: Option<(String, Session)> = None;
@@ -193,15 +194,21 @@ impl Maker<'_> {
         joined.session.map(|(session, _)| session).ok_or(NotMade::NoSession)
     }
 
-    /// The keeper of the club, and its one coach.
-    async fn club_people(&self, host: &Allowed, club: ClubId) -> Result<(Session, Session), NotMade> {
+    /// The keeper of the club, its coach, and a colleague to whom homes can be handed over.
+    async fn club_people(&self, host: &Allowed, club: ClubId) -> Result<(Session, Session, Session), NotMade> {
         let part = Part::new(Scope::Club(club), Role::ClubKeeper, None, None)?;
         let (_, secret) = self.people.invite(host, &part, self.now, &mut OsSecrets).await?;
         let keeper = self.comes(&secret, called::CLUB_KEEPER).await?;
         let manages = self.people.may_in_club(&keeper, Capability::ManageClub, club, self.now).await?;
+        let coach = self.coaches(&manages, club, called::COACH).await?;
+        let colleague = self.coaches(&manages, club, called::COLLEAGUE).await?;
+        Ok((keeper, coach, colleague))
+    }
+
+    async fn coaches(&self, manages: &Allowed, club: ClubId, name: &str) -> Result<Session, NotMade> {
         let part = Part::new(Scope::Club(club), Role::Coach, None, None)?;
-        let (_, secret) = self.people.invite(&manages, &part, self.now, &mut OsSecrets).await?;
-        Ok((keeper, self.comes(&secret, called::COACH).await?))
+        let (_, secret) = self.people.invite(manages, &part, self.now, &mut OsSecrets).await?;
+        self.comes(&secret, name).await
     }
 
     /// Someone whom the keeper of a home invites, as a new person of the home.

@@ -12,6 +12,8 @@ use uuid::Uuid;
 
 /// Weeks that a form begins with.
 pub const USUAL: usize = 4;
+/// The step that shows the form again, of another number of weeks, with what was typed.
+pub const SHOW: &str = "show";
 /// Aims in own words of a week.
 const OWN: usize = 2;
 
@@ -31,7 +33,7 @@ fn of_week(week: usize) -> Vec<String> {
 pub fn fields() -> Vec<&'static str> {
     static ALL: std::sync::LazyLock<Vec<String>> = std::sync::LazyLock::new(|| {
         let weeks = (1..=Programme::MOST_WEEKS).flat_map(of_week);
-        ["name", "club", "weeks"].map(str::to_owned).into_iter().chain(weeks).collect()
+        ["name", "club", "weeks", "step"].map(str::to_owned).into_iter().chain(weeks).collect()
     });
     ALL.iter().map(String::as_str).collect()
 }
@@ -50,13 +52,12 @@ pub fn page(asker: &Asker, clubs: &[(ClubId, String)], typed: &Typed) -> Markup 
         html! {
             (summary(typed))
             p { (say!(l, programme::new_how)) }
-            form.row method="get" action="/desk/programmes/new" {
-                label for="how-many" { (say!(l, programme::how_many)) }
-                input id="how-many" name="weeks" type="number" min="1" max=(Programme::MOST_WEEKS) value=(weeks);
-                button { (say!(l, desk_page::apply)) }
-            }
             form method="post" action="/desk/programmes/new" .stack {
-                input type="hidden" name="weeks" value=(weeks);
+                div.row {
+                    label for="how-many" { (say!(l, programme::how_many)) }
+                    input id="how-many" name="weeks" type="number" min="1" max=(Programme::MOST_WEEKS) value=(weeks);
+                    button name="step" value=(SHOW) data-test="show-weeks" formnovalidate { (say!(l, desk_page::apply)) }
+                }
                 (line(typed, "name", &say!(l, programme::field_name), "", true))
                 @if clubs.len() > 1 { (radios(typed, "club", &say!(l, programme::field_club), "", &of)) }
                 @for week in 1..=weeks { (week_fields(l, typed, week)) }

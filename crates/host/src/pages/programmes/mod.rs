@@ -9,12 +9,15 @@ use crate::fault::told;
 use crate::host::Host;
 use crate::pages::colleagues::propose::{near_day, propose};
 use crate::pages::desk::open;
+use crate::stories::story;
 use axum::Router;
 use axum::extract::{Path, Query};
 use axum::response::{IntoResponse, Redirect, Response};
 use axum::routing::{get, post};
 use maud::Markup;
-use sayso_model::{AnimalId, ClubId, HomeId, ProgrammeId, Proposed};
+use sayso_advisor::Case;
+use sayso_advisor::rest::rests_until;
+use sayso_model::{AnimalId, ClubId, Day, HomeId, ProgrammeId, Proposed};
 use sayso_people::db::ClubProgramme;
 use sayso_people::needs::clubs_coached;
 use sayso_people::{Capability, Who};
@@ -85,6 +88,9 @@ async fn lay_out(asker: Asker, typed: Typed) -> Result<Response, Error> {
     let who = asker.coach().await?;
     let clubs = named_clubs(&asker, &who).await?;
     let mut typed = typed.only(&form::fields())?.read_by(asker.locale());
+    if typed.text("step") == form::SHOW {
+        return Ok(form::page(&asker, &clubs, &typed).into_response());
+    }
     let read = form::read(&clubs, &mut typed);
     let Some((club, course)) = read.filter(|_| typed.right()) else {
         return Ok(again(form::page(&asker, &clubs, &typed)));
@@ -127,6 +133,11 @@ async fn offer(asker: Asker, Path(id): Path<String>, typed: Typed) -> Result<Res
     }
     let today = asker.now.day(&sayso_model::Zone::utc());
     let first = near_day(&mut typed, "first", (today, MOST_DAYS));
+    if let (Some(home), Some(animal), Some(first)) = (home, whose, first)
+        && let Some(until) = rests_beyond(&asker, (home, animal), first).await?
+    {
+        typed.wrong("first", words!(programme::rests, until = until));
+    }
     let (Some(home), Some(animal), Some(first), true) = (home, whose, first, typed.right()) else {
         let wrote = asker.host.people.proposed_by(who.account).await.map_err(told)?;
         return Ok(again(view::one(&asker, &programme, &found, &wrote, &typed)));
@@ -136,6 +147,14 @@ async fn offer(asker: Asker, Path(id): Path<String>, typed: Typed) -> Result<Res
         return Err(no_such_page().await);
     }
     Ok(Redirect::to(&format!("/talk?home={home}")).into_response())
+}
+
+/// Until when a strong sign rests an animal's sessions, as read by who asks, where a course would begin before.
+async fn rests_beyond(asker: &Asker, (home, animal): (HomeId, AnimalId), first: Day) -> Result<Option<String>, Error> {
+    let Some(story) = story(&asker.host, home).await? else { return Ok(None) };
+    let case = Case::new(&story, animal, asker.now);
+    let until = rests_until(&case).filter(|until| first.start(case.zone()) < *until);
+    Ok(until.map(|until| asker.locale().weekday_date_time(until, case.zone())))
 }
 
 async fn close(asker: Asker, Path(id): Path<String>, typed: Typed) -> Result<Redirect, Error> {

@@ -161,6 +161,7 @@ fn counted(l: &Locale, name: &str, asked: &Asked) -> Markup {
                 li { (say!(l, checks::count_false_alarm, share = percent(false_alarm), alpha = l.percent(alpha))) }
                 li { (say!(l, checks::count_power, name = name, share = percent(power))) }
                 li { (rich!(l, checks::count_top, right = right)) }
+                li { (say!(l, checks::count_by_lot, each = per_word)) }
                 @if !asked.design.places_drawn() { li { (say!(l, checks::suggests)) } }
             }
             button.primary.wide name="step" value="plan" { (say!(l, checks::plan_these, trials = trials)) }
