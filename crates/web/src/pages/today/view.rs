@@ -28,7 +28,7 @@ use sayso_wording::{Locale, say};
 const LINES: usize = 7;
 /// Lines that make room for each thing about welfare, and for the lesson below it.
 const LINES_FOR_WELFARE: usize = 6;
-/// Lines that find room where no session is planned.
+/// Lines that find room where neither a session nor a pause before the next one is planned.
 const LINES_FOR_PLAN: usize = 2;
 /// Facts told of the last seven days.
 const FACTS: usize = 2;
@@ -195,7 +195,7 @@ fn best_time(l: &Locale, plan: &Plan) -> Markup {
 /// A line a word: its trend, stage and one step; why, and what also holds, behind the tap.
 fn words(page: &AnimalPage, today: &Today) -> Markup {
     let (l, steps) = (&page.locale, &today.steps);
-    let free = if matches!(today.next, Next::Session { .. }) { 0 } else { LINES_FOR_PLAN };
+    let free = if matches!(today.next, Next::Session { .. } | Next::Pause { .. }) { 0 } else { LINES_FOR_PLAN };
     let needy = steps.iter().filter(|w| w.needs_something()).count();
     let lines = (LINES + free).saturating_sub(LINES_FOR_WELFARE * today.welfare.len()).max(FEWEST_LINES).max(needy);
     // A fold is as tall as a line: for one word alone it would win nothing.
