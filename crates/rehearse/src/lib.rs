@@ -8,6 +8,7 @@ mod choose;
 mod conduct;
 mod found;
 mod gain;
+mod shared;
 mod truth;
 
 pub use change::Change;
@@ -15,4 +16,5 @@ pub use choose::change;
 pub use conduct::{Conduct, conduct};
 pub use found::{Found, NAMEABLE, Shown, before, found, shown_before};
 pub use gain::Gain;
+pub use shared::figures;
 pub use truth::{Truth, truth};

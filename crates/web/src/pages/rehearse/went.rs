@@ -11,6 +11,7 @@ use super::stage::handed;
 use super::stuck;
 use crate::layout::{Tab, layout_with};
 use crate::page::Page;
+use crate::pages::talk::share;
 use maud::{Markup, html};
 use sayso_advisor::stuck::Cause;
 use sayso_advisor::{Estimate, Unit};
@@ -42,6 +43,7 @@ pub fn view(page: &Page, asked: &Asked, named: Option<Cause>) -> Markup {
             (cautions(l, &run))
             (lessons::next(page, &next.change, setup.exercise))
             (measured(l, setup, &conduct))
+            (share(page, setup, &asked.acts))
             (what_was_true(l, &run))
             (again(l, &run, &json))
             nav.stack.after aria-label=(say!(l, rehearse::title)) {
