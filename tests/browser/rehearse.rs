@@ -176,9 +176,13 @@ async fn on_small_phones_every_button_of_the_stage_can_be_tapped_and_says_what_i
     let browser = Browser::open(PHONE).await;
     for size in [(390, 844), (360, 640)] {
         browser.resize(size).await;
-        for (exercise, choose) in
-            [("showing", None), ("inviting", Some("rehearse-offer")), ("evening", None), ("stuck", Some("rehearse-offer")), ("likes", None)]
-        {
+        for (exercise, choose) in [
+            ("showing", None),
+            ("inviting", Some("rehearse-offer")),
+            ("evening", None),
+            ("stuck", Some("rehearse-offer")),
+            ("likes", None),
+        ] {
             browser.goto(&server.url(&format!("/rehearse/{exercise}?character=eager&seed=2"))).await;
             browser.tap("start").await;
             browser.css("[data-state=runs]").await;
@@ -187,7 +191,8 @@ async fn on_small_phones_every_button_of_the_stage_can_be_tapped_and_says_what_i
                 browser.tap(choose).await;
                 browser.css("[data-test=pad-ball][data-state=chosen]").await;
                 assert_eq!(js(&browser, CUT).await, json!([]), "{exercise} at {size:?}");
-                let does = js(&browser, "return document.querySelector('[data-test=pad-ball] .does').textContent").await;
+                let does =
+                    js(&browser, "return document.querySelector('[data-test=pad-ball] .does').textContent").await;
                 assert_eq!(does, json!("Invite with this"));
                 // Tapped twice by a hasty thumb it is one invitation: the second would have ended the wait.
                 browser.tap("pad-ball").await;
@@ -219,7 +224,10 @@ async fn a_stuck_word_is_found_out_by_taps() {
         tokio::time::sleep(Duration::from_millis(300)).await;
     }
     browser
-        .until("the windows are closed", "return document.querySelector('.captions').textContent.includes('You close windows and doors.')")
+        .until(
+            "the windows are closed",
+            "return document.querySelector('.captions').textContent.includes('You close windows and doors.')",
+        )
         .await;
     browser.tap("rehearse-end").await;
     browser.find("see").await;

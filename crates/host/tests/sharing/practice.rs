@@ -43,7 +43,11 @@ async fn an_exercise_and_lessons_are_handed_over_and_a_home_shares_figures_by_it
     assert_eq!(sent.status, StatusCode::SEE_OTHER, "{}", sent.body);
     let card = house.get(&house.keeper, "/talk").await;
     assert!(card.holds("/rehearse/showing?") && card.holds("character=wary"), "{}", card.body);
-    assert!(card.holds("/learn/brushed") && card.holds("Lessons read by somebody of the home: 0 of 2"), "{}", card.body);
+    assert!(
+        card.holds("/learn/brushed") && card.holds("Lessons read by somebody of the home: 0 of 2"),
+        "{}",
+        card.body
+    );
     // Rehearsing writes nothing, and what is not shared is seen by nobody.
     let told = house.get(&house.keeper, &went()).await;
     assert_eq!(told.marked("share").len(), 1, "{}", told.body);
