@@ -151,6 +151,7 @@ pub static TABLE: &[Line] = &[
     ("/talk/back", NOBODY, ADVISE),
     ("/talk/try", NOBODY, PLAN),
     ("/talk/aim", NOBODY, AGREE),
+    ("/talk/rehearsed", NOBODY, AGREE),
     ("/talk/own", PLAN, PLAN),
     ("/talk/own/stop", NOBODY, PLAN),
 

@@ -67,6 +67,7 @@ pub fn view(asker: &Asker, opened: &Opened, chosen: &Chosen) -> Markup {
                             key: one.key,
                             animal,
                             home: called(l, &opened.found, one.key.0),
+                            me: asker.signed.account.id,
                             mark: chosen.marks.get(&one.key.0),
                         }, &one.needs))
                     }

@@ -60,6 +60,7 @@ pub async fn show(asker: &Asker, opened: &Opened, asked: Asked) -> Result<Markup
             key: news.key,
             animal,
             home,
+            me: asker.signed.account.id,
             mark: marks.get(&news.key.0),
         };
         let day = l.weekday_date(news.since.day(&animal.line.zone));
