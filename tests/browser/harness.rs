@@ -101,12 +101,7 @@ impl Browser {
     }
 
     /// Opens one with this directory as its home.
-    async fn open_at(
-        (width, height): (u32, u32),
-        more: &[&str],
-        home: Option<TempDir>,
-        turn: Turn,
-    ) -> Self {
+    async fn open_at((width, height): (u32, u32), more: &[&str], home: Option<TempDir>, turn: Turn) -> Self {
         let mut command = Command::new("chromedriver");
         if let Some(home) = &home {
             command.env("HOME", home.path());

@@ -10,6 +10,8 @@ use syn::visit::Visit;
 const FLOORS: &[(&str, &[&str])] = &[
     ("model", &[]),
     ("methods", &["model"]),
+    // Rows that homes give and releases made of them.
+    ("norms", &["model"]),
     ("listen", &[]),
     // The engine once more, for pages.
     ("ear", &["listen"]),
