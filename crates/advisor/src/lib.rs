@@ -48,6 +48,7 @@ pub mod stages;
 pub mod standing;
 pub mod steps;
 pub mod stuck;
+pub mod summary;
 pub mod sums;
 pub mod swaps;
 pub mod thinning;

@@ -19,7 +19,7 @@ const FLOORS: &[(&str, &[&str])] = &[
     ("people", &["model"]),
     // PostgreSQL for a while.
     ("cluster", &[]),
-    ("advisor", &["model", "methods", "listen"]),
+    ("advisor", &["model", "methods", "listen", "norms"]),
     ("notebook", &["model", "listen", "store"]),
     ("sim", &["model"]),
     // What comes of a rehearsal.
