@@ -33,6 +33,7 @@ pub mod meeting;
 mod memo;
 pub mod observe;
 pub mod originals;
+pub mod others;
 pub mod overview;
 pub mod patterns;
 pub mod plan;

@@ -56,13 +56,7 @@ impl Counted {
     }
 }
 
-fn of_learner(
-    story: &Story,
-    animal: AnimalId,
-    card: &AnimalCard,
-    household: &StudyName,
-    learner: u8,
-) -> Vec<Summary> {
+fn of_learner(story: &Story, animal: AnimalId, card: &AnimalCard, household: &StudyName, learner: u8) -> Vec<Summary> {
     let seen = Seen::of(story, animal);
     let Some((zero, _)) = seen.showings.first().copied() else { return Vec::new() };
     let since = |at: Moment| at.seconds_since(zero).floor() as i64;
@@ -123,9 +117,8 @@ fn whole(count: i64, most: u32) -> u32 {
 fn kinds(story: &Story) -> BTreeMap<WordId, WordKind> {
     let rewards = story.rewards();
     let brings = |reward: RewardId| -> Option<RewardKind> { rewards.get(&reward).map(|card| card.kind) };
-    let kind = |(id, card): (WordId, &sayso_model::WordCard)| {
-        (id, WordKind::of(card.closing, card.reward.and_then(brings)))
-    };
+    let kind =
+        |(id, card): (WordId, &sayso_model::WordCard)| (id, WordKind::of(card.closing, card.reward.and_then(brings)));
     story.words().into_iter().map(kind).collect()
 }
 

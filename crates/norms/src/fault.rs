@@ -11,6 +11,9 @@ pub enum ReleaseFault {
         /// How long it may be.
         most: usize,
     },
+    /// Bytes that are no text.
+    #[error("it is no text in UTF-8")]
+    NoText,
     /// Not JSON, or not of this form.
     #[error("{field}: {why}")]
     Form {

@@ -18,4 +18,4 @@ pub use fault::ReleaseFault;
 pub use kinds::{AgeBand, WordKind};
 pub use nearest::{Like, Nearest, NotEnough};
 pub use release::{MadeBy, Noise, People, Release, Rule};
-pub use row::{RowFault, StudyName, SummaryRow, read_rows, write_rows};
+pub use row::{NoStudyName, RowFault, StudyName, SummaryRow, read_rows, write_rows};

@@ -1,8 +1,10 @@
 //! Which cell of a release tells of learners like this one.
 
-use crate::cell::{Cell, Question};
+use crate::cell::{Answer, Cell, Question};
+use crate::curve::Curve;
 use crate::kinds::{AgeBand, WordKind};
 use crate::release::Release;
+use crate::row::SummaryRow;
 use sayso_model::Species;
 
 /// Whom a learner is to be laid beside.
@@ -14,6 +16,25 @@ pub struct Like {
     pub age_band: AgeBand,
     /// What the word brings; none where the question is not of one word.
     pub word_kind: Option<WordKind>,
+}
+
+impl Like {
+    /// The learner and word of a row.
+    #[must_use]
+    pub const fn of(row: &SummaryRow) -> Self {
+        Self { species: row.species, age_band: row.age_band, word_kind: Some(row.word_kind) }
+    }
+}
+
+impl<'a> Nearest<'a> {
+    /// The curve of the cell, where its question has one.
+    #[must_use]
+    pub const fn curve(&self) -> Option<&'a Curve> {
+        match &self.cell.answer {
+            Answer::Curve(curve) => Some(curve),
+            Answer::Spread(_) | Answer::Parts(_) => None,
+        }
+    }
 }
 
 /// The closest cell that there is.

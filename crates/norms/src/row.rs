@@ -31,6 +31,13 @@ impl StudyName {
     }
 }
 
+impl std::str::FromStr for StudyName {
+    type Err = NoStudyName;
+    fn from_str(name: &str) -> Result<Self, NoStudyName> {
+        Self::new(name)
+    }
+}
+
 impl TryFrom<String> for StudyName {
     type Error = NoStudyName;
     fn try_from(name: String) -> Result<Self, NoStudyName> {
