@@ -71,8 +71,11 @@ async fn it_lays_each_word_beside_those_of_others_with_interval_count_and_source
     }
     assert!(told > 0, "something is told");
     assert_eq!(page.matches("<figure class=\"chart\"").count(), drawn);
+    assert_eq!(page.matches("data-test=\"invented\"").count(), 1, "marked before anything is told");
     assert!(page.contains("Invented homes, made by a simulation") && page.contains("1 Mar 2026"), "{page}");
-    assert!(page.contains("data-test=\"taking-part\"") && page.contains("Not taking part is an answer."));
+    assert!(page.contains("data-test=\"taking-part\""));
+    let invited: u32 = rows.iter().map(|summary| summary.row.invited).sum();
+    assert_eq!(page.contains("Not taking part is an answer."), invited > 0, "{invited} invitations");
     for word in ["slow", "rank", "percentile", "behind"] {
         assert!(!page.split("<main").nth(1).unwrap().contains(word), "{word}");
     }

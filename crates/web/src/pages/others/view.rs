@@ -6,7 +6,7 @@ use maud::{Markup, html};
 use sayso_advisor::others::{Beside, beside, first_words, taking_part};
 use sayso_advisor::summary::Summary;
 use sayso_model::WordId;
-use sayso_norms::{Cell, Curve, Nearest, Question, Release, SummaryRow};
+use sayso_norms::{Cell, Curve, Nearest, People, Question, Release, SummaryRow};
 use sayso_people::Capability;
 use sayso_wording::others::{half, joined, kind_name, level, own, source, who};
 use sayso_wording::{Locale, figures, say};
@@ -23,6 +23,7 @@ pub fn page(page: &AnimalPage, summaries: &[Summary]) -> Markup {
     };
     html! {
         (lead(l, name))
+        @if release.people == People::Invented { p.caution data-test="invented" { (say!(l, others::invented)) } }
         p.quiet { (say!(l, others::press, name = name)) }
         @for summary in summaries { (word(page, &release, summary)) }
         @match summaries.first() {
