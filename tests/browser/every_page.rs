@@ -142,6 +142,7 @@ pub async fn every_page(browser: &Browser, server: &Server, About { who, word, c
         format!("/a/{who}/evidence"),
         format!("/a/{who}/evidence/{word}"),
         format!("/a/{who}/days"),
+        format!("/a/{who}/others"),
         format!("/a/{who}/patterns"),
         format!("/a/{who}/log"),
         format!("/a/{who}/words/new"),

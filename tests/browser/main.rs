@@ -28,6 +28,7 @@ mod left;
 mod likes;
 mod listen;
 mod meeting;
+mod others;
 mod outbox;
 mod pad;
 mod phone;

@@ -2,6 +2,7 @@
 //! in the catalogues (`help.ftl`), by its name.
 
 pub mod host;
+pub mod norms;
 mod picture;
 pub mod sheet;
 mod values;
@@ -221,6 +222,8 @@ pub enum Command {
     },
     #[command(subcommand)]
     Design(Designing),
+    #[command(subcommand)]
+    Norms(norms::Norming),
     Agree {
         file: PathBuf,
         #[arg(long, default_value = "names", value_parser = one_of::<sayso_advisor::agreement::ScoreScale>(&["names", "steps", "numbers"]))]

@@ -82,6 +82,7 @@ async fn run(l: &Locale, cli: Cli) -> Result<ExitCode, CliError> {
         Command::Evidence { data, animal } => commands::tell::evidence(l, &data.data, animal.as_deref()).await?,
         Command::Patterns { data, animal } => commands::tell::patterns(l, &data.data, animal.as_deref()).await?,
         Command::Design(what) => commands::design::design(l, &what).await?,
+        Command::Norms(what) => commands::norms::norms(l, &what).await?,
         Command::Agree { file, scale, headed } => commands::tell::agree(l, &file, scale, headed)?,
         Command::Log { data } => return commands::exchange::log(l, &data.data).await,
         Command::Import { data, file, yes, others } => {

@@ -6,6 +6,7 @@
 
 mod appended;
 mod aside;
+mod beside;
 mod clips;
 mod damage;
 mod error;
@@ -26,6 +27,7 @@ mod stories;
 mod written;
 
 pub use appended::{Appended, MOST_EVENT_BYTES};
+pub use beside::{write_beside, write_new};
 pub use clips::{ClipHash, MOST_CLIP_BYTES};
 pub use damage::{CheckFault, ClipFault, Damage, DamagedRow, RowDamage, SnapshotFault};
 pub use error::{ArchiveFault, BackupFault, NotImported, OnlyInAFolder, StoreError};

@@ -23,6 +23,7 @@ pub mod kept;
 pub mod layout;
 pub mod leave;
 pub mod listening;
+mod norms;
 pub mod page;
 pub mod pages;
 pub mod picture;

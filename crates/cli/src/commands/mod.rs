@@ -8,6 +8,7 @@ pub mod exchange;
 pub mod host;
 pub mod keep;
 pub mod listen;
+pub mod norms;
 mod notebook;
 pub mod picture;
 pub mod serve;

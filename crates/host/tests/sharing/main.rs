@@ -16,6 +16,7 @@ mod house;
 mod invitations;
 mod leaving;
 mod practice;
+mod norms;
 mod programmes;
 mod rescue;
 mod roles;
