@@ -20,6 +20,8 @@ const FLOORS: &[(&str, &[&str])] = &[
     ("advisor", &["model", "methods", "listen"]),
     ("notebook", &["model", "listen", "store"]),
     ("sim", &["model"]),
+    // A notebook at home and its home on a server.
+    ("linked", &["model", "store"]),
     // What comes of a rehearsal.
     ("rehearse", &["model", "methods", "advisor", "sim"]),
     ("wording", &["model", "methods", "listen", "store", "advisor", "notebook"]),
@@ -28,15 +30,15 @@ const FLOORS: &[(&str, &[&str])] = &[
         "web",
         &[
             "model", "methods", "listen", "ear", "store", "advisor", "notebook", "wording", "paper", "people", "sim",
-            "rehearse",
+            "rehearse", "linked",
         ],
     ),
-    ("host", &["model", "people", "store", "advisor", "web", "wording"]),
+    ("host", &["model", "people", "store", "advisor", "linked", "web", "wording"]),
     (
         "cli",
         &[
             "model", "methods", "listen", "store", "advisor", "notebook", "sim", "wording", "paper", "web", "people",
-            "cluster", "host",
+            "cluster", "host", "linked",
         ],
     ),
     ("lab", &["model", "methods", "listen", "store", "advisor", "notebook", "sim", "rehearse"]),
