@@ -15,6 +15,7 @@ mod fresh;
 mod house;
 mod invitations;
 mod leaving;
+mod linked;
 mod programmes;
 mod rescue;
 mod roles;
