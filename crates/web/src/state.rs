@@ -3,6 +3,7 @@
 use crate::access::Access;
 use crate::brought::Waiting;
 use crate::kept::Kept;
+use crate::linking::Seen;
 use crate::listening::Seats;
 use crate::secure::Authority;
 use crate::store::Store;
@@ -28,6 +29,8 @@ pub struct AppState {
     pub brought: Arc<Waiting>,
     /// What was worked out and still holds.
     pub kept: Arc<Kept>,
+    /// What the server that this notebook is linked to saw being written.
+    pub linked: Arc<Seen>,
     clock: fn() -> Moment,
     stopping: watch::Sender<bool>,
 }
@@ -44,6 +47,7 @@ impl AppState {
             takes_sound: true,
             brought: Arc::default(),
             kept: Arc::default(),
+            linked: Arc::default(),
             clock: machine_clock,
             stopping: watch::Sender::new(false),
         }
