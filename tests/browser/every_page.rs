@@ -186,6 +186,7 @@ pub async fn every_page(browser: &Browser, server: &Server, About { who, word, c
         "/talk/own".into(),
         "/people/reward/new".into(),
         "/exchange".into(),
+        "/linked".into(),
         preview,
         "/sheets".into(),
         "/agreement".into(),

@@ -26,6 +26,7 @@ mod kit;
 mod learn;
 mod left;
 mod likes;
+mod linked;
 mod listen;
 mod meeting;
 mod others;

@@ -202,6 +202,26 @@ pub enum Command {
         #[arg(long, conflicts_with = "end")]
         end_all: bool,
     },
+    Link {
+        #[command(flatten)]
+        data: Data,
+        #[arg(long, value_name = "URL", requires = "code")]
+        server: Option<String>,
+        #[arg(long, requires = "server")]
+        code: Option<String>,
+        #[arg(long)]
+        yes: bool,
+        #[arg(long, requires = "yes")]
+        pictures: bool,
+        #[arg(long, requires = "yes")]
+        recordings: bool,
+        #[arg(long)]
+        now: bool,
+    },
+    Unlink {
+        #[command(flatten)]
+        data: Data,
+    },
     Today {
         #[command(flatten)]
         data: Data,

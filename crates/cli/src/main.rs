@@ -78,6 +78,11 @@ async fn run(l: &Locale, cli: Cli) -> Result<ExitCode, CliError> {
         Command::Serve { data, serving } => commands::serve::serve(l, &data.data, &serving).await?,
         Command::Host(asked) => commands::host::host(l, &asked).await?,
         Command::Devices { data, end, end_all } => commands::devices::devices(l, &data.data, end.as_deref(), end_all)?,
+        Command::Link { data, server, code, yes, pictures, recordings, now } => {
+            let asked = commands::link::Linking { to: server.zip(code), yes, pictures, recordings, now };
+            commands::link::link(l, &data.data, asked).await?;
+        }
+        Command::Unlink { data } => commands::link::unlink(l, &data.data).await?,
         Command::Today { data, animal } => commands::tell::today(l, &data.data, animal.as_deref()).await?,
         Command::Evidence { data, animal } => commands::tell::evidence(l, &data.data, animal.as_deref()).await?,
         Command::Patterns { data, animal } => commands::tell::patterns(l, &data.data, animal.as_deref()).await?,

@@ -22,6 +22,8 @@ const FLOORS: &[(&str, &[&str])] = &[
     ("advisor", &["model", "methods", "listen", "norms"]),
     ("notebook", &["model", "listen", "norms", "store"]),
     ("sim", &["model"]),
+    // A notebook at home and its home on a server.
+    ("linked", &["model", "store"]),
     // What comes of a rehearsal.
     ("rehearse", &["model", "methods", "advisor", "sim"]),
     ("wording", &["model", "methods", "norms", "listen", "store", "advisor", "notebook"]),
@@ -30,15 +32,15 @@ const FLOORS: &[(&str, &[&str])] = &[
         "web",
         &[
             "model", "methods", "norms", "listen", "ear", "store", "advisor", "notebook", "wording", "paper", "people",
-            "sim", "rehearse",
+            "sim", "rehearse", "linked",
         ],
     ),
-    ("host", &["model", "norms", "people", "store", "advisor", "web", "wording"]),
+    ("host", &["model", "norms", "people", "store", "advisor", "linked", "web", "wording"]),
     (
         "cli",
         &[
             "model", "methods", "norms", "listen", "store", "advisor", "notebook", "sim", "wording", "paper", "web",
-            "people", "cluster", "host",
+            "people", "cluster", "host", "linked",
         ],
     ),
     ("lab", &["model", "methods", "listen", "store", "advisor", "notebook", "sim", "rehearse"]),

@@ -21,6 +21,7 @@ mod health;
 mod host;
 mod inside;
 mod json;
+mod linked;
 pub mod links;
 mod mailing;
 mod norm_rows;
@@ -62,6 +63,7 @@ use std::sync::Arc;
 pub fn app(host: Arc<Host>) -> Router {
     let house = Router::new()
         .merge(pages::router())
+        .merge(linked::router())
         .route("/api/events", post(events::append).fallback(way::home))
         .fallback(way::home)
         .layer(DefaultBodyLimit::max(sayso_web::MOST_BODY))

@@ -1,7 +1,7 @@
 //! The release of norms that a notebook keeps: one file beside its log, put in place whole.
 
 use sayso_norms::{Release, ReleaseFault};
-use sayso_store::{Store, StoreError, write_beside};
+use sayso_store::{Store, StoreError, keep_private};
 use sha2::{Digest, Sha256};
 use std::fs::File;
 use std::io::Read;
@@ -76,7 +76,7 @@ pub fn keep_norms(dir: &Path, file: &Path) -> Result<ReadNorms, NoNorms> {
     let text = text_of(file)?;
     let read = checked(file, &text)?;
     // The very bytes that were checked.
-    write_beside(dir, CURRENT_NORMS, text.as_bytes())?;
+    keep_private(&dir.join(CURRENT_NORMS), text.as_bytes())?;
     Ok(read)
 }
 

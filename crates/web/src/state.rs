@@ -3,6 +3,7 @@
 use crate::access::Access;
 use crate::brought::Waiting;
 use crate::kept::Kept;
+use crate::linking::Seen;
 use crate::listening::Seats;
 use crate::norms::Norms;
 use crate::secure::Authority;
@@ -32,6 +33,8 @@ pub struct AppState {
     pub kept: Arc<Kept>,
     /// What other homes did.
     pub norms: Norms,
+    /// What the server that this notebook is linked to saw being written.
+    pub linked: Arc<Seen>,
     clock: fn() -> Moment,
     stopping: watch::Sender<bool>,
 }
@@ -50,6 +53,7 @@ impl AppState {
             brought: Arc::default(),
             kept: Arc::default(),
             norms,
+            linked: Arc::default(),
             clock: machine_clock,
             stopping: watch::Sender::new(false),
         }

@@ -7,6 +7,7 @@ pub mod enrol;
 pub mod exchange;
 pub mod host;
 pub mod keep;
+pub mod link;
 pub mod listen;
 pub mod norms;
 mod notebook;

@@ -11,7 +11,7 @@ use sayso_host::{RowsKey, norm_rows};
 use sayso_norms::{StudyName, write_rows};
 use sayso_notebook::{ReadNorms, keep_norms};
 use sayso_people::{Lifetimes, People};
-use sayso_store::{Database, Server, write_new};
+use sayso_store::{Database, Server, keep_new};
 use sayso_wording::{Locale, words};
 use std::path::{Path, PathBuf};
 
@@ -62,7 +62,7 @@ async fn of_server(l: &Locale, asked: &Rows, key: &Path, to: &Path) -> Result<()
     } else {
         write_rows(&all.rows).map_err(CliError::below)?
     };
-    write_new(to, text.as_bytes())?;
+    keep_new(to, text.as_bytes())?;
     note!(l, command_norms::homes_agreed, agreed = all.agreed.len(), homes = all.homes, rows = all.rows.len());
     Ok(())
 }

@@ -1,7 +1,7 @@
 //! A coach hands a home an exercise and lessons; the home shares the figures of a rehearsal by a tap of its own, and nothing of it
 //! otherwise.
 
-use crate::house::{Has, House, Signed, event, label};
+use crate::house::{House, Signed, event, label};
 use axum::http::StatusCode;
 use sayso_model::*;
 
@@ -21,7 +21,8 @@ fn practice(house: &House, more: &str) -> String {
 
 async fn answers(house: &House) -> Vec<ProposalAnswer> {
     let story = house.host.server.home(house.home).story(house.home).await.unwrap();
-    story.as_recorded(Kind::ProposalAnswer).filter_map(|e| ProposalAnswer::of(&e.body).cloned()).collect()
+    let given = story.as_recorded(Kind::ProposalAnswer).map(|e| e.body.clone());
+    given.filter_map(|body| if let Body::ProposalAnswer(answer) = body { Some(answer) } else { None }).collect()
 }
 
 fn went() -> String {

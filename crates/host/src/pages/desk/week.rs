@@ -1,9 +1,9 @@
 //! The week's view: what changed since coach and home last spoke, else since a week ago; each animal in a few lines.
 
-use super::asked::{Asked, ON_A_PAGE};
+use super::asked::{Asked, ON_A_PAGE, Tab};
 use super::open::{Key, Opened};
 use super::row::{Of, figures, says, spoken, whose};
-use super::view::{Tab, around, called, paging};
+use super::view::{around, called, paging};
 use crate::asker::Asker;
 use crate::desk::Kept;
 use crate::fault::told;

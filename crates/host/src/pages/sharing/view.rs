@@ -5,7 +5,7 @@ use crate::asker::{Asker, HOME, Inside};
 use crate::pages::said::{days, role, shows};
 use maud::{Markup, html};
 use sayso_model::{Coach, Consent, Day};
-use sayso_people::db::{Invited, Looked, Rescue};
+use sayso_people::db::{Invited, Looked, Notebook, Rescue};
 use sayso_people::{Capability, Part};
 use sayso_web::Page;
 use sayso_web::layout::{Tab, layout};
@@ -21,6 +21,8 @@ pub struct Told {
     pub invitations: Vec<Invited>,
     /// By which keepers of the server let someone in, where the home had lost its way in.
     pub rescues: Vec<Rescue>,
+    /// Notebooks at home that are linked.
+    pub notebooks: Vec<Notebook>,
     /// Givings of consent.
     pub past: Past,
     /// Names of those they are for.
@@ -37,6 +39,7 @@ pub fn view(asker: &Asker, inside: &Inside, told: &Told) -> Markup {
             (anew::told(asker, page, &told.rescues))
             (who_sees(page, told))
             (consents(page, told))
+            @if page.may(Capability::LinkNotebook) || !told.notebooks.is_empty() { (notebooks(page, &told.notebooks)) }
             (looks(page, told))
             (people(asker, page, told))
             @if page.may(Capability::Leave) {
@@ -70,6 +73,18 @@ fn who_sees(page: &Page, told: &Told) -> Markup {
                 }
             } }
             p.quiet { (say!(l, sharing::nobody_else)) }
+        }
+    }
+}
+
+/// Notebooks at home, each of which holds what the home holds.
+fn notebooks(page: &Page, notebooks: &[Notebook]) -> Markup {
+    let l = &page.locale;
+    html! {
+        section #notebooks {
+            h2 { (say!(l, linked::notebooks)) }
+            p data-test="notebooks" { (say!(l, linked::how_many, count = notebooks.len())) }
+            @if page.may(Capability::LinkNotebook) { p { a.button href="/sharing/notebooks" { (say!(l, linked::see)) } } }
         }
     }
 }

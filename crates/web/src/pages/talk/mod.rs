@@ -70,9 +70,12 @@ pub fn seen(page: &Page) -> Vec<Talk<'_>> {
     all
 }
 
-/// Whether this server saw it being written by whom it names.
+/// Whether this server saw it being written by whom it names; at home, the one that the notebook is linked to.
 pub fn is_witnessed(page: &Page, talk: &Talk<'_>) -> bool {
-    page.leave.as_ref().is_some_and(|leave| leave.known.witnessed.contains(&talk.id()))
+    match &page.leave {
+        Some(leave) => leave.known.witnessed.contains(&talk.id()),
+        None => page.state.linked.has(page.state.store.dir(), talk.id()),
+    }
 }
 
 /// The way to write about a word whose figures one looks at, for a coach.
