@@ -88,9 +88,11 @@ async fn their_curves_are_those_of_the_question() {
     let mut compared = 0;
     for batch in &answer {
         let text = |name: &str| -> ArrayRef { cast(batch.column_by_name(name).unwrap(), &DataType::Utf8).unwrap() };
-        let number = |name: &str| -> ArrayRef { cast(batch.column_by_name(name).unwrap(), &DataType::Float64).unwrap() };
+        let number =
+            |name: &str| -> ArrayRef { cast(batch.column_by_name(name).unwrap(), &DataType::Float64).unwrap() };
         let names = ["species", "age_band", "word_kind"].map(text);
-        let figures = ["households", "words", "pressed", "showings_quarter", "showings_half", "showings_three_quarters"];
+        let figures =
+            ["households", "words", "pressed", "showings_quarter", "showings_half", "showings_three_quarters"];
         let figures = figures.map(number);
         for at in 0..batch.num_rows() {
             let group = names.each_ref().map(|column| column.as_string::<i32>().value(at).to_owned());
@@ -99,10 +101,8 @@ async fn their_curves_are_those_of_the_question() {
                 column.is_valid(at).then(|| column.value(at))
             });
             let mine = groups.remove(&group).unwrap_or_else(|| panic!("no rows of {group:?}"));
-            let waits: Vec<Wait> = mine
-                .iter()
-                .map(|row| Wait { time: f64::from(row.exposures), event: row.pressed })
-                .collect();
+            let waits: Vec<Wait> =
+                mine.iter().map(|row| Wait { time: f64::from(row.exposures), event: row.pressed }).collect();
             let curve = kaplan_meier(&waits, Level::P95).unwrap();
             let households: BTreeSet<_> = mine.iter().map(|row| &row.household).collect();
             let counts = [households.len(), mine.len(), mine.iter().filter(|row| row.pressed).count()];
