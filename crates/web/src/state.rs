@@ -3,7 +3,7 @@
 use crate::access::Access;
 use crate::brought::Waiting;
 use crate::kept::Kept;
-use crate::linking::Seen;
+use crate::linking::seen::Seen;
 use crate::listening::Seats;
 use crate::secure::Authority;
 use crate::store::Store;
