@@ -1,9 +1,10 @@
 //! Linking, saying yes to it, and unlinking.
 
 use crate::address::Address;
+use crate::fault::LinkError;
 use crate::kept::{self, Link, Progress, Sends};
 use crate::letters::{AsksForKey, END, GivesKey, KEY, MOST_KNOWN};
-use crate::there::{LinkError, There};
+use crate::there::There;
 use sayso_model::{EventId, HomeId, Moment};
 use sayso_store::{AtOnce, Revision, Store, StoreError};
 use uuid::Uuid;

@@ -3,8 +3,8 @@
 //! without it nothing is sent, in whichever process.
 
 use crate::address::Address;
+use crate::fault::{Hindrance, LinkError};
 use crate::letters::{About, Came, Spot, Stop, Why};
-use crate::there::LinkError;
 use sayso_model::{EventId, HomeId, Moment};
 use sayso_store::{Revision, Store, StoreError, keep_private, read_private};
 use serde::de::DeserializeOwned;
@@ -139,39 +139,6 @@ pub struct Progress {
     pub media_of: Option<(i64, i64, bool, bool)>,
     /// What the server said about the home.
     pub about: About,
-}
-
-/// What hinders for now.
-#[derive(Clone, PartialEq, Eq, Serialize, Deserialize, Debug)]
-pub struct Hindrance {
-    /// Which.
-    pub kind: Hinders,
-    /// What was said of it.
-    pub said: String,
-}
-
-/// Kinds of it.
-#[derive(Clone, Copy, PartialEq, Eq, Serialize, Deserialize, Debug)]
-#[serde(rename_all = "snake_case")]
-pub enum Hinders {
-    /// The server is not reached.
-    Away,
-    /// It answered otherwise than a server of this program does.
-    Strange,
-    /// This notebook cannot be read or written.
-    Here,
-}
-
-impl Hinders {
-    /// Its name, as messages choose by it.
-    #[must_use]
-    pub const fn name(self) -> &'static str {
-        match self {
-            Self::Away => "away",
-            Self::Strange => "strange",
-            Self::Here => "here",
-        }
-    }
 }
 
 impl Progress {

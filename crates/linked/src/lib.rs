@@ -6,6 +6,7 @@
 
 mod address;
 mod begin;
+mod fault;
 mod going_on;
 mod kept;
 pub mod letters;
@@ -13,14 +14,13 @@ mod media;
 mod there;
 mod turn;
 pub mod wire;
+mod work;
 
 pub use address::{Address, NotAnAddress, SHOWN_AT};
 pub use begin::{Asked, again, begin, end, say_yes};
+pub use fault::{Hinders, Hindrance, LinkError};
 pub use going_on::go_on;
-pub use kept::{
-    Held, HeldEvent, Hinders, Hindrance, LINK_FILE, Link, PROGRESS_FILE, Place, Progress, Sends, State, link, progress,
-    state,
-};
+pub use kept::{Held, HeldEvent, LINK_FILE, Link, PROGRESS_FILE, Place, Progress, Sends, State, link, progress, state};
 pub use media::named;
-pub use there::{LinkError, PATIENCE};
+pub use there::PATIENCE;
 pub use turn::{Turned, turn};

@@ -1,9 +1,9 @@
 //! Recordings of words and pictures, by the hash of their bytes: only those that cards name, and only what somebody said may go. Sound
 //! around presses is none of them.
 
+use crate::fault::LinkError;
 use crate::letters::{MEDIA, Media};
-use crate::there::LinkError;
-use crate::turn::Work;
+use crate::work::Work;
 use sayso_model::{Body, Story};
 use sayso_store::{ClipHash, Store, StoreError};
 use std::collections::BTreeSet;

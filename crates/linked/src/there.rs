@@ -1,84 +1,18 @@
-//! Asking the server, and what can go wrong.
+//! Asking the server.
 
-use crate::address::{Address, NotAnAddress};
-use crate::kept::Hinders;
-use crate::letters::{Stop, Stopped};
-use crate::wire::{Bounds, NoWire, Wire, WireError};
+use crate::address::Address;
+use crate::fault::LinkError;
+use crate::letters::Stopped;
+use crate::wire::{Bounds, Wire};
 use hyper::header::{ACCEPT, AUTHORIZATION, CONTENT_TYPE, HeaderValue};
 use hyper::{Method, Request, Response, StatusCode};
-use sayso_store::{MOST_CLIP_BYTES, StoreError};
+use sayso_store::MOST_CLIP_BYTES;
 use serde::Serialize;
 use serde::de::DeserializeOwned;
-use std::path::PathBuf;
 use std::time::Duration;
 
 /// How long one question may take: a recording over a slow line.
 pub const PATIENCE: Duration = Duration::from_secs(120);
-
-/// What can go wrong with a link.
-#[derive(Debug, thiserror::Error)]
-#[non_exhaustive]
-pub enum LinkError {
-    /// The notebook.
-    #[error(transparent)]
-    Store(#[from] StoreError),
-    /// The server's address.
-    #[error(transparent)]
-    Address(#[from] NotAnAddress),
-    /// The machine's certificates.
-    #[error(transparent)]
-    NoWire(#[from] NoWire),
-    /// What the notebook keeps of its link is not readable.
-    #[error("{} does not hold a link ({why}). Delete it: the notebook is unlinked then, and nothing in it is lost", file.display())]
-    Damaged {
-        /// The file.
-        file: PathBuf,
-        /// Line, column and what is wrong.
-        why: String,
-    },
-    /// The notebook is linked already.
-    #[error("this notebook is linked already, to {0}; unlink it first")]
-    Linked(String),
-    /// The notebook is not linked, or was unlinked just now.
-    #[error("this notebook is not linked")]
-    NotLinked,
-    /// A code that is unknown, used or too old.
-    #[error("the code is not valid, or not any more: make a new one on the server")]
-    Code,
-    /// Notebook and server hold records of different homes.
-    #[error("the home on the server holds other records than this notebook; two homes are not mixed")]
-    OtherHome,
-    /// Too many tries.
-    #[error("too many tries; wait a quarter of an hour")]
-    TooOften,
-    /// The server takes nothing any more.
-    #[error("the server no longer takes it: {}", .0.name())]
-    Stopped(Stop),
-    /// The server is not reached, or cannot just now.
-    #[error("the server is not reached: {0}")]
-    Away(String),
-    /// The server answered otherwise than one of this program does.
-    #[error("the server answered otherwise than expected: {0}")]
-    Strange(String),
-}
-
-impl LinkError {
-    /// Which kind of hindrance it is, where it may pass by.
-    #[must_use]
-    pub const fn hinders(&self) -> Hinders {
-        match self {
-            Self::Away(_) | Self::NoWire(_) | Self::TooOften => Hinders::Away,
-            Self::Store(_) | Self::Damaged { .. } | Self::NotLinked => Hinders::Here,
-            _ => Hinders::Strange,
-        }
-    }
-}
-
-impl From<WireError> for LinkError {
-    fn from(why: WireError) -> Self {
-        Self::Away(why.to_string())
-    }
-}
 
 /// A server that is asked.
 pub(crate) struct There {
@@ -177,6 +111,7 @@ fn sound(answer: Response<Vec<u8>>) -> Result<Response<Vec<u8>>, LinkError> {
 #[allow(clippy::unwrap_used)]
 mod tests {
     use super::*;
+    use crate::letters::Stop;
 
     #[test]
     fn only_a_server_of_this_program_is_believed_that_it_takes_nothing_any_more() {

@@ -4,12 +4,14 @@
 //! between, the same batch is only brought once more, and stands there already. What came from the other side is not sent back:
 //! where nothing else came in between, the place moves on past it.
 
-use crate::kept::{self, Hindrance, Link, Progress, Sends};
+use crate::fault::{Hindrance, LinkError};
+use crate::kept;
 use crate::letters::{
     ABOUT, BringsEvents, Came, EVENTS, GivesEvents, MOST_BYTES, MOST_EVENTS, Outcomes, Spot, Stop, Why,
 };
 use crate::media;
-use crate::there::{LinkError, There};
+use crate::there::There;
+use crate::work::Work;
 use sayso_model::{EventId, Fault, Moment, Problems};
 use sayso_store::{Appended, AtOnce, Revision, Store, Taken};
 use serde::Deserialize;
@@ -70,39 +72,14 @@ pub async fn turn(store: &Store, now: Moment) -> Result<Turned, LinkError> {
     }
 }
 
-/// What every step of a turn shares.
-pub(crate) struct Work<'a> {
-    pub store: &'a Store,
-    pub there: There,
-    pub link: Link,
-    pub sends: Sends,
-    pub progress: Progress,
-    now: Moment,
-}
-
 impl Work<'_> {
     async fn all(&mut self) -> Result<(), LinkError> {
-        self.still()?;
-        self.progress.about = self.there.get(ABOUT).await?;
         self.is_this_log().await?;
         self.receive().await?;
         self.send().await?;
-        media::both_ways(self).await
-    }
-
-    /// That the link still stands as it was when the turn began: asked before anything is sent and before anything is kept, so that who
-    /// unlinks, or takes back what may go, is obeyed at once.
-    pub fn still(&self) -> Result<(), LinkError> {
-        match kept::link(self.store.dir())? {
-            Some(link) if link == self.link => Ok(()),
-            _ => Err(LinkError::NotLinked),
-        }
-    }
-
-    /// Keeps how far it got, where the link still stands.
-    pub fn keep(&self) -> Result<(), LinkError> {
         self.still()?;
-        kept::keep_progress(self.store.dir(), &self.progress)
+        self.progress.about = self.there.get(ABOUT).await?;
+        media::both_ways(self).await
     }
 
     /// Where this log is not the one that was sent (an older copy was put in its place), or it is time, all is gone through again.

@@ -3,7 +3,7 @@
 use crate::access::Access;
 use crate::brought::Waiting;
 use crate::kept::Kept;
-use crate::linking::Seen;
+use crate::linking::seen::Seen;
 use crate::listening::Seats;
 use crate::norms::Norms;
 use crate::secure::Authority;

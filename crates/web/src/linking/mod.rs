@@ -1,11 +1,10 @@
 //! The link of a notebook at home to its home on a server: made, said yes to, looked at, ended. Only a notebook at home has this
 //! page; what goes on is done by `sayso_linked`, which reads what is decided here from the notebook's folder.
 
-mod seen;
+pub mod seen;
 mod view;
 mod words;
 
-pub use seen::Seen;
 pub use words::{held, hinders, said};
 
 use crate::error::Error;

@@ -53,7 +53,7 @@ pub fn state(visitor: &Visitor, state: &State) -> Markup {
             p { (say!(l, linked::unlinking_what)) }
             form method="post" action="/linked/end" { button data-test="unlink" { (say!(l, linked::unlink)) } }
         }
-        p { a href="/people" { (say!(l, exchange::to_people)) } }
+        p { a.button href="/people" { (say!(l, exchange::to_people)) } }
     }
 }
 
@@ -142,6 +142,6 @@ pub fn ended(l: &Locale, told: bool) -> Markup {
         p data-test="ended" { (say!(l, linked::ended)) }
         @if !told { p.caution data-test="not-told" { (say!(l, linked::not_told)) } }
         p { a.button href="/linked" { (say!(l, linked::title)) } }
-        p { a href="/people" { (say!(l, exchange::to_people)) } }
+        p { a.button href="/people" { (say!(l, exchange::to_people)) } }
     }
 }
