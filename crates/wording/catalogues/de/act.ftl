@@ -81,7 +81,7 @@ act-caution-individuals-differ = Tiere gleichen Gewichts brauchen bis zu dreimal
 act-caution-battery = Wechsle Batterien, wo weder Tier noch Kind herankommt, verwahre auch alte so und schraube den Deckel zu. Eine verschluckte oder zerbissene Batterie ist ein Notfall. Ein Tier: sofort eine Tierarztpraxis anrufen. Ein Kind, das eine Knopfzelle verschluckt oder in Nase oder Ohr gesteckt hat: sofort in die Notaufnahme. Bringe niemanden zum Erbrechen, außer es wird dir gesagt.
 act-caution-not-pressing = Nicht zu drücken sagt nichts darüber, was { $name } versteht. Hat sich an { $name } plötzlich etwas geändert, geh zuerst in die Tierarztpraxis.
 act-caution-comes-and-goes = { $name } darf kommen und gehen. Höre auf, solange { $name } noch mehr will.
-act-caution-burst-may-come = Wenn sich Antworten ändern, kann zuerst ein Schwall von Drücken kommen: bei Menschen in 24 % der Fälle, 12 % mit einem Angebot von etwas anderem (Lerman & Iwata 1995).
+act-caution-burst-may-come = Wenn sich Antworten ändern, kann zuerst ein Schwall von Drücken kommen: bei Menschen in 24 % der Fälle, 12 % mit einem Angebot von etwas anderem (Lerman & Iwata 1995).
 act-caution-never-for-needs = Nie bei Wasser, Toilette, Schmerz oder Angst: Darauf wird geantwortet. Verteidigt, knurrt oder beißt { $name }, höre auf und frage eine qualifizierte Fachperson für Tierverhalten.
 
 act-hint-give-faster = Gib schneller: jetzt nach { $seconds }, Ziel { $aim }.

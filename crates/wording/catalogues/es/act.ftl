@@ -81,7 +81,7 @@ act-caution-individuals-differ = Animales del mismo peso pueden necesitar hasta 
 act-caution-battery = Cambia las pilas donde no llegue ningún animal ni niño, guarda igual las viejas y atornilla la tapa. Una pila tragada o mordida es una emergencia. Un animal: llama enseguida a un veterinario. Un niño que tragó una pila de botón o se la metió en la nariz o el oído: ve a urgencias de inmediato. No hagas vomitar a nadie si no te lo dicen.
 act-caution-not-pressing = No pulsar no dice nada de lo que { $name } entiende. Si algo cambió de golpe en { $name }, ve primero a un veterinario.
 act-caution-comes-and-goes = { $name } puede venir e irse. Para mientras { $name } aún quiera más.
-act-caution-burst-may-come = Cuando cambian las respuestas, puede venir antes una ráfaga de pulsaciones: en el 24 % de los casos en personas, 12 % si se ofrecía otra cosa (Lerman & Iwata 1995).
+act-caution-burst-may-come = Cuando cambian las respuestas, puede venir antes una ráfaga de pulsaciones: en el 24 % de los casos en personas, 12 % si se ofrecía otra cosa (Lerman & Iwata 1995).
 act-caution-never-for-needs = Nunca con agua, necesidades, dolor o miedo: a eso se responde. Si { $name } protege cosas, gruñe o muerde, para y consulta a un profesional cualificado del comportamiento.
 
 act-hint-give-faster = Da más rápido: ahora tras { $seconds }, intenta { $aim }.

@@ -207,7 +207,7 @@ checks-figures = Cifras hasta ahora
 checks-read-any-time = Léelo cuando quieras, sigue o para: las pruebas están hechas para eso. Lo que se empezó sigue en el conjunto.
 checks-chart = Aciertos, de las elecciones hechas
 checks-chart-axis = proporción de aciertos
-checks-chart-read = Línea vertical: el azar, { $chance }. Barras: intervalos del 95 % que valen se lean cuando se lean. Para cada palabra: de las veces que { $name } fue a ella, cuántas era la pedida; una favorita acierta solo por azar. Cuentan las primeras respuestas; las retiradas cuentan como errores.
+checks-chart-read = Línea vertical: el azar, { $chance }. Barras: intervalos del 95 % que valen se lean cuando se lean. Para cada palabra: de las veces que { $name } fue a ella, cuántas era la pedida; una favorita acierta solo por azar. Cuentan las primeras respuestas; las retiradas cuentan como errores.
 checks-no-choice = No eligió nada; eso no dice ni una cosa ni la otra.
 checks-went-for = { $times ->
     [one] { $name } fue a esta una vez, y era la pedida en { $right }: { $share } ({ $low } a { $high }).

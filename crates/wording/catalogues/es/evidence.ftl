@@ -43,10 +43,10 @@ evidence-trials = ¿Ayuda un cambio? Pruebas de un cambio
 evidence-two-people = ¿Ven dos personas lo mismo?
 evidence-compared = Pulsado y acertado, palabra junto a palabra
 evidence-pressed-of-wanted = Pulsado, cuando quería la cosa
-evidence-pressed-told = Para cada palabra, la parte de invitaciones con pulsación de cualquier botón, de aquellas en que { $name } quería la cosa, con intervalos del 95 %.
+evidence-pressed-told = Para cada palabra, la parte de invitaciones con pulsación de cualquier botón, de aquellas en que { $name } quería la cosa, con intervalos del 95 %.
 evidence-share-pressed = parte pulsada
 evidence-right-of-presses = Acertado, de las pulsaciones
-evidence-right-told = Para cada palabra, la parte de pulsaciones en sus invitaciones que fueron de esta palabra, con intervalos del 95 %. Quien pulsa al azar pulsa tanto como cualquiera y acierta por azar.
+evidence-right-told = Para cada palabra, la parte de pulsaciones en sus invitaciones que fueron de esta palabra, con intervalos del 95 %. Quien pulsa al azar pulsa tanto como cualquiera y acierta por azar.
 evidence-share-right = parte acertada
 evidence-chance-line = Línea vertical: azar, una de cada { $words }. Se omiten palabras con menos de cinco ensayos. Los intervalos valen cuando sea que se lean.
 evidence-no-such-word = A { $name } no se le enseña esa palabra.
@@ -147,7 +147,7 @@ evidence-curve-few = { $n ->
     }).
 }
 evidence-press-axis = pulsación en una invitación
-evidence-band = banda del 90 %
+evidence-band = banda del 90 %
 evidence-after = { $after ->
     [after] Tras
     [given] dado
