@@ -128,17 +128,10 @@ evidence-not-counted = { $n } (no cuentan)
 evidence-unrecorded = Sin registrar si la tomó
 evidence-not-counted-wanted = { $n } (no cuentan como querida)
 evidence-curve = Curva de aprendizaje
-evidence-curve-above = Desde la pulsación { $trial }{ $day ->
-    [none] { "" }
-   *[other] { " " }({ $day })
-} la banda queda sobre el azar ({ $n ->
+evidence-curve-told = Con qué frecuencia acertó, de pulsación a pulsación, y cuánto puede desviarse ({ $n ->
     [one] { $n } pulsación
    *[other] { $n } pulsaciones
-}).
-evidence-curve-not = La banda aún no queda sobre el azar; eso no significa que no se aprendiera nada ({ $n ->
-    [one] { $n } pulsación
-   *[other] { $n } pulsaciones
-}).
+}). Si es más que el azar se juzga una sola vez, en «Azar».
 evidence-curve-few = { $n ->
     [0] Curva de aprendizaje: aún no hay pulsaciones en una invitación.
    *[other] Curva de aprendizaje: muy pocas pulsaciones ({ $n ->
@@ -147,7 +140,7 @@ evidence-curve-few = { $n ->
     }).
 }
 evidence-press-axis = pulsación en una invitación
-evidence-band = banda del 90 %
+evidence-band = banda del 95 %
 evidence-after = { $after ->
     [after] Tras
     [given] dado

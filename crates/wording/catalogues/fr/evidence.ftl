@@ -127,17 +127,10 @@ evidence-not-counted = { $n } (non comptés)
 evidence-unrecorded = Non noté si elle a été prise
 evidence-not-counted-wanted = { $n } (non comptés comme voulus)
 evidence-curve = Courbe d’apprentissage
-evidence-curve-above = À partir de l’appui { $trial }{ $day ->
-    [none] { "" }
-   *[other] { " " }({ $day })
-}, la bande reste au-dessus du hasard ({ $n ->
-    [one] { $n } appui
+evidence-curve-told = Part de justes d’appui en appui, et de combien elle peut s’écarter ({ $n ->
+    [1] { $n } appui
    *[other] { $n } appuis
-}).
-evidence-curve-not = La bande ne reste pas encore au-dessus du hasard ; cela ne veut pas dire que rien n’a été appris ({ $n ->
-    [one] { $n } appui
-   *[other] { $n } appuis
-}).
+}). Si c’est plus que le hasard se juge une seule fois, sous « Hasard ».
 evidence-curve-few = { $n ->
     [0] Courbe d’apprentissage : encore aucun appui à une invitation.
    *[other] Courbe d’apprentissage : trop peu d’appuis ({ $n ->
@@ -146,7 +139,7 @@ evidence-curve-few = { $n ->
     }).
 }
 evidence-press-axis = appui à une invitation
-evidence-band = bande à 90 %
+evidence-band = bande à 95 %
 evidence-after = { $after ->
     [after] Après
     [given] donné
