@@ -46,3 +46,4 @@ signs-act-end-take-nothing-ask = termine la séance, garde tes distances, ne lui
 signs-act-call-vet = appelle aussitôt un vétérinaire ; ne fais pas vomir sauf si on te le dit
 signs-act-pause = fais une pause, laisse de l’espace
 signs-act-end = termine la séance
+signs-of-any = se détourner, se cacher, se figer, menacer
