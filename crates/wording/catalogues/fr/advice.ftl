@@ -43,7 +43,12 @@ advice-held = { $sessions ->
     [0] aucune démonstration
     [1] une démonstration
    *[other] { $showings } démonstrations
+}{ $bare ->
+    [0] { "" }
+    [1] , un appui sans la chose
+   *[other] , { $bare } appuis sans la chose
 }.
+advice-running = Une séance est en cours, depuis { $time }. Va au tableau.
 advice-next-pause = Pause jusqu’à { $time }. Ensuite une autre courte séance convient, si { $name } en a envie. Réponds quand { $name } appuie.
 advice-next-enough = Rien de plus n’est nécessaire aujourd’hui. Réponds quand { $name } appuie.
 advice-length-few-sessions = Pratique courante : { $timed ->
