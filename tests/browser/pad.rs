@@ -61,8 +61,6 @@ async fn a_strong_sign_says_stop_and_ends_the_session() {
     let live =
         "return [...document.querySelectorAll('[data-part=pads] [data-word]')].filter((b) => !b.disabled).length";
     browser.until("no pad is live", &live.replace(".length", ".length === 0")).await;
-    browser.tap("mode-catch").await;
-    browser.until("nor here", &live.replace(".length", ".length === 0")).await;
     browser.tap("stop-end").await;
     browser.until("no session", "return document.getElementById('board').dataset.state === 'idle'").await;
     browser.until("all is sent", ALL_SENT).await;
