@@ -1,6 +1,6 @@
 //! An invitation with nothing by the wait: shown, given, taken; and never called a mistake.
 
-use crate::every_page::unheld;
+use crate::every_page::{growled, unheld};
 use crate::harness::{Browser, PHONE, Server, animal, demo_dir, story, taps};
 use sayso_model::{AnimalId, Body, InvitationResult, PressedBy};
 
@@ -54,6 +54,31 @@ async fn nothing_by_the_wait_is_followed_by_showing_and_giving() {
     let shown =
         new.iter().any(|e| matches!(&e.body, Body::Press(p) if p.by == PressedBy::Person && p.word == card.word));
     assert!(shown, "the person's own press was noted");
+}
+
+#[tokio::test(flavor = "multi_thread")]
+async fn after_a_growl_an_offer_is_asked_about_first_and_warned_of_as_long_as_it_goes_on() {
+    let dir = demo_dir();
+    let (_, before) = story(dir.path()).await;
+    // Where swaps run, a strong sign asks about them first.
+    let calm = |a: &AnimalId| before.of::<sayso_model::SwapPlan>(*a).count() == 0;
+    let who = before.animals().into_keys().find(calm).expect("an animal without swaps");
+    let card = before.words_of(who)[0];
+    growled(dir.path(), std::iter::once(who), 0.0).await;
+    let server = Server::start(dir.path(), 0);
+    let browser = choosing(&server, who).await;
+    browser.tap(&format!("pad-{}", card.says)).await;
+    browser.tap("offer").await;
+    assert!(browser.text("sheet").await.contains("Rest is better now"));
+    browser.picture("offer-at-rest").await;
+    browser.tap("rest-keep").await;
+    assert!(browser.page.find(fantoccini::Locator::Css("[data-test=count-down]")).await.is_err(), "nothing was begun");
+    browser.tap("offer").await;
+    browser.tap("offer-anyway").await;
+    browser.find("count-down").await;
+    assert!(browser.text("rests").await.starts_with("Rest until "));
+    browser.picture("wait-at-rest").await;
+    browser.close().await;
 }
 
 #[tokio::test(flavor = "multi_thread")]

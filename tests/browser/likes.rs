@@ -57,6 +57,10 @@ fn new_moment(story: &sayso_model::Story) -> sayso_model::Moment {
 const BOXES: &str = "return [...document.querySelectorAll('button[name=answer]')].map((b) => { const r = b.getBoundingClientRect(); \
     return { value: b.value, box: [r.left, r.top + scrollY, r.width, r.height].map(Math.round) }; })";
 
+/// Where the button that takes the last answer back begins and ends, from the top of the page.
+const UNDO: &str = "const r = document.querySelector('form.last button')?.getBoundingClientRect(); \
+    return r && [r.top + scrollY, r.bottom + scrollY].map(Math.round);";
+
 /// A box: left, top, width, height.
 type Place = [i64; 4];
 
@@ -119,11 +123,18 @@ async fn the_answers_stay_in_their_places_from_trial_to_trial() {
     for (test, trials) in tests.iter().zip([6, 4]) {
         browser.goto(&server.url(&format!("/a/{who}/likes/test/{}", test.assessment))).await;
         let (places, rest) = boxes(&browser).await;
+        let mut undone: Option<serde_json::Value> = None;
         assert_eq!(rest.len(), 2);
         for trial in 0..trials {
             let (now, rest_now) = boxes(&browser).await;
             assert_eq!(now[..], places[..now.len()], "trial {trial} of {:?}", test.format);
             assert_eq!(rest_now, rest, "trial {trial} of {:?}", test.format);
+            // Undo has one place, in sight without scrolling.
+            let undo = browser.page.execute(UNDO, vec![]).await.unwrap();
+            if trial > 0 {
+                let at = *undone.get_or_insert_with(|| undo.clone()) == undo;
+                assert!(at && undo[1].as_i64().unwrap() <= 844 - 56, "trial {trial} of {:?}: {undo}", test.format);
+            }
             words.push_str(&browser.css("main").await.text().await.unwrap());
             browser.picture(&format!("likes-{}-{trial}", test.format.name())).await;
             // The second trial of pairs is left: the longest note comes with it.

@@ -57,6 +57,10 @@ async fn a_strong_sign_says_stop_and_ends_the_session() {
     let said = browser.text("stop").await;
     assert!(said.starts_with("Stop now.") && said.contains("do not lure"), "{said}");
     assert!(browser.page.find(fantoccini::Locator::Css("[data-test=stop-carry-on]")).await.is_err(), "no going on");
+    // What lies beside the card shows nothing while it stops; the words are there again once the session is over.
+    let live =
+        "return [...document.querySelectorAll('[data-part=pads] [data-word]')].filter((b) => !b.disabled).length";
+    browser.until("no pad is live", &live.replace(".length", ".length === 0")).await;
     browser.tap("stop-end").await;
     browser.until("no session", "return document.getElementById('board').dataset.state === 'idle'").await;
     browser.until("all is sent", ALL_SENT).await;

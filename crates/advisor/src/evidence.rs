@@ -2,7 +2,7 @@
 
 use crate::case::Case;
 use crate::claims::{AnimalClaim, Claim, claims};
-use crate::estimate::Estimate;
+use crate::estimate::{Estimate, LEVEL};
 use crate::generalise::{Setting, settings};
 use crate::latency::{Waiting, waiting};
 use crate::stages::{Standing, standings};
@@ -59,8 +59,6 @@ pub struct Evidence {
     pub invitations: InvitationCounts,
     /// Probability of pressing the invited word when it presses, with its band; or why there is none.
     pub curve: Result<LearningCurve, LearningError>,
-    /// Dates of the trials of the curve.
-    pub curve_days: Vec<Day>,
     /// Time to press under the fixed wait.
     pub waiting: Waiting,
     /// Answers given to own presses.
@@ -113,7 +111,6 @@ pub fn evidence(case: &Case<'_>, word: WordId) -> Option<Evidence> {
         showings_by_day: sums.shown_by_day.iter().copied().collect(),
         presses_by_day: sums.own_by_day.iter().copied().collect(),
         curve: curve(case, word, trials, &curve_days, standing.chance.level().min(MOST_CHANCE)),
-        curve_days,
         waiting: waiting(&asked.usable),
         answers: sums.answers,
         uptake: uptake(case.totals(), word),
@@ -142,7 +139,7 @@ fn curve(
     let first = days.first().copied();
     let days: Vec<i32> = days.iter().map(|d| first.map_or(0, |first| d.days_since(first))).collect();
     case.sums().curve((case.animal(), word), (trials, days, chance), |(trials, days, chance)| {
-        curve_by_day(trials, days, *chance)
+        curve_by_day(trials, days, *chance, LEVEL)
     })
 }
 

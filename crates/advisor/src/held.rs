@@ -2,9 +2,9 @@
 //! holds. See `docs/decisions/sessions-of-a-day.md`.
 
 use crate::case::Case;
-use crate::observe::showings;
+use crate::observe::{Answered, showings};
 use crate::plan::Plan;
-use sayso_model::{Moment, Session, SessionId};
+use sayso_model::{Moment, PressedBy, Session, SessionId};
 use serde::Serialize;
 use std::collections::BTreeSet;
 
@@ -20,6 +20,8 @@ pub struct Held {
     pub sessions: usize,
     /// Showings in them.
     pub showings: usize,
+    /// Presses of people in them that brought nothing: the log has them, and they showed nothing.
+    pub bare: usize,
     /// When the last one ended.
     pub ended: Moment,
 }
@@ -46,10 +48,13 @@ pub fn held(case: &Case<'_>) -> Option<Held> {
     let from = case.since(1);
     let over: Vec<&Session<'_>> = case.sessions_since(from).iter().filter(|s| !s.open(case.now())).collect();
     let ids: BTreeSet<SessionId> = over.iter().map(|s| s.id()).collect();
-    let shown = showings(case.recent(from), None);
+    let there = |a: &&Answered<'_>| a.press.part.session.is_some_and(|s| ids.contains(&s));
+    let shown = showings(case.recent(from), None).iter().filter(there).count();
+    let by_person = case.recent(from).iter().filter(there).filter(|a| a.press.part.by == PressedBy::Person).count();
     Some(Held {
         sessions: over.len(),
-        showings: shown.iter().filter(|a| a.press.part.session.is_some_and(|s| ids.contains(&s))).count(),
+        showings: shown,
+        bare: by_person.saturating_sub(shown),
         ended: over.iter().map(|s| ended(s)).max()?,
     })
 }

@@ -180,6 +180,11 @@ fn change(ground: &Ground, holds: bool, rule: &StageRule, told: impl Fn(&Ground)
         Ground::Later { pressed: (_, wanted), needed, .. } if wanted >= needed => {
             Change::Fades { share: rule.mastery_share }
         }
+        Ground::Showings { showings: (_, showings), days: (_, days) } if holds => {
+            Change::ShownEnough { showings, days }
+        }
+        Ground::Joining { floor, .. } if holds => Change::JoinsMore { share: floor },
+        Ground::Right { .. } if holds => Change::RightMore,
         ref figure => Change::Figure { figure: told(figure) },
     }
 }

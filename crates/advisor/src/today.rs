@@ -28,6 +28,8 @@ pub struct Today {
     pub next: Next,
     /// One step a word, by what it says.
     pub steps: Vec<WordStep>,
+    /// Since when a session runs; none where none does.
+    pub running: Option<Moment>,
     /// Sessions of today that are over.
     pub held: Option<Held>,
     /// Facts of the last seven days.
@@ -141,6 +143,7 @@ pub fn today(case: &Case<'_>) -> Option<Today> {
         welfare: welfare(case),
         next,
         steps,
+        running: case.sessions().iter().rev().find(|s| s.open(now)).map(|s| s.start.at()),
         held,
         lately: lately(case),
         later,

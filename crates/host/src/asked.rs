@@ -111,6 +111,7 @@ pub static TABLE: &[Line] = &[
     ("/a/{animal}/checks/{probe}", FIGURES, NOBODY),
     ("/a/{animal}/checks/{probe}/setter", DRAWN, NOBODY),
     ("/a/{animal}/checks/{probe}/presenter", RECORD, NOBODY),
+    ("/a/{animal}/checks/{probe}/alone", DRAWN, NOBODY),
     ("/a/{animal}/checks/{probe}/trial", NOBODY, RECORD),
     ("/a/{animal}/checks/{probe}/undo", NOBODY, MEND),
     ("/a/{animal}/checks/{probe}/sheet", DRAWN, NOBODY),

@@ -101,6 +101,7 @@ export interface Messages {
   "client-board-nothing-else": {};
   "client-board-of-aim": { aim: string | number; here: string | number };
   "client-board-of-minutes": { n: string | number };
+  "client-board-offer-at-ease": { name: string | number };
   "client-board-offer-first": { list: string | number };
   "client-board-offer-label": {};
   "client-board-offer-one": { word: string | number };

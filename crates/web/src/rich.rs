@@ -46,14 +46,26 @@ impl Places {
             @for part in parts {
                 @match part.split_once(CLOSE) {
                     Some((place, after)) => {
-                        @if let Some(markup) = place.parse().ok().and_then(|p: usize| self.0.get(p)) { (PreEscaped(&markup.0)) }
-                        (after)
+                        @let markup = place.parse().ok().and_then(|p: usize| self.0.get(p));
+                        @if let Some(markup) = markup { (PreEscaped(&markup.0)) }
+                        // A full stop within it, as of the time "7:06 a. m.", ends the sentence as well.
+                        (after.strip_prefix('.').filter(|_| markup.is_some_and(stops)).unwrap_or(after))
                     }
                     None => (part)
                 }
             }
         }
     }
+}
+
+/// Whether the text of a piece of markup ends with a full stop.
+fn stops(markup: &Markup) -> bool {
+    let mut text = markup.0.trim_end();
+    while text.ends_with('>') {
+        let Some(tag) = text.rfind('<') else { break };
+        text = &text[..tag];
+    }
+    text.ends_with('.')
 }
 
 /// Says a message with markup among its arguments: `rich!(locale, today::at_most, minutes = html! { strong { (3) } })`.
@@ -82,6 +94,12 @@ mod tests {
         let a = said(html! { b { "<1>" } }.placed(&mut places));
         let b = said("x".placed(&mut places));
         assert_eq!(places.fill(&format!("A & {a} or {b}.")).0, "A &amp; <b>&lt;1&gt;</b> or x.");
+        assert_eq!(places.fill(&format!("{a}.")).0, "<b>&lt;1&gt;</b>.");
+        let time = said(html! { span.num { "7:06 a. m." } }.placed(&mut places));
+        assert_eq!(
+            places.fill(&format!("Hasta las {time}. Luego")).0,
+            "Hasta las <span class=\"num\">7:06 a. m.</span> Luego"
+        );
         assert_eq!(places.fill("\u{e000}9\u{e001} \u{e000}x").0, " x");
     }
 }

@@ -165,3 +165,5 @@ fn of_inline(inline: &InlineExpression<&str>) -> Json {
 
 #[cfg(test)]
 mod tests;
+#[cfg(test)]
+mod typography;

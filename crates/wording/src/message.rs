@@ -65,7 +65,10 @@ impl Words {
         match self {
             Self::Message(message) => message.say(locale),
             Self::AsIs(text) => text.clone(),
-            Self::Sentence(words) => format!("{}.", words.say(locale)),
+            Self::Sentence(words) => {
+                let said = words.say(locale);
+                if said.ends_with('.') { said } else { format!("{said}.") }
+            }
         }
     }
 }

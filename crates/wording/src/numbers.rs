@@ -92,6 +92,19 @@ impl Locale {
         self.list(items, ListFormatter::try_new_and)
     }
 
+    /// `what: said`, with the space before the colon that a language puts there.
+    #[must_use]
+    pub fn colon(&self, what: &str, said: &str) -> String {
+        say!(self, unit::colon, what = what, said = said)
+    }
+
+    /// `a; b; c`.
+    #[must_use]
+    pub fn apart<T: AsRef<str>>(&self, parts: &[T]) -> String {
+        let parts: Vec<&str> = parts.iter().map(AsRef::as_ref).collect();
+        parts.join(&say!(self, unit::apart))
+    }
+
     /// `a, b or c`.
     #[must_use]
     pub fn or<T: AsRef<str>>(&self, items: &[T]) -> String {
@@ -153,6 +166,10 @@ mod tests {
         assert_eq!(Locale::ENGLISH.names(&names), "“cheese, cube”, “ball” and “belly rub”");
         assert_eq!(Locale::of(Language::De).names(&names), "„cheese, cube“, „ball“ und „belly rub“");
         assert_eq!(Locale::of(Language::Es).names(&["a", "b"]), "«a» y «b»");
+        let (english, french) = (Locale::ENGLISH, Locale::of(Language::Fr));
+        assert_eq!((english.colon("a", "b"), english.apart(&["a", "b"])), ("a: b".to_owned(), "a; b".to_owned()));
+        assert_eq!(french.colon("a", "b"), "a\u{a0}: b");
+        assert_eq!(french.apart(&["a", "b"]), "a\u{202f}; b");
     }
 
     #[test]

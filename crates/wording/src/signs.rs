@@ -1,8 +1,9 @@
 //! Body language in words. The log holds the English text of a sign of the list, whatever the language of who noted it.
 
-use crate::Locale;
 use crate::hazards::of_fact;
-use sayso_model::facts::{SignFact, known_sign};
+use crate::{Locale, say};
+use sayso_model::Species;
+use sayso_model::facts::{SignFact, Tells, known_sign, signs};
 
 /// A sign of the list, as it is seen.
 #[must_use]
@@ -20,4 +21,23 @@ pub fn noted(l: &Locale, text: &str) -> String {
 #[must_use]
 pub fn act(l: &Locale, sign: &SignFact) -> String {
     of_fact(l, "signs-act", &sign.act_id, &sign.act)
+}
+
+/// Of each level, so many signs in a caution; all of them stand on the Board.
+const MOST: usize = 3;
+
+/// Signs of stress of a species, some mild and some strong, those that threaten first among the strong.
+#[must_use]
+pub fn stress(l: &Locale, species: Species) -> String {
+    let of = |level: &str, threat: bool| {
+        signs(species)
+            .into_iter()
+            .filter(|s| s.kind == "stress" && s.level == level)
+            .filter(|s| s.tells.is_none_or(|tells| tells == Tells::Threat) && s.tells.is_some() == threat)
+            .collect::<Vec<_>>()
+    };
+    let (mild, strong) = (of("mild", false), [of("strong", true), of("strong", false)].concat());
+    let said: Vec<String> =
+        mild.into_iter().take(MOST).chain(strong.into_iter().take(MOST)).map(|s| seen(l, s)).collect();
+    if said.is_empty() { say!(l, signs::of_any) } else { l.apart(&said) }
 }

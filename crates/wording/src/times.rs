@@ -43,7 +43,7 @@ impl Form {
         let time = |precision| Fields::Time(TimeFieldSet::T(T::short().with_time_precision(precision)));
         match self {
             Self::Date => Fields::Date(DateFieldSet::YMD(YMD::medium())),
-            Self::Day => Fields::Date(DateFieldSet::MD(MD::short())),
+            Self::Day => Fields::Date(DateFieldSet::MD(MD::medium())),
             Self::Weekday => Fields::Date(DateFieldSet::E(E::short())),
             Self::WeekdayDate => Fields::Date(DateFieldSet::MDE(MDE::medium())),
             Self::Month => Fields::CalendarPeriod(CalendarPeriodFieldSet::M(M::long())),
@@ -93,7 +93,7 @@ impl Locale {
         self.written((day, [12, 0, 0]), Form::Date)
     }
 
-    /// `26/11`, in the language's order.
+    /// `26 Nov`, in the language's order.
     #[must_use]
     pub fn day_of_month(&self, day: Day) -> String {
         self.written((day, [12, 0, 0]), Form::Day)
@@ -164,6 +164,7 @@ mod tests {
             let l = Locale::of(language);
             [
                 l.date(day),
+                l.day_of_month(day),
                 l.weekday_date(day),
                 l.month(day),
                 l.time(at, &zone),
@@ -173,23 +174,31 @@ mod tests {
         };
         assert_eq!(
             written(Language::En),
-            ["26 Nov 2026", "Thu 26 Nov", "November 2026", "14:05", "Thu 26 Nov, 14:05", "14:00"]
+            ["26 Nov 2026", "26 Nov", "Thu 26 Nov", "November 2026", "14:05", "Thu 26 Nov, 14:05", "14:00"]
         );
         assert_eq!(
             written(Language::De),
-            ["26.11.2026", "Do., 26. Nov.", "November 2026", "14:05", "Do., 26. Nov., 14:05", "14:00"]
+            ["26.11.2026", "26. Nov.", "Do., 26. Nov.", "November 2026", "14:05", "Do., 26. Nov., 14:05", "14:00"]
         );
         assert_eq!(
             written(Language::Fr),
-            ["26 nov. 2026", "jeu. 26 nov.", "novembre 2026", "14:05", "jeu. 26 nov., 14:05", "14:00"]
+            ["26 nov. 2026", "26 nov.", "jeu. 26 nov.", "novembre 2026", "14:05", "jeu. 26 nov., 14:05", "14:00"]
         );
         assert_eq!(
             written(Language::Es),
-            ["26 nov 2026", "jue, 26 nov", "noviembre de 2026", "14:05", "jue, 26 nov, 14:05", "14:00"]
+            ["26 nov 2026", "26 nov", "jue, 26 nov", "noviembre de 2026", "14:05", "jue, 26 nov, 14:05", "14:00"]
         );
         assert_eq!(
             written(Language::Pt),
-            ["26 de nov. de 2026", "qui., 26 de nov.", "novembro de 2026", "14:05", "qui., 26 de nov., 14:05", "14:00"]
+            [
+                "26 de nov. de 2026",
+                "26 de nov.",
+                "qui., 26 de nov.",
+                "novembro de 2026",
+                "14:05",
+                "qui., 26 de nov., 14:05",
+                "14:00"
+            ]
         );
         let twelve = Locale { clock: Clock::Hours12, ..Locale::ENGLISH };
         assert_eq!(

@@ -61,6 +61,20 @@ pub enum Change {
         /// The figure, with what is wanted of it.
         figure: Because,
     },
+    /// Shown so often, on so many days.
+    ShownEnough {
+        /// Showings.
+        showings: u32,
+        /// Days.
+        days: u32,
+    },
+    /// Sessions joined clearly more often than this.
+    JoinsMore {
+        /// The share.
+        share: f64,
+    },
+    /// Right presses more than chance allows.
+    RightMore,
     /// More presses when invited and wanting the thing: a share no longer surely below this.
     MoreWhenInvited {
         /// The share.

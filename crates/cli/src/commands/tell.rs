@@ -69,6 +69,11 @@ fn print_next(l: &Locale, name: &str, zone: &Zone, today: &Today) {
     if let Some(held) = &today.held {
         tell!("{}", words_of::held(l, zone, held));
     }
+    // What comes next waits for its end.
+    if let Some(since) = today.running {
+        tell!("{}", words_of::running(l, zone, since));
+        return;
+    }
     match &today.next {
         Next::SetUp { advice } | Next::TestLikes { advice } | Next::Mend { advice } => print_advice(l, name, advice),
         Next::Session { plan } => {

@@ -6,6 +6,7 @@ use crate::report::figure::{Finding, In, Wanted};
 use crate::work::Work;
 use sayso_methods::learning::curve::{CurveSettings, LearningCurve, learning_curve};
 use sayso_methods::learning::shown::curve_by_day;
+use sayso_methods::stats::Level;
 use sayso_sim::{Chance, logistic};
 
 /// The chance level the curves are held against: three words on the board.
@@ -124,7 +125,7 @@ impl Fit {
             Self::Published => learning_curve(pressed, CHANCE, &CurveSettings::default()).map_err(told),
             Self::Shown => {
                 let days: Vec<i32> = (0..pressed.len()).map(|k| (k / A_DAY) as i32).collect();
-                curve_by_day(pressed, &days, CHANCE).map_err(told)
+                curve_by_day(pressed, &days, CHANCE, Level::P90).map_err(told)
             }
         }
     }

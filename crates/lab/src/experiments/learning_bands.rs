@@ -14,6 +14,7 @@ use sayso_methods::learning::curve::{CurveSettings, LearningCurve, learning_curv
 use sayso_methods::learning::phases::{Better, compare_phases};
 use sayso_methods::learning::readiness::{SessionSigns, readiness};
 use sayso_methods::learning::shown::curve_by_day;
+use sayso_methods::stats::Level;
 use sayso_sim::logistic;
 
 struct Dice(Xoshiro256PlusPlus);
@@ -132,7 +133,7 @@ fn curves(out: &mut String, animals: u64, first: u64) {
                 let seen: Vec<Option<bool>> = truth.iter().map(|p| (!dice.yes(0.2)).then(|| dice.yes(*p))).collect();
                 let days: Vec<i32> = (0..trials as i32).map(|k| k / 4).collect();
                 single.add(&learning_curve(&seen, CHANCE, &CurveSettings::default()).unwrap(), &truth);
-                shown.add(&curve_by_day(&seen, &days, CHANCE).unwrap(), &truth);
+                shown.add(&curve_by_day(&seen, &days, CHANCE, Level::P90).unwrap(), &truth);
             }
             single.print(out, &format!("{name}, published (EM)"), trials);
             shown.print(out, &format!("{name}, as shown"), trials);

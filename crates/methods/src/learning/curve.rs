@@ -33,9 +33,9 @@ impl Default for CurveSettings {
 pub struct CurvePoint {
     /// Most likely probability of a yes, 0 to 1.
     pub p: f64,
-    /// Lower end of the 90 % band.
+    /// Lower end of the band.
     pub lower: f64,
-    /// Upper end of the 90 % band.
+    /// Upper end of the band.
     pub upper: f64,
     /// False where the trial was missing (not offered, not wanted): the band there is carried over from its neighbours.
     pub observed: bool,

@@ -6,17 +6,22 @@ use super::curve::CurvePoint;
 use super::state_space::{States, logistic};
 use crate::stats::Level;
 
-/// Median and 90 % band at each trial of a mixture of smoothed states, each with its weight.
-pub(super) fn mixture_points(trials: &[Option<bool>], mu: f64, parts: &[(f64, States)]) -> Vec<CurvePoint> {
+/// Median and band of this level at each trial of a mixture of smoothed states, each with its weight.
+pub(super) fn mixture_points(
+    trials: &[Option<bool>],
+    mu: f64,
+    parts: &[(f64, States)],
+    level: Level,
+) -> Vec<CurvePoint> {
     let point = |(k, trial): (usize, &Option<bool>)| {
         let at: Vec<(f64, f64, f64)> = parts
             .iter()
             .map(|(weight, states)| (*weight, states.mean[k], states.variance[k].max(0.0).sqrt()))
             .collect();
         CurvePoint {
-            p: logistic(mu + mixture_quantile(&at, 0.5)),
-            lower: logistic(mu + mixture_quantile(&at, 0.05)),
-            upper: logistic(mu + mixture_quantile(&at, 0.95)),
+            p: logistic(mu + mixture_quantile(&at, 0.0)),
+            lower: logistic(mu + mixture_quantile(&at, -level.z())),
+            upper: logistic(mu + mixture_quantile(&at, level.z())),
             observed: trial.is_some(),
         }
     };
@@ -32,19 +37,20 @@ fn quick_normal_cdf(z: f64) -> f64 {
     if z < 0.0 { outside } else { 1.0 - outside }
 }
 
-/// Quantile of a mixture of normals (weight, mean, sd), by bisection between the parts' own quantiles.
-fn mixture_quantile(parts: &[(f64, f64, f64)], level: f64) -> f64 {
-    let z = if level == 0.5 { 0.0 } else { Level::P90.z().copysign(level - 0.5) };
+/// Quantile of a mixture of normals (weight, mean, sd) that a standard normal has at `z`, by bisection between the parts'
+/// own quantiles.
+fn mixture_quantile(parts: &[(f64, f64, f64)], z: f64) -> f64 {
     let (mut low, mut high) = (f64::INFINITY, f64::NEG_INFINITY);
     for (_, mean, sd) in parts {
         low = low.min(mean + z * sd);
         high = high.max(mean + z * sd);
     }
     let total: f64 = parts.iter().map(|part| part.0).sum();
+    let wanted = quick_normal_cdf(z) * total;
     for _ in 0..30 {
         let middle = 0.5 * (low + high);
         let below: f64 = parts.iter().map(|(weight, mean, sd)| weight * quick_normal_cdf((middle - mean) / sd)).sum();
-        if below < level * total {
+        if below < wanted {
             low = middle;
         } else {
             high = middle;

@@ -8,6 +8,7 @@ use super::LearningError;
 use super::curve::{LearningCurve, finish, intercept, observed_end};
 use super::mixture::mixture_points;
 use super::state_space::{Forward, States, forward, smooth};
+use crate::stats::Level;
 
 /// Variance of where it starts, in logits about chance, squared: two deviations reach from hardly ever to nearly always.
 const START: f64 = 4.0;
@@ -44,7 +45,7 @@ struct Moves {
     weight: f64,
 }
 
-/// The curve of one word; `days[k]` is the day (any number, the same for the trials of one day) of trial `k`.
+/// The curve of one word with a band of this level; `days[k]` is the day (any number, the same for the trials of one day) of trial `k`.
 ///
 /// `sigma2` of the result is the geometric mean of the step variance from trial to trial.
 ///
@@ -54,12 +55,18 @@ struct Moves {
 ///
 /// ```
 /// use sayso_methods::learning::shown::curve_by_day;
+/// use sayso_methods::stats::Level;
 /// let pressed = [true, true, true, true, true, true, false, false, false, false].map(Some);
-/// let curve = curve_by_day(&pressed, &[1, 1, 2, 2, 3, 3, 4, 4, 5, 5], 0.5)?;
+/// let curve = curve_by_day(&pressed, &[1, 1, 2, 2, 3, 3, 4, 4, 5, 5], 0.5, Level::P90)?;
 /// assert!(curve.points[5].p > 0.5 && curve.points[9].p < 0.5);
 /// # Ok::<(), sayso_methods::learning::LearningError>(())
 /// ```
-pub fn curve_by_day(trials: &[Option<bool>], days: &[i32], chance: f64) -> Result<LearningCurve, LearningError> {
+pub fn curve_by_day(
+    trials: &[Option<bool>],
+    days: &[i32],
+    chance: f64,
+    level: Level,
+) -> Result<LearningCurve, LearningError> {
     if trials.len() != days.len() {
         return Err(LearningError::LengthMismatch {
             left: "trials",
@@ -94,7 +101,7 @@ pub fn curve_by_day(trials: &[Option<bool>], days: &[i32], chance: f64) -> Resul
         smooth(&pass, &mut states);
         parts.push((moves.weight, states));
     }
-    Ok(finish(mixture_points(trials, mu, &parts), sigma2, chance, true))
+    Ok(finish(mixture_points(trials, mu, &parts, level), sigma2, chance, true))
 }
 
 /// Every way to move over so many trials, with its prior weight.

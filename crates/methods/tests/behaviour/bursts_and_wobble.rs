@@ -137,7 +137,7 @@ fn the_band_holds_good_and_bad_days_and_a_late_loss_of_interest() {
                 .collect();
             let trials: Vec<_> = truth.iter().map(|p| Some(dice.unit() < *p)).collect();
             let days: Vec<i32> = (0..TRIALS).map(|k| (k / 4) as i32).collect();
-            let curve = curve_by_day(&trials, &days, 1.0 / 3.0).unwrap();
+            let curve = curve_by_day(&trials, &days, 1.0 / 3.0, Level::P90).unwrap();
             held += curve.points.iter().zip(&truth).filter(|(p, t)| p.lower <= **t && **t <= p.upper).count();
             all += TRIALS;
         }

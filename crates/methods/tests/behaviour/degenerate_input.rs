@@ -17,7 +17,7 @@ use sayso_methods::learning::rank_sum::rank_sum;
 use sayso_methods::learning::readiness::{SessionSigns, readiness};
 use sayso_methods::learning::shown::curve_by_day;
 use sayso_methods::stats::evalue::{SwapCells, swap_bets, table_bets};
-use sayso_methods::stats::{Clumping, Interval, PMethod};
+use sayso_methods::stats::{Clumping, Interval, Level, PMethod};
 use sayso_methods::understanding::accidents::{Contact, accidents};
 use sayso_methods::understanding::association::{PressIn, Unit, association};
 use sayso_methods::understanding::ladder::{Growth, LadderRule, WordEvidence, climb};
@@ -80,7 +80,7 @@ proptest! {
             Err(error) => prop_assert_eq!(error, LearningError::NoObservations),
         }
         let days: Vec<i32> = (0..trials.len() as i32).map(|k| k / 5).collect();
-        if let Ok(shown) = curve_by_day(&trials, &days, chance) {
+        if let Ok(shown) = curve_by_day(&trials, &days, chance, Level::P95) {
             sound(&shown, &trials);
         }
     }
@@ -274,7 +274,7 @@ proptest! {
 fn nothing_observed_is_said_so() {
     assert_eq!(learning_curve(&[], 0.5, &CurveSettings::default()), Err(LearningError::NoObservations));
     assert_eq!(learning_curve(&[None; 9], 0.5, &CurveSettings::default()), Err(LearningError::NoObservations));
-    assert_eq!(curve_by_day(&[], &[], 0.5), Err(LearningError::NoObservations));
+    assert_eq!(curve_by_day(&[], &[], 0.5, Level::P95), Err(LearningError::NoObservations));
     assert_eq!(readiness(&[SessionSigns::default(); 4]), Err(LearningError::NoObservations));
     assert_eq!(celeration(&[], &[], ZeroRates::LeaveOut), Err(LearningError::NoObservations));
     assert_eq!(celeration(&[1.0], &[0.0], ZeroRates::LeaveOut), Err(LearningError::NoObservations));
@@ -352,7 +352,7 @@ fn ten_years() {
     assert!(bursts(&times, &BurstSettings::default()).unwrap().is_empty());
     let trials: Vec<Option<bool>> = (0..3650).map(|k| (k % 5 > 0).then_some(k > 200 && k % 9 > 0)).collect();
     let days: Vec<i32> = (0..3650).collect();
-    sound(&curve_by_day(&trials, &days, 0.5).unwrap(), &trials);
+    sound(&curve_by_day(&trials, &days, 0.5, Level::P95).unwrap(), &trials);
     let sessions: Vec<SessionSigns> =
         (0..3650).map(|k| SessionSigns { offers: 3, joined: u32::from(k > 1000) * 3, ..Default::default() }).collect();
     assert!(readiness(&sessions).unwrap().now[2] > 0.9);

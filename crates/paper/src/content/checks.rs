@@ -8,6 +8,7 @@ use sayso_advisor::advice::NamedWord;
 use sayso_advisor::checks::{PER_SITTING, PlannedTrial, order, thing};
 use sayso_model::{AnimalCard, ProbeDesign, ProbeId, ProbePlan, WordId};
 use sayso_wording::checks::{design, place, roles};
+use sayso_wording::signs::stress;
 use sayso_wording::{Locale, Message, say};
 
 /// Beside what is asked for in a trial, so that it is not told by bold letters alone.
@@ -26,7 +27,7 @@ pub fn check_setter(case: &Case<'_>, probe: Option<ProbeId>, locale: Locale) -> 
     if about.plan.design == ProbeDesign::PressUnderCovers {
         blocks.push(Paragraph::block("", say!(l, checks::goes_by_place), Look::Quiet));
     }
-    blocks.push(kindly(l, name));
+    blocks.push(kindly(l, about.animal));
     if let Some(text) = &about.animal.cautions {
         blocks.push(Paragraph::block(say!(l, checks::health), text.as_str(), Look::Boxed));
     }
@@ -54,7 +55,7 @@ pub fn check_scorer(case: &Case<'_>, probe: Option<ProbeId>, locale: Locale) -> 
     head.extend([nothing, away, say!(l, checks::column_seconds)]);
     let mut blocks = vec![about.plan_line(), Paragraph::block("", cross, Look::Plain)];
     blocks.extend(about.whose_left());
-    blocks.extend([Paragraph::block("", say!(l, checks::do_not_look), Look::Plain), kindly(l, name)]);
+    blocks.extend([Paragraph::block("", say!(l, checks::do_not_look), Look::Plain), kindly(l, about.animal)]);
     let boxes = |_: &PlannedTrial| {
         let crossed = std::iter::repeat_n(Cell { crossed: true, ..Cell::default() }, places + 2);
         crossed.chain([Cell::default()]).collect()
@@ -64,8 +65,9 @@ pub fn check_scorer(case: &Case<'_>, probe: Option<ProbeId>, locale: Locale) -> 
 }
 
 /// The rules that keep the animal well.
-fn kindly(l: &Locale, name: &str) -> Block {
-    let text = say!(l, checks::kindly, name = name, stop = say!(l, checks::kindly_stop));
+fn kindly(l: &Locale, animal: &AnimalCard) -> Block {
+    let (stop, signs) = (say!(l, checks::kindly_stop), stress(l, animal.species));
+    let text = say!(l, checks::kindly, name = &animal.name, stop = stop, signs = signs);
     Paragraph::block("", text, Look::Boxed)
 }
 

@@ -71,7 +71,7 @@ fn chart(l: &Locale, ranked: &[&RankedReward]) -> Chart {
     let rows = ranked.iter().map(|r| Whisker::of(r.name.clone(), &r.over_average));
     Chart {
         title: say!(l, sheets::over_middling),
-        told: ranked.iter().map(told).collect::<Vec<_>>().join("; "),
+        told: l.apart(&ranked.iter().map(told).collect::<Vec<_>>()),
         drawn: Drawn::Whiskers { x: say!(l, sheets::chance), level: Some(0.5), rows: rows.collect() },
     }
 }

@@ -190,7 +190,7 @@ fn open(case: &Case<'_>, l: &Locale, card: &AnimalCard, talks: &[Talk<'_>], told
         .take(OPEN)
         .map(|t| {
             let what = proposed(l, case.story(), &t.part.proposes);
-            let what = t.part.text.as_ref().map_or_else(|| what.clone(), |text| format!("{what}: {text}"));
+            let what = t.part.text.as_ref().map_or_else(|| what.clone(), |text| l.colon(&what, text.as_str()));
             say!(l, events::proposal, name = &t.part.from.name, what = what)
         })
         .collect();

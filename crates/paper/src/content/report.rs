@@ -89,7 +89,7 @@ pub fn showings(l: &Locale, all: &Days) -> Option<Chart> {
     let told = |w: &Week| say!(l, sheets::told, what = week(w), figure = w.showings);
     all.weeks.iter().any(|w| w.showings > 0).then(|| Chart {
         title: say!(l, sheets::showings_a_week),
-        told: all.weeks.iter().map(told).collect::<Vec<_>>().join("; "),
+        told: l.apart(&all.weeks.iter().map(told).collect::<Vec<_>>()),
         drawn: Drawn::Bars {
             x: say!(l, sheets::axis_week),
             y: say!(l, sheets::axis_showings),
@@ -100,7 +100,7 @@ pub fn showings(l: &Locale, all: &Days) -> Option<Chart> {
 
 fn shares(l: &Locale, title: String, x: String, rows: Vec<(String, &Estimate)>) -> Chart {
     let told = |(name, e): &(String, &Estimate)| say!(l, sheets::told, what = name, figure = l.estimate(e));
-    let told = rows.iter().map(told).collect::<Vec<_>>().join("; ");
+    let told = l.apart(&rows.iter().map(told).collect::<Vec<_>>());
     let drawn = |(name, e): (String, &Estimate)| {
         // What is too early to say is not drawn either.
         let e = if e.too_early() { &Estimate { value: None, low: None, high: None, ..*e } } else { e };

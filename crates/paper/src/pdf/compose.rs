@@ -24,6 +24,9 @@ pub const ASCENT: f32 = 1.0;
 /// Smallest type, points; where text is made smaller to fit one page.
 const LEAST: f32 = 7.5;
 
+/// Smallest scale of type.
+const LEAST_SCALE: f32 = 0.8;
+
 /// Part of the width that text takes beside charts, and the gap between them, points.
 const BESIDE: f32 = 0.57;
 const GUTTER: f32 = 16.0;
@@ -69,7 +72,8 @@ impl<'a> Compose<'a> {
 
     /// A size of type at this scale.
     pub fn size(&self, size: f32) -> f32 {
-        (size * self.scale).max(LEAST.min(size))
+        // Below this only gaps and charts go on shrinking: type stays as large.
+        (size * self.scale.max(LEAST_SCALE)).max(LEAST.min(size))
     }
 
     fn gap(&self, points: f32) -> Strip {

@@ -66,7 +66,7 @@ const MARGIN: f32 = 12.0 * MM;
 const FOOT: f32 = 16.0;
 
 /// Sizes that are tried until a sheet fits one page, the usual one first; text stays at 8 points or above.
-const SCALES: [f32; 4] = [1.0, 0.92, 0.85, 0.8];
+const SCALES: [f32; 6] = [1.0, 0.92, 0.85, 0.8, 0.75, 0.7];
 
 /// What could not be printed.
 #[derive(Debug, thiserror::Error)]

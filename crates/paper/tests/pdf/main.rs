@@ -2,6 +2,7 @@
 #![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic, missing_docs)]
 
 mod checks;
+mod growl;
 
 use checks::of_check;
 use lopdf::content::Content;

@@ -1,7 +1,7 @@
 //! Bars, with whiskers where there is an interval.
 
 use super::scale::Plot;
-use super::{ends, escaped, figure, nice_axis, short};
+use super::{escaped, figure, nice_axis};
 use maud::Markup;
 use sayso_wording::{Locale, say};
 use std::fmt::Write;
@@ -22,6 +22,8 @@ pub struct Bar {
 }
 
 const HEIGHT: f64 = 200.0;
+/// About the width of a letter of a tick.
+const LETTER: f64 = 5.5;
 
 /// Bars side by side. `told` says in a sentence what the picture shows.
 #[must_use]
@@ -33,6 +35,8 @@ pub fn bars(locale: &Locale, title: &str, told: &str, x_label: &str, y_label: &s
     plot.y_axis(&mut out, &axis);
     #[allow(clippy::cast_precision_loss)]
     let slot = (plot.right - plot.left) / all.len().max(1) as f64;
+    // Where the last tick ends: one that would run into it is left out.
+    let mut free = 0.0;
     for (i, bar) in all.iter().enumerate() {
         #[allow(clippy::cast_precision_loss)]
         let x = plot.left + slot * i as f64;
@@ -53,7 +57,10 @@ pub fn bars(locale: &Locale, title: &str, told: &str, x_label: &str, y_label: &s
                 plot.y(&axis, high)
             );
         }
-        if !bar.tick.is_empty() {
+        #[allow(clippy::cast_precision_loss)]
+        let half = LETTER * bar.tick.chars().count() as f64 / 2.0;
+        if !bar.tick.is_empty() && x + slot / 2.0 - half >= free {
+            free = x + slot / 2.0 + half + LETTER;
             let _ = write!(
                 out,
                 r#"<text class="tick" x="{:.1}" y="{:.1}" text-anchor="middle">{}</text>"#,
@@ -73,9 +80,24 @@ pub fn bars(locale: &Locale, title: &str, told: &str, x_label: &str, y_label: &s
     let rows: Vec<Vec<String>> = all
         .iter()
         .map(|b| {
-            let interval = b.interval.map_or_else(String::new, |i| ends(locale, i));
-            vec![b.name.clone(), short(locale, b.value), interval, b.n.map_or_else(String::new, |n| n.to_string())]
+            let interval = b.interval.map_or_else(String::new, |i| axis.ends(locale, i));
+            vec![b.name.clone(), axis.value(locale, b.value), interval, b.n.map_or_else(String::new, |n| n.to_string())]
         })
         .collect();
     figure(locale, title, told, HEIGHT, &out, &[x_label, y_label, &say!(locale, chart::interval), "n"], &rows)
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn ticks_do_not_run_into_each_other() {
+        let bar = |tick: &str| Bar { tick: tick.into(), name: String::new(), value: 1.0, interval: None, n: None };
+        let ticks = |tick: &str| {
+            let drawn = bars(&Locale::ENGLISH, "", "", "", "", &vec![bar(tick); 12]).0;
+            drawn.matches(&format!(">{tick}</text>")).count()
+        };
+        assert_eq!((ticks("x"), ticks("26 de nov.")), (12, 4));
+    }
 }

@@ -1,7 +1,7 @@
 //! Lines and steps with bands.
 
 use super::scale::{Axis, Plot};
-use super::{ends, escaped, figure, short};
+use super::{escaped, figure};
 use maud::Markup;
 use sayso_wording::Locale;
 use std::fmt::Write;
@@ -84,8 +84,8 @@ pub fn lines(locale: &Locale, chart: &Lines) -> Markup {
     let mut rows = Vec::new();
     for series in &chart.series {
         for (x, y, band) in &series.points {
-            let band = band.map_or_else(String::new, |b| ends(locale, b));
-            rows.push(vec![series.name.clone(), short(locale, *x), short(locale, *y), band]);
+            let band = band.map_or_else(String::new, |b| chart.y.ends(locale, b));
+            rows.push(vec![series.name.clone(), chart.x.value(locale, *x), chart.y.value(locale, *y), band]);
         }
     }
     figure(locale, &chart.title, &chart.told, HEIGHT, &out, &["", &chart.x.label, &chart.y.label, &chart.band], &rows)

@@ -70,8 +70,3 @@ pub fn short(locale: &Locale, x: f64) -> String {
     };
     locale.number(x, decimals)
 }
-
-/// The two ends of an interval for a table.
-fn ends(locale: &Locale, (low, high): (f64, f64)) -> String {
-    sayso_wording::figures::interval(locale, &short(locale, low), &short(locale, high))
-}

@@ -2,7 +2,7 @@
 //! filled points: with the change.
 
 use super::scale::{Axis, Plot};
-use super::{escaped, figure, short};
+use super::{escaped, figure};
 use maud::Markup;
 use sayso_wording::{Locale, say};
 use std::fmt::Write;
@@ -98,8 +98,8 @@ pub fn phases(locale: &Locale, chart: &Phases) -> Markup {
         .points
         .iter()
         .map(|p| {
-            let y = p.y.map_or_else(|| say!(locale, chart::missing), |y| short(locale, y));
-            vec![p.phase.clone(), short(locale, p.x), y, p.n.to_string()]
+            let y = p.y.map_or_else(|| say!(locale, chart::missing), |y| chart.y.value(locale, y));
+            vec![p.phase.clone(), chart.x.value(locale, p.x), y, p.n.to_string()]
         })
         .collect();
     figure(

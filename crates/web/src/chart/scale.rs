@@ -2,6 +2,7 @@
 
 use super::{WIDTH, escaped, short};
 use sayso_wording::Locale;
+use sayso_wording::figures::interval;
 use std::fmt::Write;
 
 /// One axis: its ends, its ticks and what it counts.
@@ -15,6 +16,8 @@ pub struct Axis {
     pub high: f64,
     /// Places of ticks and what is written there.
     pub ticks: Vec<(f64, String)>,
+    /// Whether its values are shares, written in per cent.
+    pub shares: bool,
 }
 
 impl Axis {
@@ -22,7 +25,17 @@ impl Axis {
     #[must_use]
     pub fn share(locale: &Locale, label: &str) -> Self {
         let ticks = [0.0, 0.25, 0.5, 0.75, 1.0].map(|x| (x, locale.percent(x)));
-        Self { label: label.to_owned(), low: 0.0, high: 1.0, ticks: ticks.to_vec() }
+        Self { label: label.to_owned(), low: 0.0, high: 1.0, ticks: ticks.to_vec(), shares: true }
+    }
+
+    /// A value of this axis as its table writes it.
+    pub(super) fn value(&self, locale: &Locale, x: f64) -> String {
+        if self.shares { locale.percent(x) } else { short(locale, x) }
+    }
+
+    /// The two ends of an interval as the table writes them.
+    pub(super) fn ends(&self, locale: &Locale, (low, high): (f64, f64)) -> String {
+        interval(locale, &self.value(locale, low), &self.value(locale, high))
     }
 
     /// Where a value lies, 0 at the lower end and 1 at the upper, held inside.
@@ -45,7 +58,7 @@ pub fn nice_axis(locale: &Locale, label: &str, low: f64, high: f64) -> Axis {
     #[allow(clippy::cast_possible_truncation, clippy::cast_sign_loss)]
     let count = ((last - first) / step).round().clamp(1.0, 20.0) as u32;
     let ticks = (0..=count).map(|i| first + f64::from(i) * step).map(|x| (x, short(locale, x))).collect();
-    Axis { label: label.to_owned(), low: first, high: last, ticks }
+    Axis { label: label.to_owned(), low: first, high: last, ticks, shares: false }
 }
 
 /// The room for drawing inside the frame.
@@ -119,6 +132,14 @@ mod tests {
         let axis = nice_axis(&Locale::ENGLISH, "", 0.0, 7.3);
         assert_eq!(axis.ticks.iter().map(|t| t.1.as_str()).collect::<Vec<_>>(), ["0", "2", "4", "6", "8"]);
         assert!(axis.high >= 7.3);
+    }
+
+    #[test]
+    fn a_table_writes_in_the_unit_of_its_axis() {
+        let (l, share) = (&Locale::ENGLISH, Axis::share(&Locale::ENGLISH, ""));
+        assert_eq!((share.value(l, 0.46), share.ends(l, (0.18, 0.76))), ("46%".to_owned(), "18% to 76%".to_owned()));
+        let count = nice_axis(l, "", 0.0, 2.0);
+        assert_eq!((count.value(l, 0.46), count.ends(l, (0.18, 2.0))), ("0.46".to_owned(), "0.18 to 2".to_owned()));
     }
 
     #[test]

@@ -1,7 +1,7 @@
 //! One row a thing: a dot for the estimate, a line for its interval.
 
 use super::scale::{Axis, Plot};
-use super::{WIDTH, ends, escaped, figure, short};
+use super::{WIDTH, escaped, figure};
 use maud::Markup;
 use sayso_paper::Whisker;
 use sayso_wording::figures::none;
@@ -58,8 +58,8 @@ pub fn whiskers(locale: &Locale, title: &str, told: &str, axis: &Axis, level: Op
         .map(|r| {
             vec![
                 r.name.clone(),
-                r.value.map_or_else(|| say!(locale, chart::nothing), |v| short(locale, v)),
-                r.interval.map_or_else(String::new, |i| ends(locale, i)),
+                r.value.map_or_else(|| say!(locale, chart::nothing), |v| axis.value(locale, v)),
+                r.interval.map_or_else(String::new, |i| axis.ends(locale, i)),
                 r.n.to_string(),
             ]
         })

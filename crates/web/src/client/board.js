@@ -95,7 +95,8 @@ function draw() {
  */
 function asked(now) {
   const panel = now.panel(pad);
-  const over = pad.view.session ? undefined : sum(pad);
+  // What stopped swaps is put away first: two things to put away at once ask which.
+  const over = pad.view.session || at("swaps").classList.contains("laid") ? undefined : sum(pad);
   if (!over) return panel;
   return { ...panel, key: `${over.key}-${panel.key}`, build: () => [...over.build(), ...panel.build()] };
 }

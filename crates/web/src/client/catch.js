@@ -28,7 +28,7 @@ export const padState = (pad, word) => {
   const press = pad.view.pending[word];
   return press?.body.by === "person"
     ? showState(pad, word)
-    : { does: say("client-board-asked-for", { name: pad.now.name }) };
+    : { off: Boolean(pad.view.stop), does: say("client-board-asked-for", { name: pad.now.name }) };
 };
 
 /**

@@ -9,6 +9,7 @@ import * as rounds from "./round.js";
 import { padState as showState } from "./showing.js";
 import { restUntil } from "./rest.js";
 import { number, say, weekdayTime } from "./say.js";
+import { atEase } from "./starting.js";
 
 /** @import { Going, InvitationMemo, OpenRound, Pad, Way } from "../../client-checks/client" */
 
@@ -178,7 +179,7 @@ function setUp(pad, s) {
           : say("client-board-offer-one", { word: pad.says(s.word) })
         : say(way === "ask_between_two" ? "client-board-choose-two" : "client-board-choose-one"),
       "offer",
-      () => set(pad, { ...CLEAR, step: "waiting", at: Date.now(), way, wait }),
+      () => atEase(pad, () => set(pad, { ...CLEAR, step: "waiting", at: Date.now(), way, wait }), "offer-anyway"),
       { class: rest ? "" : "primary tall", disabled: !ready },
     );
   const instead = () =>
@@ -189,8 +190,7 @@ function setUp(pad, s) {
     key: `setup-${rest}-${way}-${wait}-${s.word}-${s.other}-${pad.view.session}-${pad.view.joined}`,
     build: () =>
       [
-        rest &&
-          el("p", { class: "caution" }, say("client-board-rest-invite", { until: weekdayTime(rest, pad.now.zone) })),
+        resting(pad),
         ways(pad, way, KINDS),
         waits(pad, wait),
         pad.view.session &&
@@ -200,6 +200,22 @@ function setUp(pad, s) {
         el("div", { class: "row go" }, offer(), instead()),
       ].filter(Boolean),
   };
+}
+
+/**
+ * Until when it rests, where it rests: said before an offer and as long as one goes on.
+ * @param {Pad} pad
+ */
+function resting(pad) {
+  const rest = restUntil(pad);
+  return (
+    rest &&
+    el(
+      "p",
+      { class: "caution", "data-test": "rests" },
+      say("client-board-rest-invite", { until: weekdayTime(rest, pad.now.zone) }),
+    )
+  );
 }
 
 /**
@@ -216,9 +232,10 @@ function waiting(pad, s) {
     { class: "primary later" },
   );
   return {
-    key: `waiting-${s.at}`,
+    key: `waiting-${s.at}-${restUntil(pad)}`,
     build: () => [
       tell(
+        resting(pad),
         el(
           "p",
           { class: "count", "aria-hidden": "true" },

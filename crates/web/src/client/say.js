@@ -25,7 +25,13 @@ const plural = new Intl.PluralRules(language);
 export function say(id, ...given) {
   const parts = messages()[id];
   if (!parts) throw new Error(`no message ${id}`);
-  return joined(parts, /** @type {Record<string, string | number>} */ (given[0] ?? {}));
+  const all = /** @type {Record<string, string | number>} */ (given[0] ?? {});
+  // The full stop of an argument, such as the time "7:06 a. m.", ends the sentence as well.
+  const stops = Object.values(all).filter((value) => typeof value === "string" && value.endsWith("."));
+  return stops.reduce(
+    (/** @type {string} */ text, stop) => text.replaceAll(`${stop}.`, String(stop)),
+    joined(parts, all),
+  );
 }
 
 /**
@@ -73,13 +79,17 @@ export const number = (value, decimals = 0) =>
  * @param {Date | number} at
  * @param {string} [timeZone]
  */
-export const time = (at, timeZone) =>
-  new Intl.DateTimeFormat(region, {
-    hour: "2-digit",
-    minute: "2-digit",
-    hourCycle: page?.dataset.clock === "h12" ? "h12" : "h23",
-    timeZone,
-  }).format(at);
+export const time = (at, timeZone) => new Intl.DateTimeFormat(region, { ...hours(), timeZone }).format(at);
+
+/**
+ * Hour and minute on the reader's clock: of twelve hours `7:06 am`, of twenty-four `07:06`, as the notebook's own pages
+ * write them.
+ * @returns {Intl.DateTimeFormatOptions}
+ */
+function hours() {
+  const twelve = page?.dataset.clock === "h12";
+  return { hour: twelve ? "numeric" : "2-digit", minute: "2-digit", hourCycle: twelve ? "h12" : "h23" };
+}
 
 /**
  * The same with the day of the week before it.
@@ -105,10 +115,4 @@ export const clock = (ms) => `${Math.floor(ms / 60_000)}:${String(Math.floor(ms 
  * The time of day with seconds, in this device's zone.
  * @param {Date} at
  */
-export const timeSeconds = (at) =>
-  new Intl.DateTimeFormat(region, {
-    hour: "2-digit",
-    minute: "2-digit",
-    second: "2-digit",
-    hourCycle: page?.dataset.clock === "h12" ? "h12" : "h23",
-  }).format(at);
+export const timeSeconds = (at) => new Intl.DateTimeFormat(region, { ...hours(), second: "2-digit" }).format(at);

@@ -19,6 +19,8 @@ import { minutes, number, say } from "./say.js";
  */
 export function padState(pad, word) {
   const press = pad.view.pending[word];
+  // The card that stops hides some pads: nothing is shown on one that is still in sight.
+  if (!press && pad.view.stop) return { off: true, does: "" };
   if (!press) return { does: say(offersFirst(pad, word) ? "client-board-offer-this" : "client-board-i-press") };
   const seconds = (Date.now() - Date.parse(press.happened_at)) / 1000;
   const count = say("client-board-seconds", { s: number(seconds, seconds < 10 ? 1 : 0) });

@@ -111,9 +111,12 @@ export function startPanel(pad, asks) {
         // A board without words leads to where they are chosen; there is nothing to begin.
         pad.now.words.length > 0 &&
           (rest
-            ? button(say("client-board-start-anyway"), "start-anyway", () => anyway(pad, () => room.value.trim()), {
-                class: "small",
-              })
+            ? button(
+                say("client-board-start-anyway"),
+                "start-anyway",
+                () => atEase(pad, () => start(pad, room.value.trim())),
+                { class: "small" },
+              )
             : button(
                 pause
                   ? say("client-board-start-more")
@@ -129,21 +132,25 @@ export function startPanel(pad, asks) {
 }
 
 /**
- * Asks before a session on a day of rest.
+ * Does what is like a session; on a day of rest only after a question.
  * @param {Pad} pad
- * @param {() => string} room
+ * @param {() => unknown} does
+ * @param {string} [test]
  */
-function anyway(pad, room) {
+export function atEase(pad, does, test = "start") {
+  if (!restUntil(pad)) return does();
   const { name } = pad.now;
-  openSheet(say("client-board-rest-better"), (close) => [
+  const ask =
+    test === "start" ? say("client-board-start-at-ease", { name }) : say("client-board-offer-at-ease", { name });
+  return openSheet(say("client-board-rest-better"), (close) => [
     el("p", { class: "caution" }, `${say("client-board-rest-sure", { name })} ${say("client-board-whom-to-ask")}`),
     button(say("client-board-let-rest", { name }), "rest-keep", close, { class: "primary wide" }),
     button(
-      say("client-board-start-at-ease", { name }),
-      "start",
+      ask,
+      test,
       () => {
         close();
-        start(pad, room());
+        does();
       },
       { class: "wide" },
     ),

@@ -1,5 +1,7 @@
 //! Planned checks from plan to what may be said.
 
+mod alone;
+
 use crate::at_home::{Answer, Home};
 use sayso_advisor::checks::{Next, PlannedTrial, next_trial, order};
 use sayso_model::{Feed, ProbeDesign, ProbePlan, ProbeResponse, ProbeTrial, SignLevel};
@@ -57,6 +59,7 @@ async fn a_check_is_counted_before_it_is_planned() {
     let home = Home::new().await;
     let words = three(&home).await;
     let new = format!("/a/{}/checks/new", home.animal);
+    home.page(&new).await.says("Right at least, in %");
     home.page(&format!("{new}?words={}", words[1])).await.says(&format!("value=\"{}\" checked", words[1]));
     let counted = home.post(&new, &filled(&words, &[("step", "count")])).await;
     assert_eq!(counted.status, 200);

@@ -5,7 +5,7 @@ use sayso_model::{Feed, LikeOutcome, LikeTrial, LikesFormat, LikesTest};
 use std::collections::BTreeMap;
 
 async fn begin(home: &Home, format: &str, rewards: &[String], rounds: &str) -> String {
-    let mut pairs = vec![("format", format), ("rounds", rounds)];
+    let mut pairs = vec![("format", format), ("rounds", rounds), ("stands", "yes")];
     pairs.extend(rewards.iter().map(|r| ("rewards", r.as_str())));
     let answer = home.post(&format!("/a/{}/likes/new", home.animal), &pairs).await;
     answer.kept().to.clone()
@@ -236,7 +236,16 @@ async fn what_cannot_be_held_up_is_offered_by_a_stand_in_or_timed_freely() {
     let home = Home::new().await;
     let ball = home.reward("play", "ball", &[]).await;
     let garden = home.reward("exploring", "garden", &[]).await;
-    home.page(&format!("/a/{}/likes/new", home.animal)).await.says("cannot be held up");
+    let new = format!("/a/{}/likes/new", home.animal);
+    let ticked = |reward: &str| format!("value=\"{reward}\" checked");
+    let asked = home.page(&new).await;
+    asked.says("cannot be held up").says(&ticked(&ball)).does_not_say(&ticked(&garden));
+    // Nothing is typed that could be checked when it is saved.
+    asked.does_not_say("when you save it").says("Not a complete list");
+    home.page(&format!("{new}?format=free_access")).await.says(&ticked(&garden));
+    let both = [("format", "paired"), ("rounds", "1"), ("rewards", &*ball), ("rewards", &*garden)];
+    home.post(&new, &both).await.refused().says("“garden” cannot be held up").says("name=\"stands\"");
+    assert_eq!(home.story().await.of::<LikesTest>(home.animal).count(), 0, "not without a word");
     let test = begin(&home, "paired", &[ball.clone(), garden.clone()], "1").await;
     home.page(&test)
         .await

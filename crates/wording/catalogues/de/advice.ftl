@@ -43,7 +43,12 @@ advice-held = { $sessions ->
     [0] nichts gezeigt
     [one] einmal gezeigt
    *[other] { $showings }-mal gezeigt
+}{ $bare ->
+    [0] { "" }
+    [one] , ein Druck ohne die Sache
+   *[other] , { $bare } Drücke ohne die Sache
 }.
+advice-running = Eine Sitzung läuft, seit { $time }. Geh zum Brett.
 advice-next-pause = Pause bis { $time }. Danach passt noch eine kurze Sitzung, wenn { $name } mag. Antworte auf alles, was { $name } drückt.
 advice-next-enough = Mehr ist heute nicht nötig. Antworte auf alles, was { $name } drückt.
 advice-length-few-sessions = Üblich: { $timed ->

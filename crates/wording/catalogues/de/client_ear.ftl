@@ -16,7 +16,7 @@ client-ear-listening = Hört seit { $time } auf { $count ->
 }.
 client-ear-words = Gehört wird auf: { $words }.
 client-ear-left-out = Ihr Ton fehlt, darum nicht: { $words }.
-client-ear-press = { $time }, { $sure } % sicher, { $state ->
+client-ear-press = { $time }, { $sure } % sicher, { $state ->
     [tapped] notiert; es wurde auch getippt und zählt einmal
     [known] schon notiert
    *[new] notiert
@@ -78,7 +78,7 @@ client-ear-hearing = Dieses Gerät hört zu.
 client-ear-behind = Dieses Gerät ist langsam: { $seconds } s zurück.
 client-ear-gap = Nicht gehört: { $from } bis { $to }.
 client-ear-no-sound = Seit { $time } kommt kein Ton: Ein anderes Programm oder ein Anruf hat vielleicht das Mikrofon.
-client-ear-last = { $time }, { $sure } % sicher
+client-ear-last = { $time }, { $sure } % sicher
 client-ear-unsent-signed-out = { $count ->
     [one] Ein Tippen auf diesem Gerät ist
    *[other] { $count }-mal Tippen auf diesem Gerät ist

@@ -2,16 +2,16 @@ client-enrol-prove = Jetzt drücken
 client-enrol-prove-now = Drück „{ $says }“ einmal. Noch { $seconds } s.
 client-enrol-judging = Wird mit den Aufnahmen verglichen…
 client-enrol-heard = Gehört. Bereit.
-client-enrol-heard-more = { $sure } % sicher, einmal gedrückt.
-client-enrol-unsure = Als „{ $says }“ gehört, aber nur zu { $sure } % sicher. Bring das Gerät näher oder mach den Raum stiller und mach die Probe noch einmal. Bleibt es so, nimm neu auf.
+client-enrol-heard-more = { $sure } % sicher, einmal gedrückt.
+client-enrol-unsure = Als „{ $says }“ gehört, aber nur zu { $sure } % sicher. Bring das Gerät näher oder mach den Raum stiller und mach die Probe noch einmal. Bleibt es so, nimm neu auf.
 client-enrol-nothing = Nichts war zu hören. Ist das Mikrofon verdeckt oder die Batterie des Knopfs leer? Dann mach die Probe noch einmal.
 client-enrol-too-quiet = Zu leise: nur { $db } dB über dem Raum. Schalte aus, was brummt, oder bring das Gerät näher und mach die Probe noch einmal.
 client-enrol-too-far = Zu weit weg: { $db } dB schwächer als die Aufnahme. Stell das Gerät höchstens drei Meter vom Brett auf und mach die Probe noch einmal.
-client-enrol-wrong-speed = Er spielte { $percent } % { $way ->
+client-enrol-wrong-speed = Er spielte { $percent } % { $way ->
     [slower] langsamer
    *[faster] schneller
 } als aufgenommen, mehr als gehört wird. Prüf die Batterie, dann nimm den Knopf auf, wie er jetzt spielt.
-client-enrol-another-word = Als „{ $other }“ gehört ({ $sure } % sicher). Hast du „{ $says }“ gedrückt, klingen die beiden zu ähnlich, oder eine Aufnahme ist vom anderen Knopf: Nimm neu auf.
+client-enrol-another-word = Als „{ $other }“ gehört ({ $sure } % sicher). Hast du „{ $says }“ gedrückt, klingen die beiden zu ähnlich, oder eine Aufnahme ist vom anderen Knopf: Nimm neu auf.
 client-enrol-another-sound = Es kam ein Klang, aber nicht diese Aufnahme. War es der Knopf und keine Stimme? Vielleicht wurde er neu besprochen: Dann nimm den Knopf neu auf.
 client-enrol-again = Noch eine Probe
 client-enrol-skip = Überspringen

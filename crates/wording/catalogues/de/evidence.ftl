@@ -128,17 +128,10 @@ evidence-not-counted = { $n } (nicht gezählt)
 evidence-unrecorded = Nicht notiert, ob genommen
 evidence-not-counted-wanted = { $n } (nicht als gewollt gezählt)
 evidence-curve = Lernkurve
-evidence-curve-above = Ab Druck { $trial }{ $day ->
-    [none] { "" }
-   *[other] { " " }({ $day })
-} bleibt das Band über dem Zufall ({ $n ->
+evidence-curve-told = Wie oft es von Druck zu Druck richtig war, und wie weit das danebenliegen kann ({ $n ->
     [one] { $n } Druck
    *[other] { $n } Drücke
-}).
-evidence-curve-not = Das Band bleibt noch nicht über dem Zufall; das heißt nicht, dass nichts gelernt wurde ({ $n ->
-    [one] { $n } Druck
-   *[other] { $n } Drücke
-}).
+}). Ob es mehr als Zufall ist, wird einmal beurteilt: unter „Zufall“.
 evidence-curve-few = { $n ->
     [0] Lernkurve: noch kein Druck bei einer Einladung.
    *[other] Lernkurve: zu wenige Drücke ({ $n ->
@@ -147,7 +140,7 @@ evidence-curve-few = { $n ->
     }).
 }
 evidence-press-axis = Druck bei einer Einladung
-evidence-band = 90-%-Band
+evidence-band = 95-%-Band
 evidence-after = { $after ->
     [after] Nach
     [given] gegeben

@@ -8,7 +8,7 @@ ration-basis-formula = Ruheenergie (70 mal das Gewicht in kg hoch 0,75) = { $res
 ration-factor-source = { $source ->
     [charts] wie in veröffentlichten tierärztlichen Tabellen, aus zweiter Hand; nur ein Ausgangswert
     [home_dogs] wie in veröffentlichten tierärztlichen Tabellen, aus zweiter Hand; Familienhunde mit Idealgewicht brauchten 1,83 (Divol & Priymenko 2017); nur ein Ausgangswert
-    [slimming] 80 % der Ruheenergie beim Idealgewicht, AAHA-Leitlinie 2014; nur ein Ausgangswert
+    [slimming] 80 % der Ruheenergie beim Idealgewicht, AAHA-Leitlinie 2014; nur ein Ausgangswert
     [growth_half] FEDIAF 2021, unter der Hälfte des Endgewichts; nur ein Ausgangswert
     [growth_most] FEDIAF 2021, von der Hälfte bis vier Fünftel des Endgewichts; nur ein Ausgangswert
    *[growth_end] FEDIAF 2021, ab vier Fünfteln des Endgewichts; nur ein Ausgangswert

@@ -169,7 +169,7 @@ sheets-size-of = { $size ->
     [middle] mittel, { $width } × { $height } mm
    *[large] groß, { $width } × { $height } mm
 }
-sheets-glue = Etiketten helfen Menschen. Abgerissene Stücke können verschluckt werden: Kleb sie flach auf, und nimm keine, wo ein Tier kaut. Druck mit 100 %, ohne an die Seite anzupassen.
+sheets-glue = Etiketten helfen Menschen. Abgerissene Stücke können verschluckt werden: Kleb sie flach auf, und nimm keine, wo ein Tier kaut. Druck mit 100 %, ohne an die Seite anzupassen.
 
 sheets-written = Geschrieben: { $file } ({ $pages ->
     [one] eine Seite

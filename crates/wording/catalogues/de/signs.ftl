@@ -46,3 +46,4 @@ signs-act-end-take-nothing-ask = beende die Sitzung, halte Abstand, nimm dem Tie
 signs-act-call-vet = ruf sofort eine Tierarztpraxis an; bring das Tier nicht zum Erbrechen, außer es wird dir gesagt
 signs-act-pause = mach Pause, gib Raum
 signs-act-end = beende die Sitzung
+signs-of-any = Wegdrehen, Verstecken, Erstarren, Drohen

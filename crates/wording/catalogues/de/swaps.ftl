@@ -1,6 +1,6 @@
 swaps-title = Vereinbarte Tausche
 swaps-earlier = Frühere Zeiten
-swaps-choice = { $lead } Absichtlich etwas anderes zu geben kann enttäuschen. Lass es bei einem Tier, das neu, krank oder ängstlich ist oder Sachen bewacht. Hör bei Stresszeichen auf (Wegdrehen, Lippenlecken, Winseln, Pföteln, Weggehen); ein starkes Zeichen beendet es sofort.
+swaps-choice = { $lead } Absichtlich etwas anderes zu geben kann enttäuschen. Lass es bei einem Tier, das neu, krank oder ängstlich ist oder Sachen bewacht. Hör bei Stresszeichen auf ({ $signs }); ein starkes Zeichen beendet es sofort.
 swaps-choice-lead = Deine Entscheidung, { $name } zuliebe.
 swaps-thing-food = { $thing } – Futter
 swaps-why = Drückt { $name } für genau diese Sache, oder ist jede gute Sache recht? Nur ein Weg zeigt es: Ab und zu kommt zufällig etwas anderes, und wir sehen, ob { $name } weiterdrückt.

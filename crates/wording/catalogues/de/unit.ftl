@@ -7,3 +7,5 @@ unit-percent = { $value }{ "\u00A0" }%
 unit-a-day = { $value } am Tag
 unit-a-minute = { $value } je Minute
 unit-month-of-year = { $month } { $year }
+unit-colon = { $what }: { $said }
+unit-apart = { "; " }

@@ -46,7 +46,12 @@ advice-held = { $sessions ->
     [0] no showing
     [one] one showing
    *[other] { $showings } showings
+}{ $bare ->
+    [0] { "" }
+    [one] , one press without its thing
+   *[other] , { $bare } presses without the thing
 }.
+advice-running = A session is running, since { $time }. Go to the Board.
 advice-next-pause = Rest until { $time }. Then another short session fits, if { $name } likes. Answer whatever { $name } presses.
 advice-next-enough = Nothing more is needed today. Answer whatever { $name } presses.
 advice-length-few-sessions = Common practice: { $timed ->

@@ -87,6 +87,7 @@ checks-buttons-a-trial = { $choices } buttons a trial
 checks-not-today-space = Not today: strong signs of stress were noted. Give space.
 checks-i-set-up = I set up
 checks-i-am-with = I am with { $name }
+checks-go-on-alone = Go to the next trial
 checks-two-phones = Two phones are best. With one, print the setter’s sheet and give the phone to the presenter.
 checks-setters-sheet = Setter’s sheet
 checks-scorers-sheet = Scorer’s sheet
@@ -100,6 +101,7 @@ checks-setter-picks = Lays the things out by the list, equally near, then goes w
 checks-setter-covers = Covers the board and puts the buttons under the covers by the list. Lets { $name } see the thing, shuts it away out of sight, and goes where { $name } cannot see anyone.
 checks-setter-shows = Lets { $name } see the thing, shuts it away, and goes where { $name } cannot see anyone. Leaves every button where it always is.
 checks-presenter = Presenter
+checks-alone = The check, alone
 checks-must-not-know = must not know
 checks-presenter-knows = here: knows, so it is not blind
 checks-presenter-picks = Is with { $name }; turned away, or in dark glasses, while things are laid out and until the choice is made. Does not point, nod, speak or hurry.
@@ -108,7 +110,7 @@ checks-presenter-stands = Comes in once the thing is gone. Stands behind the mid
 checks-scorer = Scorer
 checks-scorer-notes = Notes the number of what was chosen first, without knowing which was right: the presenter on the phone, or a third person from a recording without sound.
 checks-goes-by-place = Only for an animal that tells its buttons by look, picture or smell. One that goes by place will be at chance here, and that is no failure.
-checks-kindly = { $stop } (turning away, lip licking, panting, a tucked tail, flattened ears, hiding), at a growl at once, and after ten trials at most. { $name } may leave at any time; never call { $name } back. Whatever { $name } chooses, { $name } gets: a check is no lesson, and nothing is ever wrong for an animal.
+checks-kindly = { $stop } ({ $signs }), at a strong one at once, and after ten trials at most. { $name } may leave at any time; never call { $name } back. Whatever { $name } chooses, { $name } gets: a check is no lesson, and nothing is ever wrong for an animal.
 checks-kindly-stop = Stop at any sign of stress
 
 # Planning.
@@ -125,8 +127,8 @@ checks-field-words = Words
 checks-field-words-hint = two to four are usual; each with a thing of its own
 checks-field-choices = Things or covered buttons at a time
 checks-field-choices-hint = 2 is easiest, more need fewer trials. Where buttons keep their places, all ticked count
-checks-field-rate = Share right worth finding, in %
-checks-field-rate-hint = how good { $name } must be for you to care; lower takes many more trials
+checks-field-rate = Right at least, in %
+checks-field-rate-hint = how often { $name } must be right for you to care; lower takes many more trials
 checks-field-who = Who is there
 checks-who-two = Two people or more
 checks-who-two-hint = One sets up, the other is with { $name } and does not know the answer: a blind check.
@@ -168,14 +170,18 @@ checks-trial-of = Trial { $number } of { $trials }
 checks-lay-out = Lay out, from { $name }’s left
 checks-asked-for = – the one asked for
 checks-then-play = Then go out of sight and play { $word }, once.
+checks-then-play-alone = Then step back, look straight ahead and play { $word }, once. Say nothing else, and do not point.
 checks-under-covers = Under the covers, from { $name }’s left
 checks-show-thing = Show it, then shut it away: { $thing }
 checks-lies-in = Its button lies in place { $place }. Call the presenter when you are out of sight. Put aside any button not in the list.
+checks-lies-in-alone = Its button lies in place { $place }. Put aside any button not in the list. Take the covers off from behind, look straight ahead and say nothing.
 checks-its-number = Call the presenter when you are out of sight. Its button is number { $place }.
+checks-its-number-alone = Its button is number { $place }. Stand behind the middle of the board, look straight ahead and say nothing.
 checks-numbers = Numbers of the buttons
 checks-numbers-how = Put a small number beside each button, so that the presenter can tell which was pressed:
 checks-next = Noted? Show the next
 checks-next-how = It changes once the presenter has tapped what came. Laid something wrongly? Do not play the word; lay it out again.
+checks-laid = Done. What did { $name } do?
 checks-noted-already = That was noted already; nothing was changed. Undo takes the last answer back; it then counts as wrong.
 checks-thanks = Thank you, { $name }.
 checks-see = See what came out
@@ -188,7 +194,10 @@ checks-which = { $kind ->
 }
 checks-nothing = Nothing
 checks-away = Went away
-checks-before-tap = Before you tap: timed it, or knew it?
+checks-before-tap = { $blind ->
+    [yes] Timed it? Knew the answer? Say so first
+   *[other] Timed it? Say so first
+}
 checks-field-seconds = Seconds to the choice
 checks-field-seconds-hint = only if somebody timed it
 checks-field-knew = I knew the answer this time (saw or heard it)

@@ -128,17 +128,10 @@ evidence-not-counted = { $n } (not counted)
 evidence-unrecorded = Not recorded whether it was taken
 evidence-not-counted-wanted = { $n } (not counted as wanted)
 evidence-curve = Learning curve
-evidence-curve-above = From press { $trial }{ $day ->
-    [none] { "" }
-   *[other] { " " }({ $day })
-} on the band stays above chance ({ $n ->
+evidence-curve-told = How often it was right from press to press, and how far off that may be ({ $n ->
     [one] { $n } press
    *[other] { $n } presses
-}).
-evidence-curve-not = The band does not stay above chance yet; that does not mean that nothing was learnt ({ $n ->
-    [one] { $n } press
-   *[other] { $n } presses
-}).
+}). Whether it is more than chance is judged once, under “Chance”.
 evidence-curve-few = { $n ->
     [0] Learning curve: no press at an invitation yet.
    *[other] Learning curve: too few presses to say ({ $n ->
@@ -147,7 +140,7 @@ evidence-curve-few = { $n ->
     }).
 }
 evidence-press-axis = press at an invitation
-evidence-band = 90% band
+evidence-band = 95% band
 evidence-after = { $after ->
     [after] After
     [given] given

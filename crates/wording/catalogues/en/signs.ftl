@@ -46,3 +46,4 @@ signs-act-end-take-nothing-ask = end the session, keep distance, take nothing fr
 signs-act-call-vet = call a veterinarian at once; do not make it vomit unless told to
 signs-act-pause = pause, give space
 signs-act-end = end the session
+signs-of-any = turning away, hiding, freezing, threatening

@@ -1,7 +1,7 @@
 # Agreed swaps. $name is the animal's.
 swaps-title = Agreed swaps
 swaps-earlier = Earlier times
-swaps-choice = { $lead } Giving another thing on purpose may disappoint. Leave it be for an animal that is new, ill, anxious or guards things. Stop at signs of stress (turning away, lip licking, whining, pawing, walking off); a strong sign stops it at once.
+swaps-choice = { $lead } Giving another thing on purpose may disappoint. Leave it be for an animal that is new, ill, anxious or guards things. Stop at signs of stress ({ $signs }); a strong sign stops it at once.
 swaps-choice-lead = Your choice, for { $name }’s sake.
 swaps-thing-food = { $thing } – food
 swaps-why = Does { $name } press for the thing, or is any good thing right? Only one way tells: now and then something else comes, by chance, and we see whether { $name } presses on.

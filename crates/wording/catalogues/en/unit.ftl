@@ -7,3 +7,5 @@ unit-percent = { $value }%
 unit-a-day = { $value } a day
 unit-a-minute = { $value } a minute
 unit-month-of-year = { $month } { $year }
+unit-colon = { $what }: { $said }
+unit-apart = { "; " }

@@ -43,7 +43,12 @@ advice-held = { $sessions ->
     [0] ninguna demostración
     [one] una demostración
    *[other] { $showings } demostraciones
+}{ $bare ->
+    [0] { "" }
+    [one] , una pulsación sin la cosa
+   *[other] , { $bare } pulsaciones sin la cosa
 }.
+advice-running = Hay una sesión en marcha, desde las { $time }. Ve al tablero.
 advice-next-pause = Descanso hasta las { $time }. Después cabe otra sesión corta, si { $name } quiere. Responde a lo que { $name } pulse.
 advice-next-enough = Hoy no hace falta nada más. Responde a lo que { $name } pulse.
 advice-length-few-sessions = Práctica común: { $timed ->

@@ -140,13 +140,13 @@ because-strain = Señales fuertes de estrés en varios días en sesiones con est
 because-ends-sessions = Esta palabra termina la sesión: se muestra entonces y nadie la espera.
 because-not-prepared = La recompensa o la respuesta de la palabra no está fijada.
 because-contradiction = Los registros se contradicen: { $why }
-because-no-recording-checked = Nadie ha revisado aquí una grabación suya. Perros de familia respondieron a cerca del 30 % de las señales aprendidas desde botones, casi al 100 % de viva voz (17 perros; Higaki 2025, cifras de una nota de prensa).
+because-no-recording-checked = Nadie ha revisado aquí una grabación suya. Perros de familia respondieron a cerca del 30 % de las señales aprendidas desde botones, casi al 100 % de viva voz (17 perros; Higaki 2025, cifras de una nota de prensa).
 because-recording = { $found ->
     [both] Su grabación ({ $seconds }) es muy corta y más baja que las demás.
     [short] Su grabación ({ $seconds }) es muy corta.
     [quiet] Su grabación ({ $seconds }) suena más baja que las demás.
    *[other] Su grabación ({ $seconds }) se revisó, lo que no dice qué distingue un animal.
-} Perros de familia respondieron a cerca del 30 % de las señales aprendidas desde botones, casi al 100 % de viva voz (17 perros; Higaki 2025, cifras de una nota de prensa).
+} Perros de familia respondieron a cerca del 30 % de las señales aprendidas desde botones, casi al 100 % de viva voz (17 perros; Higaki 2025, cifras de una nota de prensa).
 because-taken = Tomado, de lo dado por esta palabra en { $days } días: { $share } (límite { $bar }).
 because-showings-a-day = Demostraciones en { $days } días: { $rate } (límite { $bar } al día).
 because-delay = De la pulsación a la entrega, el valor central: { $seconds } (límite { $bar }).

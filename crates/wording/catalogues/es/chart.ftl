@@ -1,6 +1,6 @@
 chart-figures = Las cifras
 chart-figures-of = Cifras: { $title }
-chart-interval = intervalo del 95 %
+chart-interval = intervalo del 95 %
 chart-missing = falta
 chart-phase = fase
 chart-nothing = aún no se puede decir nada

@@ -16,7 +16,7 @@ client-ear-listening = Escuchando { $count ->
 } desde las { $time }.
 client-ear-words = Se escucha: { $words }.
 client-ear-left-out = Falta su sonido, así que estas no: { $words }.
-client-ear-press = { $time }, seguro al { $sure } %, { $state ->
+client-ear-press = { $time }, seguro al { $sure } %, { $state ->
     [tapped] anotado; también se tocó y cuenta una vez
     [known] anotado antes
    *[new] anotado
@@ -78,7 +78,7 @@ client-ear-hearing = Este dispositivo está oyendo.
 client-ear-behind = Este dispositivo va lento: { $seconds } s de retraso.
 client-ear-gap = No se oyó: de { $from } a { $to }.
 client-ear-no-sound = No llega sonido desde las { $time }: puede que otro programa o una llamada tenga el micrófono.
-client-ear-last = { $time }, seguro al { $sure } %
+client-ear-last = { $time }, seguro al { $sure } %
 client-ear-unsent-signed-out = { $count ->
     [one] Un toque hecho en este dispositivo aún no está
    *[other] { $count } toques hechos en este dispositivo aún no están

@@ -2,16 +2,16 @@ client-enrol-prove = Pulsarlo ahora
 client-enrol-prove-now = Pulsa «{ $says }» una vez. Quedan { $seconds } s.
 client-enrol-judging = Comparándolo con las grabaciones…
 client-enrol-heard = Oído. Listo.
-client-enrol-heard-more = Seguro al { $sure } %, 1 pulsación.
-client-enrol-unsure = Oído como «{ $says }», pero con solo { $sure } % de seguridad. Acerca el dispositivo o busca más silencio y compruébalo otra vez. Si sigue así, grábalo de nuevo.
+client-enrol-heard-more = Seguro al { $sure } %, 1 pulsación.
+client-enrol-unsure = Oído como «{ $says }», pero con solo { $sure } % de seguridad. Acerca el dispositivo o busca más silencio y compruébalo otra vez. Si sigue así, grábalo de nuevo.
 client-enrol-nothing = No se oyó nada. ¿Está tapado el micrófono, o gastada la pila del botón? Luego compruébalo otra vez.
 client-enrol-too-quiet = Muy bajo: solo { $db } dB por encima del ruido de la sala. Apaga lo que zumbe o acerca el dispositivo y compruébalo otra vez.
 client-enrol-too-far = Muy lejos: { $db } dB más débil que la grabación. Pon el dispositivo a menos de tres metros del tablero y compruébalo otra vez.
-client-enrol-wrong-speed = Sonó un { $percent } % { $way ->
+client-enrol-wrong-speed = Sonó un { $percent } % { $way ->
     [slower] más lento
    *[faster] más rápido
 } que lo grabado, más de lo que se escucha. Revisa su pila y graba el botón como suena ahora.
-client-enrol-another-word = Oído como «{ $other }» (seguro al { $sure } %). Si pulsaste «{ $says }», las dos suenan demasiado parecidas o una grabación es del otro botón: grábala de nuevo.
+client-enrol-another-word = Oído como «{ $other }» (seguro al { $sure } %). Si pulsaste «{ $says }», las dos suenan demasiado parecidas o una grabación es del otro botón: grábala de nuevo.
 client-enrol-another-sound = Llegó un sonido, pero no el de esta grabación. ¿Fue el botón, y no una voz? Quizá se grabó otra cosa encima: entonces graba de nuevo el botón.
 client-enrol-again = Comprobar otra vez
 client-enrol-skip = Saltar

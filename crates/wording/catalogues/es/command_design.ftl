@@ -19,7 +19,7 @@ command-design-departure = no como estaba previsto: { $what }
 command-design-so-far = cifras hasta ahora; nada se afirma con ellas, y mirar tienta a parar:
 command-design-no-test = sin contraste: { $why }
 command-design-open-end = abierto
-command-design-difference = diferencia, cambiado menos habitual: { $value } (intervalo del 95 % de { $low } a { $high }, n = { $n } puntos)
+command-design-difference = diferencia, cambiado menos habitual: { $value } (intervalo del 95 % de { $low } a { $high }, n = { $n } puntos)
 command-design-distance = distancia media a la meta: { $seconds }
 command-design-orders = órdenes igual de extremos: { $extreme } de { $of }; { $p }
 command-design-standards = el diseño { $verdict }: ocasiones de mostrar un efecto: { $chances }, al menos { $fewest ->
@@ -28,7 +28,7 @@ command-design-standards = el diseño { $verdict }: ocasiones de mostrar un efec
 } en cada fase
 command-design-missing = puntos pasados sin valor: { $n } de { $of }
 command-design-mean = media: { $mean }
-command-design-nap = { $name }: NAP { $nap } (intervalo del 90 % de { $low } a { $high }, n = { $n_a } y { $n_b }), Tau-U { $tau } ({ $p })
+command-design-nap = { $name }: NAP { $nap } (intervalo del 90 % de { $low } a { $high }, n = { $n_a } y { $n_b }), Tau-U { $tau } ({ $p })
 command-design-which-animal = di qué animal con --animal
 command-design-not-today = hoy no: se anotaron señales fuertes de estrés; deja espacio y planifica en un día tranquilo
 command-design-too-soon = --first debe ser { $day } o después: el orden se sortea antes de que empiece

@@ -255,12 +255,12 @@ designs-about-one = Esto trata solo de { $name }. No dice nada de otros animales
 designs-no-test = Sin test: { $why }.
 designs-difference = Diferencia, con cambio menos habitual
 designs-difference-none = { $points ->
-    [one] { $value } (sin intervalo del 95 %: muy pocos órdenes; un punto)
-   *[other] { $value } (sin intervalo del 95 %: muy pocos órdenes; { $points } puntos)
+    [one] { $value } (sin intervalo del 95 %: muy pocos órdenes; un punto)
+   *[other] { $value } (sin intervalo del 95 %: muy pocos órdenes; { $points } puntos)
 }
 designs-difference-interval = { $points ->
-    [one] { $value } (intervalo del 95 %: { $low } a { $high }, un punto)
-   *[other] { $value } (intervalo del 95 %: { $low } a { $high }, { $points } puntos)
+    [one] { $value } (intervalo del 95 %: { $low } a { $high }, un punto)
+   *[other] { $value } (intervalo del 95 %: { $low } a { $high }, { $points } puntos)
 }
 designs-open-end = abierto
 designs-distance = Distancia media a la meta
@@ -294,15 +294,15 @@ designs-mean = media: { $mean }
 designs-independent = Los intervalos de medias, NAP, nivel y tendencia toman los puntos como independientes, y los días de un animal no lo son del todo. El test de arriba no se apoya en eso.
 designs-times-a-week = celeración × { $factor } por semana
 designs-divided-a-week = celeración ÷ { $factor } por semana
-designs-weekly = { $turn } (intervalo del 90 %: × { $low } a × { $high }, n = { $n })
+designs-weekly = { $turn } (intervalo del 90 %: × { $low } a × { $high }, n = { $n })
 designs-weekly-no-interval = { $turn } (sin intervalo todavía, n = { $n })
 designs-nap = NAP (pares en que el cambio salió mejor)
-designs-nap-value = { $share } (intervalo del 90 %: { $low } a { $high }, n = { $usual } y { $changed })
+designs-nap-value = { $share } (intervalo del 90 %: { $low } a { $high }, n = { $usual } y { $changed })
 designs-tau = Tau-U (descontada la tendencia previa)
 designs-tau-value = { $share } ({ $p }, n = { $usual } y { $changed }; no hay intervalo publicado)
 designs-level = Salto del nivel
 designs-trend = Cambio de la tendencia, por día
-designs-change-value = { $value } (intervalo del 95 %: { $low } a { $high })
+designs-change-value = { $value } (intervalo del 95 %: { $low } a { $high })
 designs-change-value-no-interval = { $value } (sin intervalo todavía)
 designs-small = { $way ->
     [once] Una prueba de { $days } días: se sortea el día desde el que rige.

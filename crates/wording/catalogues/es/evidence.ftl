@@ -43,10 +43,10 @@ evidence-trials = ¿Ayuda un cambio? Pruebas de un cambio
 evidence-two-people = ¿Ven dos personas lo mismo?
 evidence-compared = Pulsado y acertado, palabra junto a palabra
 evidence-pressed-of-wanted = Pulsado, cuando quería la cosa
-evidence-pressed-told = Para cada palabra, la parte de invitaciones con pulsación de cualquier botón, de aquellas en que { $name } quería la cosa, con intervalos del 95 %.
+evidence-pressed-told = Para cada palabra, la parte de invitaciones con pulsación de cualquier botón, de aquellas en que { $name } quería la cosa, con intervalos del 95 %.
 evidence-share-pressed = parte pulsada
 evidence-right-of-presses = Acertado, de las pulsaciones
-evidence-right-told = Para cada palabra, la parte de pulsaciones en sus invitaciones que fueron de esta palabra, con intervalos del 95 %. Quien pulsa al azar pulsa tanto como cualquiera y acierta por azar.
+evidence-right-told = Para cada palabra, la parte de pulsaciones en sus invitaciones que fueron de esta palabra, con intervalos del 95 %. Quien pulsa al azar pulsa tanto como cualquiera y acierta por azar.
 evidence-share-right = parte acertada
 evidence-chance-line = Línea vertical: azar, una de cada { $words }. Se omiten palabras con menos de cinco ensayos. Los intervalos valen cuando sea que se lean.
 evidence-no-such-word = A { $name } no se le enseña esa palabra.
@@ -128,17 +128,10 @@ evidence-not-counted = { $n } (no cuentan)
 evidence-unrecorded = Sin registrar si la tomó
 evidence-not-counted-wanted = { $n } (no cuentan como querida)
 evidence-curve = Curva de aprendizaje
-evidence-curve-above = Desde la pulsación { $trial }{ $day ->
-    [none] { "" }
-   *[other] { " " }({ $day })
-} la banda queda sobre el azar ({ $n ->
+evidence-curve-told = Con qué frecuencia acertó, de pulsación a pulsación, y cuánto puede desviarse ({ $n ->
     [one] { $n } pulsación
    *[other] { $n } pulsaciones
-}).
-evidence-curve-not = La banda aún no queda sobre el azar; eso no significa que no se aprendiera nada ({ $n ->
-    [one] { $n } pulsación
-   *[other] { $n } pulsaciones
-}).
+}). Si es más que el azar se juzga una sola vez, en «Azar».
 evidence-curve-few = { $n ->
     [0] Curva de aprendizaje: aún no hay pulsaciones en una invitación.
    *[other] Curva de aprendizaje: muy pocas pulsaciones ({ $n ->
@@ -147,7 +140,7 @@ evidence-curve-few = { $n ->
     }).
 }
 evidence-press-axis = pulsación en una invitación
-evidence-band = banda del 90 %
+evidence-band = banda del 95 %
 evidence-after = { $after ->
     [after] Tras
     [given] dado

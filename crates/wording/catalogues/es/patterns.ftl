@@ -5,7 +5,7 @@ patterns-days = Días
 patterns-pace = ¿Crecen o menguan las pulsaciones?
 patterns-no-press = Aún ninguna pulsación propia.
 patterns-factor = Factor por semana
-patterns-factor-told = Cada punto es el factor por el que se multiplican las pulsaciones por semana, con su intervalo del 90 %; la línea es sin cambio.
+patterns-factor-told = Cada punto es el factor por el que se multiplican las pulsaciones por semana, con su intervalo del 90 %; la línea es sin cambio.
 patterns-times-a-week = veces por semana
 patterns-pace-does-not-show = Un factor de 1 es sin cambio. Un número que crece no muestra que se entienda una palabra, ni uno que mengua que se olvidara: lo que quiere, cuán pronto se responde y cuánto tiempo está el tablero al alcance también lo cambian. Con varias palabras, que el intervalo de una excluya 1 no sorprende.
 patterns-by-week = Pulsaciones propias por semana
@@ -31,7 +31,7 @@ patterns-paced = Las pulsaciones de { $name } en { $word ->
    *[other] dividieron
 } por { $by } cada semana{ $low ->
     [none] { " " }(aún sin intervalo
-   *[other] { " " }(factor { $factor }; intervalo del 90 % de { $low } a { $high }
+   *[other] { " " }(factor { $factor }; intervalo del 90 % de { $low } a { $high }
 }; { $weeks ->
     [one] { $weeks } semana
    *[other] { $weeks } semanas
@@ -56,7 +56,7 @@ patterns-trials = Pruebas de un cambio
 patterns-change-moved = se movieron botones
 patterns-change-word = llegó «{ $word }»
 patterns-change-rule = llegó una regla de la casa
-patterns-line = Cuando { $what } ({ $day }): { $name } pulsó { $before } antes y { $after } después. Un día posterior tuvo más pulsaciones que uno anterior en { $share } de los pares (intervalo del 90 % de { $low } a { $high }, { $n_before } y { $n_after } días, { $p }; 50 % es sin diferencia).
+patterns-line = Cuando { $what } ({ $day }): { $name } pulsó { $before } antes y { $after } después. Un día posterior tuvo más pulsaciones que uno anterior en { $share } de los pares (intervalo del 90 % de { $low } a { $high }, { $n_before } y { $n_after } días, { $p }; 50 % es sin diferencia).
 patterns-line-title = Pulsaciones propias por día alrededor del { $day }
 patterns-line-told = { $what }: antes { $before }, después { $after }.
 patterns-before = antes
@@ -107,7 +107,7 @@ patterns-slips-none = Ninguna pulsación de { $name } vino en { $seconds } tras 
 }).
 patterns-slips-found = De las pulsaciones propias de { $name }, explicadas por un desliz del botón vecino o un roce: { $share }. En { $seconds } tras otro contacto: { $quick }.
 patterns-by-button = Explicado por deslices, por botón
-patterns-by-button-told = Cada punto es la parte de las pulsaciones de un botón que explican deslices, con su intervalo del 95 %.
+patterns-by-button-told = Cada punto es la parte de las pulsaciones de un botón que explican deslices, con su intervalo del 95 %.
 patterns-share-of-presses = parte de sus pulsaciones
 patterns-judged = Tomadas por desliz por alguien que estaba, de las pulsaciones que alguien juzgó: { $share }.
 patterns-slips-do-not-show = De animales simulados que nunca resbalaron, a uno de cada diez se le atribuyó algún desliz. Y esto no muestra qué pulsaciones dejar sin respuesta: un animal que quiere decir dos palabras vecinas parece uno que resbala. Lee una parte grande como «mira el tablero»: separa más esos dos.

@@ -8,7 +8,7 @@ ration-basis-formula = energía en reposo (70 por el peso en kg elevado a 0,75) 
 ration-factor-source = { $source ->
     [charts] como en tablas veterinarias publicadas, secundario; solo punto de partida
     [home_dogs] como en tablas veterinarias publicadas, secundario; perros de familia de peso ideal usaron 1,83 (Divol & Priymenko 2017); solo punto de partida
-    [slimming] 80 % de la energía en reposo con el peso ideal, guía AAHA 2014; solo punto de partida
+    [slimming] 80 % de la energía en reposo con el peso ideal, guía AAHA 2014; solo punto de partida
     [growth_half] FEDIAF 2021, por debajo de la mitad del peso adulto; solo punto de partida
     [growth_most] FEDIAF 2021, de la mitad a cuatro quintos del peso adulto; solo punto de partida
    *[growth_end] FEDIAF 2021, desde cuatro quintos del peso adulto; solo punto de partida

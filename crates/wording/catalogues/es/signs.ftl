@@ -46,3 +46,4 @@ signs-act-end-take-nothing-ask = termina la sesión, guarda distancia, no le qui
 signs-act-call-vet = llama enseguida a un veterinario; no provoques el vómito si no te lo indican
 signs-act-pause = haz una pausa, deja espacio
 signs-act-end = termina la sesión
+signs-of-any = apartarse, esconderse, quedarse inmóvil, amenazar

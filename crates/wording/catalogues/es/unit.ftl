@@ -7,3 +7,5 @@ unit-percent = { $value }{ "\u00A0" }%
 unit-a-day = { $value } al día
 unit-a-minute = { $value } por minuto
 unit-month-of-year = { $month } de { $year }
+unit-colon = { $what }: { $said }
+unit-apart = { "; " }

@@ -2,14 +2,14 @@
 account-title = Ton compte
 account-no-way-back = Tu n’as encore aucun moyen de revenir. Ajoute une clé d’accès, une adresse électronique ou des codes de secours.
 account-you = Toi
-account-language-hint = de cette page et des lettres ; les pages d’un foyer suivent ta fiche là-bas
+account-language-hint = de cette page et des lettres ; les pages d’un foyer suivent ta fiche là-bas
 account-passkeys = Clés d’accès
 account-passkeys-what = Une clé d’accès te connecte par ton doigt, ton visage ou ton code. Aies-en une par appareil, ou une que tes appareils partagent.
-account-times = Depuis { $since }. Dernier usage : { $used }.
+account-times = Depuis { $since }. Dernier usage : { $used }.
 account-unused = Depuis { $since }. Pas encore utilisée.
 account-forget = L’oublier
 account-passkey-name = Nom de la clé d’accès
-account-passkey-name-hint = si tu veux ; sinon le type d’appareil
+account-passkey-name-hint = si tu veux ; sinon le type d’appareil
 account-add-passkey = Ajouter une clé d’accès
 account-cancelled = Aucune clé d’accès n’a été créée. Réessaie quand tu veux.
 account-failed = Cet appareil n’a pas pu créer de clé d’accès.
@@ -22,7 +22,7 @@ account-proof-sent = Une lettre est en route vers { $email }. Ouvre son lien en 
     [one] { $minutes } minute
    *[other] { $minutes } minutes
 }, dans un navigateur connecté ici.
-account-prove-title = Est-ce ton adresse ?
+account-prove-title = Est-ce ton adresse ?
 account-prove-what = Une fois prouvée, elle peut recevoir les liens de connexion à ton compte.
 account-prove-yes = Oui, c’est la mienne
 account-prove-signed-out = Connecte-toi d’abord ici. Puis ouvre encore une fois le lien de la lettre.
@@ -65,9 +65,9 @@ account-erase-button = Effacer mon compte
 account-erased-title = Ton compte est effacé
 account-erased = La session est fermée ici et partout.
 account-sign-out-anyway = Se déconnecter quand même
-account-id = Identifiant de ce compte, pour qui tient le serveur : { $id }
+account-id = Identifiant de ce compte, pour qui tient le serveur : { $id }
 account-provider-what = Tu peux aussi te connecter avec { $name }. Ce serveur y apprend seulement qui tu es parmi les siens.
 account-provider-link = Se connecter avec { $name } désormais
 account-provider-forget = Ne plus se connecter avec { $name }
-account-home-id = Identifiant de ce foyer : { $id }
-account-codes-ids = Si tout le reste est perdu, qui tient le serveur peut t’inviter de nouveau par un de ces identifiants :
+account-home-id = Identifiant de ce foyer : { $id }
+account-codes-ids = Si tout le reste est perdu, qui tient le serveur peut t’inviter de nouveau par un de ces identifiants :

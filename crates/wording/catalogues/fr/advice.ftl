@@ -26,12 +26,12 @@ advice-bearing-unknown = trop peu de notes pour le dire
 advice-bearing-against = les notes vont contre
 
 advice-next-rest = Pas de séance pour le moment. Laisse de l’espace à { $name } et réponds aux appuis.
-advice-next-session = { $minutes } min au plus : montre { $words }.
-advice-next-words-shown = « { $word } » { $times ->
+advice-next-session = { $minutes } min au plus : montre { $words }.
+advice-next-words-shown = « { $word } » { $times ->
     [one] { $times } fois
    *[other] { $times } fois
 }
-advice-next-words-invited = « { $word } » { $times ->
+advice-next-words-invited = « { $word } » { $times ->
     [one] { $times } fois, en invitant
    *[other] { $times } fois, dont { $invited } en invitant
 }
@@ -39,47 +39,52 @@ advice-next-answer = Réponds quand { $name } appuie.
 advice-held = { $sessions ->
     [1] Une séance aujourd’hui, finie à { $time }
    *[other] { $sessions } séances aujourd’hui, la dernière finie à { $time }
-} : { $showings ->
+} : { $showings ->
     [0] aucune démonstration
     [1] une démonstration
    *[other] { $showings } démonstrations
+}{ $bare ->
+    [0] { "" }
+    [1] , un appui sans la chose
+   *[other] , { $bare } appuis sans la chose
 }.
+advice-running = Une séance est en cours, depuis { $time }. Va au tableau.
 advice-next-pause = Pause jusqu’à { $time }. Ensuite une autre courte séance convient, si { $name } en a envie. Réponds quand { $name } appuie.
 advice-next-enough = Rien de plus n’est nécessaire aujourd’hui. Réponds quand { $name } appuie.
-advice-length-few-sessions = Pratique courante : { $timed ->
+advice-length-few-sessions = Pratique courante : { $timed ->
     [0] aucune séance chronométrée
     [1] une seule séance chronométrée
    *[other] seulement { $timed } séances chronométrées
 } en quatre semaines.
-advice-length-few-left = Pratique courante : moins d’un quart de { $timed } séances chronométrées ont été quittées tôt.
-advice-length-quarter-left = Un quart de { $timed } séances chronométrées avait été quitté à { $minutes } min ; finis avant.
+advice-length-few-left = Pratique courante : moins d’un quart de { $timed } séances chronométrées ont été quittées tôt.
+advice-length-quarter-left = Un quart de { $timed } séances chronométrées avait été quitté à { $minutes } min ; finis avant.
 
-advice-lately-first-press = Premier appui spontané de { $name } sur « { $word } », { $day }.
-advice-lately-more-presses = « { $word } » : { $now ->
+advice-lately-first-press = Premier appui spontané de { $name } sur « { $word } », { $day }.
+advice-lately-more-presses = « { $word } » : { $now ->
     [1] un appui spontané
    *[other] { $now } appuis spontanés
 } en sept jours, { $before } dans les quatre semaines d’avant.
-advice-lately-check-passed = Vérification réussie : { $words }, juste { $right } fois sur { $of }.
+advice-lately-check-passed = Vérification réussie : { $words }, juste { $right } fois sur { $of }.
 advice-lately-joined = { $name } a participé à { $joined } séances sur { $of }.
 advice-lately-taken = { $name } a pris { $taken } choses données sur { $of }.
 
-advice-lean-left = { $name } penche vers la gauche : mélange bien les côtés et continue à tester. Le classement en tient compte.
-advice-lean-right = { $name } penche vers la droite : mélange bien les côtés et continue à tester. Le classement en tient compte.
+advice-lean-left = { $name } penche vers la gauche : mélange bien les côtés et continue à tester. Le classement en tient compte.
+advice-lean-right = { $name } penche vers la droite : mélange bien les côtés et continue à tester. Le classement en tient compte.
 advice-lean-too-few = Trop peu de choix pour parler des côtés.
 advice-lean-none = Aucune préférence de côté au-delà du hasard.
-advice-known-well-enough = Favoris clairs pour l’instant : { $best } (sûr à { $sure }, { $n ->
+advice-known-well-enough = Favoris clairs pour l’instant : { $best } (sûr à { $sure }, { $n ->
     [1] un essai de choix
    *[other] { $n } essais de choix
 }).
-advice-known-enough-for-now = Pas tranché, mais assez pour l’instant ; meilleurs jusqu’ici : { $best } (sûr à { $sure }, { $n ->
+advice-known-enough-for-now = Pas tranché, mais assez pour l’instant ; meilleurs jusqu’ici : { $best } (sûr à { $sure }, { $n ->
     [1] un essai de choix
    *[other] { $n } essais de choix
 }).
-advice-known-not-yet = Pas encore clair ; meilleurs jusqu’ici : { $best } (sûr à { $sure }, { $n ->
+advice-known-not-yet = Pas encore clair ; meilleurs jusqu’ici : { $best } (sûr à { $sure }, { $n ->
     [1] un essai de choix
    *[other] { $n } essais de choix
 }).
-advice-next-pair = Cette paire en dirait le plus sur les quelques meilleurs ; les côtés équilibrent les précédents.
+advice-next-pair = Cette paire en dirait le plus sur les quelques meilleurs ; les côtés équilibrent les précédents.
 
 # Where a word stands.
 advice-stage-prepare = préparer

@@ -1,33 +1,33 @@
-because-strong-signs = Signes forts de stress : { $count } en { $days } jours, sur { $on } d’entre eux{ $today ->
+because-strong-signs = Signes forts de stress : { $count } en { $days } jours, sur { $on } d’entre eux{ $today ->
     [0] { "" }
    *[other] , { $today } aujourd’hui
-}. Le dernier : « { $last } ».
-because-rests-until = Les séances sont en repos jusqu’au { $until } : après un signe fort, le reste de la journée et douze heures au moins ; après des signes forts sur deux jours, une semaine.
+}. Le dernier : « { $last } ».
+because-rests-until = Les séances sont en repos jusqu’au { $until } : après un signe fort, le reste de la journée et douze heures au moins ; après des signes forts sur deux jours, une semaine.
 because-lasting-threat = { $count ->
-    [1] Un grognement, claquement de dents ou morsure en { $days } jours : « { $last } », { $day }.
-   *[other] { $count } grognements, claquements de dents ou morsures en { $days } jours. Dernier : « { $last } », { $day }.
+    [1] Un grognement, claquement de dents ou morsure en { $days } jours : « { $last } », { $day }.
+   *[other] { $count } grognements, claquements de dents ou morsures en { $days } jours. Dernier : « { $last } », { $day }.
 }
 because-lasting-guarding = { $count ->
-    [1] { $name } a gardé quelque chose une fois en { $days } jours : « { $last } », { $day }.
-   *[other] { $name } a gardé quelque chose { $count } fois en { $days } jours. Dernière fois : « { $last } », { $day }.
+    [1] { $name } a gardé quelque chose une fois en { $days } jours : « { $last } », { $day }.
+   *[other] { $name } a gardé quelque chose { $count } fois en { $days } jours. Dernière fois : « { $last } », { $day }.
 }
 because-lasting-swallowing = { $count ->
-    [1] { $name } a avalé quelque chose une fois en { $days } jours : « { $last } », { $day }.
-   *[other] { $name } a avalé quelque chose { $count } fois en { $days } jours. Dernière fois : « { $last } », { $day }.
+    [1] { $name } a avalé quelque chose une fois en { $days } jours : « { $last } », { $day }.
+   *[other] { $name } a avalé quelque chose { $count } fois en { $days } jours. Dernière fois : « { $last } », { $day }.
 }
-because-recurring = Cela revient : dans { $weeks } des { $of } dernières semaines.
+because-recurring = Cela revient : dans { $weeks } des { $of } dernières semaines.
 because-left-few = { $name } a quitté { $left } des { $of } dernières séances suivies.
-because-left-sessions = { $name } a quitté { $left } des dernières séances suivies : { $share }.
-because-mild-signs = Séances des sept derniers jours avec un signe léger de stress : { $share }.
-because-sudden-change = Appuis spontanés sur les deux derniers jours : { $now }. Sur les quatre semaines d’avant : { $before }.
+because-left-sessions = { $name } a quitté { $left } des dernières séances suivies : { $share }.
+because-mild-signs = Séances des sept derniers jours avec un signe léger de stress : { $share }.
+because-sudden-change = Appuis spontanés sur les deux derniers jours : { $now }. Sur les quatre semaines d’avant : { $before }.
 because-food-given = { $given } kcal données { $feeds ->
     [1] en une fois
    *[other] en { $feeds } fois
-} aujourd’hui ; les récompenses du jour sont de { $budget } kcal.
+} aujourd’hui ; les récompenses du jour sont de { $budget } kcal.
 because-rewards-listed = { $rewards ->
-    [0] Aucune récompense dans la liste ; un test de préférences en compare au moins deux.
-    [one] Une récompense dans la liste ; un test de préférences en compare au moins deux.
-   *[other] { $rewards } récompenses dans la liste ; un test de préférences en compare au moins deux.
+    [0] Aucune récompense dans la liste ; un test de préférences en compare au moins deux.
+    [one] Une récompense dans la liste ; un test de préférences en compare au moins deux.
+   *[other] { $rewards } récompenses dans la liste ; un test de préférences en compare au moins deux.
 }
 because-no-likes-test = { $rewards ->
     [1] Une récompense dans la liste, pas testée.
@@ -38,44 +38,44 @@ because-no-word-yet = { $trials ->
    *[other] { $trials } essais de tests de préférences sont notés
 }, et aucun mot n’est encore sur le tableau.
 because-no-allowance = On ne peut pas le calculer avec ce qui est sur la fiche.
-because-card-lacks = Il manque sur la fiche : { $lacks }. Un mot s’apprend mieux si tous répondent pareil (pratique courante, sans source).
-because-slowing = « { $word } » sonne plus lentement de { $by }, d’après les appuis entendus en { $days ->
+because-card-lacks = Il manque sur la fiche : { $lacks }. Un mot s’apprend mieux si tous répondent pareil (pratique courante, sans source).
+because-slowing = « { $word } » sonne plus lentement de { $by }, d’après les appuis entendus en { $days ->
     [1] un jour
    *[other] { $days } jours
-}. Probabilité qu’il ralentisse plus qu’un bouton sain : { $probability }.
-because-silent = « { $word } » a été entendu pour la dernière fois le { $day }, il y a { $days ->
+}. Probabilité qu’il ralentisse plus qu’un bouton sain : { $probability }.
+because-silent = « { $word } » a été entendu pour la dernière fois le { $day }, il y a { $days ->
     [1] un jour
    *[other] { $days } jours
 }. D’autres mots ont été entendus { $others ->
     [1] une fois
    *[other] { $others } fois
 } depuis.
-because-never-heard = « { $word } » n’a pas été entendu en { $days ->
+because-never-heard = « { $word } » n’a pas été entendu en { $days ->
     [1] un jour
    *[other] { $days } jours
 } d’écoute. D’autres mots ont été entendus { $others ->
     [1] une fois
    *[other] { $others } fois
 }.
-because-silent-before = « { $word } » a été entendu pour la dernière fois le { $day }, il y a { $days ->
+because-silent-before = « { $word } » a été entendu pour la dernière fois le { $day }, il y a { $days ->
     [1] un jour
    *[other] { $days } jours
-} ; avant, { $before }. D’autres mots ont été entendus { $others ->
+} ; avant, { $before }. D’autres mots ont été entendus { $others ->
     [1] une fois
    *[other] { $others } fois
 } depuis.
-because-noted-by-hand = « { $word } » a été noté à la main { $times ->
+because-noted-by-hand = « { $word } » a été noté à la main { $times ->
     [1] une fois
    *[other] { $times } fois
-} entre-temps : il sonne, mais plus comme son enregistrement d’ici.
-because-silent-causes = Une pile vide, un bouton cassé ou un nouvel enregistrement peut l’expliquer ; ou le mot ne sert pas en ce moment. Cela ne dit rien de ce qu’un animal sait.
+} entre-temps : il sonne, mais plus comme son enregistrement d’ici.
+because-silent-causes = Une pile vide, un bouton cassé ou un nouvel enregistrement peut l’expliquer ; ou le mot ne sert pas en ce moment. Cela ne dit rien de ce qu’un animal sait.
 because-test-old = Le dernier test de préférences a { $days } jours. La moitié compte comme oubliée après { $half } jours (pratique courante, sans source).
-because-best-unclear = Pas encore clair ; meilleurs jusqu’ici : { $best } (sûr à { $probability }, { $choices ->
+because-best-unclear = Pas encore clair ; meilleurs jusqu’ici : { $best } (sûr à { $probability }, { $choices ->
     [0] encore aucun essai de choix
     [1] un essai de choix
    *[other] { $choices } essais de choix
 }).
-because-when-wanted = { $name } était { $of } fois invité et voulait la chose : { $parts }.
+because-when-wanted = { $name } était { $of } fois invité et voulait la chose : { $parts }.
 because-wanted-this = a appuyé sur ce mot { $all ->
     [yes] chaque fois
    *[no] { $times ->
@@ -97,17 +97,17 @@ because-wanted-none = { $all ->
        *[other] n’a appuyé sur rien { $times } fois
     }
 }
-because-when-wanted-early = Trop tôt pour le dire : { $of ->
+because-when-wanted-early = Trop tôt pour le dire : { $of ->
     [0] { $name } n’a pas encore été invité en voulant la chose
     [1] { $name } était invité et voulait la chose une fois
    *[other] { $name } était invité et voulait la chose { $of } fois
 }.
-because-right-none = Des appuis à l’invitation, ce mot : encore rien compté.
-because-right = Des appuis à l’invitation, ce mot : { $share }. { $chance ->
+because-right-none = Des appuis à l’invitation, ce mot : encore rien compté.
+because-right = Des appuis à l’invitation, ce mot : { $share }. { $chance ->
     [more] Plus que le hasard.
    *[other] Pas encore plus que le hasard.
 }
-because-right-elsewhere = Des appuis à l’invitation, ce mot : { $share } ; appuyé quand d’autres sont invités : { $elsewhere }. { $chance ->
+because-right-elsewhere = Des appuis à l’invitation, ce mot : { $share } ; appuyé quand d’autres sont invités : { $elsewhere }. { $chance ->
     [more] Plus que le hasard.
    *[other] Pas encore plus que le hasard.
 }
@@ -115,58 +115,58 @@ because-showings = { $showings ->
     [0] Jamais montré
     [1] Montré une fois
    *[other] Montré { $showings } fois
-} (souhaité : { $wanted }), { $days ->
+} (souhaité : { $wanted }), { $days ->
     [0] sur aucun jour
     [1] sur un jour
    *[other] sur { $days } jours
-} (souhaité : { $dayswanted }).
-because-joining = Séances suivies en quatre semaines : { $share }. Avant d’inviter, nettement plus de { $floor }.
-because-mastery = Séances de suite avec { $share } ou plus d’appuis et de justes : { $sessions } (souhaité : { $wanted }). Personnes différentes : { $people } (souhaité : { $peoplewanted }).
-because-own-presses = Appuis spontanés où la chose a été prise : { $presses } (souhaité : { $wanted }), { $days ->
+} (souhaité : { $dayswanted }).
+because-joining = Séances suivies en quatre semaines : { $share }. Avant d’inviter, nettement plus de { $floor }.
+because-mastery = Séances de suite avec { $share } ou plus d’appuis et de justes : { $sessions } (souhaité : { $wanted }). Personnes différentes : { $people } (souhaité : { $peoplewanted }).
+because-own-presses = Appuis spontanés où la chose a été prise : { $presses } (souhaité : { $wanted }), { $days ->
     [0] sur aucun jour
     [1] sur un jour
    *[other] sur { $days } jours
-} (souhaité : { $dayswanted }).
-because-later-unknown = On ne sait pas si cela dure : { $wanted ->
+} (souhaité : { $dayswanted }).
+because-later-unknown = On ne sait pas si cela dure : { $wanted ->
     [0] aucune invitation
     [1] une invitation
    *[other] { $wanted } invitations
-} deux semaines ou plus après la maîtrise (souhaité : { $needed }).
-because-later = Deux semaines ou plus après la maîtrise : appuyé { $pressed } des { $wanted } fois où { $name } voulait la chose{ $presses ->
+} deux semaines ou plus après la maîtrise (souhaité : { $needed }).
+because-later = Deux semaines ou plus après la maîtrise : appuyé { $pressed } des { $wanted } fois où { $name } voulait la chose{ $presses ->
     [0] { "" }
    *[other] , juste { $right } fois sur { $presses }
 }.
 because-strain = Signes forts de stress sur plusieurs jours dans des séances avec ce mot.
-because-ends-sessions = Ce mot termine la séance : on le montre à ce moment-là, et personne ne l’attend.
+because-ends-sessions = Ce mot termine la séance : on le montre à ce moment-là, et personne ne l’attend.
 because-not-prepared = La récompense ou la réponse du mot n’est pas fixée.
-because-contradiction = Les notes se contredisent : { $why }
-because-no-recording-checked = Personne n’a vérifié ici un enregistrement de ce mot. Des chiens de famille ont répondu à environ 30 % des signaux appris depuis des boutons, près de 100 % à voix vive (17 chiens ; Higaki 2025, chiffres d’un texte de presse).
+because-contradiction = Les notes se contredisent : { $why }
+because-no-recording-checked = Personne n’a vérifié ici un enregistrement de ce mot. Des chiens de famille ont répondu à environ 30 % des signaux appris depuis des boutons, près de 100 % à voix vive (17 chiens ; Higaki 2025, chiffres d’un texte de presse).
 because-recording = { $found ->
     [both] Son enregistrement ({ $seconds }) est très court et plus faible que les autres.
     [short] Son enregistrement ({ $seconds }) est très court.
     [quiet] Son enregistrement ({ $seconds }) est plus faible que les autres.
    *[other] Son enregistrement ({ $seconds }) a été vérifié, ce qui ne dit pas ce qu’un animal distingue.
-} Des chiens de famille ont répondu à environ 30 % des signaux appris depuis des boutons, près de 100 % à voix vive (17 chiens ; Higaki 2025, chiffres d’un texte de presse).
-because-taken = Pris, de ce qui fut donné pour ce mot en { $days } jours : { $share } (seuil { $bar }).
-because-showings-a-day = Démonstrations en { $days } jours : { $rate } (seuil { $bar } par jour).
-because-delay = De l’appui au don, le milieu : { $seconds } (seuil { $bar }).
-because-near = Regards, frôlements et appuis spontanés vers ce bouton : { $share }. Il avait { $expected } des démonstrations.
-because-comes-more = Appuis spontanés dessus en sept jours : { $now } ; dans les quatre semaines d’avant : { $before }. Plus que le hasard ne le permet.
+} Des chiens de famille ont répondu à environ 30 % des signaux appris depuis des boutons, près de 100 % à voix vive (17 chiens ; Higaki 2025, chiffres d’un texte de presse).
+because-taken = Pris, de ce qui fut donné pour ce mot en { $days } jours : { $share } (seuil { $bar }).
+because-showings-a-day = Démonstrations en { $days } jours : { $rate } (seuil { $bar } par jour).
+because-delay = De l’appui au don, le milieu : { $seconds } (seuil { $bar }).
+because-near = Regards, frôlements et appuis spontanés vers ce bouton : { $share }. Il avait { $expected } des démonstrations.
+because-comes-more = Appuis spontanés dessus en sept jours : { $now } ; dans les quatre semaines d’avant : { $before }. Plus que le hasard ne le permet.
 because-too-few-hours = Trop peu de séances à des heures différentes.
 because-uneasy-hours = De { $from } à { $to } { $name } a participé { $here }, à d’autres heures { $elsewhere }. Avec les retards, départs et signes, { $p } (corrigé du choix des heures), { $days } derniers jours.
 because-too-few-days = Trop peu de jours pour voir un changement.
-because-late-fall = Participé les { $days } derniers jours : { $lately } ; avant : { $before }. Avec les retards, départs, signes, appuis spontanés et prises, { $p } (corrigé du choix du jour). Les notes ne montrent pas la santé : si quelque chose semble bizarre, consulte un vétérinaire.
+because-late-fall = Participé les { $days } derniers jours : { $lately } ; avant : { $before }. Avec les retards, départs, signes, appuis spontanés et prises, { $p } (corrigé du choix du jour). Les notes ne montrent pas la santé : si quelque chose semble bizarre, consulte un vétérinaire.
 because-only-word = C’est le seul mot.
 because-sounds = { $alike ->
-    [yes] Il sonne beaucoup comme « { $nearest } ».
-   *[other] Il sonne assez différent de « { $nearest } ».
-} Un autre mot appuyé, des appuis à l’invitation : { $others }.
+    [yes] Il sonne beaucoup comme « { $nearest } ».
+   *[other] Il sonne assez différent de « { $nearest } ».
+} Un autre mot appuyé, des appuis à l’invitation : { $others }.
 because-too-few-people = Moins de deux personnes avec cinq réponses chacune.
 because-people-delay = { $one } donne après { $first }, { $two } après { $second } (test de la somme des rangs, { $p }).
 because-people-give = { $one } donne pour { $first } des appuis, { $two } pour { $second } ({ $p }).
-because-many-presses = Appuis spontanés en { $days } jours : { $rate } (seuil { $bar } par jour).
-because-given-share = Répondus par la chose : { $share }.
-because-signalled-times = Temps de oui et de non avec signal : Hanley, Iwata & Thompson 2001, dont le dernier pas était 60 s et 240 s. Le premier pas est de mémoire, ceux entre les deux sont les nôtres.
+because-many-presses = Appuis spontanés en { $days } jours : { $rate } (seuil { $bar } par jour).
+because-given-share = Répondus par la chose : { $share }.
+because-signalled-times = Temps de oui et de non avec signal : Hanley, Iwata & Thompson 2001, dont le dernier pas était 60 s et 240 s. Le premier pas est de mémoire, ceux entre les deux sont les nôtres.
 because-never-checked = { $words ->
     [1] Un mot est en usage et n’a jamais été vérifié.
    *[other] { $words } mots sont en usage et n’ont jamais été vérifiés.

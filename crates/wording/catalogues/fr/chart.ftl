@@ -1,6 +1,6 @@
 chart-figures = Les chiffres
-chart-figures-of = Chiffres : { $title }
-chart-interval = intervalle à 95 %
+chart-figures-of = Chiffres : { $title }
+chart-interval = intervalle à 95 %
 chart-missing = manque
 chart-phase = phase
 chart-nothing = on ne peut encore rien dire

@@ -1,11 +1,11 @@
 client-rehearse-press = Appuyer et dire
 client-rehearse-give = Donner
-client-rehearse-asked = { $name } a appuyé : donner
+client-rehearse-asked = { $name } a appuyé : donner
 client-rehearse-offer = Inviter avec ceci
 client-rehearse-instead = Donner ceci à la place
 client-rehearse-ready = Rien n’a commencé. Tout bouge dès que tu commences.
 client-rehearse-begun = Cela commence.
-client-rehearse-wait = Attends : { $seconds } s
+client-rehearse-wait = Attends : { $seconds } s
 client-rehearse-then = Maintenant appuie, dis et donne.
 client-rehearse-of = { $passed } sur { $most }
 client-rehearse-treats = { $count ->
@@ -14,7 +14,7 @@ client-rehearse-treats = { $count ->
 }
 client-rehearse-paused = En pause tant que la page n’était pas visible.
 client-rehearse-away = Le carnet ne répond pas. Ce que tu fais est gardé et réessayé.
-client-rehearse-which = Lequel ? Touche son bouton.
+client-rehearse-which = Lequel ? Touche son bouton.
 client-rehearse-hold = Ne bouge plus avant le choix.
 client-rehearse-waits = Attends
 client-rehearse-now-press = Maintenant appuie et dis

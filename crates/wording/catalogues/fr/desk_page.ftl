@@ -3,8 +3,8 @@ desk-page-title = Qui a besoin de toi d’abord
 desk-page-needs = Besoins
 desk-page-week = Ce qui a changé
 desk-page-week-title = Ce qui a changé depuis votre dernier échange
-desk-page-week-how = Depuis que tu as noté que vous vous êtes parlé, sinon depuis une semaine. Des faits, et des chiffres qui ont bougé plus que par hasard ; ce que le hasard fait bouger n’est pas une nouvelle.
-desk-page-no-diagnosis = Cette page trie ce qui a été noté. Elle ne pose aucun diagnostic : là où un animal peut être mal ou en danger, elle dit à qui demander.
+desk-page-week-how = Depuis que tu as noté que vous vous êtes parlé, sinon depuis une semaine. Des faits, et des chiffres qui ont bougé plus que par hasard ; ce que le hasard fait bouger n’est pas une nouvelle.
+desk-page-no-diagnosis = Cette page trie ce qui a été noté. Elle ne pose aucun diagnostic : là où un animal peut être mal ou en danger, elle dit à qui demander.
 desk-page-how-many = { $shown } sur { $animals ->
     [one] { $animals } animal
    *[other] { $animals } animaux
@@ -14,8 +14,8 @@ desk-page-how-many = { $shown } sur { $animals ->
 }. Qui gère chaque foyer peut lire que tu as regardé aujourd’hui.
 desk-page-none = Rien ici n’a besoin de toi pour l’instant.
 desk-page-no-news = Rien n’a changé plus que par hasard.
-desk-page-keys = Dans la liste : j et k ou les flèches déplacent, Entrée ouvre, a met de côté. Tab atteint tout.
-desk-page-keys-week = Dans la liste : j et k ou les flèches déplacent, Entrée ouvre. Tab atteint tout.
+desk-page-keys = Dans la liste : j et k ou les flèches déplacent, Entrée ouvre, a met de côté. Tab atteint tout.
+desk-page-keys-week = Dans la liste : j et k ou les flèches déplacent, Entrée ouvre. Tab atteint tout.
 desk-page-behind = { $behind ->
     [one] { $behind } foyer a noté quelque chose de plus récent que ce qui est ici.
    *[other] { $behind } foyers ont noté quelque chose de plus récent que ce qui est ici.
@@ -59,12 +59,12 @@ desk-page-more = { $count ->
 desk-page-since = Depuis le { $day }, sur { $n ->
     [one] { $n } note
    *[other] { $n } notes
-} : { $sure }.
+} : { $sure }.
 desk-page-from = Sur { $n ->
     [one] { $n } note
    *[other] { $n } notes
-} : { $sure }.
-desk-page-until = Ce qui le changerait : { $what }
+} : { $sure }.
+desk-page-until = Ce qui le changerait : { $what }
 desk-page-put-aside = Mettre de côté
 desk-page-put-aside-days = { $days ->
     [one] Mettre de côté { $days } jour
@@ -72,7 +72,7 @@ desk-page-put-aside-days = { $days ->
 }
 desk-page-bring-back = Reprendre
 desk-page-safety-stays = ce qui touche à la sécurité ne se met pas de côté
-desk-page-unclear = ouvre le bureau de nouveau : ce besoin n’y est pas
+desk-page-unclear = ouvre le bureau de nouveau : ce besoin n’y est pas
 desk-page-spoken = Nous nous sommes parlé aujourd’hui
 desk-page-since-spoken = Depuis votre échange du { $day }
 desk-page-since-week = Depuis le { $day }
@@ -83,11 +83,11 @@ desk-page-same = { $count ->
 desk-page-same-more = Et { $count } de plus.
 desk-page-presses = Appuis de lui-même
 desk-page-joined = Séances rejointes
-desk-page-weeks = { $what }, par semaine, la plus ancienne d’abord : { $counts }
+desk-page-weeks = { $what }, par semaine, la plus ancienne d’abord : { $counts }
 desk-page-nameless = un mot sans fiche
 desk-page-nameless-home = Un foyer sans nom
 desk-page-pages = Pages
 desk-page-page = Page { $at } sur { $pages }
 desk-page-before = Précédente
 desk-page-after = Suivante
-desk-page-practice = À exercer : { $read } leçons lues sur { $of }, répétitions partagées : { $shared }
+desk-page-practice = À exercer : { $read } leçons lues sur { $of }, répétitions partagées : { $shared }

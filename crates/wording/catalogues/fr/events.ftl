@@ -1,19 +1,19 @@
 events-word-without-card = un mot sans fiche
 events-reward-without-card = une chose sans fiche
 events-home-without-name = Un foyer sans nom
-events-home = Foyer : { $name }, { $zone }
-events-person = Personne : { $name }
-events-animal = Animal : { $name }
-events-reward = Récompense : { $name }
-events-word = Mot : { $word }
+events-home = Foyer : { $name }, { $zone }
+events-person = Personne : { $name }
+events-animal = Animal : { $name }
+events-reward = Récompense : { $name }
+events-word = Mot : { $word }
 events-clip = Enregistrement de { $word }
 events-board = Planche de { $rows } sur { $columns }, { $words ->
     [one] { $words } mot
    *[other] { $words } mots
 }
-events-rule = Règle de la maison : { $text }
-events-stage = { $word } : étape { $stage }
-events-session-began = Séance commencée : { $purpose }{ $room ->
+events-rule = Règle de la maison : { $text }
+events-stage = { $word } : étape { $stage }
+events-session-began = Séance commencée : { $purpose }{ $room ->
     [none] { "" }
    *[other] , { $room }
 }
@@ -24,7 +24,7 @@ events-check = vérification de la compréhension
 events-joined = Est venu
 events-joined-after = Est venu après { $seconds }
 events-left = Est parti
-events-session-ended = Séance terminée : { $reason }
+events-session-ended = Séance terminée : { $reason }
 events-pressed-itself = { $name } a appuyé sur { $word }{ $sure ->
     [none] { "" }
    *[other] { " " }(sûr à { $sure })
@@ -32,7 +32,7 @@ events-pressed-itself = { $name } a appuyé sur { $word }{ $sure ->
     [no] { "" }
    *[other] { " " }(semblait un faux pas)
 }
-events-pressed-to-show = Montré : appui sur { $word }{ $sure ->
+events-pressed-to-show = Montré : appui sur { $word }{ $sure ->
     [none] { "" }
    *[other] { " " }(sûr à { $sure })
 }
@@ -43,7 +43,7 @@ events-pressed-by-someone = Quelqu’un a appuyé sur { $word }{ $sure ->
     [no] { "" }
    *[other] { " " }(semblait un faux pas)
 }
-events-answered = { $word } : { $answer }{ $other ->
+events-answered = { $word } : { $answer }{ $other ->
     [none] { "" }
    *[other] { " " }({ $other })
 }{ $after ->
@@ -51,25 +51,25 @@ events-answered = { $word } : { $answer }{ $other ->
    *[other] { " " }après { $after }
 }{ $then ->
     [none] { "" }
-   *[other] { " " }; { $name } { $then }
+   *[other] { "\u202F" }; { $name } { $then }
 }
 events-pressed-then = a appuyé sur { $word }
 events-looked = A regardé le tableau
 events-looked-at = A regardé { $word }
 events-brushed = A effleuré { $word } sans le faire sonner
-events-round = Série de { $calls } commencée : { $words }
+events-round = Série de { $calls } commencée : { $words }
 events-swaps-agreed = Échanges convenus pour { $days ->
     [one] { $days } jour
    *[other] { $days } jours
-}, une réponse sur { $one_in } : { $words }
-events-drawn-give-it = Tirage pour { $word } : le donner
-events-drawn-give-other = Tirage pour { $word } : donner { $other } à la place
+}, une réponse sur { $one_in } : { $words }
+events-drawn-give-it = Tirage pour { $word } : le donner
+events-drawn-give-other = Tirage pour { $word } : donner { $other } à la place
 events-swaps-stopped = Échanges arrêtés
 events-swaps-stopped-signs = Échanges arrêtés à cause de signes de stress
 events-invited = Invitation à { $word } ({ $way }{ $call ->
     [none] { "" }
    *[other] , tirée au sort, appel { $call }
-}, attente { $wait }) : { $result }
+}, attente { $wait }) : { $result }
 events-in-view = en vue
 events-asked-pointed = demandé, montré du doigt
 events-this-or-that = ceci ou cela
@@ -82,10 +82,10 @@ events-asked-without-button = A demandé { $word } sans bouton{ $how ->
    *[other] { " " }({ $how })
 }{ $shown ->
     [no] { "" }
-   *[other] { " " }; montré
+   *[other] { "\u202F" }; montré
 }
-events-sign = Signe ({ $level }) : { $sign }
-events-fed = Nourri : { $pieces ->
+events-sign = Signe ({ $level }) : { $sign }
+events-fed = Nourri : { $pieces ->
     [none] { "" }
    *[other] { $pieces } ×{ " " }
 }{ $what }, { $kcal }
@@ -93,32 +93,32 @@ events-food = nourriture
 events-likes-test-of = Test de préférences de { $n ->
     [one] { $n } chose
    *[other] { $n } choses
-} : { $format }
+} : { $format }
 events-one-at-a-time = une à la fois
 events-two-at-a-time = deux à la fois
 events-all-at-once = toutes à la fois, sans remise
 events-free-access = accès libre
-events-offered = Proposé { $things } : { $came }
+events-offered = Proposé { $things } : { $came }
 events-chose = a choisi { $what }
 events-chose-none = n’a rien choisi
 events-walked-away = s’est éloigné
 events-watched = observé pendant { $seconds }
-events-check-planned = Vérification de la compréhension prévue : { $trials ->
+events-check-planned = Vérification de la compréhension prévue : { $trials ->
     [one] { $trials } essai
    *[other] { $trials } essais
 }
-events-check-trial = Vérification, essai { $trial } pour { $word } : { $came }
+events-check-trial = Vérification, essai { $trial } pour { $word } : { $came }
 events-nothing = rien
-events-trial-planned = Essai d’un changement prévu : { $question } ({ $points ->
+events-trial-planned = Essai d’un changement prévu : { $question } ({ $points ->
     [one] { $points } point
    *[other] { $points } points
 })
-events-trial-point = Essai d’un changement, point { $point } : en fait { $force }
+events-trial-point = Essai d’un changement, point { $point } : en fait { $force }
 events-trial-stopped = Essai d’un changement arrêté
-events-remark = Remarque : { $text }
-events-lesson-read = Leçon lue : { $lesson }
-events-consent-given = Accord donné : { $what }
-events-consent-taken-back = Accord retiré : { $what }
+events-remark = Remarque : { $text }
+events-lesson-read = Leçon lue : { $lesson }
+events-consent-given = Accord donné : { $what }
+events-consent-taken-back = Accord retiré : { $what }
 events-consent = { $purpose ->
     [coach_figures] { $who ->
         [club] les personnes qui conseillent dans un club voient les chiffres
@@ -135,10 +135,10 @@ events-consent = { $purpose ->
     [norms] les chiffres comptent dans les valeurs de référence
    *[other] les notes peuvent être confiées à des études
 }
-events-correction = Correction : { $text }
+events-correction = Correction : { $text }
 events-undone = Annulé{ $because ->
     [none] { "" }
-   *[other] { " " }: { $because }
+   *[other] { "\u00A0" }: { $because }
 }
 events-stage-name = { $stage ->
     [show] montrer
@@ -147,24 +147,24 @@ events-stage-name = { $stage ->
    *[other] préparer
 }
 events-question = { $kind ->
-    [quieter] Un bouton plus discret aide-t-il ?
-    [place] Une nouvelle place aide-t-elle ?
-    [faster] Donner plus vite aide-t-il ?
-    [word] Un autre mot aide-t-il ?
-   *[other] Cela aide-t-il : { $label } ?
+    [quieter] Un bouton plus discret aide-t-il ?
+    [place] Une nouvelle place aide-t-elle ?
+    [faster] Donner plus vite aide-t-il ?
+    [word] Un autre mot aide-t-il ?
+   *[other] Cela aide-t-il : { $label } ?
 }
 events-a-change = un changement
 events-in-force = { $force ->
     [changed] avec le changement
    *[other] comme toujours
 }
-events-proposal = De { $name } : { $what }
+events-proposal = De { $name } : { $what }
 events-proposal-answer = { $reply ->
     [accepted] Proposition d’un coach acceptée
     [declined] Proposition d’un coach refusée
    *[said] Réponse à un coach
 }{ $text ->
     [none] { "" }
-   *[other] { " " }: { $text }
+   *[other] { "\u00A0" }: { $text }
 }
-events-own-plan = Plan du foyer jusqu’au { $day } : { $lines }
+events-own-plan = Plan du foyer jusqu’au { $day } : { $lines }

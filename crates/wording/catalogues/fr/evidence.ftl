@@ -1,5 +1,5 @@
 evidence-title = Preuves
-evidence-of-word = Preuves : { $word }
+evidence-of-word = Preuves : { $word }
 evidence-no-words = Pas encore de mots. { $link }.
 evidence-choose-words = Choisir les premiers mots
 evidence-picture = Ce qu’on peut dire des mots de { $name }
@@ -27,60 +27,60 @@ evidence-behind-nothing = rien tiré au sort, { $shown ->
     [1] montré une fois
    *[other] montré { $shown } fois
 }
-evidence-trend = Appuis spontanés par semaine sur huit semaines, la plus ancienne d’abord : { $list }
+evidence-trend = Appuis spontanés par semaine sur huit semaines, la plus ancienne d’abord : { $list }
 evidence-trend-before = pas encore là
 evidence-this-week = { $n } en sept jours
-evidence-legend = Échelons : jusqu’où portent les relevés ; un échelon plein est atteint. Petites barres : appuis spontanés par semaine sur huit semaines, chaque mot à son échelle, les sept derniers jours en dernier ; un point est une semaine sans, un vide précède l’arrivée du mot.
+evidence-legend = Échelons : jusqu’où portent les relevés ; un échelon plein est atteint. Petites barres : appuis spontanés par semaine sur huit semaines, chaque mot à son échelle, les sept derniers jours en dernier ; un point est une semaine sans, un vide précède l’arrivée du mot.
 evidence-how-to-climb = Ce que veulent dire les échelons
 evidence-step-1 = 1. Le carnet a tiré quelque chose au sort, et le résultat est conforme au hasard.
 evidence-step-2 = 2. Dans les séries tirées par le carnet, les appuis suivent ce qui était appelé.
 evidence-step-3 = 3. Dans des vérifications prévues, { $name } a raison plus que le hasard ne le permet, mais quelqu’un connaissait la réponse.
-evidence-step-4 = 4. De même en aveugle : personne à côté ne connaissait la réponse.
+evidence-step-4 = 4. De même en aveugle : personne à côté ne connaissait la réponse.
 evidence-step-rule = Tous les mots d’un animal sont jugés ensemble, pour que beaucoup de mots et de lectures ne finissent pas en fausse affirmation.
 evidence-climb-round = Une série tirée par le carnet, sur le tableau, est le premier pas.
 evidence-checks = Vérifications prévues de la compréhension
-evidence-trials = Un changement aide-t-il ? Essais d’un changement
-evidence-two-people = Deux personnes voient-elles la même chose ?
+evidence-trials = Un changement aide-t-il ? Essais d’un changement
+evidence-two-people = Deux personnes voient-elles la même chose ?
 evidence-compared = Appuyé et juste, mot à côté de mot
 evidence-pressed-of-wanted = Appuyé, quand la chose était voulue
-evidence-pressed-told = Pour chaque mot, la part d’invitations avec un appui sur un bouton quelconque, parmi celles où { $name } voulait la chose, avec intervalles à 95 %.
+evidence-pressed-told = Pour chaque mot, la part d’invitations avec un appui sur un bouton quelconque, parmi celles où { $name } voulait la chose, avec intervalles à 95 %.
 evidence-share-pressed = part appuyée
 evidence-right-of-presses = Juste, parmi les appuis
-evidence-right-told = Pour chaque mot, la part des appuis à ses invitations qui étaient ce mot, avec intervalles à 95 %. Qui appuie au hasard appuie autant qu’un autre, et a raison par hasard.
+evidence-right-told = Pour chaque mot, la part des appuis à ses invitations qui étaient ce mot, avec intervalles à 95 %. Qui appuie au hasard appuie autant qu’un autre, et a raison par hasard.
 evidence-share-right = part juste
-evidence-chance-line = Trait vertical : le hasard, un sur { $words }. Les mots à moins de cinq essais sont omis. Les intervalles valent à tout moment.
+evidence-chance-line = Trait vertical : le hasard, un sur { $words }. Les mots à moins de cinq essais sont omis. Les intervalles valent à tout moment.
 evidence-no-such-word = { $name } n’apprend pas ce mot.
 evidence-sentence-shown = Montré { $times ->
     [1] une fois
    *[other] { $times } fois
-} ; on ne peut encore rien dire de ce que « { $word } » veut dire pour { $name }.
-evidence-sentence-own = { $name } a appuyé sur « { $word } » { $times ->
+} ; on ne peut encore rien dire de ce que « { $word } » veut dire pour { $name }.
+evidence-sentence-own = { $name } a appuyé sur « { $word } » { $times ->
     [1] une fois
    *[other] { $times } fois
-} spontanément en quatre semaines ; sans invitations ni vérification, cela seul ne dit pas ce que veut dire le mot.
+} spontanément en quatre semaines ; sans invitations ni vérification, cela seul ne dit pas ce que veut dire le mot.
 evidence-sentence-invited = { $wanted ->
     [0] Aucune invitation ne compte encore où { $name } voulait la chose.
    *[other] Invité quand la chose était voulue, { $name } a appuyé sur un bouton { $pressed } fois sur { $wanted }.
 } { $presses ->
-    [0] Encore aucun appui à une invitation de « { $word } ».
+    [0] Encore aucun appui à une invitation de « { $word } ».
    *[other] Sur { $presses ->
         [1] { $presses } appui
        *[other] { $presses } appuis
-    } aux invitations de « { $word } », { $right } { $right ->
+    } aux invitations de « { $word } », { $right } { $right ->
         [1] était ce mot
        *[other] étaient ce mot
-    } : { $above ->
+    } : { $above ->
         [few] trop tôt pour le dire
         [yes] plus que le hasard
        *[other] pas plus que le hasard jusqu’ici
     }.
 }
-evidence-stage = Étape : { $stage }
+evidence-stage = Étape : { $stage }
 evidence-figures-point = Les chiffres indiquent { $stage }.
 evidence-invitations = Invitations
-evidence-no-curve = Courbe d’apprentissage : { $why }.
-evidence-waiting = Temps jusqu’à l’appui, la valeur du milieu : { $median }. Les invitations sans appui comptent jusqu’à la fin de l’attente (Kaplan–Meier).
-evidence-waiting-open = pas atteinte : trop peu ont eu un appui pendant l’attente ({ $n ->
+evidence-no-curve = Courbe d’apprentissage : { $why }.
+evidence-waiting = Temps jusqu’à l’appui, la valeur du milieu : { $median }. Les invitations sans appui comptent jusqu’à la fin de l’attente (Kaplan–Meier).
+evidence-waiting-open = pas atteinte : trop peu ont eu un appui pendant l’attente ({ $n ->
     [one] { $n } invitation
    *[other] { $n } invitations
 })
@@ -89,64 +89,57 @@ evidence-showings-a-day = Démonstrations par jour
 evidence-showings = démonstrations
 evidence-presses-a-day = Appuis spontanés par jour
 evidence-presses = appuis
-evidence-by-day-told = { $n } en tout ; les six dernières semaines par jour.
+evidence-by-day-told = { $n } en tout ; les six dernières semaines par jour.
 evidence-day-axis = jour (lundis datés)
-evidence-delivered = Donné après l’appui (valeur médiane) : { $delay }.
+evidence-delivered = Donné après l’appui (valeur médiane) : { $delay }.
 evidence-then = Ce que { $name } a fait ensuite
-evidence-uptake = A pris ce qui était donné pour ce mot : { $this } ; pour les autres mots : { $others }.
-evidence-fisher = Test exact de Fisher, bilatéral : { $p }.
-evidence-stumbles = Appuis spontanés semblant un faux pas, parmi ceux jugés : { $share }.
-evidence-causes = Si cela n’avance pas : ce qui peut être derrière
+evidence-uptake = A pris ce qui était donné pour ce mot : { $this } ; pour les autres mots : { $others }.
+evidence-fisher = Test exact de Fisher, bilatéral : { $p }.
+evidence-stumbles = Appuis spontanés semblant un faux pas, parmi ceux jugés : { $share }.
+evidence-causes = Si cela n’avance pas : ce qui peut être derrière
 evidence-how-computed = Comment ces chiffres sont calculés
 evidence-may-be-said = Ce qu’on peut dire
-evidence-claim = « { $word } », { $what } : { $said }.
-evidence-fidelity = Enseignement comme convenu, donné en { $seconds } après l’appui : { $share }.
-evidence-claim-animal = { $name } : { $said }.
-evidence-not-ruled-out = Non exclu pour ce mot :
+evidence-claim = « { $word } », { $what } : { $said }.
+evidence-fidelity = Enseignement comme convenu, donné en { $seconds } après l’appui : { $share }.
+evidence-claim-animal = { $name } : { $said }.
+evidence-not-ruled-out = Non exclu pour ce mot :
 evidence-rival = { $rival } ({ $standing })
 evidence-plan-check = Prévoir une vérification
 evidence-behind-it = Ce qui est derrière
-evidence-nothing-drawn = Rien n’a encore été tiré au sort. Ce qu’une personne a choisi d’inviter ou de donner peut suggérer quelque chose ; cela ne prouve rien, car un choix suit l’heure et l’espoir.
-evidence-a-bet = La preuve est ce qu’un pari contre le hasard serait devenu ; elle peut être lue à tout moment. Tous les mots d’un animal sont jugés ensemble.
-evidence-elsewhere = Cela tient-il ailleurs ?
+evidence-nothing-drawn = Rien n’a encore été tiré au sort. Ce qu’une personne a choisi d’inviter ou de donner peut suggérer quelque chose ; cela ne prouve rien, car un choix suit l’heure et l’espoir.
+evidence-a-bet = La preuve est ce qu’un pari contre le hasard serait devenu ; elle peut être lue à tout moment. Tous les mots d’un animal sont jugés ensemble.
+evidence-elsewhere = Cela tient-il ailleurs ?
 evidence-settings = Les deux chiffres dans des cadres différents
 evidence-compared-what = Comparé
 evidence-which = Lequel
-evidence-settings-note = Après le déplacement d’un bouton, une habitude de place va à l’ancienne place : les appuis justes baissent. De petits nombres disent peu ; aucune ligne seule ne prouve rien.
+evidence-settings-note = Après le déplacement d’un bouton, une habitude de place va à l’ancienne place : les appuis justes baissent. De petits nombres disent peu ; aucune ligne seule ne prouve rien.
 evidence-k-of-n = { $k } sur { $n } – { $figure }
 evidence-chance = Hasard
 evidence-chance-even = un mot sur { $words } ferait { $share }
-evidence-chance-habit = un mot sur { $words } ferait { $share } ; quand d’autres sont invités, celui-ci est pressé dans { $elsewhere }
+evidence-chance-habit = un mot sur { $words } ferait { $share } ; quand d’autres sont invités, celui-ci est pressé dans { $elsewhere }
 evidence-above-chance = { $above ->
     [yes] Jusqu’ici plus que le hasard.
    *[other] Jusqu’ici pas plus que le hasard.
 }
-evidence-without-button = La voulait : demandée sans bouton
+evidence-without-button = La voulait : demandée sans bouton
 evidence-not-wanted = Ne la voulait pas alors, ou est parti
 evidence-not-counted = { $n } (non comptés)
 evidence-unrecorded = Non noté si elle a été prise
 evidence-not-counted-wanted = { $n } (non comptés comme voulus)
 evidence-curve = Courbe d’apprentissage
-evidence-curve-above = À partir de l’appui { $trial }{ $day ->
-    [none] { "" }
-   *[other] { " " }({ $day })
-}, la bande reste au-dessus du hasard ({ $n ->
-    [one] { $n } appui
+evidence-curve-told = Part de justes d’appui en appui, et de combien elle peut s’écarter ({ $n ->
+    [1] { $n } appui
    *[other] { $n } appuis
-}).
-evidence-curve-not = La bande ne reste pas encore au-dessus du hasard ; cela ne veut pas dire que rien n’a été appris ({ $n ->
-    [one] { $n } appui
-   *[other] { $n } appuis
-}).
+}). Si c’est plus que le hasard se juge une seule fois, sous « Hasard ».
 evidence-curve-few = { $n ->
-    [0] Courbe d’apprentissage : encore aucun appui à une invitation.
-   *[other] Courbe d’apprentissage : trop peu d’appuis ({ $n ->
+    [0] Courbe d’apprentissage : encore aucun appui à une invitation.
+   *[other] Courbe d’apprentissage : trop peu d’appuis ({ $n ->
         [one] { $n } appui
        *[other] { $n } appuis
     }).
 }
 evidence-press-axis = appui à une invitation
-evidence-band = bande à 90 %
+evidence-band = bande à 95 %
 evidence-after = { $after ->
     [after] Après
     [given] donné
@@ -158,11 +151,11 @@ evidence-after = { $after ->
    *[other] pas vu
 }
 evidence-after-region = Ce que { $name } a fait après les réponses
-evidence-answers = Appuis spontanés répondus : { $parts }. Une réponse compte pour l’appui auquel elle est notée si leurs heures sont à moins de trois jours ; sans appui, pour le dernier de son mot dans les deux minutes précédentes.
+evidence-answers = Appuis spontanés répondus : { $parts }. Une réponse compte pour l’appui auquel elle est notée si leurs heures sont à moins de trois jours ; sans appui, pour le dernier de son mot dans les deux minutes précédentes.
 evidence-answer-times = { $answer ->
     [given] donné
     [partly] donné en partie
-    [declined] « pas maintenant »
+    [declined] « pas maintenant »
     [alternative] autre chose
    *[other] manqué ou non noté
 } { $times ->

@@ -1,17 +1,17 @@
-exchange-title = Fichiers : entrer et sortir
+exchange-title = Fichiers : entrer et sortir
 exchange-title-taken = Repris
 exchange-title-look = Regarde avant de le reprendre
 exchange-gone = Ce fichier n’est plus gardé ici. Choisis-le à nouveau.
 exchange-bring = Faire entrer un fichier
 exchange-bring-intro = Tu vois d’abord ce qu’il contient. Rien n’est repris avant que tu le dises, et rien de ce qui est ici n’est changé ni perdu.
 exchange-file = Le fichier
-exchange-file-hint = Un tableau (.csv), des lignes JSON (.jsonl), une archive avec enregistrements (.tar) ou une sauvegarde (.sayso) ; { $most } MiB au plus
+exchange-file-hint = Un tableau (.csv), des lignes JSON (.jsonl), une archive avec enregistrements (.tar) ou une sauvegarde (.sayso) ; { $most } MiB au plus
 exchange-look = Le regarder
-exchange-columns = Ce qu’un tableau peut contenir, et par quelles colonnes : { $page }, fourni avec ce programme.
+exchange-columns = Ce qu’un tableau peut contenir, et par quelles colonnes : { $page }, fourni avec ce programme.
 exchange-out = Tout sortir
-exchange-out-intro = Chacun contient chaque entrée telle qu’elle a d’abord été notée. Garde les copies là où toi seul peux les lire : elles racontent tes journées.
+exchange-out-intro = Chacun contient chaque entrée telle qu’elle a d’abord été notée. Garde les copies là où toi seul peux les lire : elles racontent tes journées.
 exchange-backup = Sauvegarde
-exchange-backup-hint = entrées et enregistrements, avec contrôle d’intégrité ; à garder et à reprendre
+exchange-backup-hint = entrées et enregistrements, avec contrôle d’intégrité ; à garder et à reprendre
 exchange-backup-save = Enregistrer une sauvegarde
 exchange-archive = Archive
 exchange-archive-hint = entrées et enregistrements en fichiers simples que tout système ouvre
@@ -31,14 +31,14 @@ exchange-leave-out-hint = { $count ->
     [1] une ligne n’entrera pas
    *[other] { $count } lignes n’entreront pas
 }
-exchange-nothing-taken = « { $name } » : rien n’en a encore été repris.
+exchange-nothing-taken = « { $name } » : rien n’en a encore été repris.
 exchange-several = Plusieurs foyers
-exchange-several-intro = Ce carnet est vide, et le fichier contient plusieurs foyers : { $homes }.
+exchange-several-intro = Ce carnet est vide, et le fichier contient plusieurs foyers : { $homes }.
 exchange-another = Un autre foyer
-exchange-another-intro = Le fichier contient des entrées d’un foyer que ce carnet n’a pas : { $homes }.
+exchange-another-intro = Le fichier contient des entrées d’un foyer que ce carnet n’a pas : { $homes }.
 exchange-for-good = Chaque foyer garde ses animaux, ses mots et ses chiffres, mais une fois dans un même carnet ils ne peuvent plus être séparés.
 exchange-faults = Fautes
-exchange-faults-intro = Le mieux est de les corriger dans le fichier et de le rapporter : les lignes déjà entrées sont alors connues.
+exchange-faults-intro = Le mieux est de les corriger dans le fichier et de le rapporter : les lignes déjà entrées sont alors connues.
 exchange-take-in = Le reprendre
 exchange-nothing-new = Il n’y a rien à reprendre.
 exchange-away = Ne pas le reprendre
@@ -52,18 +52,18 @@ exchange-days = Jours
 exchange-from-to = { $from } à { $to }
 exchange-by-kind = Nouvelles entrées par sorte
 exchange-later = { $count ->
-    [1] Une entrée de sorte { $kind } : une version plus récente l’a écrite. Elle est conservée, mais pas montrée. Mets ce programme à jour.
-   *[other] { $count } entrées de sorte { $kind } : une version plus récente les a écrites. Elles sont conservées, mais pas montrées. Mets ce programme à jour.
+    [1] Une entrée de sorte { $kind } : une version plus récente l’a écrite. Elle est conservée, mais pas montrée. Mets ce programme à jour.
+   *[other] { $count } entrées de sorte { $kind } : une version plus récente les a écrites. Elles sont conservées, mais pas montrées. Mets ce programme à jour.
 }
 exchange-and-more = Et { $count } de plus.
 exchange-times = { $count ->
     [1] une fois
    *[other] { $count } fois
 }
-exchange-fault = { $times }{ $place } : attendu { $wanted }.
-exchange-fault-found = { $times }{ $place } : trouvé « { $found } » ; attendu { $wanted }.
-exchange-fault-found-one-of = { $times }{ $place } : trouvé par exemple « { $found } » ; attendu { $wanted }.
-exchange-fault-said = { $times }{ $place } : { $what }.
+exchange-fault = { $times }{ $place } : attendu { $wanted }.
+exchange-fault-found = { $times }{ $place } : trouvé « { $found } » ; attendu { $wanted }.
+exchange-fault-found-one-of = { $times }{ $place } : trouvé par exemple « { $found } » ; attendu { $wanted }.
+exchange-fault-said = { $times }{ $place } : { $what }.
 exchange-in-lines = { $count ->
     [1] (ligne { $lines })
    *[other] (lignes { $lines })
@@ -84,8 +84,8 @@ exchange-new-recordings = Nouveaux enregistrements
 exchange-known-recordings = Enregistrements connus
 exchange-damaged-recordings = Enregistrements abîmés
 exchange-conflicts = Là où une entrée d’ici diffère de celle de la sauvegarde, celle d’ici reste.
-exchange-no-digest = Elle a été faite par une version antérieure et ne porte pas d’empreinte : un dégât a pu passer inaperçu.
-exchange-report = « { $name } » : { $counts }. Le fichier lui-même n’est pas gardé ici.
+exchange-no-digest = Elle a été faite par une version antérieure et ne porte pas d’empreinte : un dégât a pu passer inaperçu.
+exchange-report = « { $name } » : { $counts }. Le fichier lui-même n’est pas gardé ici.
 exchange-counts = { $count ->
     [1] une entrée nouvelle, { $known } déjà connues
    *[other] { $count } entrées nouvelles, { $known } déjà connues
@@ -103,9 +103,9 @@ exchange-kept-here = { $count ->
    *[other] { $count } entrées d’ici diffèrent de celles de la sauvegarde. Celles d’ici ont été gardées.
 }
 exchange-unsound-left = { $count ->
-    [1] Laissée de côté, défectueuse lors de la sauvegarde : une entrée.
-   *[other] Laissées de côté, défectueuses lors de la sauvegarde : { $count } entrées.
+    [1] Laissée de côté, défectueuse lors de la sauvegarde : une entrée.
+   *[other] Laissées de côté, défectueuses lors de la sauvegarde : { $count } entrées.
 }
 exchange-another-file = Un autre fichier
 exchange-nameless = le fichier
-exchange-moves-in = Le fichier est le carnet d’un autre foyer ({ $home }). Ses notes deviennent celles de ce foyer, avec leurs identifiants. Dès lors, n’écris plus qu’ici : ce qui s’ajoute ensuite à l’ancien carnet ne vient que si tu apportes son fichier encore une fois.
+exchange-moves-in = Le fichier est le carnet d’un autre foyer ({ $home }). Ses notes deviennent celles de ce foyer, avec leurs identifiants. Dès lors, n’écris plus qu’ici : ce qui s’ajoute ensuite à l’ancien carnet ne vient que si tu apportes son fichier encore une fois.

@@ -16,4 +16,4 @@ generalise-otherwise = le reste du temps
 generalise-drawn = tiré par le carnet
 generalise-chosen = choisi par une personne
 generalise-blind = à l’aveugle
-generalise-open = ouverte : quelqu’un savait
+generalise-open = ouverte : quelqu’un savait

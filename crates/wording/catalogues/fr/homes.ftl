@@ -1,10 +1,10 @@
-homes-title = Quel foyer ?
+homes-title = Quel foyer ?
 homes-intro = { $count ->
     [1] Ce carnet contient un foyer.
-   *[other] Ce carnet contient { $count } foyers. Chacun a ses animaux, ses mots et ses chiffres ; rien n’est compté entre eux.
+   *[other] Ce carnet contient { $count } foyers. Chacun a ses animaux, ses mots et ses chiffres ; rien n’est compté entre eux.
 }
 homes-no-animal = pas encore d’animal
-homes-holds = { $animals } ; { $count ->
+homes-holds = { $animals } ; { $count ->
     [1] une entrée
    *[other] { $count } entrées
 }
@@ -17,11 +17,11 @@ homes-to-server = Le serveur
 homes-give-up = Quitter un rôle
 homes-give-up-what = Tu ne vois alors plus rien du foyer. Ce que tu as écrit reste dans son journal.
 homes-go = Le quitter
-homes-with-days = { $role } ; { $days }
-homes-not-begun = { $role } ; rien n’est encore écrit ici : qui tient le foyer commence
-homes-closed-now = { $role } ; fermé pour toi aujourd’hui
-homes-shares = { $role } ; partage { $what }
+homes-with-days = { $role } ; { $days }
+homes-not-begun = { $role } ; rien n’est encore écrit ici : qui tient le foyer commence
+homes-closed-now = { $role } ; fermé pour toi aujourd’hui
+homes-shares = { $role } ; partage { $what }
 homes-find = Trouver un foyer
 homes-find-button = Trouver
-homes-found-none = Aucun de tes foyers n’a « { $text } » dans son nom.
+homes-found-none = Aucun de tes foyers n’a « { $text } » dans son nom.
 homes-all = Tous les foyers

@@ -56,11 +56,11 @@ ideas-name = { $key ->
     [hide] Cachette
    *[other] { $key }
 }
-ideas-title = Qu’est-ce que { $name } pourrait aimer ?
+ideas-title = Qu’est-ce que { $name } pourrait aimer ?
 ideas-four = Touche quatre choses ou plus, de plusieurs sortes. { $name } décidera plus tard.
-ideas-health = Santé :
+ideas-health = Santé :
 ideas-other-kinds = Choses d’autres sortes
-ideas-figures = kcal : valeurs habituelles pour un morceau (USDA et de mémoire) ; vérifie l’emballage. Les idées : pratique courante, sans source.
+ideas-figures = kcal : valeurs habituelles pour un morceau (USDA et de mémoire) ; vérifie l’emballage. Les idées : pratique courante, sans source.
 ideas-add = Ajouter
 ideas-own = Quelque chose à toi
 ideas-kind = { $kind ->
@@ -73,13 +73,13 @@ ideas-kind = { $kind ->
 }
 ideas-care = { $care ->
     [guarding] Pas pour un animal qui garde nourriture ou jouets. Si { $name } se raidit ou gronde, laisse de l’espace et demande à un spécialiste qualifié du comportement.
-    [slipping] Sur un sol qui ne glisse pas ; pour des pattes raides ou jeunes, demande d’abord à un vétérinaire.
-    [small_parts] Rien qui puisse être arraché et avalé ; range-le ensuite.
-   *[hands_off] Seulement tant que { $name } vient le chercher : jamais tenu, jamais sur les genoux de force.
+    [slipping] Sur un sol qui ne glisse pas ; pour des pattes raides ou jeunes, demande d’abord à un vétérinaire.
+    [small_parts] Rien qui puisse être arraché et avalé ; range-le ensuite.
+   *[hands_off] Seulement tant que { $name } vient le chercher : jamais tenu, jamais sur les genoux de force.
 }
-ideas-none-ticked = ne sont pas cochées ; touches-en une, ou choisis Plus tard
-ideas-unknown = en contiennent une que ce programme ne connaît pas ; recharge la page
-ideas-instead = { $name } choisit rarement { $thing }. Idées à essayer à la place : { $ideas }
+ideas-none-ticked = ne sont pas cochées ; touches-en une, ou choisis Plus tard
+ideas-unknown = en contiennent une que ce programme ne connaît pas ; recharge la page
+ideas-instead = { $name } choisit rarement { $thing }. Idées à essayer à la place : { $ideas }
 ideas-instead-of = { $name } ne veut guère { $thing }. Essaie autre chose du même genre et laisse { $name } choisir.
 ideas-see = Voir toutes les idées
-ideas-for-animal = Idées à essayer avec { $name } : { $ideas }
+ideas-for-animal = Idées à essayer avec { $name } : { $ideas }

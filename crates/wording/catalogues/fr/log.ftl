@@ -1,8 +1,8 @@
 log-title = Journal
 log-judge-heard = Juger les appuis entendus par un micro
-log-about = Tout ce qui est noté pour { $name }, le plus récent d’abord. Rien n’est jamais effacé : ce qui est annulé ou modifié garde sa première trace.
+log-about = Tout ce qui est noté pour { $name }, le plus récent d’abord. Rien n’est jamais effacé : ce qui est annulé ou modifié garde sa première trace.
 log-filter = Choisir quoi voir
-log-filtered = Affiché : { $what }
+log-filtered = Affiché : { $what }
 log-day = Jour
 log-kind = Type
 log-word = Mot
@@ -28,8 +28,8 @@ log-newest = Les plus récents
 log-newer = Plus récents
 log-older = Plus anciens
 log-pages = Pages du journal
-log-undone = Annulé : { $what }
-log-edited = Modifié. D’abord noté : { $what }, { $when }
+log-undone = Annulé : { $what }
+log-edited = Modifié. D’abord noté : { $what }, { $when }
 log-when = { $day }, { $time }
 log-noted = { $when }{ $who ->
     [none] { "" }
@@ -41,26 +41,26 @@ log-noted = { $when }{ $who ->
    *[other] { "" }
 }{ $twice ->
     [no] { "" }
-   *[other] { " " }; aussi touché, donc compté une fois
+   *[other] { "\u202F" }; aussi touché, donc compté une fois
 }
 log-edit = Modifier
-log-edit-this = Modifier : { $what }, { $when }
+log-edit-this = Modifier : { $what }, { $when }
 log-undo = Annuler
-log-undo-this = Annuler : { $what }, { $when }
+log-undo-this = Annuler : { $what }, { $when }
 log-bring-back = Rétablir
-log-bring-back-this = Rétablir : { $what }, { $when }
+log-bring-back-this = Rétablir : { $what }, { $when }
 log-time = Heure
 log-time-zone = à { $zone }
 log-time-wrong = L’heure { $what }.
 log-time-form = doit être une heure comme 18:30 ou 18:30:05
-log-time-ahead = est à venir ; elle doit être maintenant ou avant
+log-time-ahead = est à venir ; elle doit être maintenant ou avant
 log-who-pressed = Qui a appuyé
 log-by = { $by ->
     [animal] { $name }
     [person] une personne, pour montrer
    *[other] personne n’a vu
 }
-log-meant = Semblait-ce voulu ?
+log-meant = Semblait-ce voulu ?
 log-accident = { $accident ->
     [no] cela semblait voulu
     [likely] cela semblait un faux pas
@@ -69,7 +69,7 @@ log-accident = { $accident ->
 log-how-answered = Comment on a répondu
 log-what-then = Ce que { $name } a fait ensuite
 log-how-strong = De quelle force
-log-took = { $name } a-t-il pris la chose ?
+log-took = { $name } a-t-il pris la chose ?
 log-yes = oui
 log-no = non
 log-not-seen = pas vu
@@ -87,9 +87,9 @@ log-ahead-why = { $n ->
         [none] { "" }
        *[other] { " " }· { $who }
     }.
-} L’horloge de l’appareil qui l’a noté avançait. Fiches et enregistrements comptent déjà ; le reste compte à partir de son heure. Règle cette horloge et modifie les heures dans le journal.
+} L’horloge de l’appareil qui l’a noté avançait. Fiches et enregistrements comptent déjà ; le reste compte à partir de son heure. Règle cette horloge et modifie les heures dans le journal.
 log-no-such-event = Le journal n’a pas cet événement.
 log-took-choice = doit être oui, non ou laissé ouvert
-log-id-without-time = L’adresse nomme un id, mais pas avant quelle heure : ?before=<time>&id=<id>
-log-on-its-own-page = se corrige sur sa propre page : les fiches sous Personnes, l’accord sous Qui peut voir ceci
+log-id-without-time = L’adresse nomme un id, mais pas avant quelle heure : ?before=<time>&id=<id>
+log-on-its-own-page = se corrige sur sa propre page : les fiches sous Personnes, l’accord sous Qui peut voir ceci
 log-about-server = Tout ce qui est noté pour { $name }, le plus récent d’abord. Ce qui est annulé ou modifié garde sa première note. Tout ne part que si le foyer entier est effacé.

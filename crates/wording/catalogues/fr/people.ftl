@@ -1,5 +1,5 @@
 people-language = Langue
-people-language-hint = des pages ; d’abord celle du navigateur. Aucune traduction n’a encore été relue par une personne de langue maternelle.
+people-language-hint = des pages ; d’abord celle du navigateur. Aucune traduction n’a encore été relue par une personne de langue maternelle.
 people-language-of-the-browser = comme le navigateur
 people-usual = comme d’habitude
 people-clock = Heure

@@ -1,6 +1,6 @@
 # Programmes : cours de quelques semaines, avec des buts pour les personnes.
 programme-title = Programmes
-programme-intro = Un cours de quelques semaines pour des foyers de ton club : ce que les personnes se proposent chaque semaine, des leçons, un exercice. Un foyer y participe en acceptant. Les buts sont pour les personnes, jamais pour un animal.
+programme-intro = Un cours de quelques semaines pour des foyers de ton club : ce que les personnes se proposent chaque semaine, des leçons, un exercice. Un foyer y participe en acceptant. Les buts sont pour les personnes, jamais pour un animal.
 programme-none = Pas encore de programme.
 programme-new = Préparer un programme
 programme-new-how = Ce que le journal peut dire est compté tout seul. Le reste, le foyer le coche. Laisse vide ce qu’une semaine n’a pas.
@@ -13,11 +13,11 @@ programme-field-a-day = Séances par jour
 programme-field-days = Sur combien de jours
 programme-field-lessons = Leçons à lire
 programme-field-own = Un autre but, { $number }
-programme-field-own-hint = En quelques mots ; le foyer le coche.
+programme-field-own-hint = En quelques mots ; le foyer le coche.
 programme-field-exercise = Exercice
 programme-lay-out = Garder ce programme
 programme-nothing = ou un autre but d’une semaine manque
-programme-too-many = et les autres buts de la semaine sont trop nombreux : au plus { $most }
+programme-too-many = et les autres buts de la semaine sont trop nombreux : au plus { $most }
 programme-week-number = Semaine { $week }
 programme-week = Semaine { $week }, du { $first } au { $last }
 programme-weeks = { $weeks ->
@@ -28,11 +28,11 @@ programme-weeks = { $weeks ->
 programme-closed = n’est plus proposé
 programme-close = Ne plus le proposer
 programme-open-again = Le proposer de nouveau
-programme-rests = doit être plus tard : un signe fort met les séances au repos jusqu’au { $until }
+programme-rests = doit être plus tard : un signe fort met les séances au repos jusqu’au { $until }
 programme-proposed = { $weeks ->
-    [0] Programme « { $name } », { $weeks } semaine à partir du { $first }
-    [1] Programme « { $name } », { $weeks } semaine à partir du { $first }
-   *[other] Programme « { $name } », { $weeks } semaines à partir du { $first }
+    [0] Programme « { $name } », { $weeks } semaine à partir du { $first }
+    [1] Programme « { $name } », { $weeks } semaine à partir du { $first }
+   *[other] Programme « { $name } », { $weeks } semaines à partir du { $first }
 }
 programme-showings = montrer { $times } fois
 programme-invitations = { $times ->
@@ -49,8 +49,8 @@ programme-sessions = { $a_day ->
     [1] { $days } jour
    *[other] { $days } jours
 }
-programme-lesson = Lire la leçon « { $lesson } »
-programme-doing = { $aim } : { $done }
+programme-lesson = Lire la leçon « { $lesson } »
+programme-doing = { $aim } : { $done }
 programme-so-many = { $done } sur { $of } jusqu’ici
 programme-done = fait
 programme-not-yet = pas encore
@@ -60,7 +60,7 @@ programme-no-aims = Cette semaine n’a pas de but.
 programme-for-people = Les buts sont pour les personnes. Un jour où personne n’a le temps, ou que l’animal préfère laisser, est un jour comme un autre.
 programme-done-noted = But { $aim } de la semaine { $week } fait
 programme-where-each = Où en est chacun
-programme-no-ranking = Chacun face à ses propres buts, par nom. Les foyers et les animaux ne sont pas comparés : ils partent d’endroits différents.
+programme-no-ranking = Chacun face à ses propres buts, par nom. Les foyers et les animaux ne sont pas comparés : ils partent d’endroits différents.
 programme-nobody = Personne n’y participe qui partage des chiffres avec toi en ce moment.
 programme-in-week = Semaine { $week } sur { $weeks }
 programme-begins = Commence le { $day }

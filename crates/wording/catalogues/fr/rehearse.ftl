@@ -1,6 +1,6 @@
 rehearse-title = Répéter
 rehearse-intro = Exerce-toi avec un animal à qui rien ne peut faire de mal, avant l’arrivée des boutons ou quand tu veux. Rien de cela n’entre dans le carnet.
-rehearse-simulation = Une simulation : les vrais animaux sont différents.
+rehearse-simulation = Une simulation : les vrais animaux sont différents.
 rehearse-assumes = Ce qu’elle suppose
 rehearse-name = { $who ->
     [eager] Zip
@@ -10,15 +10,15 @@ rehearse-name = { $who ->
    *[guards] Rusk
 }
 rehearse-character = { $who ->
-    [eager] Zip, un jeune chien : vient tout de suite, se fatigue tard
-    [wary] Moth, un chat : vient quand on ne lui demande rien
-    [old] Bramble, un vieux chien : chaque pas prend son temps
-    [quick] Pico, un perroquet : apprend vite, appuie aussi par curiosité
-   *[guards] Rusk, un chien : n’aime pas qu’on le dérange quand il mange
+    [eager] Zip, un jeune chien : vient tout de suite, se fatigue tard
+    [wary] Moth, un chat : vient quand on ne lui demande rien
+    [old] Bramble, un vieux chien : chaque pas prend son temps
+    [quick] Pico, un perroquet : apprend vite, appuie aussi par curiosité
+   *[guards] Rusk, un chien : n’aime pas qu’on le dérange quand il mange
 }
 rehearse-with = Avec qui
 rehearse-exercise = { $which ->
-    [likes] Qu’est-ce qui plaît ?
+    [likes] Qu’est-ce qui plaît ?
     [showing] Appuyer, dire, donner
     [leaving] Laisser partir
     [inviting] Cinq invitations
@@ -27,22 +27,22 @@ rehearse-exercise = { $which ->
    *[free] Exercice libre
 }
 rehearse-short = { $which ->
-    [likes] Deux choses tendues à la fois : ce qui est choisi, et avec quelle certitude.
+    [likes] Deux choses tendues à la fois : ce qui est choisi, et avec quelle certitude.
     [showing] Deux minutes pour montrer deux ou trois mots.
     [leaving] Quelqu’un veut partir, et le peut.
     [inviting] Chacune avec son attente entière de cinq secondes.
-    [evening] Trente appuis, en accéléré : chacun reçoit une réponse juste, y compris « pas maintenant ».
+    [evening] Trente appuis, en accéléré : chacun reçoit une réponse juste, y compris « pas maintenant ».
     [stuck] Un mot n’avance pas. Essaie des choses, puis dis ce qui le retient.
    *[free] Cinq minutes de ce que tu veux.
 }
 rehearse-how = { $which ->
-    [likes] Touche « En tendre deux » : tu tiens une chose de chaque côté. Puis ne bouge plus jusqu’à ce que { $name } ait choisi, ou rien choisi, et ait fini. Douze paires en disent le plus ; moins en disent moins.
-    [showing] Touche un bouton : tu appuies dessus et dis son mot. Touche-le encore pour donner la chose. Donne aussitôt, partage les appuis entre les mots, et laisse le temps de manger et de jouer.
-    [leaving] Montre des mots comme tu veux. Quand { $name } s’en va, laisse faire : pas d’appel, rien en travers. Puis termine.
-    [inviting] Touche « Inviter » et un bouton : tu tiens la chose en vue. Puis ne fais rien pendant cinq secondes. Quoi qu’il en vienne, appuie, dis et donne.
-    [evening] { $name } appuie. Réponds à chaque appui : donne, dis « pas maintenant » ou donne autre chose. Les friandises s’épuisent.
-    [stuck] Le mot encadré n’avance pas. Quelque chose le retient : essaie une chose après l’autre, regarde ce que fait { $name } et termine quand tu as une idée. Puis tu dis ce que c’est, et tu apprends ce qui était vrai.
-   *[free] Tout ce qu’a le tableau, et ce qui tente en plus : appeler, se mettre en travers, le redire.
+    [likes] Touche « En tendre deux » : tu tiens une chose de chaque côté. Puis ne bouge plus jusqu’à ce que { $name } ait choisi, ou rien choisi, et ait fini. Douze paires en disent le plus ; moins en disent moins.
+    [showing] Touche un bouton : tu appuies dessus et dis son mot. Touche-le encore pour donner la chose. Donne aussitôt, partage les appuis entre les mots, et laisse le temps de manger et de jouer.
+    [leaving] Montre des mots comme tu veux. Quand { $name } s’en va, laisse faire : pas d’appel, rien en travers. Puis termine.
+    [inviting] Touche « Inviter » et un bouton : tu tiens la chose en vue. Puis ne fais rien pendant cinq secondes. Quoi qu’il en vienne, appuie, dis et donne.
+    [evening] { $name } appuie. Réponds à chaque appui : donne, dis « pas maintenant » ou donne autre chose. Les friandises s’épuisent.
+    [stuck] Le mot encadré n’avance pas. Quelque chose le retient : essaie une chose après l’autre, regarde ce que fait { $name } et termine quand tu as une idée. Puis tu dis ce que c’est, et tu apprends ce qui était vrai.
+   *[free] Tout ce qu’a le tableau, et ce qui tente en plus : appeler, se mettre en travers, le redire.
 }
 rehearse-choose = Répéter
 rehearse-lessons = Leçons pour cela
@@ -50,7 +50,7 @@ rehearse-start = Commencer
 rehearse-see = Voir comment c’était
 rehearse-all = Tous les exercices
 rehearse-no-script = Pour répéter, il faut des scripts. Les leçons s’en passent.
-rehearse-room = La pièce vue d’en haut : en haut le tableau et toi, en bas à droite un lit, en bas à gauche la porte ouverte.
+rehearse-room = La pièce vue d’en haut : en haut le tableau et toi, en bas à droite un lit, en bas à gauche la porte ouverte.
 rehearse-happens = Ce qui se passe
 rehearse-words = Boutons du tableau
 rehearse-acts = Ce que tu peux faire
@@ -77,30 +77,30 @@ rehearse-act = { $does ->
 }
 rehearse-you = { $does ->
     [two] Tu tends deux choses.
-    [show] Tu appuies sur « { $word } » et tu le dis.
-    [give] Tu donnes : { $word }.
-    [offer] Tu tiens en vue : { $word }. Attends.
+    [show] Tu appuies sur « { $word } » et tu le dis.
+    [give] Tu donnes : { $word }.
+    [offer] Tu tiens en vue : { $word }. Attends.
     [again] Tu le redis.
-    [not-now] Tu dis « pas maintenant ».
-    [instead] Tu dis « pas maintenant » et donnes autre chose : { $word }.
+    [not-now] Tu dis « pas maintenant ».
+    [instead] Tu dis « pas maintenant » et donnes autre chose : { $word }.
     [call] Tu appelles { $name }.
     [block] Tu te mets en travers.
     [back] Tu t’écartes.
     [ready] Tu vas chercher les choses et les gardes sous la main.
-    [softer] Tu poses un tissu sur les haut-parleurs : tous les boutons sont moins forts.
+    [softer] Tu poses un tissu sur les haut-parleurs : tous les boutons sont moins forts.
     [quiet] Tu fermes fenêtres et portes.
    *[end] Tu termines.
 }
 rehearse-seen = { $what ->
-    [chose] { $name } choisit : { $word }.
+    [chose] { $name } choisit : { $word }.
     [chose-none] { $name } ne choisit aucune des deux.
     [looks-up] { $name } lève les yeux.
     [comes] { $name } s’approche.
     [joined] { $name } est au tableau.
-    [looks] { $name } regarde « { $word } ».
-    [brushed] { $name } frôle « { $word } » : pas de son.
-    [pressed] { $name } appuie sur « { $word } ».
-    [took] { $name } prend : { $word }.
+    [looks] { $name } regarde « { $word } ».
+    [brushed] { $name } frôle « { $word } » : pas de son.
+    [pressed] { $name } appuie sur « { $word } ».
+    [took] { $name } prend : { $word }.
     [finished] { $name } a fini.
     [ignored] { $name } ne prend pas.
     [wanders] { $name } passe à autre chose.
@@ -110,17 +110,17 @@ rehearse-seen = { $what ->
     [eases] { $name } se détend de nouveau.
     [wait-over] Cinq secondes ont passé.
     [noise] Dehors, quelque chose claque.
-    [startled] { $name } recule devant « { $word } ».
-    [fetches] Ce n’est pas sous la main : tu vas le chercher. { $word }
-    [fetched] Tu es de retour avec : { $word }.
-   *[unanswered] « { $word } » est resté sans réponse.
+    [startled] { $name } recule devant « { $word } ».
+    [fetches] Ce n’est pas sous la main : tu vas le chercher. { $word }
+    [fetched] Tu es de retour avec : { $word }.
+   *[unanswered] « { $word } » est resté sans réponse.
 }
 rehearse-sign = { $level ->
-    [strong] Signe fort de { $name } : { $sign }.
-   *[mild] Signe léger de { $name } : { $sign }.
+    [strong] Signe fort de { $name } : { $sign }.
+   *[mild] Signe léger de { $name } : { $sign }.
 }
-rehearse-held = À gauche : { $left }. À droite : { $right }.
-rehearse-chosen = Choisi, sur les fois tendu : { $word }
+rehearse-held = À gauche : { $left }. À droite : { $right }.
+rehearse-chosen = Choisi, sur les fois tendu : { $word }
 rehearse-leans-away = se penche loin de ce qui est proposé
 rehearse-over = { $why ->
     [time] Le temps est écoulé.
@@ -136,49 +136,49 @@ rehearse-went = Comment c’était
 rehearse-one-thing = Une chose pour la prochaine fois
 rehearse-change = { $change ->
     [let-choose] Ne bouge plus jusqu’à ce que { $name } choisisse ou se détourne. Pas d’autre mot, pas d’autre paire.
-    [more-pairs] Tends plus de paires : chaque chose au moins cinq fois.
+    [more-pairs] Tends plus de paires : chaque chose au moins cinq fois.
     [step-away] À un signe fort, écarte-toi tout de suite ou termine. Tout le reste peut attendre.
-    [let-go] Quand { $name } s’en va, laisse faire : pas d’appel, rien en travers, rien à montrer.
+    [let-go] Quand { $name } s’en va, laisse faire : pas d’appel, rien en travers, rien à montrer.
     [let-eat] Laisse { $name } manger en paix. On n’appuie ni ne montre rien avant la fin.
     [pause] À un signe léger, fais une pause de cinq secondes et laisse de la place.
     [wait] Attends les cinq secondes entières, sans un mot ni un geste. L’aide vient après.
-    [do-not-push] Ni appel, ni passage barré, ni redite : { $name } vient librement ou pas du tout.
-    [answer] Réponds à chaque appui, aussi par « pas maintenant ».
+    [do-not-push] Ni appel, ni passage barré, ni redite : { $name } vient librement ou pas du tout.
+    [answer] Réponds à chaque appui, aussi par « pas maintenant ».
     [sooner] Donne plus tôt. Tiens la chose en main avant d’appuyer.
     [when-there] Montre quand { $name } est au tableau, et des choses voulues à ce moment.
     [slower] Laisse plus de temps entre les appuis.
-    [instead] De temps en temps, donne autre chose quand c’est « pas maintenant » pour « { $word } ».
-    [even] Partage les appuis : montre « { $least } » autant que « { $word } ».
-    [oftener] Montre plus : peu de mots, encore et encore.
+    [instead] De temps en temps, donne autre chose quand c’est « pas maintenant » pour « { $word } ».
+    [even] Partage les appuis : montre « { $least } » autant que « { $word } ».
+    [oftener] Montre plus : peu de mots, encore et encore.
     [give] Donne ce que dit le bouton, après chacun de tes appuis.
-    [try] Essaie plus de choses avant de dire ce qui le retient : montrer, en tendre deux, tout avoir sous la main, baisser le son, fermer les fenêtres.
+    [try] Essaie plus de choses avant de dire ce qui le retient : montrer, en tendre deux, tout avoir sous la main, baisser le son, fermer les fenêtres.
     [too-soon] Il s’est passé trop peu pour dire quelque chose. Réessaie, en prenant ton temps.
    *[carry-on] Continue ainsi.
 }
 rehearse-because = { $change ->
-    [let-choose] Choix laissés en paix : { $figure }
-    [more-pairs] Paires : { $figure }
-    [step-away] Signes forts respectés : { $figure }
-    [let-go] Départs respectés : { $figure }
-    [let-eat] Friandises mangées en paix : { $figure }
-    [pause] Signes légers respectés : { $figure }
-    [wait] Attentes tenues : { $figure }
-    [do-not-push] Fois où tu as appelé, barré le passage ou redit : { $figure }
-    [answer] Appuis avec réponse : { $figure }
-    [sooner] De l’appui à la chose : { $figure }. Vise 2 s au plus.
-    [when-there] Pris, de ce que tu as montré : { $figure }
-    [slower] Montrer : { $figure }
-    [instead] Appuis sur « { $word } » avec « pas maintenant » pour réponse : { $figure }
-    [even] Montré : { $figure }
-    [oftener] Montré : { $figure }
-    [give] Choses données : { $figure }
-    [try] Choses différentes essayées : { $figure }
+    [let-choose] Choix laissés en paix : { $figure }
+    [more-pairs] Paires : { $figure }
+    [step-away] Signes forts respectés : { $figure }
+    [let-go] Départs respectés : { $figure }
+    [let-eat] Friandises mangées en paix : { $figure }
+    [pause] Signes légers respectés : { $figure }
+    [wait] Attentes tenues : { $figure }
+    [do-not-push] Fois où tu as appelé, barré le passage ou redit : { $figure }
+    [answer] Appuis avec réponse : { $figure }
+    [sooner] De l’appui à la chose : { $figure }. Vise 2 s au plus.
+    [when-there] Pris, de ce que tu as montré : { $figure }
+    [slower] Montrer : { $figure }
+    [instead] Appuis sur « { $word } » avec « pas maintenant » pour réponse : { $figure }
+    [even] Montré : { $figure }
+    [oftener] Montré : { $figure }
+    [give] Choses données : { $figure }
+    [try] Choses différentes essayées : { $figure }
     [too-soon] Rien n’a été montré, donné, proposé ni répondu.
    *[carry-on] Rien ici n’a gêné l’apprentissage.
 }
-rehearse-would-change = Ce serait autre chose si la prochaine répétition montre un autre tableau : ce sont peu de relevés.
+rehearse-would-change = Ce serait autre chose si la prochaine répétition montre un autre tableau : ce sont peu de relevés.
 rehearse-care-strong = Dans la vie, un signe fort met fin à la séance. Garde tes distances et consulte un vétérinaire ou un professionnel qualifié du comportement avant de reprendre.
-rehearse-care-guards = Dans la vie, qui garde sa nourriture peut mordre : ne prends rien dans la gueule ou la gamelle, éloigne les enfants et consulte un professionnel qualifié du comportement.
+rehearse-care-guards = Dans la vie, qui garde sa nourriture peut mordre : ne prends rien dans la gueule ou la gamelle, éloigne les enfants et consulte un professionnel qualifié du comportement.
 rehearse-measured = Comment tu as enseigné
 rehearse-measured-what = Les chiffres de l’usage réel, pour cette seule répétition.
 rehearse-row = { $which ->
@@ -190,7 +190,7 @@ rehearse-row = { $which ->
     [taken] Pris, de ce que tu as montré
     [waits] Attentes tenues
     [answered] Appuis avec réponse
-    [alternatives] Autre chose donnée, sur les « pas maintenant »
+    [alternatives] Autre chose donnée, sur les « pas maintenant »
     [leaving] Départs respectés
     [mild] Signes légers respectés
     [strong] Signes forts respectés
@@ -211,15 +211,15 @@ rehearse-of-word = Mot
 rehearse-before = avant
 rehearse-after = après
 rehearse-sooner = avec tout une seconde plus tôt
-rehearse-liked = { $name } aime, le plus aimé d’abord : { $things }.
+rehearse-liked = { $name } aime, le plus aimé d’abord : { $things }.
 rehearse-line = L’ensemble
-rehearse-line-what = { $moments } moments en { $seconds } : en haut ce qu’a fait { $name }, en bas ce que tu as fait.
+rehearse-line-what = { $moments } moments en { $seconds } : en haut ce qu’a fait { $name }, en bas ce que tu as fait.
 rehearse-lane = { $lane ->
     [animal] { $name }
     [signs] Signes
    *[you] Toi
 }
-rehearse-marks = Anneau : venu, proposé, « pas maintenant » ou écarté. Point : un appui. Carré : pris ou donné. Croix : parti, ou pressé. Triangle : un signe, plein s’il est fort.
+rehearse-marks = Anneau : venu, proposé, « pas maintenant » ou écarté. Point : un appui. Carré : pris ou donné. Croix : parti, ou pressé. Triangle : un signe, plein s’il est fort.
 rehearse-when = Quand
 rehearse-what = Quoi
 rehearse-list = Tous les moments en liste
@@ -227,10 +227,10 @@ rehearse-watch = Revoir
 rehearse-same = La même chose encore
 rehearse-another = Avec un autre jour de { $name }
 rehearse-show-on = Le montrer à quelqu’un
-rehearse-show-on-what = L’adresse de cette page contient toute la répétition et rien de ton foyer. Envoie-la à ton coach si tu veux ; sinon, personne ne la voit.
+rehearse-show-on-what = L’adresse de cette page contient toute la répétition et rien de ton foyer. Envoie-la à ton coach si tu veux ; sinon, personne ne la voit.
 rehearse-no-such = Il n’y a pas d’exercice de ce nom.
-rehearse-no-acts = Ce qui a été fait ne se lit pas dans cette adresse : { $item }. Recommence l’exercice.
-rehearse-practise = Répète-le : { $title }
+rehearse-no-acts = Ce qui a été fait ne se lit pas dans cette adresse : { $item }. Recommence l’exercice.
+rehearse-practise = Répète-le : { $title }
 rehearse-who = { $who ->
     [eager] Zip, un jeune chien
     [wary] Moth, un chat
@@ -239,40 +239,40 @@ rehearse-who = { $who ->
    *[guards] Rusk, un chien qui défend sa nourriture
 }
 rehearse-whoswho = Qui tu peux rencontrer
-rehearse-the-lesson = La leçon pour cela : { $title }
+rehearse-the-lesson = La leçon pour cela : { $title }
 rehearse-gain = Tout le reste étant pareil, cela seul aurait mené les mots de { $was } à { $would }, en moyenne.
-rehearse-asks-more = { $name } demande plus souvent qu’avant : { $things }
-rehearse-asks-less = { $name } demande moins souvent qu’avant : { $things }
+rehearse-asks-more = { $name } demande plus souvent qu’avant : { $things }
+rehearse-asks-less = { $name } demande moins souvent qu’avant : { $things }
 rehearse-asks-same = { $name } demande tout à peu près aussi souvent qu’avant.
-rehearse-stuck-word = Le mot qui n’avance pas : « { $word } »
-rehearse-before-shown = Dans le carnet, montré ces trois dernières semaines : { $list }. Moins de deux par jour (42 en trois semaines), c’est peu.
-rehearse-name-it = Qu’est-ce qui retient « { $word } » ?
+rehearse-stuck-word = Le mot qui n’avance pas : « { $word } »
+rehearse-before-shown = Dans le carnet, montré ces trois dernières semaines : { $list }. Moins de deux par jour (42 en trois semaines), c’est peu.
+rehearse-name-it = Qu’est-ce qui retient « { $word } » ?
 rehearse-name-help = Dis ce que tu penses avant de lire la suite. Personne ne l’apprend.
 rehearse-name-button = Le dire
 rehearse-held-up = { $hit ->
-    [yes] Tu l’as dit, et c’était cela : { $cause }.
-   *[no] C’était autre chose : { $cause }. Tu as dit : { $said }.
+    [yes] Tu l’as dit, et c’était cela : { $cause }.
+   *[no] C’était autre chose : { $cause }. Tu as dit : { $said }.
 }
 rehearse-showed = { $cause ->
-    [not-wanted] Comment cela se voyait : sa chose laissée ou pas choisie, { $figure }. « En tendre deux » le montre sans bouton.
-    [too-late] Comment cela se voyait : temps avant ton retour avec elle, { $figure }. Avec tout sous la main, rien ne tarde.
-    [avoided] Comment cela se voyait : a reculé quand tu appuyais, { $figure }. Moins fort, le bouton est utilisé.
-    [time-or-place] Comment cela se voyait : un signe ou un départ juste après un claquement, { $figure }. Fenêtres fermées, il n’y en a pas.
-    [health] Comment cela se voyait : des choses laissées, même la préférée, { $figure } ; et chaque pas lent. Rien de ce que tu as essayé n’y change quelque chose. Dans la vie : demande d’abord à un vétérinaire.
-   *[too-little] Comment cela se voyait : rien ne s’y opposait, et chaque fois montré apprenait. Montré : { $figure }.
+    [not-wanted] Comment cela se voyait : sa chose laissée ou pas choisie, { $figure }. « En tendre deux » le montre sans bouton.
+    [too-late] Comment cela se voyait : temps avant ton retour avec elle, { $figure }. Avec tout sous la main, rien ne tarde.
+    [avoided] Comment cela se voyait : a reculé quand tu appuyais, { $figure }. Moins fort, le bouton est utilisé.
+    [time-or-place] Comment cela se voyait : un signe ou un départ juste après un claquement, { $figure }. Fenêtres fermées, il n’y en a pas.
+    [health] Comment cela se voyait : des choses laissées, même la préférée, { $figure } ; et chaque pas lent. Rien de ce que tu as essayé n’y change quelque chose. Dans la vie : demande d’abord à un vétérinaire.
+   *[too-little] Comment cela se voyait : rien ne s’y opposait, et chaque fois montré apprenait. Montré : { $figure }.
 }
 rehearse-unseen = { $cause ->
-    [not-wanted] Tu n’as pas pu le voir : donne sa chose, ou tends-en deux.
-    [too-late] Tu n’as pas pu le voir : montre le mot et donne sa chose.
-    [avoided] Tu n’as pas pu le voir : appuie sur son bouton quand { $name } est près.
-    [time-or-place] Tu n’as pas pu le voir : attends un claquement et cherche un signe.
-    [health] Tu n’as pas pu le voir : donne ce que { $name } préfère. Dans la vie : demande d’abord à un vétérinaire.
-   *[too-little] Tu n’as pas pu le voir : montre le mot.
+    [not-wanted] Tu n’as pas pu le voir : donne sa chose, ou tends-en deux.
+    [too-late] Tu n’as pas pu le voir : montre le mot et donne sa chose.
+    [avoided] Tu n’as pas pu le voir : appuie sur son bouton quand { $name } est près.
+    [time-or-place] Tu n’as pas pu le voir : attends un claquement et cherche un signe.
+    [health] Tu n’as pas pu le voir : donne ce que { $name } préfère. Dans la vie : demande d’abord à un vétérinaire.
+   *[too-little] Tu n’as pas pu le voir : montre le mot.
 }
-rehearse-showings = trois semaines avant : { $before } ; ici : { $here }
+rehearse-showings = trois semaines avant : { $before } ; ici : { $here }
 rehearse-notebook = Ce que le carnet aurait dit
 rehearse-notebook-what = D’après six semaines de notes d’un tel foyer et cette session, avec les mêmes règles qu’en usage réel. Ce qu’il nomme d’abord n’est pas toujours vrai.
-rehearse-advisor = { $cause } : { $bearing }.
+rehearse-advisor = { $cause } : { $bearing }.
 rehearse-three-more = Des mots qui se ressemblent, un enregistrement difficile à distinguer et des personnes qui répondent différemment peuvent aussi retenir un mot. Cet exercice ne les a pas.
 rehearse-share = Partager ceci avec { $name }
-rehearse-share-what = Seuls les chiffres de « Comment tu as enseigné » vont à { $name }, sur la page Convenu. Ni la ligne, ni un moment, ni ce qui était vrai. Sans ce geste, personne ne le voit.
+rehearse-share-what = Seuls les chiffres de « Comment tu as enseigné » vont à { $name }, sur la page Convenu. Ni la ligne, ni un moment, ni ce qui était vrai. Sans ce geste, personne ne le voit.

@@ -1,6 +1,6 @@
 setup-what = { $step ->
-    [food] Quelle quantité de nourriture pour { $name } ?
-    [wants] Qu’est-ce que { $name } pourrait aimer ? Ajoute quatre choses.
+    [food] Quelle quantité de nourriture pour { $name } ?
+    [wants] Qu’est-ce que { $name } pourrait aimer ? Ajoute quatre choses.
     [likes] Teste ce que { $name } aime
     [words] Choisis les premiers mots de { $name }
     [places] Indique où sont les boutons
@@ -8,8 +8,8 @@ setup-what = { $step ->
 }
 setup-why = { $step ->
     [food] pour que les récompenses restent dans cette limite
-    [wants] de plusieurs sortes : nourriture, jeu, contact
-    [likes] une dizaine de minutes ; le choix des mots en devient plus sûr, et cela peut attendre
+    [wants] de plusieurs sortes : nourriture, jeu, contact
+    [likes] une dizaine de minutes ; le choix des mots en devient plus sûr, et cela peut attendre
     [words] deux ou trois, proposés avec leurs raisons
     [places] pour reconnaître un appui à sa place
    *[people] tout le monde montre et répond de la même façon
@@ -21,16 +21,16 @@ setup-next = Suivant
 setup-keep = Enregistrer
 setup-later = Plus tard
 setup-along = Étape { $number } sur { $of }
-setup-food-why = Les récompenses à manger prennent au plus un dixième de la journée de { $name }. La journée est estimée d’après le poids et l’âge ; le chiffre d’un vétérinaire vaut mieux.
+setup-food-why = Les récompenses à manger prennent au plus un dixième de la journée de { $name }. La journée est estimée d’après le poids et l’âge ; le chiffre d’un vétérinaire vaut mieux.
 setup-weight = Poids, { $unit }
 setup-stage = Âge et corps
 setup-stage-hint = sert à estimer l’énergie du jour
 setup-stage-unknown = inconnu
 setup-food-more = Un chiot, ou le chiffre d’un vétérinaire
-setup-grown-weight = Pour un chiot : poids adulte, { $unit }
-setup-grown-weight-hint = demande à l’élevage ou à un vétérinaire ; sans lui rien n’est calculé
+setup-grown-weight = Pour un chiot : poids adulte, { $unit }
+setup-grown-weight-hint = demande à l’élevage ou à un vétérinaire ; sans lui rien n’est calculé
 setup-day-kcal = La nourriture de la journée, kcal, fixée par un vétérinaire
 setup-day-kcal-hint = remplace toute formule
-setup-day-kcal-more = doit dépasser 0 ; laisse vide pour le calculer
+setup-day-kcal-more = doit dépasser 0 ; laisse vide pour le calculer
 setup-food-later = Sans cela, aucune nourriture n’est proposée comme mot.
 setup-no-vet = Rien ici ne remplace un vétérinaire.

@@ -9,8 +9,8 @@ sharing-role = { $role ->
 }
 sharing-role-can = { $role ->
     [keeper] voit et écrit tout, invite, donne son accord et peut partir avec le foyer
-    [member] voit et écrit tout sur les animaux ; ne change ni les rôles ni les accords
-    [sitter] les jours convenus : voit Aujourd’hui et les règles de la maison, et écrit au tableau
+    [member] voit et écrit tout sur les animaux ; ne change ni les rôles ni les accords
+    [sitter] les jours convenus : voit Aujourd’hui et les règles de la maison, et écrit au tableau
     [observer] écrit au tableau et note des essais sans voir ce que d’autres ont noté
    *[other] voir la page des rôles
 }
@@ -26,7 +26,7 @@ sharing-shows = { $what ->
    *[other] une chose que cette version ne sait pas nommer
 }
 sharing-days-every = tous les jours du { $first } au { $last }
-sharing-days-some = du { $first } au { $last } : { $weekdays }
+sharing-days-some = du { $first } au { $last } : { $weekdays }
 sharing-qr = Le lien en code QR
 sharing-shown-once = Ce lien ne s’affiche que maintenant. Envoie-le, ou fais-le scanner par l’autre téléphone.
 sharing-holds = Valable jusqu’à { $until }, une seule fois.
@@ -37,16 +37,16 @@ sharing-leave = Quitter ce serveur
 sharing-who-intro = Ces personnes peuvent voir quelque chose de ton foyer en ce moment.
 sharing-sees-nothing = ne voit en ce moment aucune page de ce que d’autres ont écrit
 sharing-sees = voit { $what }
-sharing-nobody-else = Personne d’autre ne voit rien ici. Qui tient le serveur n’en voit rien par ce rôle ; qui a la machine ou ses sauvegardes en main peut lire ce qui y est rangé.
+sharing-nobody-else = Personne d’autre ne voit rien ici. Qui tient le serveur n’en voit rien par ce rôle ; qui a la machine ou ses sauvegardes en main peut lire ce qui y est rangé.
 sharing-coach-of = coach, { $clubs }
 sharing-as-person = { $role }, comme { $name }
 sharing-looked = Qui a regardé
-sharing-looked-how = Les regards des coachs, de qui garde par jours et de qui observe sont notés. Ceux de la maison ne le sont pas : ceux qui vivent ensemble ne se surveillent pas ici.
+sharing-looked-how = Les regards des coachs, de qui garde par jours et de qui observe sont notés. Ceux de la maison ne le sont pas : ceux qui vivent ensemble ne se surveillent pas ici.
 sharing-looked-none = Personne n’a encore regardé.
 sharing-between = { $from } à { $to }
 sharing-look = { $times ->
-    [one] { $when } : { $who }, { $what }, { $times } fois
-   *[other] { $when } : { $who }, { $what }, { $times } fois
+    [one] { $when } : { $who }, { $what }, { $times } fois
+   *[other] { $when } : { $who }, { $what }, { $times } fois
 }
 sharing-people = Qui fait partie d’ici
 sharing-you = (toi)
@@ -59,13 +59,13 @@ sharing-consent = Accord
 sharing-consent-none = Rien n’est partagé avec quelqu’un hors du foyer.
 sharing-consent-change = Donner ou retirer
 sharing-consent-before = Donné auparavant
-sharing-given = { $what } : depuis { $at }
-sharing-taken-back = { $what } : donné { $at }, retiré { $ended }
-sharing-opens-nothing = { $what } : donné { $at }, mais pas sur ce serveur par qui tient le foyer ; cela n’ouvre rien
+sharing-given = { $what } : depuis { $at }
+sharing-taken-back = { $what } : donné { $at }, retiré { $ended }
+sharing-opens-nothing = { $what } : donné { $at }, mais pas sur ce serveur par qui tient le foyer ; cela n’ouvre rien
 sharing-purpose = { $purpose ->
-    [coach_figures] { $who } : voit les chiffres
-    [coach_log] { $who } : lit le journal
-    [coach_snippets] { $who } : écoute des sons d’appuis
+    [coach_figures] { $who } : voit les chiffres
+    [coach_log] { $who } : lit le journal
+    [coach_snippets] { $who } : écoute des sons d’appuis
     [norms] les chiffres comptent dans les normes de ce serveur
    *[other] les notes peuvent aller à des études
 }
@@ -75,11 +75,11 @@ sharing-nameless = { $kind ->
 }
 sharing-back = Retour à qui peut voir ceci
 sharing-invitation = Invitation
-sharing-role-missing = manque : choisis-en un
-sharing-person-missing = manque : qui garde ou observe écrit sous un nom à soi du foyer
-sharing-day-missing = manque : choisis un jour
-sharing-weekdays-missing = manquent : choisis-en au moins un
-sharing-last-before-first = est avant le premier : choisis le même jour ou un jour plus tard
+sharing-role-missing = manque : choisis-en un
+sharing-person-missing = manque : qui garde ou observe écrit sous un nom à soi du foyer
+sharing-day-missing = manque : choisis un jour
+sharing-weekdays-missing = manquent : choisis-en au moins un
+sharing-last-before-first = est avant le premier : choisis le même jour ou un jour plus tard
 sharing-invite-intro = Tu reçois un lien valable quelques jours et une seule fois.
 sharing-make-link = Faire le lien
 sharing-no-person = aucune personne du foyer
@@ -96,17 +96,17 @@ sharing-end-role-what = { $name } ne voit alors plus rien du foyer. Ce que { $na
 sharing-end-role-of = Mettre fin au rôle de { $name }
 sharing-consent-intro = Chaque but est demandé à part. Tous sont éteints jusqu’à ton accord, et tu peux retirer chacun à tout moment.
 sharing-with-coaches = Coachs et clubs
-sharing-with-how = Demande à ton coach le lien ou le code de la page du club. L’ouvrir ne partage rien : on te demande d’abord.
+sharing-with-how = Demande à ton coach le lien ou le code de la page du club. L’ouvrir ne partage rien : on te demande d’abord.
 sharing-club-code = Lien ou code du club
 sharing-look-at-club = Continuer
-sharing-no-code = n’est ni un lien ni un code de club : copie-le en entier du message du coach
+sharing-no-code = n’est ni un lien ni un code de club : copie-le en entier du message du coach
 sharing-whole-club = Ce que tu donnes ici, chaque coach de { $club } l’a, maintenant et plus tard, tant qu’il l’est.
 sharing-coaches-of = Chaque coach de { $club }
 sharing-coach-alone = Ce que tu donnes ici, { $name } de { $club } l’a, et personne d’autre, tant que { $name } est coach.
 sharing-not-among = Ce foyer n’est pas, ou n’est plus, l’un des tiens.
 sharing-no-such-club = Il n’y a pas ici de tel club ou coach. Redemande le lien à ton coach.
 sharing-already-seen = Retirer y met fin aussitôt. Ce que quelqu’un a déjà vu, noté ou enregistré ne peut être repris.
-sharing-share-with = Partager avec : { $who }
+sharing-share-with = Partager avec : { $who }
 sharing-purpose-title = { $purpose ->
     [coach_figures] Chiffres
     [coach_log] Le journal
@@ -118,45 +118,45 @@ sharing-on-since = Actif depuis { $at }
 sharing-off = Éteint
 sharing-take-back = Retirer
 sharing-give = Je donne mon accord
-sharing-unclear = n’est pas clair : ouvre la page à nouveau et choisis-y
-sharing-new-words = ont changé depuis : ouvre la page à nouveau et lis-les
-sharing-other-home = en est un autre maintenant : cet appareil en a changé dans un autre onglet ; ouvre la page à nouveau
-sharing-not-the-name = n’est pas « { $name } » : écris-le comme ici
-sharing-take-along = D’abord : emporte tout
+sharing-unclear = n’est pas clair : ouvre la page à nouveau et choisis-y
+sharing-new-words = ont changé depuis : ouvre la page à nouveau et lis-les
+sharing-other-home = en est un autre maintenant : cet appareil en a changé dans un autre onglet ; ouvre la page à nouveau
+sharing-not-the-name = n’est pas « { $name } » : écris-le comme ici
+sharing-take-along = D’abord : emporte tout
 sharing-take-along-what = L’archive contient le journal et ses sons. Le programme l’ouvre à la maison comme un carnet entier.
 sharing-what-happens = Ce qui se passe
-sharing-erased = Effacés aussitôt : le journal, les sons, les images, tout ce qui en a été calculé, qui fait partie du foyer, les invitations, les accords et qui a regardé.
-sharing-stays = Reste : une marque avec le numéro du foyer et le jour du départ. Elle ne contient aucun nom et empêche de vieux téléphones de ramener le foyer.
+sharing-erased = Effacés aussitôt : le journal, les sons, les images, tout ce qui en a été calculé, qui fait partie du foyer, les invitations, les accords et qui a regardé.
+sharing-stays = Reste : une marque avec le numéro du foyer et le jour du départ. Elle ne contient aucun nom et empêche de vieux téléphones de ramener le foyer.
 sharing-accounts-stay = Les comptes restent à leurs personnes. Chacune peut effacer le sien sur sa page.
 sharing-backups = { $days ->
     [one] Les sauvegardes du serveur contiennent encore tout, { $days } jour au plus.
    *[other] Les sauvegardes du serveur contiennent encore tout, { $days } jours au plus.
 }
-sharing-others-have = Ce que d’autres ont déjà ne peut être repris : ce qu’un coach a noté ou enregistré, ce qui est allé dans des normes ou à une étude.
-sharing-phones = Les téléphones hors ligne gardent leurs notes non envoyées. Ce serveur les refuse ; efface là les données du site.
-sharing-leave-now = Ensuite : partir
-sharing-no-way-back = Il n’y a pas de retour ici. Regarde d’abord l’archive : s’ouvre-t-elle ?
-sharing-type-name = Écris le nom du foyer : { $name }
+sharing-others-have = Ce que d’autres ont déjà ne peut être repris : ce qu’un coach a noté ou enregistré, ce qui est allé dans des normes ou à une étude.
+sharing-phones = Les téléphones hors ligne gardent leurs notes non envoyées. Ce serveur les refuse ; efface là les données du site.
+sharing-leave-now = Ensuite : partir
+sharing-no-way-back = Il n’y a pas de retour ici. Regarde d’abord l’archive : s’ouvre-t-elle ?
+sharing-type-name = Écris le nom du foyer : { $name }
 sharing-leave-button = Partir et effacer
 sharing-gone-title = Le foyer est parti
-sharing-gone = « { $name } » a quitté ce serveur, et tout en est effacé ici.
-sharing-gone-not-yet = « { $name } » a quitté ce serveur : personne ne peut plus l’ouvrir. Son journal n’a pas pu être effacé à l’instant. Le serveur réessaie de lui-même dans l’heure ; qui le tient peut le faire aussitôt.
+sharing-gone = « { $name } » a quitté ce serveur, et tout en est effacé ici.
+sharing-gone-not-yet = « { $name } » a quitté ce serveur : personne ne peut plus l’ouvrir. Son journal n’a pas pu être effacé à l’instant. Le serveur réessaie de lui-même dans l’heure ; qui le tient peut le faire aussitôt.
 sharing-to-homes = Vers tes foyers
 sharing-anew = Invitations depuis le serveur
 sharing-anew-by = { $by }, qui tient le serveur, a invité quelqu’un à tenir ce foyer le { $at }.
 sharing-anew-taken = { $who } est entré ainsi le { $at }.
 sharing-anew-refused = { $who } l’a refusé le { $at }. Personne n’est entré ainsi.
-sharing-anew-open = À partir du { $from }, qui a le lien entre et tient le foyer. Personne ici ne l’a demandé ? Alors refuse-le.
+sharing-anew-open = À partir du { $from }, qui a le lien entre et tient le foyer. Personne ici ne l’a demandé ? Alors refuse-le.
 sharing-anew-over = Elle est périmée. Personne n’est entré ainsi.
 sharing-anew-refuse = Refuser
 sharing-words-number = Version { $number } de ces mots
 sharing-words-of = { $what } (version { $number } des mots)
-sharing-words-since = Tu as accepté la version { $number }, qui disait moins exactement ce qui se voit :
-sharing-words-newer = Depuis, les mots sont plus exacts. Lis-les sous « Donner ou retirer ».
-sharing-you-see = Tu vois ici : { $what }.
+sharing-words-since = Tu as accepté la version { $number }, qui disait moins exactement ce qui se voit :
+sharing-words-newer = Depuis, les mots sont plus exacts. Lis-les sous « Donner ou retirer ».
+sharing-you-see = Tu vois ici : { $what }.
 sharing-you-see-nothing = En ce moment, tu ne vois ici aucune page de ce que d’autres ont écrit.
 sharing-seen-by-home = Ce que tu écris ici est vu par celles et ceux qui tiennent ce foyer ou en sont membres, et par les coachs autant que le foyer y consent.
-sharing-looks-of-you = Tes regards sont notés pour qui tient le foyer : quelle page et quand. On y voit ton nom.
+sharing-looks-of-you = Tes regards sont notés pour qui tient le foyer : quelle page et quand. On y voit ton nom.
 sharing-account-seen = Ton nom est vu par les foyers et clubs où tu as un rôle. Ton adresse, tes clés d’accès et tes sessions ne sont que sur la page de ton compte.
 sharing-page = { $page ->
     [desk] le bureau, à côté d’autres foyers
@@ -185,7 +185,7 @@ sharing-copy = Copier le lien
 sharing-copied = Copié
 sharing-send = L’envoyer
 sharing-new-person = Ou le nom de quelqu’un de nouveau
-sharing-new-person-hint = Pour qui n’a pas encore de fiche ici : elle se crée avec l’invitation.
+sharing-new-person-hint = Pour qui n’a pas encore de fiche ici : elle se crée avec l’invitation.
 sharing-roles-later = Qui garde quelques jours ou observe peut être invité une fois le foyer mis en place.
-sharing-given-until = { $what } : depuis { $at }, jusqu’à { $until }
-sharing-given-for = { $what } : donné { $at }, seulement de { $from } à { $until }
+sharing-given-until = { $what } : depuis { $at }, jusqu’à { $until }
+sharing-given-for = { $what } : donné { $at }, seulement de { $from } à { $until }

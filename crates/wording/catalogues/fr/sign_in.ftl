@@ -15,14 +15,14 @@ sign-in-sent = Si un compte d’ici a cette adresse, une lettre avec un lien est
     [one] { $minutes } minute
    *[other] { $minutes } minutes
 }.
-sign-in-nothing-came = Rien n’est venu ? Vérifie l’adresse et regarde parmi le courrier indésirable.
+sign-in-nothing-came = Rien n’est venu ? Vérifie l’adresse et regarde parmi le courrier indésirable.
 sign-in-by-code = Avec un code de secours
 sign-in-code = Code de secours
-sign-in-code-hint = 32 lettres et chiffres de ta liste imprimée ; chacun sert une fois
-sign-in-wrong-code = n’est pas valable : inconnu, ou déjà utilisé
-sign-in-no-account = Pas encore de compte ? Ouvre le lien d’une invitation, ou lis son code.
+sign-in-code-hint = 32 lettres et chiffres de ta liste imprimée ; chacun sert une fois
+sign-in-wrong-code = n’est pas valable : inconnu, ou déjà utilisé
+sign-in-no-account = Pas encore de compte ? Ouvre le lien d’une invitation, ou lis son code.
 sign-in-no-script = Les clés d’accès ont besoin de JavaScript. Un lien ou un code s’en passe.
-sign-in-here-title = Se connecter sur cet appareil ?
+sign-in-here-title = Se connecter sur cet appareil ?
 sign-in-here = Continue seulement si tu as demandé cette lettre.
 sign-in-gone-title = Ce lien n’est pas valable
 sign-in-gone = Il a déjà servi, est trop ancien, ou n’est pas entier.
@@ -30,8 +30,8 @@ sign-in-new-link = En demander un nouveau
 sign-in-provider = Se connecter avec { $name }
 sign-in-provider-away = { $name } ne répond pas pour l’instant. Connecte-toi autrement, ou réessaie plus tard.
 sign-in-provider-refused = { $name } ne t’a pas connecté. Réessaie, ou connecte-toi autrement.
-sign-in-provider-lost = Cette connexion ne peut pas aboutir : elle a commencé dans un autre navigateur, est trop ancienne ou déjà finie. Recommence.
-sign-in-provider-unknown = Aucun compte d’ici n’est relié à ta connexion chez { $name }. Connecte-toi autrement, puis relie-la sur la page de ton compte. Pas encore de compte ? Ouvre le lien de ton invitation.
+sign-in-provider-lost = Cette connexion ne peut pas aboutir : elle a commencé dans un autre navigateur, est trop ancienne ou déjà finie. Recommence.
+sign-in-provider-unknown = Aucun compte d’ici n’est relié à ta connexion chez { $name }. Connecte-toi autrement, puis relie-la sur la page de ton compte. Pas encore de compte ? Ouvre le lien de ton invitation.
 sign-in-provider-not-fresh = { $name } n’a pas dit que tu viens de prouver qui tu es. Montre-le autrement.
-sign-in-provider-taken = Rien n’a été relié : cette connexion chez { $name } est déjà celle d’un compte d’ici, ou le tien est relié à une autre.
-sign-in-none-yet = Pour l’instant, seul ce navigateur te laisse entrer : il n’y a rien pour montrer que c’est toi. Dans ton compte, crée une clé d’accès, ajoute une adresse électronique ou fais des codes de secours. Reviens ensuite ici et connecte-toi avec.
+sign-in-provider-taken = Rien n’a été relié : cette connexion chez { $name } est déjà celle d’un compte d’ici, ou le tien est relié à une autre.
+sign-in-none-yet = Pour l’instant, seul ce navigateur te laisse entrer : il n’y a rien pour montrer que c’est toi. Dans ton compte, crée une clé d’accès, ajoute une adresse électronique ou fais des codes de secours. Reviens ensuite ici et connecte-toi avec.

@@ -4,7 +4,7 @@ start-on-server = Tu pourras tout changer plus tard. C’est gardé sur ce serve
 start-you = Ton nom
 start-you-hint = comme on t’appelle à la maison
 start-animal = Le nom de ton animal
-start-species = Quel animal ?
+start-species = Quel animal ?
 start-species-name = { $species ->
     [dog] chien
     [cat] chat
@@ -12,14 +12,14 @@ start-species-name = { $species ->
     [rabbit] lapin
    *[other] un autre animal
 }
-start-species-missing = manque ; choisis-en une
-start-others = Qui d’autre vit ici ?
-start-others-hint = des prénoms séparés par des virgules ; laisse vide si personne d’autre ne vit ici
+start-species-missing = manque ; choisis-en une
+start-others = Qui d’autre vit ici ?
+start-others-hint = des prénoms séparés par des virgules ; laisse vide si personne d’autre ne vit ici
 start-zone = Où tu vis (fixe minuit)
 start-home = Le nom de votre chez-vous
-start-home-hint = si tu veux, par exemple : la maison près du parc
+start-home-hint = si tu veux, par exemple : la maison près du parc
 start-home-of = Chez { $name }
 start-zone-field = Fuseau horaire
-start-bring = Tu tenais déjà un carnet ou un journal ? { $link }
+start-bring = Tu tenais déjà un carnet ou un journal ? { $link }
 start-bring-link = Importe un fichier
 start-no-vet = Sayso aide à observer et à compter. Il ne remplace ni vétérinaire ni spécialiste qualifié du comportement.

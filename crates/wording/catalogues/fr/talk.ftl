@@ -11,14 +11,14 @@ talk-open-coach = En attente de réponse
 talk-now = Convenu maintenant
 talk-before = Avant ({ $count })
 talk-from = De { $name }
-talk-from-file = Lu dans un fichier : personne ici n’a vu { $name } l’écrire.
-talk-plan = Plan jusqu’au { $day } : { $words }
+talk-from-file = Lu dans un fichier : personne ici n’a vu { $name } l’écrire.
+talk-plan = Plan jusqu’au { $day } : { $words }
 talk-line = { $way ->
-    [show] « { $word } » : le montrer, { $dose }
-    [offer_in_view] « { $word } » : inviter avec la chose en vue, { $dose }
-    [ask_and_point] « { $word } » : demander et montrer du doigt, { $dose }
-    [ask_between_two] « { $word } » : demander « ceci ou cela », { $dose }
-   *[any] « { $word } » : { $dose }
+    [show] « { $word } » : le montrer, { $dose }
+    [offer_in_view] « { $word } » : inviter avec la chose en vue, { $dose }
+    [ask_and_point] « { $word } » : demander et montrer du doigt, { $dose }
+    [ask_between_two] « { $word } » : demander « ceci ou cela », { $dose }
+   *[any] « { $word } » : { $dose }
 }
 talk-dose = { $minutes ->
     [1] { $minutes } minute
@@ -28,19 +28,19 @@ talk-dose = { $minutes ->
     [2] deux fois par jour
    *[other] { $times } fois par jour
 }
-talk-stage = Étape { $stage } pour « { $word } »
-talk-word = Un nouveau mot : « { $word } »
+talk-stage = Étape { $stage } pour « { $word } »
+talk-word = Un nouveau mot : « { $word } »
 talk-likes = Un test de préférences
-talk-check = Une vérification de « { $word } »
+talk-check = Une vérification de « { $word } »
 talk-note = Une note
 talk-note-on = Une note sur { $about }
 talk-question = Une question
 talk-practice = Quelque chose à exercer
 talk-question-on = Une question sur { $about }
-talk-about-word = « { $word } »
+talk-about-word = « { $word } »
 talk-about-session = la séance du { $when }
 talk-about-page = la page { $page }
-talk-takes-up = Reprend : { $what }
+talk-takes-up = Reprend : { $what }
 talk-accept = Accepter
 talk-noted = Lu
 talk-decline = Refuser
@@ -63,11 +63,11 @@ talk-standing = { $standing ->
     [over] terminé sans réponse
    *[withdrawn] retiré
 }
-talk-since = Depuis le { $since }. Dernier jour : { $last }.
+talk-since = Depuis le { $since }. Dernier jour : { $last }.
 talk-kept = { $way ->
-    [show] « { $word } » a été montré
-    [any] « { $word } » a été montré ou invité
-   *[other] « { $word } » a été invité
+    [show] « { $word } » a été montré
+    [any] « { $word } » a été montré ou invité
+   *[other] « { $word } » a été invité
 } { $on } { $on ->
     [0] jour
     [1] jour
@@ -76,8 +76,8 @@ talk-kept = { $way ->
     [1] une fois
     [2] deux fois
    *[other] { $times } fois
-}. Convenu : { $dose }.
-talk-not-begun = « { $word } » : aucun jour n’est encore passé. Convenu : { $dose }.
+}. Convenu : { $dose }.
+talk-not-begun = « { $word } » : aucun jour n’est encore passé. Convenu : { $dose }.
 talk-sessions = { $sessions ->
     [1] En { $sessions } séance.
    *[other] En { $sessions } séances.
@@ -87,24 +87,24 @@ talk-sessions-timed = { $sessions ->
    *[other] En { $sessions } séances, { $minutes } min en tout.
 }
 talk-no-record = { $days ->
-    [1] { $days } jour est sans aucune note : on ne peut rien en dire.
-   *[other] { $days } jours sont sans aucune note : on ne peut rien en dire.
+    [1] { $days } jour est sans aucune note : on ne peut rien en dire.
+   *[other] { $days } jours sont sans aucune note : on ne peut rien en dire.
 }
-talk-does-it-help = Est-ce que cela aide ?
-talk-pressed = « { $word } », appuyé parmi les invitations voulues. Depuis : { $since }. Les { $days } jours d’avant : { $before }.
-talk-right = « { $word } », juste parmi les appuis. Depuis : { $since }. Les { $days } jours d’avant : { $before }.
+talk-does-it-help = Est-ce que cela aide ?
+talk-pressed = « { $word } », appuyé parmi les invitations voulues. Depuis : { $since }. Les { $days } jours d’avant : { $before }.
+talk-right = « { $word } », juste parmi les appuis. Depuis : { $since }. Les { $days } jours d’avant : { $before }.
 talk-other-causes = D’autres choses changent aussi. Si c’est le plan qui l’a fait, ces chiffres ne le disent pas. Un test d’un changement en dit plus.
 talk-to-trial = Prévoir un test d’un changement
 talk-do-word = Ajouter le mot
-talk-card = De { $name } : { $what }
-talk-card-more = De { $names } : { $count } à répondre
-talk-row = Convenu : { $dose }
+talk-card = De { $name } : { $what }
+talk-card-more = De { $names } : { $count } à répondre
+talk-row = Convenu : { $dose }
 talk-write = Écrire à ce foyer
 talk-write-about = Écrire à ce sujet
 talk-write-again = Écrire encore
 talk-take-back = Retirer
-talk-write-intro = Une chose à la fois, sous ton nom : { $name }. Le foyer accepte, refuse ou répond.
-talk-which = Quoi ?
+talk-write-intro = Une chose à la fois, sous ton nom : { $name }. Le foyer accepte, refuse ou répond.
+talk-which = Quoi ?
 talk-kind = { $kind ->
     [plan] Un plan pour quelques jours
     [change] Un changement à essayer
@@ -118,7 +118,7 @@ talk-kind = { $kind ->
    *[question] Une question
 }
 talk-rests = Un signe fort met les séances avec { $name } au repos. Tant qu’Aujourd’hui ne le lève pas, aucune séance ne peut être proposée. Une note ou une question, oui.
-talk-rests-still = ne peut pas être proposé maintenant : un signe fort met les séances avec { $name } au repos
+talk-rests-still = ne peut pas être proposé maintenant : un signe fort met les séances avec { $name } au repos
 talk-with = Avec { $name }
 talk-instead = Plutôt { $name }
 talk-something-else = Autre chose
@@ -131,7 +131,7 @@ talk-way = { $way ->
     [show] le montrer
     [offer_in_view] inviter, la chose en vue
     [ask_and_point] inviter, demander et montrer du doigt
-    [ask_between_two] inviter, « ceci ou cela »
+    [ask_between_two] inviter, « ceci ou cela »
    *[any] comme il convient
 }
 talk-field-minutes = Minutes
@@ -143,10 +143,10 @@ talk-field-about = Sur
 talk-about-all = tout
 talk-field-text = Avec tes mots
 talk-send = Envoyer
-talk-no-line = manque ; choisis au moins un mot
+talk-no-line = manque ; choisis au moins un mot
 talk-last-day-wrong = doit être un jour d’aujourd’hui au { $last }
 talk-no-such = Il n’y a pas de telle proposition ici.
-talk-over = est terminé ou retiré : il n’y a plus rien à accepter ni à refuser
+talk-over = est terminé ou retiré : il n’y a plus rien à accepter ni à refuser
 talk-meeting = Une rencontre le { $when }, { $minutes ->
     [one] { $minutes } minute
    *[other] { $minutes } minutes
@@ -166,26 +166,26 @@ talk-own-of-home = Le plan du foyer lui-même
 talk-own-make = Faire un plan à nous avec { $name }
 talk-own-keep = Garder ce plan
 talk-own-stop = Arrêter ce plan
-talk-change = À essayer : { $change }
-talk-change-words = À essayer pour { $words } : { $change }
+talk-change = À essayer : { $change }
+talk-change-words = À essayer pour { $words } : { $change }
 talk-field-change = En mots, ce qui change
-talk-field-change-hint = nécessaire pour « autre chose » ; pour un autre mot : lequel
-talk-field-change-words-hint = rien de coché : tous
+talk-field-change-hint = nécessaire pour « autre chose » ; pour un autre mot : lequel
+talk-field-change-words-hint = rien de coché : tous
 talk-change-measured = Ce qui est mesuré
 talk-change-how = Si le foyer accepte, un geste de plus tire au sort quand le changement commence. Il est jugé à la fin.
-talk-as-trial = { $what } Mesuré : { $measure }.
+talk-as-trial = { $what } Mesuré : { $measure }.
 talk-draw = Tirer les jours au sort
 talk-draw-hint = À partir de demain. Seul ce qui vaut ce jour-là est montré. Un signe de stress fort y met fin, et arrêter est toujours juste.
 talk-other-numbers = Choisir les nombres
-talk-trial-lead = Essayé par tirage :
+talk-trial-lead = Essayé par tirage :
 talk-to-the-trial = Le test
-talk-not-agreed = n’est pas convenu : seul ce qui a été accepté peut être essayé
-talk-trial-today = Test : { $question } Aujourd’hui { $what }.
-talk-hand-over = Un autre coach : { $name }
+talk-not-agreed = n’est pas convenu : seul ce qui a été accepté peut être essayé
+talk-trial-today = Test : { $question } Aujourd’hui { $what }.
+talk-hand-over = Un autre coach : { $name }
 talk-cover = Remplacement par { $name }, du { $first } au { $last }
-talk-for-club = Écrit pour le club : ses autres coachs le lisent, et tes réponses.
+talk-for-club = Écrit pour le club : ses autres coachs le lisent, et tes réponses.
 talk-club-reads = Ce foyer partage avec tout ton club. Ses autres coachs lisent ce que tu écris ici, et les réponses.
-talk-opens = se décide sur une page à part : cela ouvre le foyer à quelqu’un
+talk-opens = se décide sur une page à part : cela ouvre le foyer à quelqu’un
 talk-look-and-decide = Regarder et décider
 talk-a-keeper-decides = C’est à qui gère le foyer d’en décider.
 talk-see-sharing = Qui peut voir ce foyer
@@ -194,9 +194,9 @@ talk-field-character = Avec qui
 talk-field-lessons = Leçons à lire
 talk-practice-none = Aucun
 talk-practice-nothing = Choisis un exercice ou une leçon.
-talk-rehearse-it = Répète-le : { $exercise }
+talk-rehearse-it = Répète-le : { $exercise }
 talk-is-read = lue
-talk-lessons-read = Leçons lues par quelqu’un du foyer : { $read } sur { $of }
-talk-shared-count = Répétitions partagées : { $count }
+talk-lessons-read = Leçons lues par quelqu’un du foyer : { $read } sur { $of }
+talk-shared-count = Répétitions partagées : { $count }
 talk-may-share = Après une répétition, tu peux en partager les chiffres avec { $name }. Rien n’est partagé tout seul.
-talk-shared = D’une répétition de « { $exercise } » avec { $name }, un animal simulé :
+talk-shared = D’une répétition de « { $exercise } » avec { $name }, un animal simulé :

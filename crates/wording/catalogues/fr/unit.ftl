@@ -7,3 +7,5 @@ unit-percent = { $value }{ "\u202F" }%
 unit-a-day = { $value } par jour
 unit-a-minute = { $value } par minute
 unit-month-of-year = { $month } { $year }
+unit-colon = { $what }{ "\u00A0" }: { $said }
+unit-apart = { "\u202F; " }

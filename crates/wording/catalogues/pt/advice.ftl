@@ -43,7 +43,12 @@ advice-held = { $sessions ->
     [0] nenhuma demonstração
     [1] uma demonstração
    *[other] { $showings } demonstrações
+}{ $bare ->
+    [0] { "" }
+    [1] , um aperto sem a coisa
+   *[other] , { $bare } apertos sem a coisa
 }.
+advice-running = Há uma sessão em andamento, desde { $time }. Vá ao quadro.
 advice-next-pause = Descanso até { $time }. Depois cabe outra sessão curta, se { $name } quiser. Responda ao que { $name } apertar.
 advice-next-enough = Hoje não é preciso mais nada. Responda ao que { $name } apertar.
 advice-length-few-sessions = Prática comum: { $timed ->

@@ -128,17 +128,10 @@ evidence-not-counted = { $n } (não contam)
 evidence-unrecorded = Não anotado se aceitou
 evidence-not-counted-wanted = { $n } (não contam como querida)
 evidence-curve = Curva de aprendizagem
-evidence-curve-above = A partir do aperto { $trial }{ $day ->
-    [none] { "" }
-   *[other] { " " }({ $day })
-} a faixa fica acima do acaso ({ $n ->
-    [one] { $n } aperto
+evidence-curve-told = Quantas vezes acertou, de aperto em aperto, e quanto isso pode variar ({ $n ->
+    [1] { $n } aperto
    *[other] { $n } apertos
-}).
-evidence-curve-not = A faixa ainda não fica acima do acaso; isso não quer dizer que nada foi aprendido ({ $n ->
-    [one] { $n } aperto
-   *[other] { $n } apertos
-}).
+}). Se é mais que o acaso julga-se uma só vez, em “Acaso”.
 evidence-curve-few = { $n ->
     [0] Curva de aprendizagem: ainda nenhum aperto em um convite.
    *[other] Curva de aprendizagem: apertos de menos ({ $n ->
@@ -147,7 +140,7 @@ evidence-curve-few = { $n ->
     }).
 }
 evidence-press-axis = aperto em um convite
-evidence-band = faixa de 90%
+evidence-band = faixa de 95%
 evidence-after = { $after ->
     [after] Após
     [given] dado

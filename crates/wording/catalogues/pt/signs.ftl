@@ -46,3 +46,4 @@ signs-act-end-take-nothing-ask = termine a sessão, mantenha distância, não ti
 signs-act-call-vet = ligue já para um veterinário; não provoque o vômito a não ser que um deles mande
 signs-act-pause = faça uma pausa, dê espaço
 signs-act-end = termine a sessão
+signs-of-any = virar-se, esconder-se, ficar imóvel, ameaçar

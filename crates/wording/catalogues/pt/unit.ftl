@@ -7,3 +7,5 @@ unit-percent = { $value }%
 unit-a-day = { $value } por dia
 unit-a-minute = { $value } por minuto
 unit-month-of-year = { $month } de { $year }
+unit-colon = { $what }: { $said }
+unit-apart = { "; " }

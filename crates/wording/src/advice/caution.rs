@@ -46,6 +46,9 @@ pub fn change(l: &Locale, name: &str, change: &Change) -> String {
         Change::TestAgrees => say!(l, act::change_test_agrees),
         Change::MorePresses { days } => say!(l, act::change_more_presses, days = *days),
         Change::Figure { figure } => because(l, name, figure),
+        Change::ShownEnough { showings, days } => say!(l, act::change_shown_enough, showings = *showings, days = *days),
+        Change::JoinsMore { share } => say!(l, act::change_joins_more, name = name, share = l.percent(*share)),
+        Change::RightMore => say!(l, act::change_right_more),
         Change::MoreWhenInvited { share } => {
             say!(l, act::change_more_when_invited, name = name, share = l.percent(*share))
         }

@@ -12,7 +12,7 @@ pub use because::because;
 pub use brief::{back_because, brief};
 pub use caution::{caution, change};
 pub use figures::{known, lean, length};
-pub use said::{bearing, cause, held, lately, next, planned, stage_name, sure, topic};
+pub use said::{bearing, cause, held, lately, next, planned, running, stage_name, sure, topic};
 
 use crate::Locale;
 use sayso_advisor::NamedWord;

@@ -9,7 +9,7 @@ use sayso_advisor::plan::Planned;
 use sayso_advisor::stuck::{Bearing, Cause};
 use sayso_advisor::today::Next;
 use sayso_advisor::{Sure, Topic};
-use sayso_model::{Stage, Zone};
+use sayso_model::{Moment, Stage, Zone};
 
 /// What an advice is about.
 #[must_use]
@@ -89,7 +89,13 @@ pub fn planned(l: &Locale, planned: &Planned) -> String {
 #[must_use]
 pub fn held(l: &Locale, zone: &Zone, held: &Held) -> String {
     let (sessions, showings, time) = (held.sessions, held.showings, l.time(held.ended, zone));
-    say!(l, advice::held, sessions = sessions, showings = showings, time = time)
+    say!(l, advice::held, sessions = sessions, showings = showings, bare = held.bare, time = time)
+}
+
+/// That a session runs, and where it is held.
+#[must_use]
+pub fn running(l: &Locale, zone: &Zone, since: Moment) -> String {
+    say!(l, advice::running, time = l.time(since, zone))
 }
 
 /// The one next thing to do, in a sentence or two.

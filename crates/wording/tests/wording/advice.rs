@@ -1,6 +1,7 @@
 //! The advice of the demo, said in every language.
 
 use sayso_advisor::advice::Because;
+use sayso_advisor::stages::standings;
 use sayso_advisor::today::{Today, today};
 use sayso_advisor::{Advice, Case};
 use sayso_model::{Language, Moment, Story, Zone};
@@ -11,6 +12,30 @@ fn demo() -> Vec<Today> {
     let now: Moment = "2026-11-25T19:30:00Z".parse().unwrap();
     let story = Story::from_events(sayso_sim::demo(7, now).events);
     story.animals().keys().map(|animal| today(&Case::new(&story, *animal, now)).unwrap()).collect()
+}
+
+/// What would change a mind is no reason said once more.
+#[test]
+fn no_change_repeats_a_reason() {
+    let now: Moment = "2026-11-25T19:30:00Z".parse().unwrap();
+    let l = Locale::ENGLISH;
+    let mut changes = 0;
+    for days in [0.0, 14.0, 35.0, 56.0, 77.0] {
+        let until = now.plus_seconds(days * -86_400.0);
+        let events = sayso_sim::demo(7, now).events.into_iter().filter(|e| e.happened_at <= until);
+        let story = Story::from_events(events.collect::<Vec<_>>());
+        for animal in story.animals().keys() {
+            for word in standings(&Case::new(&story, *animal, until)) {
+                let reasons: Vec<String> = word.because.iter().map(|b| said::because(&l, "Bo", b)).collect();
+                for change in &word.would_change {
+                    changes += 1;
+                    let change = said::change(&l, "Bo", change);
+                    assert!(!reasons.contains(&change), "{}: {change}", word.says);
+                }
+            }
+        }
+    }
+    assert!(changes > 20, "{changes}");
 }
 
 fn of_advice(l: &Locale, name: &str, advice: &Advice, all: &mut Vec<String>) {

@@ -1,6 +1,7 @@
 //! Planned checks of understanding: planned by exact power, run by people who must not give the answer away, and read as
 //! planned.
 
+mod alone;
 mod plan;
 mod result;
 mod run;
@@ -21,6 +22,7 @@ use maud::{Markup, html};
 use sayso_advisor::advice::NamedWord;
 use sayso_advisor::checks;
 use sayso_model::{Fact, ProbeDesign, ProbeId, ProbePlan, WordId};
+use sayso_wording::signs::stress;
 use sayso_wording::{Locale, say, words};
 
 /// Routes of the page.
@@ -31,6 +33,7 @@ pub fn router() -> Router<AppState> {
         .route("/a/{animal}/checks/{probe}", get(view::one))
         .route("/a/{animal}/checks/{probe}/setter", get(run::setter))
         .route("/a/{animal}/checks/{probe}/presenter", get(run::presenter))
+        .route("/a/{animal}/checks/{probe}/alone", get(alone::show))
         .route("/a/{animal}/checks/{probe}/trial", post(trial::note))
         .route("/a/{animal}/checks/{probe}/undo", post(trial::undo))
         .route("/a/{animal}/checks/{probe}/sheet", get(sheet::setter))
@@ -81,9 +84,11 @@ fn roles(l: &Locale, name: &str, plan: &ProbePlan) -> Markup {
 }
 
 /// The rules that keep the animal well.
-fn kindly(l: &Locale, name: &str) -> Markup {
+fn kindly(page: &AnimalPage) -> Markup {
+    let (l, stop) = (&page.locale, html! { strong { (say!(&page.locale, checks::kindly_stop)) } });
+    let signs = stress(l, page.card.species);
     html! {
-        p.caution { (rich!(l, checks::kindly, name = name, stop = html! { strong { (say!(l, checks::kindly_stop)) } })) }
+        p.caution { (rich!(l, checks::kindly, name = page.card.name.as_str(), stop = stop, signs = signs)) }
     }
 }
 

@@ -206,7 +206,7 @@ fn form(page: &AnimalPage, typed: &Typed, asked: Option<&Asked>) -> Markup {
             } @else {
                 p { (say!(l, checks::why)) }
                 (health(page))
-                (kindly(l, name))
+                (kindly(page))
                 (unfinished(page))
                 form method="post" action=(format!("/a/{}/checks/new", page.id)) .stack {
                     (radios(typed, "design", &say!(l, checks::field_design, name = name), "", &designs))

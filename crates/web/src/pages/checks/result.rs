@@ -32,10 +32,9 @@ pub fn result(page: &AnimalPage, plan: &ProbePlan, r: &Report) -> Markup {
 fn figures(page: &AnimalPage, plan: &ProbePlan, r: &Report) -> Markup {
     let rows: Vec<Whisker> = r.words.iter().map(|w| Whisker::of(says(page, w.word), &w.right)).collect();
     let l = &page.locale;
-    let told: Vec<String> =
-        r.words.iter().map(|w| format!("{}: {}", says(page, w.word), l.estimate(&w.right))).collect();
+    let told: Vec<String> = r.words.iter().map(|w| l.colon(&says(page, w.word), &l.estimate(&w.right))).collect();
     html! {
-        (whiskers(l, &say!(l, checks::chart), &told.join("; "), &Axis::share(l, &say!(l, checks::chart_axis)), Some(r.chance), &rows))
+        (whiskers(l, &say!(l, checks::chart), &l.apart(&told), &Axis::share(l, &say!(l, checks::chart_axis)), Some(r.chance), &rows))
         p.quiet { (say!(l, checks::chart_read, chance = l.percent(r.chance), name = &page.card.name)) }
         ul.plain { @for w in &r.words { li { (word(page, plan, r, w)) } } }
     }

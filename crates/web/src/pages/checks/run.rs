@@ -27,7 +27,7 @@ pub struct Asked {
 }
 
 /// What stops a check for today, whatever is planned.
-fn stops(page: &AnimalPage) -> Markup {
+pub(super) fn stops(page: &AnimalPage) -> Markup {
     html! {
         @if rest_today(&page.case()) {
             p.stop role="alert" { (say!(&page.locale, checks::stop_here, name = &page.card.name)) }
@@ -36,7 +36,7 @@ fn stops(page: &AnimalPage) -> Markup {
 }
 
 /// The trials of today, for short sittings.
-fn enough(page: &AnimalPage, plan: &ProbePlan) -> Markup {
+pub(super) fn enough(page: &AnimalPage, plan: &ProbePlan) -> Markup {
     let today = page.now.day(&page.zone);
     let n = trials(&page.story, page.id, plan.probe).iter().filter(|t| t.at().day(&page.zone) == today).count();
     html! {
@@ -60,14 +60,15 @@ pub async fn setter(page: AnimalPage, Path((_, id)): Path<(String, String)>) -> 
                 Err(why) => p { (say!(l, checks::cannot_run, why = why.say(l))) },
                 Ok(Next::Done) => p { strong { (say!(l, checks::all_done, trials = plan.trials)) } },
                 Ok(Next::Trial(_)) if plan.design == ProbeDesign::WrongDelivery => p { (say!(l, checks::at_board)) },
-                Ok(Next::Trial(trial)) => (lay(&page, plan, &trial)),
+                Ok(Next::Trial(trial)) => (lay(&page, plan, &trial, false)),
             }
             p { a href=(address(&page, plan.probe)) { (say!(l, checks::back_to_one)) } }
         },
     ))
 }
 
-fn lay(page: &AnimalPage, plan: &ProbePlan, trial: &PlannedTrial) -> Markup {
+/// What to lay out, hide or play. `alone`: by whoever then notes what comes, too.
+pub(super) fn lay(page: &AnimalPage, plan: &ProbePlan, trial: &PlannedTrial, alone: bool) -> Markup {
     let picks = plan.design == ProbeDesign::PickForWord;
     let covered = plan.design == ProbeDesign::PressUnderCovers;
     let rewards = page.story.rewards();
@@ -85,24 +86,29 @@ fn lay(page: &AnimalPage, plan: &ProbePlan, trial: &PlannedTrial) -> Markup {
             ol.lay { @for (at, w) in trial.laid_out.iter().enumerate() {
                 li { (picture::of(&page.story, PictureOf::Word { word: *w })) " " strong { (thing(page, *w)) } @if at == trial.right_place { " " span.quiet { (say!(l, checks::asked_for)) } } @if let Some(r) = card(w) { (for_animal(&page.locale, &page.card, r)) } }
             } }
-            p { (rich!(l, checks::then_play, word = html! { strong { (quoted(trial.word)) } })) }
+            @let word = html! { strong { (quoted(trial.word)) } };
+            p { @if alone { (rich!(l, checks::then_play_alone, word = word)) } @else { (rich!(l, checks::then_play, word = word)) } }
         } @else if covered {
             h2 { (say!(l, checks::under_covers, name = name)) }
             p.quiet { (whose_left(l, name)) }
             ol.lay { @for w in &trial.laid_out { li { strong { (quoted(*w)) } } } }
             h2 { (say!(l, checks::show_thing, thing = thing(page, trial.word))) }
             @if let Some(r) = card(&trial.word) { (for_animal(&page.locale, &page.card, r)) }
-            p { (say!(l, checks::lies_in, place = asked)) }
+            p { @if alone { (say!(l, checks::lies_in_alone, place = asked)) } @else { (say!(l, checks::lies_in, place = asked)) } }
         } @else {
             h2 { (say!(l, checks::show_thing, thing = thing(page, trial.word))) }
             @if let Some(r) = card(&trial.word) { (for_animal(&page.locale, &page.card, r)) }
-            p { (say!(l, checks::its_number, place = asked)) }
+            p { @if alone { (say!(l, checks::its_number_alone, place = asked)) } @else { (say!(l, checks::its_number, place = asked)) } }
             details { summary { (say!(l, checks::numbers)) }
                 p.quiet { (say!(l, checks::numbers_how)) }
                 ol { @for w in &trial.laid_out { li { (says(page, *w)) } } } }
         }
-        a.button.primary.wide href=(format!("{}/setter?after={}", address(page, plan.probe), trial.number)) { (say!(l, checks::next)) }
-        p.quiet { (say!(l, checks::next_how)) }
+        @if alone {
+            a.button.primary.wide href=(format!("{}/alone?laid={}", address(page, plan.probe), trial.number)) { (say!(l, checks::laid, name = name)) }
+        } @else {
+            a.button.primary.wide href=(format!("{}/setter?after={}", address(page, plan.probe), trial.number)) { (say!(l, checks::next)) }
+            p.quiet { (say!(l, checks::next_how)) }
+        }
     }
 }
 
@@ -144,7 +150,7 @@ pub fn presenter_view(page: &AnimalPage, plan: &ProbePlan, typed: &Typed, twice:
     )
 }
 
-fn taps(page: &AnimalPage, plan: &ProbePlan, trial: u16, places: usize, typed: &Typed) -> Markup {
+pub(super) fn taps(page: &AnimalPage, plan: &ProbePlan, trial: u16, places: usize, typed: &Typed) -> Markup {
     let (l, name) = (&page.locale, page.card.name.as_str());
     let drawn = plan.design.places_drawn();
     let kind = match plan.design {
@@ -172,13 +178,13 @@ fn taps(page: &AnimalPage, plan: &ProbePlan, trial: u16, places: usize, typed: &
                 button name="answer" value="left" { (say!(l, checks::away)) }
             }
             details open[typed.problem("after_s").is_some()] {
-                summary { (say!(l, checks::before_tap)) }
+                summary { (say!(l, checks::before_tap, blind = if plan.blind { "yes" } else { "no" })) }
                 (number(typed, "after_s", &say!(l, checks::field_seconds), &say!(l, checks::field_seconds_hint)))
                 @if plan.blind { (tick(typed, "knew", &say!(l, checks::field_knew))) }
             }
         }
         p.quiet { (say!(l, checks::how_to_note, name = name)) }
-        p.quiet { (say!(l, checks::stop_and_cautions)) }
+        @if plan.blind { p.quiet { (say!(l, checks::stop_and_cautions)) } }
     }
 }
 
@@ -196,7 +202,7 @@ pub fn answered(l: &Locale, plan: &ProbePlan, trial: &ProbeTrial) -> String {
 }
 
 /// The last answer as it was tapped, with undo: where it is for whoever asks to see.
-fn last(page: &AnimalPage, plan: &ProbePlan) -> Markup {
+pub(super) fn last(page: &AnimalPage, plan: &ProbePlan) -> Markup {
     let (l, name) = (&page.locale, page.card.name.as_str());
     let run = trials(&page.story, page.id, plan.probe);
     html! {

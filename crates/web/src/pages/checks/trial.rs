@@ -11,13 +11,14 @@ use sayso_model::{
     Body, Event, Feed, Grams, Kcal, ProbeDesign, ProbePlan, ProbeResponse, ProbeTrial, RewardKind, Seconds, Withdrawal,
     WordId,
 };
+use sayso_people::Capability;
 use sayso_wording::{Message, words};
 
 /// Notes an answer. An answer to a trial that was answered already (a double tap, a page gone back to) changes nothing.
 pub async fn note(page: AnimalPage, Path((_, id)): Path<(String, String)>, typed: Typed) -> Result<Response, Error> {
     let plan = known(&page, &id)?.part.clone();
     let mut typed = typed.only(&["number", "answer", "after_s", "knew"])?;
-    let to = format!("{}/presenter", address(&page, plan.probe));
+    let to = back(&page, &plan);
     if plan.design == ProbeDesign::WrongDelivery {
         return Err(Error::refused("answer", words!(faults::noted_at_board)));
     }
@@ -31,7 +32,11 @@ pub async fn note(page: AnimalPage, Path((_, id)): Path<(String, String)>, typed
     }
     let after_s = typed.quantity("after_s", Seconds::new);
     if !typed.right() {
-        return Ok(again(super::run::presenter_view(&page, &plan, &typed, false)));
+        let view = match alone(&page, &plan) {
+            true => super::alone::view(&page, &plan, &typed, &trial.number.to_string(), false),
+            false => super::run::presenter_view(&page, &plan, &typed, false),
+        };
+        return Ok(again(view));
     }
     let response = answer(typed.text("answer"), &trial, after_s)?;
     let fed = match response {
@@ -42,6 +47,16 @@ pub async fn note(page: AnimalPage, Path((_, id)): Path<(String, String)>, typed
     let done = ProbeTrial { probe: plan.probe, trial: trial.number, target: trial.word, blind, response };
     page.keep(std::iter::once(page.event(done)).chain(fed).collect()).await?;
     Ok(Redirect::to(&to).into_response())
+}
+
+/// Whether one person does all of it; who may not see what is drawn notes on the presenter's page.
+fn alone(page: &AnimalPage, plan: &ProbePlan) -> bool {
+    !plan.blind && page.may(Capability::Plan)
+}
+
+/// Where an answer leads back to.
+fn back(page: &AnimalPage, plan: &ProbePlan) -> String {
+    format!("{}/{}", address(page, plan.probe), if alone(page, plan) { "alone" } else { "presenter" })
 }
 
 fn answer(text: &str, trial: &PlannedTrial, after_s: Option<Seconds>) -> Result<ProbeResponse, Error> {
@@ -75,7 +90,7 @@ fn fed(page: &AnimalPage, word: WordId) -> Option<Event> {
 pub async fn undo(page: AnimalPage, Path((_, id)): Path<(String, String)>, typed: Typed) -> Result<Redirect, Error> {
     let plan: ProbePlan = known(&page, &id)?.part.clone();
     let typed = typed.only(&["trial"])?;
-    let to = format!("{}/presenter", address(&page, plan.probe));
+    let to = back(&page, &plan);
     let run = trials(&page.story, page.id, plan.probe);
     // The page names the trial, so that undoing twice by accident takes back one answer.
     let Some(last) = run.last().filter(|t| t.id().to_string() == typed.text("trial")) else {

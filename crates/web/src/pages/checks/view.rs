@@ -96,16 +96,22 @@ pub async fn one(page: AnimalPage, Path((_, id)): Path<(String, String)>) -> Res
             p { @for (i, w) in plan.words.iter().enumerate() { @if i > 0 { ", " } strong { (says(&page, *w)) } @if thing(&page, *w) != says(&page, *w) { span.quiet { " (" (thing(&page, *w)) ")" } } } }
             @if !finished && here && page.may(Capability::Plan) {
                 @if rest_today(&page.case()) { p.stop { (say!(l, checks::not_today_space)) } }
-                (kindly(l, name))
+                (kindly(&page))
                 (health(&page))
                 @for r in &things { (for_animal(&page.locale, &page.card, r)) }
-                div.row.even {
-                    a.button.primary href={ (to) "/setter" } { (say!(l, checks::i_set_up)) }
-                    a.button.primary href={ (to) "/presenter" } { (say!(l, checks::i_am_with, name = name)) }
+                @if plan.blind {
+                    div.row.even {
+                        a.button.primary href={ (to) "/setter" } { (say!(l, checks::i_set_up)) }
+                        a.button.primary href={ (to) "/presenter" } { (say!(l, checks::i_am_with, name = name)) }
+                    }
+                    p.quiet { (say!(l, checks::two_phones)) }
+                } @else {
+                    p { (say!(l, checks::who_one_hint)) }
+                    a.button.primary.wide href={ (to) "/alone" } { (say!(l, checks::go_on_alone)) }
                 }
-                p.quiet { (say!(l, checks::two_phones)) }
             }
-            @if here && page.may(Capability::Plan) {
+            // Who is alone has nobody to share the work, or the sheets, with.
+            @if here && plan.blind && page.may(Capability::Plan) {
                 div.row.even {
                     a.button href={ (to) "/sheet" } { (say!(l, checks::setters_sheet)) }
                     a.button href={ (to) "/scorer" } { (say!(l, checks::scorers_sheet)) }

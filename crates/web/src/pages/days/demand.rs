@@ -99,7 +99,7 @@ pub fn demand(page: &AnimalPage, d: &Demand) -> Markup {
             Ok(next) => @if !next.suggestions.is_empty() || next.hold.is_some() {
                 h3 { (say!(locale, days::next_words)) }
                 @if let Some((used, all)) = next.hold { p { (say!(locale, days::hold, used = used, all = all)) } }
-                ul { @for w in &next.suggestions { li { (suggestion(locale, w)) @for how in &w.sounds_like { "; " (likeness(locale, how)) } } } }
+                ul { @for w in &next.suggestions { li { (suggestion(locale, w)) @for how in &w.sounds_like { (say!(locale, unit::apart)) (likeness(locale, how)) } } } }
             }
         }
     }

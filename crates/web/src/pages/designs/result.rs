@@ -129,9 +129,8 @@ fn graph(l: &Locale, trial: &Trial<'_>, lane: &LaneResult) -> Markup {
         _ => nice_axis(l, &what, 0.0, most),
     };
     let x = nice_axis(l, &say!(l, designs::unit, unit = plan.unit.name()), 0.0, f64::from(plan.points));
-    let means = lane.phases.iter().map(|p| format!("{}: {}", phase(l, p.name), l.estimate(&p.mean)));
-    let told =
-        say!(l, designs::chart_told, question = question(l, plan), phases = means.collect::<Vec<_>>().join("; "));
+    let means: Vec<String> = lane.phases.iter().map(|p| l.colon(&phase(l, p.name), &l.estimate(&p.mean))).collect();
+    let told = say!(l, designs::chart_told, question = question(l, plan), phases = l.apart(&means));
     let title = say!(l, designs::chart, unit = plan.unit.name(), measure = what);
     html! {
         (phases(l, &Phases { title, told, x, y, points, panels }))
@@ -144,7 +143,7 @@ fn under(l: &Locale, lane: &LaneResult) -> Markup {
         dl.facts {
             @for p in &lane.phases {
                 dt { (phase(l, p.name)) }
-                dd { (say!(l, designs::mean, mean = l.estimate(&p.mean))) @if let Some(c) = &p.celeration { "; " (weekly(l, c)) } }
+                dd { (say!(l, designs::mean, mean = l.estimate(&p.mean))) @if let Some(c) = &p.celeration { (say!(l, unit::apart)) (weekly(l, c)) } }
             }
         }
         @for (what, c) in &lane.contrasts { p { strong { (compared(l, *what)) } } (contrast(l, c)) }

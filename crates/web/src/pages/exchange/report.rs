@@ -16,7 +16,7 @@ impl Report {
         if clips + clips_known == 0 {
             return events;
         }
-        format!("{events}; {}", say!(l, exchange::counts_recordings, count = clips, known = clips_known))
+        l.apart(&[events, say!(l, exchange::counts_recordings, count = clips, known = clips_known)])
     }
 }
 

@@ -150,7 +150,7 @@ fn homes(l: &Locale, shares: &Shares, what: impl Fn(usize) -> String) -> Markup 
             ul { @for (id, share) in shares {
                 li data-test="home-in-file" {
                     @match &share.name { Some(name) => { strong { (name) } @if repeats(shares, name) { " (\u{2026}" (tail(*id)) ")" } } None => { (say!(l, exchange::unnamed, id = id.to_string())) } }
-                    ": "
+                    (l.colon("", ""))
                     @let told = what(share.events);
                     @if share.other { (say!(l, exchange::not_here, share = told)) } @else { (told) }
                 }

@@ -133,7 +133,7 @@ fn card(page: &AnimalPage, press: &Heard, says: &str, kept: bool) -> Markup {
             }
             div.answers {
                 @for j in Judged::ALL {
-                    button name="was" value=(j.name()) data-label=(label(page, j)) data-test=(format!("heard-{}", j.name())) { (label(page, j)) span.unseen { ": " (says) } }
+                    button name="was" value=(j.name()) data-label=(label(page, j)) data-test=(format!("heard-{}", j.name())) { (label(page, j)) span.unseen { (page.locale.colon("", says)) } }
                 }
             }
         }

@@ -14,8 +14,7 @@ const IMPORTED: [&str; 4] = ["client/copy.js", "client/db.js", "client/dom.js", 
 pub async fn offline(page: Page) -> Markup {
     let l = &page.locale;
     let animals = page.animals();
-    let name =
-        |tab: Tab, animal: &str| if animals.len() > 1 { format!("{}: {animal}", tab.name(l)) } else { tab.name(l) };
+    let name = |tab: Tab, animal: &str| if animals.len() > 1 { l.colon(&tab.name(l), animal) } else { tab.name(l) };
     bare_with(
         l,
         &say!(l, homescreen::no_answer),

@@ -1,8 +1,8 @@
 //! Setting up a likes test. Orders and sides come from a seed drawn by the machine, so that nobody chooses them.
 
-use crate::cautions::{food_note, for_animal};
+use crate::cautions::for_animal;
 use crate::error::Error;
-use crate::fields::{number, radios, summary, ticks};
+use crate::fields::{number, radios, summary, tick, ticks};
 use crate::form::Form;
 use crate::layout::{Tab, layout};
 use crate::page::AnimalPage;
@@ -24,6 +24,11 @@ const MOST: usize = 12;
 /// Things ticked from the start where there are more (usual: 5 to 8; DeLeon & Iwata 1996).
 const USUAL: usize = 8;
 
+/// Whether a test of this form can show it: by itself, by what stands for it, or where it lies.
+fn shown(format: LikesFormat, reward: &RewardCard) -> bool {
+    format == LikesFormat::FreeAccess || held_up(reward) || reward.stand_in.is_some()
+}
+
 /// Rewards of this animal that may be offered at all.
 fn allowed(page: &AnimalPage) -> Vec<&RewardCard> {
     page.story.rewards_of(page.id).into_iter().filter(|r| forbidden(page.card.species, r).is_none()).collect()
@@ -38,14 +43,14 @@ pub struct Asked {
 pub async fn ask(page: AnimalPage, Query(asked): Query<Asked>) -> Markup {
     let format = LikesFormat::ALL.iter().find(|f| f.name() == asked.format).unwrap_or(&LikesFormat::Paired);
     let mut typed = Typed::default().with("format", format.name()).with("rounds", 1);
-    for reward in allowed(&page).iter().take(USUAL) {
+    for reward in allowed(&page).iter().filter(|r| shown(*format, r)).take(USUAL) {
         typed = typed.with("rewards", reward.reward);
     }
     form(&page, &typed)
 }
 
 pub async fn begin(page: AnimalPage, typed: Typed) -> Result<Response, Error> {
-    let mut typed = typed.only(&["format", "rewards", "rounds"])?;
+    let mut typed = typed.only(&["format", "rewards", "rounds", "stands"])?;
     let format = typed.one_of("format", LikesFormat::ALL, LikesFormat::name);
     if typed.text("format").is_empty() {
         typed.wrong("format", say!(&page.locale, likes::format_missing));
@@ -55,6 +60,14 @@ pub async fn begin(page: AnimalPage, typed: Typed) -> Result<Response, Error> {
     let least = if format == Some(LikesFormat::Single) { 1 } else { 2 };
     if !(least..=MOST).contains(&rewards.len()) && typed.problem("rewards").is_none() {
         typed.wrong("rewards", say!(&page.locale, likes::how_many, least = least, most = MOST, ticked = rewards.len()));
+    }
+    let bare: Vec<String> = allowed(&page)
+        .into_iter()
+        .filter(|r| rewards.contains(&r.reward) && format.is_some_and(|format| !shown(format, r)))
+        .map(|r| r.name.to_string())
+        .collect();
+    if !bare.is_empty() && !typed.ticked("stands") {
+        typed.wrong("stands", say!(&page.locale, likes::stands_wrong, things = page.locale.names(&bare)));
     }
     let rounds = typed.whole("rounds", 1, 20);
     if typed.text("rounds").is_empty() {
@@ -158,11 +171,14 @@ fn form(page: &AnimalPage, typed: &Typed) -> Markup {
                 form method="post" action=(format!("/a/{}/likes/new", page.id)) .stack {
                     (radios(typed, "format", &say!(l, likes::how_to_offer), "", &formats))
                     (ticks(typed, "rewards", &say!(l, likes::compare), &say!(l, likes::compare_hint), &options))
+                    @if typed.problem("stands").is_some() || typed.ticked("stands") {
+                        fieldset #stands { legend { (say!(l, likes::stands)) } (tick(typed, "stands", &say!(l, likes::stands_tick))) }
+                    }
                     (number(typed, "rounds", &say!(l, likes::rounds), &say!(l, likes::rounds_hint)))
                     button.primary.wide { (say!(l, likes::begin)) }
                 }
                 p.quiet { (say!(l, likes::where_to_test, name = &page.card.name)) }
-                (food_note(&page.locale))
+                p.quiet { (say!(l, hazards::note)) }
             }
         },
     )

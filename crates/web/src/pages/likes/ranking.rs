@@ -29,11 +29,11 @@ pub fn ranking(page: &AnimalPage, report: &LikesReport) -> Markup {
 
 fn picture(l: &Locale, ranked: &[&RankedReward]) -> Markup {
     let rows: Vec<Whisker> = ranked.iter().map(|r| Whisker::of(r.name.clone(), &r.over_average)).collect();
-    let told: Vec<String> = ranked.iter().map(|r| format!("{}: {}", r.name, finding(l, &r.over_average))).collect();
+    let told: Vec<String> = ranked.iter().map(|r| l.colon(&r.name, &finding(l, &r.over_average))).collect();
     whiskers(
         l,
         &say!(l, likes::over_middling),
-        &told.join("; "),
+        &l.apart(&told),
         &Axis::share(l, &say!(l, likes::chance)),
         Some(0.5),
         &rows,

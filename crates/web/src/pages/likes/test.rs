@@ -51,6 +51,8 @@ fn view(page: &AnimalPage, test: &LikesTest, typed: &Typed, twice: bool) -> Mark
     let setup = next_setup(&page.story, page.id, test.assessment).unwrap_or(Setup::Done);
     let modules: &[&str] = if test.format == LikesFormat::FreeAccess { &["client/stopwatch.js"] } else { &[] };
     let l = &page.locale;
+    // Where there is a choice to tap, undo has its place right below it.
+    let undone_beside = test.format != LikesFormat::FreeAccess && matches!(setup, Setup::Offer { .. });
     layout_with(
         page,
         Tab::Likes,
@@ -73,7 +75,7 @@ fn view(page: &AnimalPage, test: &LikesTest, typed: &Typed, twice: bool) -> Mark
             }
             // Below the choice, so that no answer moves it.
             @if twice { p.caution role="status" { (say!(l, likes::noted_already)) } }
-            (last(page, test.assessment))
+            @if !undone_beside { (last(page, test.assessment)) }
             @let away = if page.may(Capability::SeeFigures) { Tab::Likes } else { Tab::Board };
             p { a href=(away.href(Some(page.id))) { (say!(l, likes::stop_for_now)) } " " span.quiet { (say!(l, likes::goes_on_later)) } }
         },
@@ -92,7 +94,7 @@ pub fn answered(l: &Locale, trial: &LikeTrial, name: impl Fn(RewardId) -> String
     }
 }
 
-/// The last answer, with undo: where it is for whoever asks to see.
+/// The last answer, with undo: where it is for whoever asks to see. Its place is kept before there is one.
 fn last(page: &AnimalPage, test: AssessmentId) -> Markup {
     let (trials, l) = (trials(page, test), &page.locale);
     let cards = page.story.rewards();
@@ -105,6 +107,10 @@ fn last(page: &AnimalPage, test: AssessmentId) -> Markup {
                 span { (what) }
                 button aria-label=(say!(l, likes::undo_this, what = &what)) { (say!(l, likes::undo)) }
             }
+        } @else {
+            div.last aria-hidden="true" {}
+        }
+        @if let Some(t) = trials.last().filter(|t| page.may_see_score(t.person())) {
             @if t.part.result == LikeOutcome::WalkedAway {
                 p.caution { (say!(l, likes::away_is_an_answer, name = &page.card.name)) }
             }
@@ -207,6 +213,7 @@ fn choice(page: &AnimalPage, test: &LikesTest, number: usize, shown: &[&RewardCa
                 button name="answer" value="away" { (say!(l, likes::walked_away)) }
             }
         }
+        (last(page, test.assessment))
         @let held = if shown.iter().all(|r| held_up(r)) { "all" } else { "some" };
         p.quiet { (say!(l, likes::how_to_hold, held = held)) " "
             @if test.format != LikesFormat::Single { (say!(l, likes::two_at_once)) " " } (say!(l, likes::half_a_minute)) }

@@ -169,9 +169,13 @@ fn of_kind(page: &AnimalPage, kind: RewardKind, open: &[&Idea], typed: &Typed) -
                     label.chip { input type="checkbox" name="ideas" value=(i.key) checked[typed.all("ideas").any(|k| k == i.key)];
                         span { (name(l, i)) @if let Some(kcal) = i.kcal_per_piece() { " " span.quiet { (say!(l, unit::kcal, value = l.number(kcal, 1))) } } } }
                 }
-                @for care in cares { p.hint { (say!(l, ideas::care, care = care_key(care), name = &page.card.name)) } }
+                @for care in cares {
+                    @let about: Vec<String> = of.iter().filter(|i| i.care.contains(&care)).map(|i| name(l, i)).collect();
+                    @let said = say!(l, ideas::care, care = care_key(care), name = &page.card.name);
+                    p.hint { (l.colon(&l.and(&about), &said)) }
+                }
                 @for i in of.iter().filter(|i| i.kind == RewardKind::Food) {
-                    @for caution in food_cautions(page.card.species, &i.name) { p.hint { (name(l, i)) ": " (food(l, &caution)) } }
+                    @for caution in food_cautions(page.card.species, &i.name) { p.hint { (l.colon(&name(l, i), &food(l, &caution))) } }
                 }
             }
         }

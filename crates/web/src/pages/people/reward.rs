@@ -233,7 +233,8 @@ fn form(page: &Page, before: Option<&RewardCard>, typed: &Typed, kept: Option<&R
                 @else { input type="hidden" name="kind" value=(typed.text("kind")); }
                 @if before.is_none() && kept.is_some() { (first_line(typed, "name", &say!(l, card::name), &called)) }
                 @else { (line(typed, "name", &say!(l, card::name), &called, true)) }
-                @if food { (energy(l, typed)) }
+                // What must not be given needs no figures.
+                @if food && typed.problem("name").is_none() { (energy(l, typed)) }
                 (given(page, typed))
                 @if animals.len() > 1 { (ticks(typed, "animals", &say!(l, card::rule_for), &say!(l, reward::none_means_all), &animals)) }
                 @else { @for l in typed.all("animals") { input type="hidden" name="animals" value=(l); } }

@@ -92,7 +92,7 @@ fn food(page: &Page, a: &AnimalCard, today: &Ration) -> Markup {
                 p { (say!(l, card::given, given = l.number(today.given_kcal, 0), feeds = today.feeds, left = l.number(today.left_kcal.unwrap_or(0.0), 0))) }
                 @if today.by_person.len() > 1 {
                     ul.quiet { @for (who, kcal) in &today.by_person {
-                        li { (named(who)) ": " (say!(l, unit::kcal, value = l.number(*kcal, 0))) }
+                        li { (named(who)) (l.colon("", "")) (say!(l, unit::kcal, value = l.number(*kcal, 0))) }
                     } }
                 }
                 p.quiet { (say!(l, card::basis, basis = today.basis.map(|b| basis(l, &b)).unwrap_or_default())) }

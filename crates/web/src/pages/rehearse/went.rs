@@ -118,7 +118,7 @@ pub fn counted(l: &Locale, share: &Estimate) -> String {
     #[allow(clippy::cast_possible_truncation, clippy::cast_sign_loss, clippy::cast_precision_loss)]
     let k = (share.value.unwrap_or(0.0) * share.n as f64).round() as usize;
     let few = say!(l, rehearse::k_of_n, k = k, n = share.n);
-    if share.too_early() { few } else { format!("{few}: {}", finding(l, share)) }
+    if share.too_early() { few } else { l.colon(&few, &finding(l, share)) }
 }
 
 fn balance(l: &Locale, c: &Conduct) -> String {

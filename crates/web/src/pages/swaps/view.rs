@@ -11,6 +11,7 @@ use crate::typed::Typed;
 use maud::{Markup, html};
 use sayso_advisor::welfare::rest_today;
 use sayso_model::{Moment, RewardKind, SwapEnd, WordId};
+use sayso_wording::signs::stress;
 use sayso_wording::{Locale, say};
 
 pub fn view(page: &AnimalPage, typed: &Typed) -> Markup {
@@ -49,7 +50,7 @@ fn welfare(page: &AnimalPage) -> Markup {
     let l = &page.locale;
     let lead = html! { strong { (say!(l, swaps::choice_lead, name = &page.card.name)) } };
     html! {
-        p.caution { (rich!(l, swaps::choice, lead = lead)) }
+        p.caution { (rich!(l, swaps::choice, lead = lead, signs = stress(l, page.card.species))) }
         @if let Some(text) = &page.card.cautions { p.caution { strong { (say!(l, checks::health)) } " " (text.as_str()) } }
     }
 }

@@ -34,7 +34,7 @@ pub fn ration(page: &AnimalPage, ration: &Ration) -> Markup {
                         p { (say!(l, today::food_left, left = kcal(left), of = kcal(budget))) " " (say!(l, today::feeds, count = ration.feeds)) }
                         @for r in &ration.rewards {
                             @if r.pieces.is_none() { p { (say!(l, today::energy_unknown, name = &r.name)) } }
-                            @for c in &r.cautions { (caution(page, &format!("{}: {}", r.name, food(l, c)))) }
+                            @for c in &r.cautions { (caution(page, &l.colon(&r.name, &food(l, c)))) }
                         }
                         (computed(page, ration))
                     }

@@ -31,7 +31,7 @@ fn line(page: &AnimalPage, of: &Trial<'_>) -> Markup {
     html! {
         @if !said.is_empty() {
             p.note data-test="trial-today" {
-                a.link href=(format!("/a/{}/designs/{}", page.id, plan.trial)) { (say!(l, talk::trial_today, question = question(l, plan), what = said.join("; "))) }
+                a.link href=(format!("/a/{}/designs/{}", page.id, plan.trial)) { (say!(l, talk::trial_today, question = question(l, plan), what = l.apart(&said))) }
             }
         }
     }

@@ -18,7 +18,7 @@ use sayso_advisor::plan::Plan;
 use sayso_advisor::steps::WordStep;
 use sayso_advisor::today::{Next, Today};
 use sayso_advisor::{Advice, Caution, Sure, Topic};
-use sayso_model::PlanLine;
+use sayso_model::{Moment, PlanLine};
 use sayso_people::Capability;
 use sayso_wording::advice as words_of;
 use sayso_wording::figures::finding;
@@ -53,7 +53,7 @@ pub fn page(page: &AnimalPage, today: &Today) -> Markup {
         @if on_the_way {
             div data-test="next" { (set_up(page, &page.card)) }
         } @else {
-            (next(page, today))
+            @if let Some(since) = today.running { (running(page, since)) } @else { (next(page, today)) }
             // What the way there left open, such as where the buttons are.
             @if let Some(step) = next_step(page, &page.card, None).filter(|_| page.may(Capability::ChangeCards)) {
                 p data-test="open-step" { a.link href=(step.to) { (step.what) } }
@@ -112,6 +112,17 @@ fn welfare(page: &AnimalPage, a: &Advice) -> Markup {
                 @if !asks { (cautions(page, a)) }
                 (reasons(page, a))
             }
+        }
+    }
+}
+
+/// While a session runs, that is what there is to do; what comes after it is told once it is over.
+fn running(page: &AnimalPage, since: Moment) -> Markup {
+    let l = &page.locale;
+    html! {
+        section.card.advice data-test="next" aria-label=(say!(l, today::now)) {
+            p.act data-test="running" { (words_of::running(l, &page.zone, since)) }
+            @if page.may(Capability::Record) { p { a.button.primary.wide href=(format!("/a/{}/board", page.id)) data-test="do" { (say!(l, today::do_board)) } } }
         }
     }
 }
@@ -178,7 +189,7 @@ fn session(page: &AnimalPage, plan: &Plan, today: &Today) -> Markup {
             ul {
                 li { (words_of::length(l, &plan.minutes_from)) }
                 (best_time(l, plan))
-                li { (say!(l, today::joining)) ": " (finding(l, &today.joining)) }
+                li { (l.colon(&say!(l, today::joining), &finding(l, &today.joining))) }
                 @for w in &plan.words { li { (say!(l, today::shown_today, word = &w.word.says, times = w.today)) } }
             }
             @for c in &plan.cautions { (caution(page, &words_of::caution(l, name, *c))) }

@@ -123,3 +123,24 @@ async fn where_nothing_was_counted_no_page_gives_a_figure() {
     assert!(wrong.is_empty(), "{} faults:\n{}", wrong.len(), wrong.join("\n"));
     assert!(pages > 60, "{pages}");
 }
+
+#[tokio::test]
+async fn a_word_has_one_verdict_on_chance_and_one_level_of_intervals() {
+    let (home, animals) = demo(0.0).await;
+    let mut curves = 0;
+    for (animal, words) in &animals {
+        for word in words {
+            let page = home.page(&format!("/a/{animal}/evidence/{word}")).await;
+            page.does_not_say("stays above chance").does_not_say("90% band").does_not_say("90% interval");
+            if page.text.contains("95% band") {
+                curves += 1;
+                page.says("is judged once, under “Chance”");
+                // Shares in the table under the chart are written as on its axis.
+                let (_, table) = page.text.split_once("95% band</th>").unwrap();
+                let (row, _) = table.split_once("</tr></tbody>").unwrap();
+                assert!(row.contains("% to ") && !row.contains("<td>0."), "{row}");
+            }
+        }
+    }
+    assert!(curves > 2, "{curves}");
+}

@@ -6,8 +6,9 @@ use crate::at_home::Home;
 use sayso_advisor::Case;
 use sayso_advisor::steps::Step;
 use sayso_advisor::today::{Next, today};
-use sayso_model::{AnimalId, Event, EventId, HomeId, Moment, Note, Sign, SignLevel, Stage, StageChoice, When};
+use sayso_model::{AnimalId, Body, Event, EventId, HomeId, Moment, Note, Sign, SignLevel, Stage, StageChoice, When};
 use sayso_wording::{Locale, advice};
+use serde_json::{Value, json};
 
 fn noon() -> Moment {
     "2026-03-02T12:00:00Z".parse().unwrap()
@@ -300,4 +301,28 @@ async fn every_page_writes_times_by_the_clock_of_who_reads() {
             home.page(&format!("/a/{}/{page}", home.animal)).await.says(says).does_not_say(not);
         }
     }
+}
+
+#[tokio::test]
+async fn while_a_session_runs_today_leads_to_it_and_tells_what_brought_nothing_after_it() {
+    let (home, animals) = demo(0.0).await;
+    let (animal, words) = &animals[0];
+    let id = home.state.store.home().await.unwrap().unwrap();
+    let pattern =
+        home.state.store.story(id).await.unwrap().ledger().all().find(|e| e.animal.is_some()).unwrap().clone();
+    let session = uuid::Uuid::now_v7().to_string();
+    let event = |minutes: f64, body: Value| {
+        let body: Body = serde_json::from_value(body).unwrap();
+        let at = noon().plus_seconds(-60.0 * minutes);
+        let (id, animal) = (EventId(uuid::Uuid::now_v7()), Some(*animal));
+        Event { id, animal, happened_at: at, recorded_at: at, body, ..pattern.clone() }
+    };
+    let start = json!({ "kind": "session_start", "session": session, "purpose": "showing" });
+    let press = json!({ "kind": "press", "word": words[0], "by": "person", "accident": "no", "session": session });
+    home.state.store.append(vec![event(9.0, start), event(8.0, press)]).await.unwrap();
+    let to = format!("/a/{animal}/today");
+    home.page(&to).await.says("A session is running, since 11:51").says("To the board").does_not_say("min at most");
+    let end = json!({ "kind": "session_end", "session": session, "reason": "done" });
+    home.state.store.append(vec![event(1.0, end)]).await.unwrap();
+    home.page(&to).await.does_not_say("A session is running").says("showings, one press without its thing");
 }
