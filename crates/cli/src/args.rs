@@ -3,6 +3,7 @@
 
 pub mod host;
 mod picture;
+pub mod restored;
 pub mod sheet;
 mod values;
 
@@ -193,6 +194,8 @@ pub enum Command {
         serving: Serving,
     },
     Host(Box<host::Hosting>),
+    Closings(restored::Listing),
+    Restored(restored::BroughtBack),
     Devices {
         #[command(flatten)]
         data: Data,

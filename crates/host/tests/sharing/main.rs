@@ -17,6 +17,8 @@ mod invitations;
 mod leaving;
 mod programmes;
 mod rescue;
+mod restored;
 mod roles;
 mod server;
 mod talk;
+mod turns;

@@ -19,6 +19,7 @@ mod passkey;
 mod programme;
 mod recovery;
 mod rescue;
+mod restored;
 mod session;
 mod sweep;
 mod witness;
@@ -38,6 +39,7 @@ pub use membership::Member;
 pub use passkey::{KeptPasskey, Passkeys};
 pub use programme::ClubProgramme;
 pub use rescue::{Rescue, Rescued};
+pub use restored::{Restored, Standing};
 pub use session::Session;
 
 use crate::error::Error;
