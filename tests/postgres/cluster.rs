@@ -20,6 +20,13 @@ impl Cluster {
         self.0.crash().unwrap();
     }
 
+    /// Runs one of its programs, which must do what it is asked; what it printed.
+    pub fn run(&self, program: &str, args: &[&str]) -> String {
+        let out = std::process::Command::new(self.0.program(program)).args(args).output().unwrap();
+        assert!(out.status.success(), "{program}: {}", String::from_utf8_lossy(&out.stderr));
+        String::from_utf8(out.stdout).unwrap()
+    }
+
     /// How a user connects to a database in it.
     pub fn address(&self, user: &str, database: &str) -> String {
         self.0.address(user, database)

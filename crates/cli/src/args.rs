@@ -4,6 +4,7 @@
 pub mod host;
 pub mod norms;
 mod picture;
+pub mod restored;
 pub mod sheet;
 mod values;
 
@@ -194,6 +195,8 @@ pub enum Command {
         serving: Serving,
     },
     Host(Box<host::Hosting>),
+    Closings(restored::Listing),
+    Restored(restored::BroughtBack),
     Devices {
         #[command(flatten)]
         data: Data,

@@ -77,6 +77,8 @@ async fn run(l: &Locale, cli: Cli) -> Result<ExitCode, CliError> {
         Command::Demo { data, seed, serving } => commands::serve::demo(l, data, seed, &serving).await?,
         Command::Serve { data, serving } => commands::serve::serve(l, &data.data, &serving).await?,
         Command::Host(asked) => commands::host::host(l, &asked).await?,
+        Command::Closings(asked) => commands::host::restored::closings(l, &asked).await?,
+        Command::Restored(asked) => commands::host::restored::restored(l, &asked).await?,
         Command::Devices { data, end, end_all } => commands::devices::devices(l, &data.data, end.as_deref(), end_all)?,
         Command::Link { data, server, code, yes, pictures, recordings, now } => {
             let asked = commands::link::Linking { to: server.zip(code), yes, pictures, recordings, now };

@@ -180,6 +180,14 @@ impl Cluster {
         format!("postgres://{user}@localhost/{database}?host={}", self.dir.display())
     }
 
+    /// A program of its version, such as `pg_dump`.
+    #[must_use]
+    pub fn program(&self, name: &str) -> PathBuf {
+        // Of its programs only some may be linked to from PATH.
+        let at = self.bin.join("initdb");
+        at.canonicalize().unwrap_or(at).with_file_name(name)
+    }
+
     /// The folder it is in.
     #[must_use]
     pub fn dir(&self) -> &Path {

@@ -226,6 +226,10 @@ pub fn page_of(route: &str) -> &'static str {
         // What the Board asks for by itself is the Board.
         "listen" | "ear" => "board",
         "api" if route.starts_with("/api/board/") => "board",
+        // The log entry by entry, whoever reads it.
+        "api" if route == "/api/events" => "log",
+        // Told by what it is: the whole log as a file.
+        "api" if route.starts_with("/api/export.") => "",
         "api" => "figures",
         other => NAMES.iter().find(|name| **name == other).copied().unwrap_or_default(),
     }
@@ -251,6 +255,8 @@ mod tests {
     fn pages_that_show_something_of_a_home_have_a_name() {
         assert_eq!(page_of("/a/{animal}/likes/test/{assessment}"), "likes");
         assert_eq!((page_of("/sheets/{animal}/progress"), page_of("/pictures/{hash}")), ("sheets", "media"));
+        assert_eq!((page_of("/api/events"), page_of("/api/evidence/{animal}")), ("log", "figures"));
+        assert_eq!((page_of("/api/export.csv"), page_of("/exchange/archive.tar")), ("", ""));
         assert_eq!((page_of("/api/board/{animal}"), page_of("/a/{animal}/ear/{clip}")), ("board", "board"));
         for (route, reading, _) in TABLE {
             // What coaches, sitters and observers may read, the frame and the set-up apart.

@@ -79,6 +79,9 @@ impl Asker {
     pub async fn home(&self, any_of: AnyOf) -> Result<Inside, Error> {
         let chosen = way::chosen(&self.host, &self.signed, &self.parts.headers).await?;
         let Some(to) = chosen else { return Err(no_such_page().await) };
+        if way::was_lost(&self.parts.headers, &to.homes) {
+            return Err(Error::NotFound(words!(homes::lost)));
+        }
         let ToHome { home, .. } = to;
         let (leave, may) = gate::visit(&self.host, &self.signed, any_of, ("", true), to).await?;
         let (known, mut parts) = (may.known.clone(), self.parts.clone());

@@ -99,6 +99,12 @@ impl<'a> Asks<'a> {
         let mut may = Vec::new();
         for (place, event) in events {
             match self.ask(&event, known.as_ref(), story.as_deref()) {
+                // Given here it would open nothing: nobody saw its words being read.
+                Ok(_) if gives_consent(&event.body) => {
+                    if let Some(slot) = came.get_mut(place) {
+                        *slot = Some(refused_for("body", Fault::OnItsPage));
+                    }
+                }
                 Ok(proposes) => may.push(Writes { place, event, proposes }),
                 // Kept on the phone until the person has signed in again; the rest of what came is, too.
                 Err(Denied::NotFresh(_)) => return Err(Error::NotFresh),
@@ -129,6 +135,14 @@ impl<'a> Asks<'a> {
     }
 }
 
+fn gives_consent(body: &Body) -> bool {
+    match body {
+        Body::ConsentGiven(_) => true,
+        Body::Correction(correction) => matches!(*correction.body, Body::ConsentGiven(_)),
+        _ => false,
+    }
+}
+
 fn refused(why: Denied) -> Appended {
     let (field, fault) = match why {
         Denied::NothingHere => ("home", Fault::NotYourHome),
@@ -136,5 +150,9 @@ fn refused(why: Denied) -> Appended {
         Denied::NotYourName => ("body.from", Fault::NotYourAccount),
         Denied::NotByRole(_) | Denied::NotFresh(_) => ("body", Fault::NotYourRole),
     };
+    refused_for(field, fault)
+}
+
+fn refused_for(field: &str, fault: Fault) -> Appended {
     Appended::Refused(Problems(vec![Problem { field: field.into(), fault }]))
 }

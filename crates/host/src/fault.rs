@@ -28,6 +28,11 @@ pub enum HostError {
     /// The database of people cannot be opened.
     #[error(transparent)]
     People(#[from] sayso_people::Error),
+    /// The tables stand in another place than when a server was last opened on them.
+    #[error(
+        "the database is not where a server was last opened on it. Was a backup brought back? First: sayso restored --closings FILE. Was it moved and lacks nothing: sayso restored --nothing-lost"
+    )]
+    Elsewhere,
     /// Mail cannot be sent so.
     #[error("mail cannot be sent: {0}")]
     Mail(#[from] MailError),
@@ -48,6 +53,7 @@ impl Message for HostError {
             Self::PublicUrl(url) => say!(l, host::public_url, url = url),
             Self::Store(why) => say!(l, host::cannot_open, why = why.say(l)),
             Self::People(why) => say!(l, host::cannot_open, why = why.to_string()),
+            Self::Elsewhere => say!(l, host::elsewhere),
             Self::Mail(why) => say!(l, host::no_mail, why = why.to_string()),
             Self::Provider(ProviderError::Issuer(url)) => say!(l, host::provider_issuer, url = url),
             Self::Provider(why) => say!(l, host::provider_cannot, why = why.to_string()),

@@ -8,6 +8,7 @@ use crate::provider::Provider;
 use crate::rooms::Rooms;
 use sayso_model::Moment;
 use sayso_norms::Release;
+use sayso_people::db::Standing;
 use sayso_people::mail::{Mail as Letter, MailError, Mailer, Printed, Smtp};
 use sayso_people::{Lifetimes, Passkeys, People, Secret, SecretHash};
 use sayso_store::Server;
@@ -69,6 +70,10 @@ impl Host {
         let server = Server::open(&config.database).await?;
         let connections = (config.database.connections / PEOPLE_SHARE).max(2);
         let people = People::at(&config.database.address, Lifetimes::default(), connections).await?;
+        // What was closed since a backup was made must be closed again before anybody is let in.
+        if people.standing().await? == Standing::Elsewhere {
+            return Err(HostError::Elsewhere);
+        }
         Ok(Self {
             server,
             people,

@@ -3,11 +3,12 @@
 use crate::fault::told;
 use crate::host::Host;
 use crate::inside;
+use crate::pages::shut;
 use crate::signed::Signed;
 use crate::stories::story;
 use crate::to_home::ToHome;
 use axum::extract::{MatchedPath, Request, State};
-use axum::http::header::SET_COOKIE;
+use axum::http::header::{ACCEPT, SET_COOKIE};
 use axum::http::{HeaderMap, HeaderValue, Uri};
 use axum::response::{IntoResponse, Redirect, Response};
 use sayso_model::{AnimalId, HomeId};
@@ -15,6 +16,7 @@ use sayso_people::Who;
 use sayso_web::Error;
 use sayso_web::page::{HOME_COOKIE, HOME_QUERY, cookie};
 use sayso_web::pages::homes::remembering;
+use sayso_web::reading::asks_json;
 use sayso_wording::words;
 use std::sync::Arc;
 use tower::ServiceExt;
@@ -32,6 +34,7 @@ pub async fn home(State(host): State<Arc<Host>>, mut request: Request) -> Result
     let Some(ToHome { who, home: first, homes }) = chosen(&host, &signed, request.headers()).await? else {
         return Ok(Redirect::to(CHOOSE).into_response());
     };
+    let lost = was_lost(request.headers(), &homes);
     let named = home_in(request.uri()).map(|id| id.filter(|id| homes.contains(id)));
     let Some(named) = named.map_or(Some(None), |known| known.map(Some)) else {
         return Err(Error::NotFound(words!(sharing::not_among)));
@@ -40,9 +43,24 @@ pub async fn home(State(host): State<Arc<Host>>, mut request: Request) -> Result
         Some(animal) => home_of(&host, animal, named.unwrap_or(first), &homes).await?,
         None => named.unwrap_or(first),
     };
+    // What this browser was about is theirs no more: nobody is put into another home without a word.
+    if lost && named.is_none() && !homes_animal(&host, request.uri().path(), &homes).await? {
+        if !request.method().is_safe() || asks_json(request.headers()) {
+            return Err(Error::NotFound(words!(sharing::not_among)));
+        }
+        if is_page(request.headers()) {
+            let mut response = shut::lost(&signed, request.headers());
+            let forgets = HeaderValue::from_str(&remembering(first)).map_err(Error::internal)?;
+            response.headers_mut().append(SET_COOKIE, forgets);
+            return Ok(response);
+        }
+    }
     // The rooms are a house of their own: an address matched on the way would be put before theirs.
     request.extensions_mut().remove::<MatchedPath>();
     request.extensions_mut().insert(ToHome { who, home, homes });
+    if request.uri().path().starts_with("/api/") {
+        *request.uri_mut() = without_home(request.uri())?;
+    }
     let mut response = match inside::of(&host, home).oneshot(request).await {
         Ok(response) => response,
         Err(never) => match never {},
@@ -67,6 +85,27 @@ pub async fn chosen(host: &Host, signed: &Signed, headers: &HeaderMap) -> Result
     Ok(home.map(|home| ToHome { who, home, homes }))
 }
 
+/// Whether a browser was about a home that is not one of these.
+pub fn was_lost(headers: &HeaderMap, homes: &[HomeId]) -> bool {
+    cookie(headers, HOME_COOKIE).and_then(|id| id.parse::<HomeId>().ok()).is_some_and(|id| !homes.contains(&id))
+}
+
+/// Whether a browser asks for a page, to be shown.
+fn is_page(headers: &HeaderMap) -> bool {
+    headers.get(ACCEPT).is_some_and(|accept| accept.as_bytes().starts_with(b"text/html"))
+}
+
+/// Whether an address is about an animal of one of these homes.
+async fn homes_animal(host: &Host, path: &str, homes: &[HomeId]) -> Result<bool, Error> {
+    let Some(animal) = animal_in(path) else { return Ok(false) };
+    for home in homes {
+        if story(host, *home).await?.is_some_and(|story| story.animals().contains_key(&animal)) {
+            return Ok(true);
+        }
+    }
+    Ok(false)
+}
+
 /// The homes an account belongs to, then those that may share something with it.
 ///
 /// # Errors
@@ -85,6 +124,16 @@ pub async fn homes_of(host: &Host, who: &Who) -> Result<Vec<HomeId>, Error> {
 fn home_in(uri: &Uri) -> Option<Option<HomeId>> {
     let mut pairs = uri.query()?.split('&').filter_map(|pair| pair.split_once('='));
     pairs.find(|(name, _)| *name == HOME_QUERY).map(|(_, id)| id.parse().ok())
+}
+
+/// An address of the API without the home it names, which the notebook's own API does not know.
+fn without_home(uri: &Uri) -> Result<Uri, Error> {
+    let pairs = uri.query().unwrap_or_default().split('&');
+    let named = |pair: &&str| pair.split_once('=').is_none_or(|(name, _)| name != HOME_QUERY) && !pair.is_empty();
+    let kept: Vec<&str> = pairs.filter(named).collect();
+    let path = uri.path();
+    let to = if kept.is_empty() { path.to_owned() } else { format!("{path}?{}", kept.join("&")) };
+    to.parse().map_err(Error::internal)
 }
 
 /// The animal that an address is about: `/a/{animal}/…`, `/sheets/{animal}/…`, `/people/animal/{animal}`, `/api/…/{animal}`.

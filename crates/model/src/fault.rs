@@ -18,6 +18,9 @@ pub enum Fault {
     /// An event that whoever writes may not write in this role.
     #[error("is not for your role in this home")]
     NotYourRole,
+    /// Consent, which is given on its page alone, where its words are read.
+    #[error("is given on the page of who can see the home alone")]
+    OnItsPage,
     /// An event in the name of another account than the one that is signed in.
     #[error("must be the account that is signed in, under its own name")]
     NotYourAccount,

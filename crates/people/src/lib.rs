@@ -5,6 +5,7 @@
 //! last stands in PostgreSQL, in a schema of its own, so that several processes of a server are one.
 
 pub mod capability;
+pub mod closing;
 pub mod db;
 pub mod email;
 pub mod error;
@@ -19,6 +20,7 @@ pub mod secret;
 pub mod table;
 
 pub use capability::Capability;
+pub use closing::{Closed, Closings, NoClosings};
 pub use db::{Passkeys, People, Session};
 pub use email::Email;
 pub use error::Error;

@@ -209,6 +209,9 @@ fn amended(body: &Body) -> &Body {
     if let Body::Correction(correction) = body { &correction.body } else { body }
 }
 
+/// How far clocks of phones may be ahead, seconds.
+const CLOCKS_AHEAD_S: f64 = 86_400.0;
+
 /// Whether an account may write an event into a home's log. The sign-in must be fresh where one of the capabilities asks for
 /// it: `fresh` says whether it is.
 ///
@@ -226,6 +229,8 @@ pub fn may_append<'a>(
     // Days agreed are those of what happened: a phone without a network sends the last evening's taps the day after. What is
     // dated ahead goes by the day of sending.
     let when = event.happened_at.min(at);
+    // No further than a clock may be ahead: what is dated later goes by its own day, too.
+    let ahead = (event.happened_at.plus_seconds(-CLOCKS_AHEAD_S) > at).then_some(event.happened_at);
     // Any leave to write at all comes first: to others the home does not exist.
     let leave = may(who, Capability::Record, event.home, known, when);
     let leave = leave.or_else(|why| may(who, Capability::Advise, event.home, known, when).map_err(|_| why))?;
@@ -233,6 +238,9 @@ pub fn may_append<'a>(
     let all = needs(event, first, me);
     for capability in &all {
         may(who, *capability, event.home, known, when)?;
+        if let Some(ahead) = ahead {
+            may(who, *capability, event.home, known, ahead)?;
+        }
         if capability.needs_fresh() && !fresh {
             return Err(Denied::NotFresh(*capability));
         }

@@ -1,7 +1,9 @@
 //! Errors told: as JSON under `/api` and to scripts that ask for it, as a page elsewhere.
 
+use crate::access::host_of;
 use crate::error::{Error, FROM, Told};
 use crate::layout::{bare, doors};
+use crate::pages::who::own_path;
 use crate::reading::{Reader, asks_json};
 use axum::Json;
 use axum::extract::Request;
@@ -24,8 +26,8 @@ pub async fn in_words(mut request: Request, next: Next) -> Response {
     let of_device = crate::reading::locale(request.headers(), None);
     let json = asks_json(request.headers()) || request.uri().path().starts_with("/api");
     let asked = format!("{} {}", request.method(), without_secrets(request.uri().path()));
-    // What was sent is not sent again by whoever is led back.
-    let from = if request.method().is_safe() { request.uri().path().to_owned() } else { "/".to_owned() };
+    // What was sent is not sent again by whoever is led back: they come to the page whose form it was.
+    let from = if request.method().is_safe() { request.uri().path().to_owned() } else { own_path(form_of(&request)) };
     let mut response = next.run(request).await;
     let status = response.status();
     if !status.is_client_error() && !status.is_server_error() {
@@ -62,6 +64,15 @@ pub async fn in_words(mut request: Request, next: Next) -> Response {
         }
     }
     answer
+}
+
+/// The path of the page here whose form was sent, as far as the browser says it.
+fn form_of(request: &Request) -> Option<String> {
+    let here = host_of(request.headers(), request.uri())?;
+    let (_, rest) = request.headers().get(header::REFERER)?.to_str().ok()?.split_once("://")?;
+    let (host, path) = rest.split_at(rest.find('/')?);
+    let path = path.split(['?', '#']).next()?;
+    host.eq_ignore_ascii_case(here).then(|| path.to_owned())
 }
 
 /// A path for the log: links of a server hold a secret of 64 characters, and whoever reads the log shall not come in by it.

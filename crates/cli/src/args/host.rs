@@ -8,6 +8,15 @@ use std::path::PathBuf;
 use std::str::FromStr;
 use url::{Host, Url};
 
+/// Where a server's database is.
+#[derive(Args, Debug, Clone)]
+pub struct AtDatabase {
+    #[arg(long, value_name = "URL")]
+    pub database: Option<String>,
+    #[arg(long, value_name = "URL")]
+    pub database_owner: Option<String>,
+}
+
 /// A server of many homes.
 #[derive(Args, Debug, Clone)]
 pub struct Hosting {
@@ -15,10 +24,8 @@ pub struct Hosting {
     pub demo: bool,
     #[arg(long, default_value_t = 1, requires = "demo", value_parser = whole::<u64>)]
     pub seed: u64,
-    #[arg(long, value_name = "URL")]
-    pub database: Option<String>,
-    #[arg(long, value_name = "URL")]
-    pub database_owner: Option<String>,
+    #[command(flatten)]
+    pub at: AtDatabase,
     #[arg(long, value_name = "URL", required_unless_present = "demo", value_parser = typed::<PublicUrl>)]
     pub public_url: Option<PublicUrl>,
     #[arg(long, default_value_t = 7297, value_parser = whole::<u16>)]

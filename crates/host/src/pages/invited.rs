@@ -4,7 +4,7 @@ use crate::host::Host;
 use crate::links;
 use crate::qr;
 use maud::{Markup, html};
-use sayso_model::Zone;
+use sayso_model::{Moment, Zone};
 use sayso_people::Secret;
 use sayso_people::db::Invited;
 use sayso_web::Error;
@@ -29,6 +29,12 @@ pub fn handed_on(l: &Locale, link: &str, test: &str) -> Markup {
 /// The script behind those buttons.
 pub const HANDS_ON: &str = "client/hand-on.js";
 
+/// A moment, with the zone where that is no home's own.
+pub fn when(l: &Locale, at: Moment, zone: &Zone) -> String {
+    let written = l.weekday_date_time(at, zone);
+    if *zone == Zone::utc() { format!("{written} UTC") } else { written }
+}
+
 /// The link with its QR code, and until when it holds.
 ///
 /// # Errors
@@ -36,7 +42,7 @@ pub const HANDS_ON: &str = "client/hand-on.js";
 pub fn shown(host: &Host, l: &Locale, zone: &Zone, (invited, secret): &(Invited, Secret)) -> Result<Markup, Error> {
     let link = link(host, secret);
     let code = qr::drawn(&link, &say!(l, sharing::qr))?;
-    let until = l.weekday_date_time(invited.expires_at, zone);
+    let until = when(l, invited.expires_at, zone);
     Ok(html! {
         p.caution { (say!(l, sharing::shown_once)) }
         (handed_on(l, &link, "link"))

@@ -9,6 +9,21 @@ use sayso_people::Part;
 use sayso_web::layout::{bare, doors};
 use sayso_wording::{Words, say, words};
 
+/// The home that this browser was about is not open to them any more: which one it was, nobody is told.
+pub fn lost(signed: &Signed, headers: &HeaderMap) -> Response {
+    let l = &signed.locale(headers);
+    let page = bare(
+        l,
+        &say!(l, errors::title_forbidden),
+        html! {
+            p data-test="lost" { (say!(l, homes::lost)) }
+            p { a.button.primary href="/homes" { (say!(l, sharing::to_homes)) } }
+            (doors(l, signed.account.name.as_str()))
+        },
+    );
+    (StatusCode::NOT_FOUND, page).into_response()
+}
+
 /// Outside the days agreed a sitter is told them; others are told what is in the way.
 pub fn out(signed: &Signed, headers: &HeaderMap, part: Option<Part>, why: Words) -> Response {
     let l = &signed.locale(headers);

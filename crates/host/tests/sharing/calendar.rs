@@ -120,6 +120,11 @@ async fn it_gives_nothing_from_the_moment_its_owner_may_not_see_it() {
     for address in [&of_coach, &of_member] {
         assert!(unfolded(&read(&house, address).await).contains("VEVENT"));
     }
+    // A coach's reading is a look, whichever program read; a member's is none.
+    let told = house.get(&house.keeper, "/sharing").await;
+    let looks = told.marked("look");
+    assert!(looks.iter().any(|look| look.contains("Brook, the calendar, read by its address, ")), "{looks:?}");
+    assert!(!looks.iter().any(|look| look.contains("Mora")), "{looks:?}");
     let unknown = read(&house, &format!("/calendar/{}.ics", "0".repeat(64))).await;
     assert_eq!(unknown.status, StatusCode::NOT_FOUND);
     // Consent taken back; a membership ended.

@@ -14,11 +14,12 @@ use sayso_store::Database;
 use sayso_web::state::machine_clock;
 use sqlx::Connection;
 use sqlx::postgres::PgConnection;
+use std::sync::atomic::{AtomicU32, Ordering};
 use std::sync::{Arc, LazyLock};
 use tower::ServiceExt;
 use uuid::Uuid;
 
-static CLUSTER: LazyLock<Cluster> = LazyLock::new(|| Cluster::start(false));
+pub static CLUSTER: LazyLock<Cluster> = LazyLock::new(|| Cluster::start(false));
 
 pub use sayso_people::Role as Has;
 
@@ -64,6 +65,7 @@ pub struct House {
     pub person: PersonId,
     pub server: Signed,
     pub keeper: Signed,
+    cards: AtomicU32,
 }
 
 pub fn label(text: &str) -> Label {
@@ -120,7 +122,8 @@ impl House {
             .unwrap();
         let app = sayso_host::app(Arc::clone(&host));
         let nobody = server.clone();
-        let mut house = Self { host, app, address, home, animal, person, server, keeper: nobody };
+        let mut house =
+            Self { host, app, address, home, animal, person, server, keeper: nobody, cards: AtomicU32::new(0) };
         let hosts = house.on_server(Capability::Host).await;
         house.host.people.open_home(&hosts, home, house.host.now()).await.unwrap();
         let part = Part::new(Scope::Home(home), Has::Keeper, None, None).unwrap();
@@ -176,8 +179,14 @@ impl House {
 
     /// The secret of an invitation made by the page.
     pub async fn invited(&self, role: Has, days: Option<Days>) -> Secret {
-        let person = if role.writes_as_itself() { self.person.to_string() } else { String::new() };
-        let mut form = format!("home={}&role={}&person={person}", self.home, role.name());
+        // One card is one account's: who comes next has a new one.
+        let nth = if role.writes_as_itself() { self.cards.fetch_add(1, Ordering::Relaxed) } else { 0 };
+        let whose = match (role.writes_as_itself(), nth) {
+            (false, _) => String::new(),
+            (true, 0) => format!("&person={}", self.person),
+            (true, nth) => format!("&new_person=Person+{nth}"),
+        };
+        let mut form = format!("home={}&role={}{whose}", self.home, role.name());
         if let Some(days) = days {
             form.push_str(&format!("&first={}&last={}", days.first, days.last));
             for bit in (0..7).filter(|bit| days.weekdays & (1 << bit) != 0) {

@@ -65,7 +65,52 @@ async fn whoever_has_no_card_yet_is_named_in_the_invitation() {
     let joined = take(&house.host, &secret_of(made.marked("link")[0]), "Robin").await.unwrap();
     let story = house.host.server.home(house.home).story(house.home).await.unwrap();
     assert_eq!(story.people()[&joined.part.person().unwrap()].name.as_str(), "Robin");
-    // Once more by that name: the same person, no second card.
-    let again = house.post(&house.keeper, "/sharing/invite", &format!("{form}&new_person=Robin")).await;
-    assert_eq!((again.status, people().await), (StatusCode::OK, before + 1));
+    // Once more by that name: which of the two is meant is asked, and no card is made.
+    let again = house.post(&house.keeper, "/sharing/invite", &format!("{form}&new_person=robin")).await;
+    assert_eq!((again.status, people().await), (StatusCode::UNPROCESSABLE_ENTITY, before + 1));
+    assert!(again.holds("href=\"#new_person\"") && again.holds("has a card here"), "{}", again.body);
+}
+
+#[tokio::test(flavor = "multi_thread")]
+async fn nobody_is_invited_to_write_as_someone_who_has_an_account_or_keeps_the_home() {
+    let house = House::new().await;
+    house.joined(Has::Sitter, "Wren").await;
+    let keeper = sayso_model::PersonId(uuid::Uuid::now_v7());
+    let card = sayso_model::PersonCard::new(keeper, crate::house::label("Ilda"), sayso_model::Role::Home);
+    house.host.server.home(house.home).append(vec![crate::house::event(house.home, card)]).await.unwrap();
+    for person in [house.person, keeper] {
+        let form = format!("home={}&role=observer&person={person}", house.home);
+        let told = house.post(&house.keeper, "/sharing/invite", &form).await;
+        assert_eq!(told.status, StatusCode::UNPROCESSABLE_ENTITY, "{}", told.body);
+        assert!(told.holds("href=\"#person\"") && told.holds("already"), "{}", told.body);
+    }
+    // Whose card it is keeps it when the role is changed; another one does not get it.
+    let (wren, finch) = (house.joined(Has::Sitter, "Wren").await, house.joined(Has::Observer, "Finch").await);
+    let change = async |who: &Signed, person: String| {
+        let form = format!("home={}&role=observer&person={person}", house.home);
+        house.post(&house.keeper, &format!("/sharing/people/{}", house.role_of(who).await), &form).await
+    };
+    let own = house.host.people.who(wren.account).await.unwrap().memberships[0].part.person().unwrap();
+    assert_eq!(change(&wren, own.to_string()).await.to(), "/sharing#people");
+    assert_eq!(change(&finch, own.to_string()).await.status, StatusCode::UNPROCESSABLE_ENTITY);
+}
+
+#[tokio::test(flavor = "multi_thread")]
+async fn days_that_are_over_are_no_days_to_sit() {
+    let house = House::new().await;
+    let today = house.host.now().day(&sayso_model::Zone::utc());
+    let (first, last) = (today.plus(-9), today.plus(-1));
+    let form = format!(
+        "home={}&role=sitter&person={}&first={first}&last={last}&weekdays=0&weekdays=1&weekdays=2",
+        house.home, house.person
+    );
+    let told = house.post(&house.keeper, "/sharing/invite", &form).await;
+    assert_eq!(told.status, StatusCode::UNPROCESSABLE_ENTITY);
+    assert!(told.holds("href=\"#last\"") && told.holds("is over already"), "{}", told.body);
+    // Days of another year say it.
+    let (first, last) = (today.plus(500), today.plus(510));
+    let days = Some(sayso_people::Days::every(first, last));
+    let secret = house.invited(Has::Sitter, days).await;
+    let page = house.get(&house.server, &format!("/join/{}", secret.reveal())).await;
+    assert!(page.holds(&last.parts().0.to_string()), "{}", page.body);
 }

@@ -20,6 +20,8 @@ mod norms;
 mod practice;
 mod programmes;
 mod rescue;
+mod restored;
 mod roles;
 mod server;
 mod talk;
+mod turns;

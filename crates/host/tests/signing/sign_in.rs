@@ -128,16 +128,16 @@ async fn a_passkey_signs_in_and_a_challenge_is_answered_once() {
     assert!(done.cookies[0].ends_with("; HttpOnly; SameSite=Lax; Secure"), "{:?}", done.cookies);
     assert_eq!(phone.get("/account").await.status, 200);
     let again = server.browser().json("/sign-in/passkey/done", &answer).await;
-    assert_eq!((again.status, again.json()["kind"].clone()), (403, json!("host-not-valid")));
+    assert_eq!((again.status, again.json()["kind"].clone()), (403, json!("sign-in-passkey-unknown")));
     assert!(again.cookies.is_empty());
     // An answer to another challenge, and one by a key nobody has.
     let mut other = server.browser();
     let (first, mut second) = (key.answer(&mut other, "/").await, key.answer(&mut other, "/").await);
     second["ceremony"] = first["ceremony"].clone();
-    assert_eq!(other.json("/sign-in/passkey/done", &second).await.json()["kind"], "host-not-valid");
+    assert_eq!(other.json("/sign-in/passkey/done", &second).await.json()["kind"], "sign-in-passkey-unknown");
     let mut stranger = key.answer(&mut other, "/").await;
     stranger["answer"]["rawId"] = json!("AAAA");
-    assert_eq!(other.json("/sign-in/passkey/done", &stranger).await.json()["kind"], "host-not-valid");
+    assert_eq!(other.json("/sign-in/passkey/done", &stranger).await.json()["kind"], "sign-in-passkey-unknown");
     let broken = other.json("/sign-in/passkey/done", &json!({ "ceremony": 1 })).await;
     assert_eq!((broken.status, broken.json()["kind"].clone()), (400, json!("errors-request-broken")));
     let elsewhere = key.signs_in(&mut other, "//evil.example").await;

@@ -2,6 +2,7 @@
 
 use super::{KeptPasskey, People, Tx, moment};
 use crate::capability::Capability;
+use crate::closing::Closed;
 use crate::email::Email;
 use crate::error::Error;
 use crate::id::new_id;
@@ -118,7 +119,7 @@ impl People {
     }
 
     /// Erases an account with all that belongs to it: passkeys, sessions, links, codes, roles, looks. What it wrote into
-    /// homes' logs stays theirs.
+    /// homes' logs stays theirs. The id stays, as that of an account that was erased, and names nobody.
     ///
     /// # Errors
     /// [`Error::LastKeeper`] where a home, club or the server would be without a keeper.
@@ -133,6 +134,8 @@ impl People {
             super::membership::end(&mut tx, membership, |_| true, now).await?;
         }
         sqlx::query("DELETE FROM people.account WHERE id = $1").bind(id.0).execute(&mut *tx).await?;
+        // A backup that is brought back holds it still.
+        super::restored::note(&mut tx, &Closed::Account(id), now).await?;
         tx.commit().await?;
         Ok(())
     }

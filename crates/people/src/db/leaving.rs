@@ -1,10 +1,10 @@
 //! A home leaves: it is refused from then on, and nothing of its people's rows stays but that mark.
 
-use super::{People, membership};
+use super::{People, Tx, membership, moment};
 use crate::capability::Capability;
 use crate::error::Error;
 use crate::may::{Allowed, Denied};
-use sayso_model::Moment;
+use sayso_model::{AccountId, HomeId, Moment};
 
 impl People {
     /// Marks a home as left and erases its memberships, invitations, witnessed consents, looks and what coaches
@@ -33,33 +33,55 @@ impl People {
         .bind(home.0)
         .execute(&mut *tx)
         .await?;
-        for erase in [
-            "DELETE FROM people.membership WHERE home = $1",
-            "DELETE FROM people.invitation WHERE home = $1",
-            "DELETE FROM people.rescue WHERE home = $1",
-            "DELETE FROM people.witness WHERE home = $1",
-            "DELETE FROM people.look WHERE home = $1",
-            "DELETE FROM people.aside WHERE home = $1",
-            "DELETE FROM people.mark WHERE home = $1",
-            "DELETE FROM people.spoken WHERE home = $1",
-            "DELETE FROM people.feed WHERE home = $1",
-        ] {
-            sqlx::query(erase).bind(home.0).execute(&mut *tx).await?;
-        }
-        // The hash of its key stays, so that a notebook is told that the home left instead of asking for ever.
-        sqlx::query("DELETE FROM people.notebook WHERE home = $1 AND key IS NULL")
-            .bind(home.0)
-            .execute(&mut *tx)
-            .await?;
-        sqlx::query(
-            "UPDATE people.notebook SET account = NULL, code = NULL, name = '', ended_at = COALESCE(ended_at, $2)
-             WHERE home = $1",
-        )
-        .bind(home.0)
-        .bind(now.millis())
-        .execute(&mut *tx)
-        .await?;
+        erase_rows(&mut tx, home, now).await?;
         tx.commit().await?;
         Ok(())
     }
+
+    /// When homes left to which an account belonged then, newest first: those of the last weeks.
+    ///
+    /// # Errors
+    /// Where the database fails.
+    pub async fn parted(&self, account: AccountId) -> Result<Vec<Moment>, Error> {
+        let at = "SELECT at FROM people.parted WHERE account = $1 ORDER BY at DESC";
+        let at: Vec<i64> = sqlx::query_scalar(at).bind(account.0).fetch_all(&self.pool).await?;
+        Ok(at.into_iter().map(moment).collect())
+    }
+}
+
+/// Erases what people's tables hold of a home, but its mark, and that whoever belonged to it can be told that it left.
+pub(super) async fn erase_rows(tx: &mut Tx, home: HomeId, at: Moment) -> Result<(), Error> {
+    sqlx::query(
+        "INSERT INTO people.parted (account, home, at)
+         SELECT account, home, $2 FROM people.membership WHERE home = $1 AND ended_at IS NULL ON CONFLICT DO NOTHING",
+    )
+    .bind(home.0)
+    .bind(at.millis())
+    .execute(&mut **tx)
+    .await?;
+    for erase in [
+        "DELETE FROM people.membership WHERE home = $1",
+        "DELETE FROM people.invitation WHERE home = $1",
+        "DELETE FROM people.rescue WHERE home = $1",
+        "DELETE FROM people.witness WHERE home = $1",
+        "DELETE FROM people.look WHERE home = $1",
+        "DELETE FROM people.aside WHERE home = $1",
+        "DELETE FROM people.mark WHERE home = $1",
+        "DELETE FROM people.spoken WHERE home = $1",
+        "DELETE FROM people.feed WHERE home = $1",
+    ] {
+        sqlx::query(erase).bind(home.0).execute(&mut **tx).await?;
+    }
+    // The hash of its key stays, so that a notebook is told that the home left instead of asking for ever.
+    let codes = "DELETE FROM people.notebook WHERE home = $1 AND key IS NULL";
+    sqlx::query(codes).bind(home.0).execute(&mut **tx).await?;
+    sqlx::query(
+        "UPDATE people.notebook SET account = NULL, code = NULL, name = '', ended_at = COALESCE(ended_at, $2)
+         WHERE home = $1",
+    )
+    .bind(home.0)
+    .bind(at.millis())
+    .execute(&mut **tx)
+    .await?;
+    Ok(())
 }

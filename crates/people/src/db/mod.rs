@@ -20,6 +20,7 @@ mod passkey;
 mod programme;
 mod recovery;
 mod rescue;
+mod restored;
 mod session;
 mod sweep;
 mod witness;
@@ -40,6 +41,7 @@ pub use notebook::{Keyed, Notebook};
 pub use passkey::{KeptPasskey, Passkeys};
 pub use programme::ClubProgramme;
 pub use rescue::{Rescue, Rescued};
+pub use restored::{Restored, Standing};
 pub use session::Session;
 
 use crate::error::Error;

@@ -3,6 +3,7 @@
 //! Keys are asked to be discoverable and signing in names nobody, so no answer tells whether an account exists.
 
 use super::{People, later, moment, session};
+use crate::closing::Closed;
 use crate::db::Session;
 use crate::error::Error;
 use crate::id::{CeremonyId, new_id};
@@ -233,11 +234,20 @@ impl People {
     /// [`Error::NotFresh`].
     pub async fn forget_passkey(&self, session: &Session, credential: &[u8], now: Moment) -> Result<bool, Error> {
         self.proved(session, now)?;
-        let done = sqlx::query("DELETE FROM people.passkey WHERE credential = $1 AND account = $2")
-            .bind(credential)
-            .bind(session.account.0)
-            .execute(&self.pool)
-            .await?;
-        Ok(done.rows_affected() == 1)
+        let mut tx = self.begin().await?;
+        let hash: Option<String> = sqlx::query_scalar(
+            "DELETE FROM people.passkey WHERE credential = $1 AND account = $2 RETURNING encode(sha256(credential), 'hex')",
+        )
+        .bind(credential)
+        .bind(session.account.0)
+        .fetch_optional(&mut *tx)
+        .await?;
+        let known = hash.is_some();
+        if let Some(hash) = hash {
+            // A backup that is brought back holds it still.
+            super::restored::note(&mut tx, &Closed::Passkey(hash), now).await?;
+        }
+        tx.commit().await?;
+        Ok(known)
     }
 }

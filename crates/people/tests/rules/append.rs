@@ -192,4 +192,5 @@ fn a_sitters_days_are_those_of_what_happened_not_of_the_sending() {
     assert!(sent(days(1.0), at(0)).is_ok(), "a clock that is ahead, on a day agreed");
     assert_eq!(sent(days(0.0), days(-1.0)), Err(Denied::NotToday), "dated into a day that has not come");
     assert_eq!(sent(days(1.0), days(1.0)), Err(Denied::NotToday));
+    assert_eq!(sent(days(60.0), at(0)), Err(Denied::NotToday), "dated further ahead than any clock is");
 }

@@ -6,7 +6,11 @@ use std::sync::Arc;
 
 /// An error of the server, told by its SQLSTATE (<https://www.postgresql.org/docs/current/errcodes-appendix.html>).
 pub(crate) fn told(error: Error) -> StoreError {
-    let what = error.to_string();
+    // What it says, without the line of its own source at which it said so.
+    let what = match &error {
+        Error::Database(said) => said.message().to_owned(),
+        other => other.to_string(),
+    };
     match &error {
         Error::PoolClosed => StoreError::Closed,
         // Nothing was answered: it is away, or went away meanwhile.

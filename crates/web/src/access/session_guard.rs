@@ -79,9 +79,9 @@ pub async fn headers(request: Request, next: Next) -> Response {
 
 /// The name a request was made to.
 pub fn host_of<'a>(headers: &'a HeaderMap, uri: &'a Uri) -> Option<&'a str> {
-    match headers.get(HOST) {
-        Some(host) => host.to_str().ok(),
-        None => uri.authority().map(|a| a.as_str()),
+    match uri.authority() {
+        Some(named) => Some(named.as_str()),
+        None => headers.get(HOST)?.to_str().ok(),
     }
 }
 

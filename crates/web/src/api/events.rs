@@ -58,7 +58,7 @@ impl Brought {
     pub fn of(locale: &Locale, body: Result<Bytes, BytesRejection>) -> Result<Self, Error> {
         let body = body.map_err(|e| body_error(&e, crate::MOST_BODY))?;
         let raw: Vec<&RawValue> = serde_json::from_slice(&body)
-            .map_err(|e| Error::BadRequest(words!(errors::no_array, line = e.line(), column = e.column())))?;
+            .map_err(|e| Error::BadRequest(words!(errors::no_array, line = e.line(), column = e.column().max(1))))?;
         if raw.len() > MOST_EVENTS {
             return Err(Error::BadRequest(words!(errors::too_many_events, most = MOST_EVENTS, got = raw.len())));
         }

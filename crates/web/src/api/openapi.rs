@@ -32,7 +32,7 @@ pub fn document() -> &'static Value {
             "info": {
                 "title": "Sayso",
                 "version": env!("CARGO_PKG_VERSION"),
-                "description": "The notebook's HTTP interface. Every write is an event; sending an event twice is the same as sending it once. Where the notebook serves the home network, requests carry the cookie of a paired device.",
+                "description": "The notebook's HTTP interface. Every write is an event; sending an event twice is the same as sending it once. Where the notebook serves the home network, requests carry the cookie of a paired device. On a server of many homes they carry the cookie of a signed-in browser (sayso_session), and whatever writes comes from a page of the server (Origin or Sec-Fetch-Site says so); ?home= names one of the account's homes, else it is the one chosen in that browser (sayso_home) or the first. What is open goes by the account's role in the home and by its consents. POST /api/events takes events of any of the account's homes, each answered for itself; a consent is refused there, for it is given on its page. There is no /pair.",
             },
             "paths": paths(),
             "components": {

@@ -3,6 +3,7 @@ calendar-title = Kalender
 calendar-what = Treffen, Tage abgemachter Pläne und fällige Prüfungen für den Kalender, den du schon hast. Er liest sie unter einer geheimen Adresse, ohne Anmeldung.
 calendar-of-home = Für { $home }
 calendar-sees = Er gibt, was du von diesem Zuhause sehen darfst, wenn er gelesen wird. Endet eine Einwilligung oder deine Rolle, gibt die Adresse von da an nichts mehr.
+calendar-noted = Für das Zuhause zählt jeder Tag, an dem er gelesen wird, als ein Blick von dir.
 calendar-whoever = Wer die Adresse hat, kann diesen Kalender lesen: Namen, Wörter und Treffen. Gib sie niemandem. Hat jemand sie gesehen, mach eine andere.
 calendar-late = Kalender lesen nur ab und zu. Was jetzt zu tun ist, sagt Heute.
 calendar-none = Noch gibt es keine Adresse.

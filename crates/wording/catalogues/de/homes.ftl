@@ -25,3 +25,5 @@ homes-find = Ein Zuhause finden
 homes-find-button = Finden
 homes-found-none = Keines deiner Zuhause hat „{ $text }“ im Namen.
 homes-all = Alle Zuhause
+homes-parted = Ein Zuhause, zu dem du gehörtest, hat diesen Server am { $day } verlassen. Hier ist alles davon gelöscht.
+homes-lost = Das Zuhause, das hier offen war, ist für dich nicht mehr offen oder ist gegangen. Wähle eines deiner Zuhause.

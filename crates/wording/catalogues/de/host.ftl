@@ -21,3 +21,4 @@ host-not-yet = Diese Einladung lässt noch niemanden hinein.
 host-not-today-days = Heute ist keiner der Tage, die mit dir fürs Betreuen ausgemacht sind: { $days }.
 host-not-today-what = An diesen Tagen sind deine Seiten offen. Für andere Tage frag, wer das Zuhause verwaltet. Was du an einem ausgemachten Tag getippt hast, wird noch angenommen.
 host-no-such-role = Diese Rolle gibt es nicht mehr, oder du kannst sie nicht beenden.
+host-elsewhere = Die Datenbank steht nicht dort, wo zuletzt ein Server auf ihr lief. Wurde eine Sicherung zurückgeholt, dann schließe neu, was seither geschlossen wurde, bevor jemand hereinkommt: sayso restored --closings FILE. Ist sie umgezogen und fehlt nichts: sayso restored --nothing-lost

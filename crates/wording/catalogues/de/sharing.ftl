@@ -159,6 +159,7 @@ sharing-seen-by-home = Was du hier schreibst, sehen alle, die das Zuhause verwal
 sharing-looks-of-you = Deine Blicke werden für die notiert, die das Zuhause verwalten: welche Seite und wann. Sie sehen deinen Namen.
 sharing-account-seen = Deinen Namen sehen die Zuhause und Clubs, in denen du eine Rolle hast. Deine E-Mail-Adresse, Passkeys und Sitzungen stehen nur auf der Seite deines Kontos.
 sharing-page = { $page ->
+    [calendar] den Kalender, über seine Adresse
     [desk] das Pult, neben anderen
     [today] Heute
     [board] das Brett
@@ -189,3 +190,9 @@ sharing-new-person-hint = Für wen es hier noch keine Karte gibt: Sie entsteht m
 sharing-roles-later = Wer an Tagen betreut oder beobachtet, kann eingeladen werden, sobald das Zuhause eingerichtet ist.
 sharing-given-until = { $what }: seit { $at }, bis { $until }
 sharing-given-for = { $what }: gegeben { $at }, allein für { $from } bis { $until }
+sharing-restored = Dieser Server wurde am { $at } aus einer Sicherung zurückgeholt. Alle Einwilligungen endeten damit, damit keine wieder gilt, die du zurückgenommen hattest. Gib neu, was du willst, und sieh nach, ob alle unten noch hierher gehören.
+sharing-ended-by-restore = { $what }: gegeben { $at }; endete, als der Server aus einer Sicherung zurückgeholt wurde, bis du es neu gibst
+sharing-leave-for-all = Auch { $names } verwaltet dieses Zuhause. Gehst du damit, endet es für alle, und niemand fragt sie. Sprecht zuerst.
+sharing-person-taken = gehört schon jemandem, und dann wäre nicht zu unterscheiden, wer was schrieb: Wähle jemand anderen oder tippe den Namen von jemand Neuem
+sharing-name-is-there = „{ $name }“ hat hier schon eine Karte: Wähle sie oben, wenn dieser Mensch gemeint ist, oder tippe einen Namen, der beide unterscheidet
+sharing-last-is-over = ist schon vorbei: Wähle heute oder einen späteren Tag

@@ -3,6 +3,7 @@ calendar-title = Calendar
 calendar-what = Meetings, days of agreed plans and checks that are due, for the calendar you use already. It reads them from a secret address, without signing in.
 calendar-of-home = For { $home }
 calendar-sees = It gives what you may see of this home when it is read. When a consent or your role ends, the address gives nothing from then on.
+calendar-noted = To the home each day on which it is read counts as a look of yours.
 calendar-whoever = Whoever has the address can read this calendar: names, words and meetings. Give it to nobody. If someone has seen it, make another.
 calendar-late = Calendars read only now and then. What is to be done now, Today says.
 calendar-none = There is no address yet.

@@ -25,3 +25,5 @@ homes-find = Find a home
 homes-find-button = Find
 homes-found-none = No home of yours has “{ $text }” in its name.
 homes-all = All homes
+homes-parted = A home you belonged to left this server on { $day }. All of it is erased here.
+homes-lost = The home that was open here is not open to you any more, or has left. Choose one of your homes.

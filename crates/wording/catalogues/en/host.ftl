@@ -21,3 +21,4 @@ host-not-yet = This invitation lets nobody in yet.
 host-not-today-days = Today is not one of the days agreed with you as a sitter: { $days }.
 host-not-today-what = On those days your pages are open. For other days, ask a keeper of the home. Taps you made on an agreed day are still taken.
 host-no-such-role = There is no such role any more, or it is not yours to end.
+host-elsewhere = The database is not where a server was last opened on it. If a backup was brought back, close anew what was closed since, before anyone is let in: sayso restored --closings FILE. If it was moved and lacks nothing: sayso restored --nothing-lost

@@ -160,6 +160,7 @@ sharing-seen-by-home = What you write here is seen by the keepers and members of
 sharing-looks-of-you = Your looks are noted for the keepers of the home: which page and when. They see your name.
 sharing-account-seen = Your name is seen by the homes and clubs you have a role in. Your e-mail address, passkeys and sessions stand on your account page alone.
 sharing-page = { $page ->
+    [calendar] the calendar, read by its address
     [desk] the desk, beside other homes
     [today] Today
     [board] the Board
@@ -190,3 +191,9 @@ sharing-new-person-hint = For who has no card here yet: it is made with the invi
 sharing-roles-later = Sitters and observers can be invited once the home is set up.
 sharing-given-until = { $what }: since { $at }, until { $until }
 sharing-given-for = { $what }: given { $at }, for { $from } until { $until } alone
+sharing-restored = This server was brought back from a backup on { $at }. All consents ended with it, so that none opens again that you had taken back. Give anew what you want, and look whether everyone below still belongs here.
+sharing-ended-by-restore = { $what }: given { $at }; ended as the server was brought back from a backup, until you give it anew
+sharing-leave-for-all = { $names } keep this home, too. Leaving ends it for them as well, and nobody asks them. Talk first.
+sharing-person-taken = is somebody’s already, who could then not tell apart who wrote what: choose another one, or type the name of someone new
+sharing-name-is-there = “{ $name }” has a card here: choose it above if that person is meant, or type a name that tells the two apart
+sharing-last-is-over = is over already: choose today or a later day

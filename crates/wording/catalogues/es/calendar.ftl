@@ -3,6 +3,7 @@ calendar-title = Calendario
 calendar-what = Reuniones, días de planes acordados y comprobaciones pendientes, para el calendario que ya usas. Los lee en una dirección secreta, sin iniciar sesión.
 calendar-of-home = De { $home }
 calendar-sees = Da lo que puedes ver de este hogar cuando se lee. Si termina un consentimiento o tu papel, la dirección ya no da nada.
+calendar-noted = Para el hogar, cada día en que se lee cuenta como una mirada tuya.
 calendar-whoever = Quien tenga la dirección puede leer este calendario: nombres, palabras y reuniones. No se la des a nadie. Si alguien la ha visto, haz otra.
 calendar-late = Los calendarios solo leen de vez en cuando. Lo que toca ahora lo dice Hoy.
 calendar-none = Todavía no hay dirección.

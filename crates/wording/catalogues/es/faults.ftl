@@ -181,6 +181,7 @@ faults-not-written = no se puede escribir como JSON
 faults-not-your-home = no es un hogar en el que puedas anotar aquí; quizá se ha ido
 faults-not-your-role = no es para tu papel en este hogar
 faults-not-your-account = tiene que ser la cuenta con la que entraste, con su propio nombre
+faults-on-its-page = se da solo en la página «Quién puede ver esto», donde se leen sus palabras
 faults-not-your-day = tiene que llegar en uno de los días acordados contigo
 faults-ends-first = debe terminar después de empezar
 faults-own-successor = debe ser otro coach que quien escribe

@@ -25,3 +25,5 @@ homes-find = Buscar un hogar
 homes-find-button = Buscar
 homes-found-none = Ningún hogar tuyo tiene «{ $text }» en su nombre.
 homes-all = Todos los hogares
+homes-parted = Un hogar del que eras parte se fue de este servidor el { $day }. Todo lo suyo está borrado aquí.
+homes-lost = El hogar que estaba abierto aquí ya no está abierto para ti, o se fue. Elige uno de tus hogares.

@@ -21,3 +21,4 @@ host-not-yet = Esta invitación aún no deja entrar a nadie.
 host-not-today-days = Hoy no es uno de los días acordados contigo para cuidar: { $days }.
 host-not-today-what = Esos días tus páginas están abiertas. Para otros días, pregunta a quien lleva el hogar. Lo que tocaste un día acordado aún se acepta.
 host-no-such-role = Ese papel ya no existe, o no te toca a ti terminarlo.
+host-elsewhere = La base de datos no está donde un servidor se abrió sobre ella por última vez. Si se recuperó una copia, cierra de nuevo lo que se cerró desde entonces, antes de que entre nadie: sayso restored --closings FILE. Si se trasladó y no falta nada: sayso restored --nothing-lost

@@ -159,6 +159,7 @@ sharing-seen-by-home = Lo que escribes aquí lo ven quienes llevan este hogar y 
 sharing-looks-of-you = Tus miradas se anotan para quienes llevan el hogar: qué página y cuándo. Ven tu nombre.
 sharing-account-seen = Tu nombre lo ven los hogares y clubes donde tienes un papel. Tu correo, tus llaves de acceso y tus sesiones solo están en la página de tu cuenta.
 sharing-page = { $page ->
+    [calendar] el calendario, leído por su dirección
     [desk] la mesa, junto a otros hogares
     [today] Hoy
     [board] el Tablero
@@ -189,3 +190,9 @@ sharing-new-person-hint = Para quien aún no tiene ficha aquí: se crea con la i
 sharing-roles-later = A quienes cuidan unos días u observan se les puede invitar cuando el hogar esté preparado.
 sharing-given-until = { $what }: desde { $at }, hasta { $until }
 sharing-given-for = { $what }: dado { $at }, solo desde { $from } hasta { $until }
+sharing-restored = Este servidor se recuperó de una copia el { $at }. Con ello terminaron todos los consentimientos, para que no se abra ninguno que habías retirado. Da de nuevo lo que quieras y mira si todas las personas de abajo siguen siendo de aquí.
+sharing-ended-by-restore = { $what }: dado { $at }; terminó al recuperarse el servidor de una copia, hasta que lo des de nuevo
+sharing-leave-for-all = También lleva este hogar: { $names }. Irte lo termina para todos, y nadie les pregunta. Habladlo antes.
+sharing-person-taken = ya es de alguien, y no se sabría quién escribió qué: elige a otra persona o escribe el nombre de alguien nuevo
+sharing-name-is-there = «{ $name }» ya tiene ficha aquí: elígela arriba si es esa persona, o escribe un nombre que distinga a las dos
+sharing-last-is-over = ya pasó: elige hoy o un día posterior

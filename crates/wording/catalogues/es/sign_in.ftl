@@ -35,3 +35,4 @@ sign-in-provider-unknown = Ninguna cuenta de aquí está unida a tu inicio de se
 sign-in-provider-not-fresh = { $name } no dijo que acabas de demostrar quién eres. Muéstralo de otra manera.
 sign-in-provider-taken = No se unió nada: este inicio de sesión en { $name } ya es de una cuenta de aquí, o la tuya está unida a otro.
 sign-in-none-yet = De momento solo este navegador te deja entrar, así que no hay con qué mostrar que eres tú. En tu cuenta crea una llave de acceso, añade una dirección de correo o crea códigos de recuperación. Después vuelve aquí e inicia sesión con eso.
+sign-in-passkey-unknown = Esta llave de acceso no te deja entrar: aquí ya no se conoce, o se pidió hace demasiado tiempo. Inténtalo otra vez o entra de otro modo.

@@ -3,6 +3,7 @@ calendar-title = Calendrier
 calendar-what = Rencontres, jours de plans convenus et vérifications à faire, pour le calendrier que tu utilises déjà. Il les lit à une adresse secrète, sans connexion.
 calendar-of-home = Pour { $home }
 calendar-sees = Il donne ce que tu peux voir de ce foyer au moment où il est lu. Si un consentement ou ton rôle prend fin, l’adresse ne donne plus rien.
+calendar-noted = Pour le foyer, chaque jour où il est lu compte comme un regard de toi.
 calendar-whoever = Qui a l’adresse peut lire ce calendrier : noms, mots et rencontres. Ne la donne à personne. Si quelqu’un l’a vue, fais-en une autre.
 calendar-late = Les calendriers ne lisent que de temps en temps. Ce qui est à faire maintenant, Aujourd’hui le dit.
 calendar-none = Il n’y a pas encore d’adresse.

@@ -25,3 +25,5 @@ homes-find = Trouver un foyer
 homes-find-button = Trouver
 homes-found-none = Aucun de tes foyers n’a « { $text } » dans son nom.
 homes-all = Tous les foyers
+homes-parted = Un foyer dont tu faisais partie a quitté ce serveur le { $day }. Tout y est effacé ici.
+homes-lost = Le foyer qui était ouvert ici ne t’est plus ouvert, ou est parti. Choisis un de tes foyers.

@@ -21,3 +21,4 @@ host-not-yet = Cette invitation ne laisse encore entrer personne.
 host-not-today-days = Aujourd’hui n’est pas un des jours convenus avec toi pour garder : { $days }.
 host-not-today-what = Ces jours-là, tes pages sont ouvertes. Pour d’autres jours, demande à qui tient le foyer. Ce que tu as noté un jour convenu est encore pris.
 host-no-such-role = Ce rôle n’existe plus, ou ce n’est pas à toi d’y mettre fin.
+host-elsewhere = La base de données n’est pas là où un serveur l’a ouverte en dernier. Si une sauvegarde a été remise en place, referme ce qui a été fermé depuis, avant que quelqu’un n’entre : sayso restored --closings FILE. Si elle a déménagé et que rien ne manque : sayso restored --nothing-lost

@@ -159,6 +159,7 @@ sharing-seen-by-home = Ce que tu écris ici est vu par celles et ceux qui tienne
 sharing-looks-of-you = Tes regards sont notés pour qui tient le foyer : quelle page et quand. On y voit ton nom.
 sharing-account-seen = Ton nom est vu par les foyers et clubs où tu as un rôle. Ton adresse, tes clés d’accès et tes sessions ne sont que sur la page de ton compte.
 sharing-page = { $page ->
+    [calendar] le calendrier, lu par son adresse
     [desk] le bureau, à côté d’autres foyers
     [today] Aujourd’hui
     [board] le Tableau
@@ -189,3 +190,9 @@ sharing-new-person-hint = Pour qui n’a pas encore de fiche ici : elle se cré
 sharing-roles-later = Qui garde quelques jours ou observe peut être invité une fois le foyer mis en place.
 sharing-given-until = { $what } : depuis { $at }, jusqu’à { $until }
 sharing-given-for = { $what } : donné { $at }, seulement de { $from } à { $until }
+sharing-restored = Ce serveur a été remis en place depuis une sauvegarde le { $at }. Tous les accords ont alors pris fin, pour qu’aucun de ceux que tu avais retirés ne s’ouvre. Redonne ce que tu veux, et regarde si toutes les personnes plus bas sont encore d’ici.
+sharing-ended-by-restore = { $what } : donné { $at } ; a pris fin quand le serveur a été remis en place depuis une sauvegarde, jusqu’à ce que tu le redonnes
+sharing-leave-for-all = Tient aussi ce foyer : { $names }. Partir y met fin pour tout le monde, et personne ne leur demande. Parlez-en d’abord.
+sharing-person-taken = est déjà à quelqu’un, et on ne saurait plus qui a écrit quoi : choisis quelqu’un d’autre, ou tape le nom d’une nouvelle personne
+sharing-name-is-there = « { $name } » a déjà une fiche ici : choisis-la plus haut si c’est cette personne, ou tape un nom qui distingue les deux
+sharing-last-is-over = est déjà passé : choisis aujourd’hui ou un jour plus tard

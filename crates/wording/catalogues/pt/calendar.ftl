@@ -3,6 +3,7 @@ calendar-title = Calendário
 calendar-what = Encontros, dias de planos combinados e verificações pendentes, para o calendário que você já usa. Ele os lê em um endereço secreto, sem entrar.
 calendar-of-home = De { $home }
 calendar-sees = Ele dá o que você pode ver desta casa quando é lido. Se um consentimento ou seu papel termina, o endereço não dá mais nada.
+calendar-noted = Para a casa, cada dia em que é lido conta como um olhar seu.
 calendar-whoever = Quem tiver o endereço pode ler este calendário: nomes, palavras e encontros. Não o dê a ninguém. Se alguém o viu, faça outro.
 calendar-late = Calendários só leem de vez em quando. O que é para fazer agora, Hoje diz.
 calendar-none = Ainda não há endereço.

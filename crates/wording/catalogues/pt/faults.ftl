@@ -181,6 +181,7 @@ faults-not-written = não pode ser escrito como JSON
 faults-not-your-home = não é uma casa em que você pode anotar aqui; talvez tenha saído
 faults-not-your-role = não é para o seu papel nesta casa
 faults-not-your-account = precisa ser a conta que entrou, com o próprio nome
+faults-on-its-page = é dado só na página “Quem pode ver isto”, onde se leem as palavras
 faults-not-your-day = precisa chegar num dos dias combinados com você
 faults-ends-first = deve terminar depois de começar
 faults-own-successor = deve ser outro coach que não quem escreve

@@ -25,3 +25,5 @@ homes-find = Achar uma casa
 homes-find-button = Achar
 homes-found-none = Nenhuma casa sua tem “{ $text }” no nome.
 homes-all = Todas as casas
+homes-parted = Uma casa de que você fazia parte saiu deste servidor em { $day }. Tudo dela está apagado aqui.
+homes-lost = A casa que estava aberta aqui não está mais aberta para você, ou saiu. Escolha uma das suas casas.

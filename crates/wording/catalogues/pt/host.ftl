@@ -21,3 +21,4 @@ host-not-yet = Este convite ainda não deixa ninguém entrar.
 host-not-today-days = Hoje não é um dos dias combinados com você para cuidar: { $days }.
 host-not-today-what = Nesses dias as suas páginas ficam abertas. Para outros dias, pergunte a quem cuida da casa. O que você tocou num dia combinado ainda é aceito.
 host-no-such-role = Esse papel não existe mais, ou não cabe a você encerrá-lo.
+host-elsewhere = O banco de dados não está onde um servidor o abriu pela última vez. Se um backup foi trazido de volta, feche de novo o que foi fechado desde então, antes que alguém entre: sayso restored --closings FILE. Se ele foi mudado de lugar e nada falta: sayso restored --nothing-lost

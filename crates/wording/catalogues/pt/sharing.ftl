@@ -159,6 +159,7 @@ sharing-seen-by-home = O que você escreve aqui é visto por quem cuida desta ca
 sharing-looks-of-you = Os seus olhares são anotados para quem cuida da casa: que página e quando. Veem o seu nome.
 sharing-account-seen = O seu nome é visto pelas casas e clubes em que você tem um papel. O seu e-mail, chaves de acesso e sessões só estão na página da sua conta.
 sharing-page = { $page ->
+    [calendar] o calendário, lido pelo endereço
     [desk] a mesa, ao lado de outras casas
     [today] Hoje
     [board] o Quadro
@@ -189,3 +190,9 @@ sharing-new-person-hint = Para quem ainda não tem ficha aqui: ela é criada com
 sharing-roles-later = Quem cuida por alguns dias ou observa pode ser convidado quando a casa estiver preparada.
 sharing-given-until = { $what }: desde { $at }, até { $until }
 sharing-given-for = { $what }: dado { $at }, só de { $from } até { $until }
+sharing-restored = Este servidor foi trazido de volta de um backup em { $at }. Todos os consentimentos terminaram com isso, para que nenhum que você tinha retirado se abra. Dê de novo o que quiser e veja se todas as pessoas abaixo ainda são daqui.
+sharing-ended-by-restore = { $what }: dado { $at }; terminou quando o servidor foi trazido de volta de um backup, até você dar de novo
+sharing-leave-for-all = Também cuida desta casa: { $names }. Sair acaba com ela para todos, e ninguém lhes pergunta. Conversem antes.
+sharing-person-taken = já é de alguém, e não se saberia quem escreveu o quê: escolha outra pessoa ou digite o nome de alguém novo
+sharing-name-is-there = “{ $name }” já tem ficha aqui: escolha acima se for essa pessoa, ou digite um nome que distinga as duas
+sharing-last-is-over = já passou: escolha hoje ou um dia depois

@@ -11,6 +11,7 @@ fn all() -> Vec<Fault> {
     vec![
         Fault::NotYourHome,
         Fault::NotYourRole,
+        Fault::OnItsPage,
         Fault::NotYourAccount,
         Fault::NotYourDay,
         Fault::NoAnimal,

@@ -1,8 +1,9 @@
 //! `host`: a server of many homes.
 
 mod club;
+pub mod restored;
 
-use crate::args::host::Hosting;
+use crate::args::host::{AtDatabase, Hosting};
 use crate::commands::serve::now;
 use crate::error::CliError;
 use crate::out::{note, tell};
@@ -48,24 +49,34 @@ pub fn given(flag: Option<&String>, variable: &str) -> Option<String> {
     flag.cloned().or_else(|| std::env::var(variable).ok()).filter(|value| !value.is_empty())
 }
 
+/// The database that the flags say, else the variables. What is wrong with an address is told without it: it may hold a password.
+fn database(at: &AtDatabase) -> Result<Database, CliError> {
+    let address = given(at.database.as_ref(), DATABASE);
+    let address = address.ok_or_else(|| CliError::said(words!(command_host::no_database)))?;
+    let owner = given(at.database_owner.as_ref(), DATABASE_OWNER);
+    let postgres = |url: &String| url.starts_with("postgres://") || url.starts_with("postgresql://");
+    for (address, flag) in [(Some(&address), "--database"), (owner.as_ref(), "--database-owner")] {
+        if address.is_some_and(|address| !postgres(address)) {
+            return Err(CliError::said(words!(command_host::not_postgres, flag = flag)));
+        }
+    }
+    Ok(Database { owner, ..Database::at(address) })
+}
+
 /// Hosts many homes until told to stop.
 pub async fn host(l: &Locale, asked: &Hosting) -> Result<(), CliError> {
-    let mail = mail(asked)?;
+    let (mail, provider) = (mail(asked)?, provider(l, asked)?);
     if asked.demo {
-        return demo(l, asked, mail).await;
+        return demo(l, asked, mail, provider).await;
     }
-    let database = given(asked.database.as_ref(), DATABASE);
-    let database = Database {
-        owner: given(asked.database_owner.as_ref(), DATABASE_OWNER),
-        ..Database::at(database.ok_or_else(|| CliError::said(words!(command_host::no_database)))?)
-    };
+    let database = database(&asked.at)?;
     let Some(public_url) = asked.public_url.clone() else {
         return Err(CliError::said(words!(usage::missing, arguments = "--public-url")));
     };
     let l = *l;
     let url = public_url.0.clone();
     let opened = Arc::new(move |opened: &HostOpened| announce(&l, &url, opened));
-    serve(&l, asked, database, public_url.0, mail, opened).await
+    serve(&l, asked, database, public_url.0, (mail, provider), opened).await
 }
 
 fn mail(asked: &Hosting) -> Result<Mail, CliError> {
@@ -104,7 +115,7 @@ async fn serve(
     asked: &Hosting,
     database: Database,
     public_url: Url,
-    mail: Mail,
+    (mail, provider): (Mail, Option<ProviderConfig>),
     opened: Arc<dyn Fn(&HostOpened) + Send + Sync>,
 ) -> Result<(), CliError> {
     if matches!(mail, Mail::Printed) {
@@ -121,7 +132,7 @@ async fn serve(
         public_url,
         at: SocketAddr::new(asked.listen, asked.port),
         mail,
-        provider: provider(l, asked)?,
+        provider,
         behind_proxy: asked.behind_proxy,
         metrics_token: given(None, METRICS_TOKEN).map(|token| Secret::typed(&token)),
         norms: norms(asked)?,
@@ -140,7 +151,7 @@ fn announce(l: &Locale, url: &Url, opened: &HostOpened) {
 }
 
 /// Serves an invented club on a database server of its own, which goes with it.
-async fn demo(l: &Locale, asked: &Hosting, mail: Mail) -> Result<(), CliError> {
+async fn demo(l: &Locale, asked: &Hosting, mail: Mail, provider: Option<ProviderConfig>) -> Result<(), CliError> {
     note!(l, command_host::database_starting);
     // Held to the end: dropping it stops and removes it.
     let cluster = spawn_blocking(|| Cluster::start(true)).await.map_err(CliError::below)??;
@@ -155,7 +166,7 @@ async fn demo(l: &Locale, asked: &Hosting, mail: Mail) -> Result<(), CliError> {
         announce(&said, &url, opened);
         doors(&said, &url, &made);
     });
-    let served = serve(l, &asked, database, public_url, mail, opened).await;
+    let served = serve(l, &asked, database, public_url, (mail, provider), opened).await;
     let gone = spawn_blocking(|| drop(cluster)).await.map_err(CliError::below);
     served.and(gone)
 }

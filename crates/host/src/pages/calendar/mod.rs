@@ -104,6 +104,9 @@ async fn read(State(host): State<Arc<Host>>, Path(address): Path<String>) -> Res
         return Err(no_such_page().await);
     };
     people.feed_read(account, home, now).await.map_err(told)?;
+    // Read by whichever program has the address: to the home it is a look of whom it belongs to, told once a day, however often it reads.
+    let leave = SEES.iter().find_map(|capability| may(&who, *capability, home, Some(&known), now).ok());
+    people.looked_at_each(leave.as_ref(), "calendar", now).await.map_err(told)?;
     let talks = seen(&story, &who, &known, now);
     let file = ics::file(&Locale::of(owner.language), &story, &entries(&story, &talks, now), &host.public_url);
     let kind = (CONTENT_TYPE, "text/calendar; charset=utf-8");

@@ -19,6 +19,7 @@ pub fn view(inside: &Inside, feed: Option<Feed>) -> Markup {
             p { strong { (say!(l, calendar::of_home, home = home_name(l, &page.story))) } }
             p { (say!(l, calendar::what)) }
             p { (say!(l, calendar::sees)) }
+            @if inside.leave.role.looks_are_noted() { p data-test="noted" { (say!(l, calendar::noted)) } }
             p.note { (say!(l, calendar::late)) }
             @if let Some(feed) = feed {
                 p data-test="there" { (say!(l, calendar::there, day = l.date(feed.made_at.day(&page.zone)))) }

@@ -29,9 +29,9 @@ const ROLES: [Role; 2] = [Role::Coach, Role::ClubKeeper];
 pub fn router() -> Router<Arc<Host>> {
     Router::new()
         .route("/club/{club}", get(show))
-        .route("/club/{club}/invite", post(invite))
-        .route("/club/{club}/end", post(end))
-        .route("/club/{club}/invitations/end", post(end_invitation))
+        .route("/club/{club}/invite", post(invite).get(to_page))
+        .route("/club/{club}/end", post(end).get(to_page))
+        .route("/club/{club}/invitations/end", post(end_invitation).get(to_page))
 }
 
 /// A club that cannot be read is one that is not there.
@@ -40,6 +40,11 @@ async fn club_of(id: &str) -> Result<ClubId, Error> {
         Ok(club) => Ok(club),
         Err(_) => Err(no_such_page().await),
     }
+}
+
+/// Who is led back to what they sent comes to the page with the form.
+async fn to_page(Path(id): Path<String>) -> Result<Redirect, Error> {
+    Ok(Redirect::to(&format!("/club/{}", club_of(&id).await?)))
 }
 
 async fn show(asker: Asker, Path(id): Path<String>) -> Result<Markup, Error> {

@@ -97,7 +97,7 @@ fn members(asker: &Asker, seen: &Seen) -> Markup {
             } }
             @for invited in &seen.invitations {
                 div.line data-test="invited" {
-                    p { (say!(l, club::invited, role = role(l, invited.part.role()), until = l.weekday_date_time(invited.expires_at, &Zone::utc()))) }
+                    p { (say!(l, club::invited, role = role(l, invited.part.role()), until = crate::pages::invited::when(l, invited.expires_at, &Zone::utc()))) }
                     @if changes { form method="post" action=(to("invitations/end")) { button name="invitation" value=(invited.id) { (say!(l, sharing::end_invitation)) } } }
                 }
             }

@@ -7,6 +7,7 @@ use crate::asker::Asker;
 use crate::empty;
 use crate::fault::{told, told_of_role};
 use crate::host::Host;
+use crate::place;
 use crate::way;
 use axum::Router;
 use axum::extract::Query;
@@ -49,8 +50,11 @@ async fn show(asker: Asker, Query(looked): Query<Looked>) -> Result<Markup, Erro
     }
     let keeps_server = who.memberships.iter().any(|m| m.part.scope() == Scope::Server);
     let coaches = who.memberships.iter().any(|m| m.part.role() == Role::Coach);
+    let parted = asker.host.people.parted(who.account).await.map_err(told)?;
+    let zone = place::zone_of(&asker.host, &who).await?;
+    let parted: Vec<_> = parted.into_iter().map(|at| at.day(&zone)).collect();
     let chosen = way::chosen(&asker.host, &asker.signed, asker.headers()).await?.map(|to| to.home);
-    Ok(view::view(&asker, &all, chosen, &clubs, (keeps_server, coaches), looked.find.trim()))
+    Ok(view::view(&asker, &all, chosen, &parted, &clubs, (keeps_server, coaches), looked.find.trim()))
 }
 
 async fn choose(asker: Asker, typed: Typed) -> Result<Response, Error> {

@@ -2,7 +2,7 @@ use super::choice::Choice;
 use crate::asker::Asker;
 use crate::pages::said::{days, role};
 use maud::{Markup, html};
-use sayso_model::{ClubId, HomeId, Label};
+use sayso_model::{ClubId, Day, HomeId, Label};
 use sayso_people::Role;
 use sayso_web::home_label::labels;
 use sayso_wording::say;
@@ -14,6 +14,7 @@ pub fn view(
     asker: &Asker,
     all: &[Choice],
     chosen: Option<HomeId>,
+    parted: &[Day],
     clubs: &[(ClubId, Label)],
     (keeps_server, desk): (bool, bool),
     find: &str,
@@ -34,6 +35,7 @@ pub fn view(
         &if all.is_empty() { say!(l, homes::title_none) } else { say!(l, homes::title) },
         html! {
             div #unsent data-homes=(theirs.join(" ")) hidden {}
+            @for day in parted { p.note data-test="parted" { (say!(l, homes::parted, day = l.date(*day))) } }
             @if all.is_empty() {
                 p data-test="no-home" { (say!(l, homes::none)) }
                 p.quiet { (say!(l, homes::none_private)) }

@@ -1,8 +1,9 @@
 use crate::host::Host;
+use crate::pages::invited::when;
 use crate::place::Place;
 use crate::reader::Reads;
 use maud::{Markup, html};
-use sayso_model::{Label, Zone};
+use sayso_model::{Day, Label, Zone};
 use sayso_people::db::Invited;
 use sayso_people::{Days, Scope, Secret};
 use sayso_web::fields::{line, summary};
@@ -39,9 +40,9 @@ pub fn invitation(
         html! {
             p.lead data-test="invited-to" { (say!(l, join::to, kind = kind, place = name)) }
             p { (say!(l, join::part, role = invited.part.role().name())) }
-            @if let Some(days) = invited.part.days() { p { (agreed(l, days)) } }
+            @if let Some(days) = invited.part.days() { p { (agreed(l, days, host.now().day(&zone))) } }
             (summary(typed))
-            @if let Some(opens) = waits { p.caution data-test="not-yet" { (say!(l, join::not_yet, from = l.weekday_date_time(opens, &zone))) } }
+            @if let Some(opens) = waits { p.caution data-test="not-yet" { (say!(l, join::not_yet, from = when(l, opens, &zone))) } }
             @else { form method="post" action=(here) .stack {
                 @match &reads.signed {
                     Some(signed) => p { (say!(l, join::signed_in, name = signed.account.name.as_str())) }
@@ -52,17 +53,17 @@ pub fn invitation(
             @if reads.signed.is_none() {
                 p { (rich!(l, join::have_account, link = html! { a href=(format!("/sign-in?to={here}")) { (say!(l, join::sign_in_first)) } })) }
             }
-            p.quiet { (say!(l, join::until, when = l.weekday_date_time(invited.expires_at, &zone))) }
+            p.quiet { (say!(l, join::until, when = when(l, invited.expires_at, &zone))) }
         },
     )
 }
 
-fn agreed(l: &Locale, days: Days) -> String {
+fn agreed(l: &Locale, days: Days, today: Day) -> String {
     let mut week: Vec<_> =
         (0..7).map(|n| days.first.plus(n)).filter(|d| days.weekdays & (1 << d.weekday()) != 0).collect();
     week.sort_by_key(|day| day.weekday());
     let names: Vec<String> = week.into_iter().map(|day| l.weekday(day)).collect();
-    let (first, last) = (l.weekday_date(days.first), l.weekday_date(days.last));
+    let (first, last) = (l.day_near(days.first, today), l.day_near(days.last, today));
     say!(l, join::days, weekdays = l.and(&names), first = first, last = last)
 }
 

@@ -176,6 +176,9 @@ pub async fn end_sessions(asker: Asker, typed: Typed) -> Result<Response, Error>
     let Ok(account) = account else {
         return wrong(&asker, typed, "account", words!(server::account_missing)).await;
     };
+    if asker.host.people.account(account).await.map_err(told)?.is_none() {
+        return wrong(&asker, typed, "account", words!(server::account_unknown)).await;
+    }
     let ended = asker.host.people.end_all_sessions(&by, account, asker.now).await.map_err(told)?;
     let l = asker.locale();
     let body = html! { p data-test="ended" { (say!(&l, server::sessions_ended, count = i64::try_from(ended).unwrap_or(i64::MAX))) } (back(&asker)) };

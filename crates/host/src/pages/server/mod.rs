@@ -9,6 +9,7 @@ use crate::fault::told;
 use crate::host::Host;
 use crate::sweep;
 use axum::Router;
+use axum::response::Redirect;
 use axum::routing::{get, post};
 use maud::Markup;
 use sayso_people::{Capability, Scope};
@@ -23,15 +24,20 @@ const MOST_WAITING: u32 = 200;
 pub fn router() -> Router<Arc<Host>> {
     Router::new()
         .route("/server", get(show))
-        .route("/server/homes", post(act::open_homes))
-        .route("/server/homes/link", post(act::link_again))
-        .route("/server/homes/anew", post(rescue::invite_anew))
-        .route("/server/clubs", post(act::open_club))
-        .route("/server/clubs/link", post(act::club_link_again))
-        .route("/server/keepers", post(act::invite_keeper))
-        .route("/server/keepers/end", post(act::end_keeper))
-        .route("/server/sessions", post(act::end_sessions))
-        .route("/server/finish", post(act::finish))
+        .route("/server/homes", post(act::open_homes).get(to_page))
+        .route("/server/homes/link", post(act::link_again).get(to_page))
+        .route("/server/homes/anew", post(rescue::invite_anew).get(to_page))
+        .route("/server/clubs", post(act::open_club).get(to_page))
+        .route("/server/clubs/link", post(act::club_link_again).get(to_page))
+        .route("/server/keepers", post(act::invite_keeper).get(to_page))
+        .route("/server/keepers/end", post(act::end_keeper).get(to_page))
+        .route("/server/sessions", post(act::end_sessions).get(to_page))
+        .route("/server/finish", post(act::finish).get(to_page))
+}
+
+/// Who is led back to what they sent comes to the page with the form.
+async fn to_page() -> Redirect {
+    Redirect::to("/server")
 }
 
 async fn show(asker: Asker) -> Result<Markup, Error> {

@@ -37,7 +37,7 @@ pub async fn invite_anew(asker: Asker, typed: Typed) -> Result<Response, Error> 
     let l = &asker.locale();
     let link = links::join(&asker.host.public_url, &made.secret);
     let (from, until) =
-        (l.weekday_date_time(made.opens_at, &Zone::utc()), l.weekday_date_time(made.expires_at, &Zone::utc()));
+        (invited::when(l, made.opens_at, &Zone::utc()), invited::when(l, made.expires_at, &Zone::utc()));
     let body = html! {
         p.caution { (say!(l, sharing::shown_once)) }
         (invited::handed_on(l, &link, "link"))

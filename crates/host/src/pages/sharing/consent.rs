@@ -28,7 +28,7 @@ const OF_COACHES: [ConsentPurpose; 3] =
 
 pub async fn ask(asker: Asker) -> Result<Markup, Error> {
     let inside = asker.home(&[Capability::TakeBack]).await?;
-    let (l, past) = (&inside.page.locale, Past::of(&inside));
+    let (l, past) = (&inside.page.locale, Past::of(&inside, &[]));
     let open: Vec<Consent> = inside.known.consents.open().map(|(consent, _)| consent).collect();
     let names = Names::of(&asker, open.iter().filter_map(|c| c.coach())).await?;
     let body = html! {
@@ -108,7 +108,7 @@ async fn coach_of(asker: &Asker, club: ClubId, account: AccountId) -> Result<Opt
 }
 
 fn with(inside: &Inside, to: Coach, club: ClubId, who: &str, what: &str) -> Markup {
-    let (l, past) = (&inside.page.locale, Past::of(inside));
+    let (l, past) = (&inside.page.locale, Past::of(inside, &[]));
     let body = html! {
         p { (what) }
         @for purpose in OF_COACHES {

@@ -7,13 +7,15 @@ use crate::pages::said::{role, weekdays};
 use axum::extract::Path;
 use axum::response::{IntoResponse, Redirect, Response};
 use maud::{Markup, html};
-use sayso_model::{Day, PersonCard, PersonId};
-use sayso_people::{Capability, Days, InvitationId, OsSecrets, Part, Role, Scope};
+use sayso_model::{Day, Label, PersonCard, PersonId};
+use sayso_people::db::Member;
+use sayso_people::{Capability, Days, InvitationId, MembershipId, OsSecrets, Part, Role, Scope};
 use sayso_web::fields::{day, line, radios, select, summary, ticks};
 use sayso_web::layout::{Tab, layout, layout_with};
 use sayso_web::typed::{Typed, again, named};
 use sayso_web::{Error, Page};
 use sayso_wording::{say, words};
+use std::collections::BTreeSet;
 use uuid::Uuid;
 
 /// Roles in a home.
@@ -36,7 +38,8 @@ pub async fn make(asker: Asker, typed: Typed) -> Result<Response, Error> {
     let inside = asker.home(&[Capability::ManagePeople]).await?;
     let mut typed = typed.only(&FIELDS)?.read_by(inside.page.locale);
     inside.is_of(&typed)?;
-    let Some((part, card)) = part_of(&inside, &mut typed) else { return Ok(again(form(&inside.page, &typed))) };
+    let taken = taken(&asker, &inside, None).await?;
+    let Some((part, card)) = part_of(&inside, &taken, &mut typed) else { return Ok(again(form(&inside.page, &typed))) };
     keep_card(&inside, card).await?;
     let made = asker.host.people.invite(&inside.leave, &part, asker.now, &mut OsSecrets).await.map_err(told)?;
     let (page, l) = (&inside.page, &inside.page.locale);
@@ -74,9 +77,26 @@ fn roles(page: &Page) -> impl Iterator<Item = Role> {
     ROLES.into_iter().filter(move |role| !(empty && role.writes_as_itself()))
 }
 
+/// Cards of the home that are somebody's already: of an account that is that person, and of who keeps the home under that name.
+/// Whoever writes as one of them could withdraw what that person wrote. `except` is the role that is being changed.
+///
+/// # Errors
+/// Where the database fails.
+pub async fn taken(asker: &Asker, inside: &Inside, except: Option<MembershipId>) -> Result<BTreeSet<PersonId>, Error> {
+    let members = asker.host.people.members(Scope::Home(inside.page.home)).await.map_err(told)?;
+    let others: Vec<_> = members.iter().filter(|m| Some(m.membership.id) != except).collect();
+    let is_keepers = |card: &PersonCard| {
+        let same = |m: &&&Member| m.membership.part.role() == Role::Keeper && m.name == card.name;
+        others.iter().any(|m| same(&m))
+    };
+    let own = others.iter().filter_map(|m| m.membership.part.person());
+    let people = inside.page.people();
+    Ok(own.chain(people.iter().filter(|card| is_keepers(card)).map(|card| card.person)).collect())
+}
+
 /// The role that a form says, with the card of who was named and has none yet; none where something is wrong, which is noted
 /// beside its field.
-pub fn part_of(inside: &Inside, typed: &mut Typed) -> Option<(Part, Option<PersonCard>)> {
+pub fn part_of(inside: &Inside, taken: &BTreeSet<PersonId>, typed: &mut Typed) -> Option<(Part, Option<PersonCard>)> {
     let page = &inside.page;
     let role = typed.one_of("role", &ROLES, Role::name).filter(|role| roles(page).any(|one| one == *role));
     let Some(role) = role else {
@@ -87,19 +107,26 @@ pub fn part_of(inside: &Inside, typed: &mut Typed) -> Option<(Part, Option<Perso
     };
     let person: Option<PersonId> = typed.id("person", |id| page.story.people().get(id).is_some_and(|p| p.active));
     let named = if typed.text("new_person").is_empty() { None } else { typed.label("new_person") };
-    // Whoever has that name already is meant.
-    let by_name = named.as_ref().and_then(|name| page.people().into_iter().find(|card| card.name == *name));
-    let card = match (&named, &by_name, person) {
-        (Some(name), None, None) => {
-            Some(PersonCard::new(PersonId(Uuid::now_v7()), name.clone(), sayso_model::Role::Visitor))
-        }
+    // Two people may have one name: who is meant is chosen, not guessed.
+    let plain = |name: &Label| name.as_str().to_lowercase();
+    if person.is_none()
+        && let Some(name) = &named
+        && page.people().iter().any(|card| plain(&card.name) == plain(name))
+    {
+        typed.wrong("new_person", words!(sharing::name_is_there, name = name.to_string()));
+    }
+    let card = match (&named, person) {
+        (Some(name), None) => Some(PersonCard::new(PersonId(Uuid::now_v7()), name.clone(), sayso_model::Role::Visitor)),
         _ => None,
     };
-    let person = person.or(by_name.map(|known| known.person)).or(card.as_ref().map(|card| card.person));
+    if role.writes_as_itself() && person.is_some_and(|person| taken.contains(&person)) {
+        typed.wrong("person", words!(sharing::person_taken));
+    }
+    let person = person.or(card.as_ref().map(|card| card.person));
     if role.writes_as_itself() && person.is_none() && typed.right() {
         typed.wrong("person", words!(sharing::person_missing));
     }
-    let days = if role.has_days() { agreed(typed) } else { None };
+    let days = if role.has_days() { agreed(typed, page.now.day(&page.zone)) } else { None };
     if !typed.right() {
         return None;
     }
@@ -107,7 +134,7 @@ pub fn part_of(inside: &Inside, typed: &mut Typed) -> Option<(Part, Option<Perso
     part.map_err(|_| typed.wrong("role", words!(host::part))).ok().map(|part| (part, card))
 }
 
-fn agreed(typed: &mut Typed) -> Option<Days> {
+fn agreed(typed: &mut Typed, today: Day) -> Option<Days> {
     let mut day = |name: &str| {
         let read = typed.text(name).parse::<Day>().ok();
         if read.is_none() {
@@ -123,6 +150,9 @@ fn agreed(typed: &mut Typed) -> Option<Days> {
     let (first, last) = (first?, last?);
     if last < first {
         typed.wrong("last", words!(sharing::last_before_first));
+    }
+    if last < today {
+        typed.wrong("last", words!(sharing::last_is_over));
     }
     typed.right().then(|| Days { first, last, weekdays: bits.iter().fold(0, |all, bit| all | (1 << bit)) })
 }

@@ -5,7 +5,8 @@ use crate::fault::told;
 use crate::sweep;
 use axum::response::{IntoResponse, Response};
 use maud::{Markup, html};
-use sayso_people::Capability;
+use sayso_people::db::Member;
+use sayso_people::{Capability, Role, Scope};
 use sayso_web::Error;
 use sayso_web::fields::{line, summary};
 use sayso_web::layout::{Tab, layout};
@@ -15,7 +16,8 @@ use sayso_wording::{say, words};
 
 pub async fn ask(asker: Asker) -> Result<Markup, Error> {
     let inside = asker.home(&[Capability::Leave]).await?;
-    Ok(form(&asker, &inside, &Typed::default()))
+    let others = other_keepers(&asker, &inside).await?;
+    Ok(form(&asker, &inside, &others, &Typed::default()))
 }
 
 pub async fn leave(asker: Asker, typed: Typed) -> Result<Response, Error> {
@@ -25,7 +27,8 @@ pub async fn leave(asker: Asker, typed: Typed) -> Result<Response, Error> {
     let (home, name) = (inside.page.home, home_name(&inside.page.locale, &inside.page.story));
     if !is_empty(&inside) && plain(typed.text("name")) != plain(&name) {
         typed.wrong("name", words!(sharing::not_the_name, name = name));
-        return Ok(again(form(&asker, &inside, &typed)));
+        let others = other_keepers(&asker, &inside).await?;
+        return Ok(again(form(&asker, &inside, &others, &typed)));
     }
     asker.host.people.leave(&inside.leave, asker.now).await.map_err(told)?;
     // From here on nobody reaches the home any more, whatever becomes of its log.
@@ -50,7 +53,15 @@ fn backup_days(asker: &Asker) -> u32 {
     asker.host.people.lifetimes().backup_days
 }
 
-fn form(asker: &Asker, inside: &Inside, typed: &Typed) -> Markup {
+/// Who keeps the home besides, by name: one keeper leaves with it for all of them.
+async fn other_keepers(asker: &Asker, inside: &Inside) -> Result<Vec<String>, Error> {
+    let all = asker.host.people.members(Scope::Home(inside.page.home)).await.map_err(told)?;
+    let keeps =
+        |m: &&Member| m.membership.part.role() == Role::Keeper && m.membership.account != asker.signed.account.id;
+    Ok(all.iter().filter(keeps).map(|m| m.name.to_string()).collect())
+}
+
+fn form(asker: &Asker, inside: &Inside, others: &[String], typed: &Typed) -> Markup {
     let (page, l) = (&inside.page, &inside.page.locale);
     let name = home_name(l, &page.story);
     let days = backup_days(asker);
@@ -79,6 +90,7 @@ fn form(asker: &Asker, inside: &Inside, typed: &Typed) -> Markup {
             section {
                 h2 { (say!(l, sharing::leave_now)) }
                 p.caution { (say!(l, sharing::no_way_back)) }
+                @if !others.is_empty() { p.caution data-test="other-keepers" { (say!(l, sharing::leave_for_all, names = l.and(others))) } }
                 form method="post" action="/sharing/leave" .stack {
                     input type="hidden" name=(HOME) value=(page.home);
                     @if !is_empty(inside) { (line(typed, "name", &say!(l, sharing::type_name, name = &name), "", true)) }

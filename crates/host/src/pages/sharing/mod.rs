@@ -58,7 +58,7 @@ async fn show(asker: Asker) -> Result<Markup, Error> {
     }
     let inside = asker.home(&[Capability::SeePeople]).await?;
     let (people, home) = (&asker.host.people, inside.page.home);
-    let past = Past::of(&inside);
+    let past = Past::of(&inside, &people.ended_by_restore(home).await.map_err(told)?);
     let coaches = past.all.iter().filter_map(|one| one.consent.coach());
     let told = view::Told {
         near: around::all(&asker, &inside).await?,
@@ -66,6 +66,7 @@ async fn show(asker: Asker) -> Result<Markup, Error> {
         invitations: people.invitations(Scope::Home(home), asker.now).await.map_err(told)?,
         notebooks: people.notebooks(home, asker.now).await.map_err(told)?,
         rescues: people.rescues(home).await.map_err(told)?,
+        restored_at: people.restored_at().await.map_err(told)?,
         names: Names::of(&asker, coaches).await?,
         past,
     };

@@ -16,6 +16,8 @@ pub enum Stand {
     Away(Stretch),
     /// It was taken back.
     TakenBack(Moment),
+    /// It ended because the server was brought back from a backup.
+    Restored,
     /// It opens nothing here: no keeper gave it on this server.
     Nothing,
 }
@@ -50,8 +52,8 @@ pub struct Past {
 }
 
 impl Past {
-    /// As the home's log tells it and this server witnessed it.
-    pub fn of(inside: &Inside) -> Self {
+    /// As the home's log tells it and this server witnessed it; `restored` are those that ended because a backup was brought back.
+    pub fn of(inside: &Inside, restored: &[EventId]) -> Self {
         let story = &inside.page.story;
         let open: Vec<EventId> =
             inside.known.consents.open().flat_map(|(_, given)| given.iter().map(|open: &Open| open.given)).collect();
@@ -65,6 +67,7 @@ impl Past {
             let stand = match taken {
                 Some(at) => Stand::TakenBack(at),
                 None if open.contains(&event.id) => Stand::Open,
+                None if restored.contains(&event.id) => Stand::Restored,
                 None => match part.holds {
                     Some(stretch) if !stretch.holds(inside.page.now) => Stand::Away(stretch),
                     _ => Stand::Nothing,

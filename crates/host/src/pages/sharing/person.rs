@@ -1,6 +1,6 @@
 //! Someone's role in a home: changed, or ended.
 
-use super::invite::{FIELDS, fields, keep_card, part_of};
+use super::invite::{FIELDS, fields, keep_card, part_of, taken};
 use crate::asker::{Asker, HOME, Inside};
 use crate::fault::{told, told_of_role};
 use axum::extract::Path;
@@ -36,7 +36,10 @@ pub async fn change(asker: Asker, Path(id): Path<String>, typed: Typed) -> Resul
     let mut typed = typed.only(&FIELDS)?.read_by(inside.page.locale);
     inside.is_of(&typed)?;
     let member = member(&asker, &inside, &id).await?;
-    let Some((part, card)) = part_of(&inside, &mut typed) else { return Ok(again(form(&inside, &member, &typed))) };
+    let taken = taken(&asker, &inside, Some(member.membership.id)).await?;
+    let Some((part, card)) = part_of(&inside, &taken, &mut typed) else {
+        return Ok(again(form(&inside, &member, &typed)));
+    };
     keep_card(&inside, card).await?;
     let (id, people) = (member.membership.id, &asker.host.people);
     people.change_membership(&inside.leave, id, &part, asker.now, &mut OsSecrets).await.map_err(told_of_role)?;

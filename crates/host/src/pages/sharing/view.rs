@@ -4,7 +4,7 @@ use super::past::{Giving, Past, Stand};
 use crate::asker::{Asker, HOME, Inside};
 use crate::pages::said::{days, role, shows};
 use maud::{Markup, html};
-use sayso_model::{Coach, Consent, Day};
+use sayso_model::{Coach, Consent, Day, Moment};
 use sayso_people::db::{Invited, Looked, Notebook, Rescue};
 use sayso_people::{Capability, Part};
 use sayso_web::Page;
@@ -23,6 +23,8 @@ pub struct Told {
     pub rescues: Vec<Rescue>,
     /// Notebooks at home that are linked.
     pub notebooks: Vec<Notebook>,
+    /// When the server was last brought back from a backup.
+    pub restored_at: Option<Moment>,
     /// Givings of consent.
     pub past: Past,
     /// Names of those they are for.
@@ -37,6 +39,7 @@ pub fn view(asker: &Asker, inside: &Inside, told: &Told) -> Markup {
         &say!(l, frame::who_sees),
         html! {
             (anew::told(asker, page, &told.rescues))
+            (restored(page, told))
             (who_sees(page, told))
             (consents(page, told))
             @if page.may(Capability::LinkNotebook) || !told.notebooks.is_empty() { (notebooks(page, &told.notebooks)) }
@@ -51,6 +54,21 @@ pub fn view(asker: &Asker, inside: &Inside, told: &Told) -> Markup {
             }
         },
     )
+}
+
+/// Seconds for which a home reads that the server was brought back; longer where a consent waits to be given anew.
+const RESTORED_TOLD_S: f64 = 30.0 * 86_400.0;
+
+/// That the server was brought back from a backup, and what that ended.
+fn restored(page: &Page, told: &Told) -> Markup {
+    let l = &page.locale;
+    let waits = told.past.all.iter().any(|one| one.stand == Stand::Restored);
+    let at = told.restored_at.filter(|at| waits || page.now < at.plus_seconds(RESTORED_TOLD_S));
+    html! {
+        @if let Some(at) = at {
+            p.caution data-test="restored" { (say!(l, sharing::restored, at = l.weekday_date_time(at, &page.zone))) }
+        }
+    }
 }
 
 fn who_sees(page: &Page, told: &Told) -> Markup {
@@ -202,7 +220,7 @@ fn consents(page: &Page, told: &Told) -> Markup {
 /// A giving with its dates.
 fn given(page: &Page, names: &Names, one: &Giving) -> String {
     let l = &page.locale;
-    let date = |at: sayso_model::Moment| l.weekday_date_time(at, &page.zone);
+    let date = |at: Moment| l.weekday_date_time(at, &page.zone);
     let what = to_what(l, names, one.consent);
     let what = say!(l, sharing::words_of, what = what, number = one.words);
     match one.stand {
@@ -221,6 +239,7 @@ fn given(page: &Page, names: &Names, one: &Giving) -> String {
             )
         }
         Stand::TakenBack(at) => say!(l, sharing::taken_back, what = what, at = date(one.at), ended = date(at)),
+        Stand::Restored => say!(l, sharing::ended_by_restore, what = what, at = date(one.at)),
         Stand::Nothing => say!(l, sharing::opens_nothing, what = what, at = date(one.at)),
     }
 }

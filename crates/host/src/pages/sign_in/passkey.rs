@@ -16,6 +16,7 @@ use axum::response::{IntoResponse, Response};
 use sayso_people::{CeremonyId, OsSecrets};
 use sayso_web::Error;
 use sayso_web::device::kind_of;
+use sayso_wording::words;
 use serde::{Deserialize, Serialize};
 use std::sync::Arc;
 use webauthn_rs_proto::{PublicKeyCredential, PublicKeyCredentialRequestOptions};
@@ -56,7 +57,12 @@ pub async fn answered(
 ) -> Result<Response, Error> {
     let (passkeys, device, now) = (&host.passkeys, kind_of(&headers), host.now());
     let finished = host.people.finish_sign_in(passkeys, ceremony, &answer, device, now, &mut OsSecrets).await;
-    let (session, token) = noted::sign_in("passkey", &from, finished).map_err(told)?;
+    // Whichever it is, a key that was removed, one that was copied (its count went back) or a question too long ago: nothing else is told.
+    let known = |why| match why {
+        sayso_people::Error::NotValid => Error::Forbidden(words!(sign_in::passkey_unknown)),
+        other => told(other),
+    };
+    let (session, token) = noted::sign_in("passkey", &from, finished).map_err(known)?;
     let cookie = begun(&host, reads.signed.as_ref(), &token).await?;
     Ok(([(SET_COOKIE, cookie)], Json(Led::signed_in(&host, &session, to).await?)).into_response())
 }
