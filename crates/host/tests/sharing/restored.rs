@@ -4,8 +4,8 @@ use crate::house::{CLUSTER, Has, House, Signed, asked, open, take};
 use axum::http::StatusCode;
 use sayso_host::{Host, HostConfig, HostError};
 use sayso_model::Label;
-use sayso_people::db::Standing;
-use sayso_people::{Closed, Closings, Lifetimes, People};
+use sayso_people::db::{Keyed, Standing};
+use sayso_people::{Closed, Closings, Lifetimes, People, Secret};
 use sayso_store::Database;
 use sqlx::Connection;
 use sqlx::postgres::PgConnection;
@@ -35,6 +35,10 @@ async fn refused(address: &str) -> HostError {
 async fn count(address: &str, sql: &'static str) -> i64 {
     let mut db = PgConnection::connect(address).await.unwrap();
     sqlx::query_scalar(sql).fetch_one(&mut db).await.unwrap()
+}
+
+async fn holds(people: &People, key: &str, host: &Host) -> Keyed {
+    people.notebook(&Secret::typed(key), host.now()).await.unwrap()
 }
 
 /// Who had a session comes back by a new one, as by a passkey.
@@ -68,6 +72,8 @@ async fn what_was_closed_after_a_dump_stays_closed_when_it_is_brought_back() {
     house.post(&house.keeper, "/sharing/consent", &house.consent("coach_figures", club)).await;
     let calendar = house.post(&house.keeper, "/calendar/new", &format!("home={}", house.home)).await;
     assert_eq!(calendar.status, StatusCode::OK, "{}", calendar.body);
+    let linked = crate::linked::key(&house).await;
+    assert!(matches!(holds(&house.host.people, &linked, &house.host).await, Keyed::Holds(_)));
     let evidence = house.about("evidence");
     assert_eq!(house.get(&coach, &evidence).await.status, StatusCode::OK);
     let dir = tempfile::tempdir().unwrap();
@@ -119,6 +125,7 @@ async fn what_was_closed_after_a_dump_stays_closed_when_it_is_brought_back() {
     let get = async |who: &Signed, path: &str| asked(&app, Some(who), "GET", path, None).await;
     assert!(get(&house.keeper, "/sharing").await.to().starts_with("/sign-in"), "signed out");
     assert!(take(&host, &invited, "Someone").await.is_err(), "an invitation of before");
+    assert_eq!(holds(&host.people, &linked, &host).await, Keyed::Ended, "a notebook that may have been unlinked since");
     let feed = calendar.marked("address")[0].strip_prefix("http://localhost").unwrap();
     assert_eq!(asked(&house.app, None, "GET", feed, None).await.status, StatusCode::OK);
     assert_eq!(asked(&app, None, "GET", feed, None).await.status, StatusCode::NOT_FOUND);

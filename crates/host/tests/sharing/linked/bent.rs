@@ -14,7 +14,7 @@ use tower::ServiceExt;
 use uuid::Uuid;
 
 /// A key by which somebody asks as a notebook does.
-async fn key(house: &House) -> String {
+pub async fn key(house: &House) -> String {
     let code = code(house, &house.keeper, house.home).await;
     let letter = format!(r#"{{"code":"{code}","name":"Somebody","home":"{}","known":[]}}"#, house.home);
     let told = crate::house::asked(&house.app, None, "POST", "/linked/key", Some((JSON, &letter))).await;

@@ -3,6 +3,8 @@
 mod bent;
 mod book;
 
+pub use bent::key;
+
 use crate::house::{Has, House, asked};
 use axum::http::StatusCode;
 use book::{Book, Served, all, code, remark};
