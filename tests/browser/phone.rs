@@ -333,6 +333,8 @@ async fn a_strong_sign_moves_no_pad_and_rest_comes_before_a_session() {
         assert_eq!(browser.page.execute(PADS, vec![]).await.unwrap(), before, "a pad moved");
         browser.tap("stop-end").await;
         browser.until("it has ended", "return document.querySelector('[data-test=stop]').hidden").await;
+        let away = "return document.querySelectorAll('[data-test=summary-seen], [data-test=swaps-seen]').length";
+        assert_eq!(browser.page.execute(away, vec![]).await.unwrap(), json!(1), "one thing to put away at a time");
         // Where swaps were agreed, what is said of their stop is read after that, and goes when it was.
         if browser.page.find(Locator::Css("[data-test=swaps-seen]")).await.is_ok() {
             notices += 1;
