@@ -80,13 +80,20 @@ async fn talked(dir: &Path, who: AnimalId, word: WordId) {
     let last_day = at.day(&story.zone()).plus(20);
     let plan = event(coach(Proposed::Plan { lines: vec![line], last_day }).into());
     let yes = event(
-        ProposalAnswer { to: plan.id, reply: Reply::Accepted, text: ShortNote::new("From today on.").ok(), by: None }
-            .into(),
+        ProposalAnswer {
+            to: plan.id,
+            reply: Reply::Accepted,
+            text: ShortNote::new("From today on.").ok(),
+            by: None,
+            rehearsed: None,
+        }
+        .into(),
     );
     let (question, measure, expected) = (CaseQuestion::QuieterButton, CaseMeasure::OwnPresses, CaseExpected::More);
     let tries = Proposed::Change { question, label: None, words: vec![word], measure, expected };
     let tries = event(coach(tries).into());
-    let to_try = event(ProposalAnswer { to: tries.id, reply: Reply::Accepted, text: None, by: None }.into());
+    let to_try =
+        event(ProposalAnswer { to: tries.id, reply: Reply::Accepted, text: None, by: None, rehearsed: None }.into());
     let asks = event(coach(Proposed::Question { about: Some(TalkAbout::Word { word }) }).into());
     let store = Store::open(dir).await.unwrap();
     store.append(vec![plan, yes, tries, to_try, asks]).await.unwrap();
@@ -135,6 +142,7 @@ pub async fn every_page(browser: &Browser, server: &Server, About { who, word, c
         format!("/a/{who}/evidence"),
         format!("/a/{who}/evidence/{word}"),
         format!("/a/{who}/days"),
+        format!("/a/{who}/others"),
         format!("/a/{who}/patterns"),
         format!("/a/{who}/log"),
         format!("/a/{who}/words/new"),
@@ -163,6 +171,9 @@ pub async fn every_page(browser: &Browser, server: &Server, About { who, word, c
         "/learn/booklet".into(),
         "/rehearse".into(),
         "/rehearse/showing?character=wary&seed=5".into(),
+        "/rehearse/stuck?character=old&seed=5".into(),
+        "/rehearse/stuck/went?character=old&seed=5&acts=s0.9000_g0.12500".into(),
+        "/rehearse/stuck/went?character=old&seed=5&acts=s0.9000_g0.12500&named=health".into(),
         "/rehearse/inviting/went?character=guards&seed=5&acts=s0.9000_g0.12500_o1.20000_a.22000_s1.24000_g1.25000_c.40000_b.40900".into(),
         "/homes".into(),
         "/people/home".into(),
@@ -175,6 +186,7 @@ pub async fn every_page(browser: &Browser, server: &Server, About { who, word, c
         "/talk/own".into(),
         "/people/reward/new".into(),
         "/exchange".into(),
+        "/linked".into(),
         preview,
         "/sheets".into(),
         "/agreement".into(),

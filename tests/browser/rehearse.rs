@@ -153,3 +153,92 @@ async fn a_seed_replays_exactly() {
     browser.picture("rehearse-again").await;
     browser.close().await;
 }
+
+/// Buttons that cannot be tapped where they are drawn: outside the window, or with something else on top.
+const COVERED: &str = "
+  const all = [...document.querySelectorAll('#rehearse :is([data-word], [data-does])')];
+  return all.filter((b) => {
+    const r = b.getBoundingClientRect();
+    const at = [[r.left + 4, r.top + 4], [r.right - 4, r.bottom - 4], [(r.left + r.right) / 2, (r.top + r.bottom) / 2]];
+    return at.some(([x, y]) => !b.contains(document.elementFromPoint(x, y)));
+  }).map((b) => b.dataset.test);";
+
+/// What a pad says stands on it, whole.
+const CUT: &str = "
+  return [...document.querySelectorAll('#rehearse :is([data-word] .does, [data-word] .says)')]
+    .filter((s) => s.textContent && (s.getBoundingClientRect().height === 0 || s.scrollWidth > s.clientWidth + 1))
+    .map((s) => s.textContent);";
+
+#[tokio::test(flavor = "multi_thread")]
+async fn on_small_phones_every_button_of_the_stage_can_be_tapped_and_says_what_it_does() {
+    let dir = demo_dir();
+    let server = Server::start(dir.path(), 0);
+    let browser = Browser::open(PHONE).await;
+    for size in [(390, 844), (360, 640)] {
+        browser.resize(size).await;
+        for (exercise, choose) in [
+            ("showing", None),
+            ("inviting", Some("rehearse-offer")),
+            ("evening", None),
+            ("stuck", Some("rehearse-offer")),
+            ("likes", None),
+        ] {
+            browser.goto(&server.url(&format!("/rehearse/{exercise}?character=eager&seed=2"))).await;
+            browser.tap("start").await;
+            browser.css("[data-state=runs]").await;
+            assert_eq!(js(&browser, COVERED).await, json!([]), "{exercise} at {size:?}");
+            if let Some(choose) = choose {
+                browser.tap(choose).await;
+                browser.css("[data-test=pad-ball][data-state=chosen]").await;
+                assert_eq!(js(&browser, CUT).await, json!([]), "{exercise} at {size:?}");
+                let does =
+                    js(&browser, "return document.querySelector('[data-test=pad-ball] .does').textContent").await;
+                assert_eq!(does, json!("Invite with this"));
+                // Tapped twice by a hasty thumb it is one invitation: the second would have ended the wait.
+                browser.tap("pad-ball").await;
+                browser.tap("pad-ball").await;
+                browser.css("[data-test=pad-ball]:is([data-state=waits], [data-state=give])").await;
+                assert!(!captions(&browser).await.contains("You press"), "{}", captions(&browser).await);
+            }
+            browser.picture(&format!("rehearse-{exercise}-{}", size.0)).await;
+        }
+        browser.goto(&server.url("/rehearse")).await;
+        let cut = "return [...document.querySelectorAll('select')].filter((s) => { const c = document.createElement('canvas').getContext('2d'); c.font = getComputedStyle(s).font; \
+                   return [...s.options].some((o) => c.measureText(o.text).width > s.clientWidth - 34); }).length";
+        assert_eq!(js(&browser, cut).await, json!(0), "no choice is cut at {size:?}");
+        browser.picture(&format!("rehearse-list-{}", size.0)).await;
+    }
+    browser.close().await;
+}
+
+#[tokio::test(flavor = "multi_thread")]
+async fn a_stuck_word_is_found_out_by_taps() {
+    let dir = demo_dir();
+    let server = Server::start(dir.path(), 0);
+    let browser = Browser::open(PHONE).await;
+    browser.goto(&server.url("/rehearse/stuck?character=eager&seed=3")).await;
+    browser.picture("rehearse-stuck-before").await;
+    browser.tap("start").await;
+    for act in ["rehearse-two", "rehearse-ready", "rehearse-softer", "rehearse-quiet"] {
+        browser.tap(act).await;
+        tokio::time::sleep(Duration::from_millis(300)).await;
+    }
+    browser
+        .until(
+            "the windows are closed",
+            "return document.querySelector('.captions').textContent.includes('You close windows and doors.')",
+        )
+        .await;
+    browser.tap("rehearse-end").await;
+    browser.find("see").await;
+    browser.follow("[data-test=see]").await;
+    browser.find("question").await;
+    browser.picture("rehearse-stuck-question").await;
+    browser.tap("named-too-late").await;
+    browser.follow("[data-test=name-it]").await;
+    let told = browser.text("held-up").await;
+    assert!(told.contains("You said so, and so it was") || told.contains("It was something else"), "{told}");
+    assert!(!browser.text("notebook").await.is_empty());
+    browser.picture("rehearse-stuck-went").await;
+    browser.close().await;
+}

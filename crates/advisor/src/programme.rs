@@ -3,7 +3,7 @@
 use crate::case::Case;
 use crate::observe::{answered_between, showings};
 use sayso_model::talks::Talk;
-use sayso_model::{Aim, AimDone, Day, Invitation, LessonRead, Moment, Programme, Proposed};
+use sayso_model::{Aim, AimDone, Day, Invitation, LessonRead, Moment, Programme, Proposed, Story};
 use std::collections::BTreeMap;
 
 /// One aim, and what was done of it.
@@ -89,10 +89,15 @@ fn days_with(case: &Case<'_>, (from, upto): (Day, Day), a_day: usize) -> usize {
 /// Whether anybody of the home has read it by the end of the week, also before the programme.
 fn read(case: &Case<'_>, lesson: &str, upto: Day) -> bool {
     let end = upto.start(case.zone());
-    let of = |r: &sayso_model::Fact<'_, LessonRead>| {
-        r.part.lesson.as_str() == lesson && r.at() < end && r.at() <= case.now()
-    };
-    case.story().everyones::<LessonRead>().any(|r| of(&r))
+    case.story()
+        .everyones::<LessonRead>()
+        .any(|r| r.part.lesson.as_str() == lesson && r.at() < end && r.at() <= case.now())
+}
+
+/// Whether anybody of the home has read a lesson at a moment.
+#[must_use]
+pub fn is_read(story: &Story, lesson: &str, at: Moment) -> bool {
+    story.everyones::<LessonRead>().any(|r| r.part.lesson.as_str() == lesson && r.at() <= at)
 }
 
 fn ticked(case: &Case<'_>, talk: &Talk<'_>, week: usize, place: usize) -> bool {

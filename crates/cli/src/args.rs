@@ -2,6 +2,7 @@
 //! in the catalogues (`help.ftl`), by its name.
 
 pub mod host;
+pub mod norms;
 mod picture;
 pub mod restored;
 pub mod sheet;
@@ -204,6 +205,26 @@ pub enum Command {
         #[arg(long, conflicts_with = "end")]
         end_all: bool,
     },
+    Link {
+        #[command(flatten)]
+        data: Data,
+        #[arg(long, value_name = "URL", requires = "code")]
+        server: Option<String>,
+        #[arg(long, requires = "server")]
+        code: Option<String>,
+        #[arg(long)]
+        yes: bool,
+        #[arg(long, requires = "yes")]
+        pictures: bool,
+        #[arg(long, requires = "yes")]
+        recordings: bool,
+        #[arg(long)]
+        now: bool,
+    },
+    Unlink {
+        #[command(flatten)]
+        data: Data,
+    },
     Today {
         #[command(flatten)]
         data: Data,
@@ -224,6 +245,8 @@ pub enum Command {
     },
     #[command(subcommand)]
     Design(Designing),
+    #[command(subcommand)]
+    Norms(norms::Norming),
     Agree {
         file: PathBuf,
         #[arg(long, default_value = "names", value_parser = one_of::<sayso_advisor::agreement::ScoreScale>(&["names", "steps", "numbers"]))]

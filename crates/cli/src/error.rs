@@ -1,6 +1,6 @@
 //! What can go wrong at the command line, in words.
 
-use sayso_notebook::{NoNotebook, NotKept, NotNamed};
+use sayso_notebook::{NoNorms, NoNotebook, NotKept, NotNamed};
 use sayso_wording::{Locale, Words, words};
 use std::fmt;
 use std::path::Path;
@@ -90,5 +90,19 @@ impl From<NotNamed> for CliError {
             NotNamed::Several { asked, ids } => words!(command::several_words, asked = asked, ids = listed(ids)),
             other => return Self::below(other),
         })
+    }
+}
+
+impl From<NoNorms> for CliError {
+    fn from(why: NoNorms) -> Self {
+        match why {
+            NoNorms::NoNotebook(dir) => Self::said(words!(command::no_home, dir = dir.display().to_string())),
+            NoNorms::Io { path, why } => Self::file(&path, why),
+            NoNorms::Unusable { path, why } => {
+                let file = path.display().to_string();
+                Self::said(words!(command_norms::unusable, file = file, why = why.to_string()))
+            }
+            NoNorms::Store(why) => why.into(),
+        }
     }
 }

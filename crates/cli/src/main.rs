@@ -80,10 +80,16 @@ async fn run(l: &Locale, cli: Cli) -> Result<ExitCode, CliError> {
         Command::Closings(asked) => commands::host::restored::closings(l, &asked).await?,
         Command::Restored(asked) => commands::host::restored::restored(l, &asked).await?,
         Command::Devices { data, end, end_all } => commands::devices::devices(l, &data.data, end.as_deref(), end_all)?,
+        Command::Link { data, server, code, yes, pictures, recordings, now } => {
+            let asked = commands::link::Linking { to: server.zip(code), yes, pictures, recordings, now };
+            commands::link::link(l, &data.data, asked).await?;
+        }
+        Command::Unlink { data } => commands::link::unlink(l, &data.data).await?,
         Command::Today { data, animal } => commands::tell::today(l, &data.data, animal.as_deref()).await?,
         Command::Evidence { data, animal } => commands::tell::evidence(l, &data.data, animal.as_deref()).await?,
         Command::Patterns { data, animal } => commands::tell::patterns(l, &data.data, animal.as_deref()).await?,
         Command::Design(what) => commands::design::design(l, &what).await?,
+        Command::Norms(what) => commands::norms::norms(l, &what).await?,
         Command::Agree { file, scale, headed } => commands::tell::agree(l, &file, scale, headed)?,
         Command::Log { data } => return commands::exchange::log(l, &data.data).await,
         Command::Import { data, file, yes, others } => {

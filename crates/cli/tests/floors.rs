@@ -10,6 +10,8 @@ use syn::visit::Visit;
 const FLOORS: &[(&str, &[&str])] = &[
     ("model", &[]),
     ("methods", &["model"]),
+    // Rows that homes give and releases made of them.
+    ("norms", &["model"]),
     ("listen", &[]),
     // The engine once more, for pages.
     ("ear", &["listen"]),
@@ -17,26 +19,28 @@ const FLOORS: &[(&str, &[&str])] = &[
     ("people", &["model"]),
     // PostgreSQL for a while.
     ("cluster", &[]),
-    ("advisor", &["model", "methods", "listen"]),
-    ("notebook", &["model", "listen", "store"]),
+    ("advisor", &["model", "methods", "listen", "norms"]),
+    ("notebook", &["model", "listen", "norms", "store"]),
     ("sim", &["model"]),
+    // A notebook at home and its home on a server.
+    ("linked", &["model", "store"]),
     // What comes of a rehearsal.
     ("rehearse", &["model", "methods", "advisor", "sim"]),
-    ("wording", &["model", "methods", "listen", "store", "advisor", "notebook"]),
+    ("wording", &["model", "methods", "norms", "listen", "store", "advisor", "notebook"]),
     ("paper", &["model", "advisor", "wording"]),
     (
         "web",
         &[
-            "model", "methods", "listen", "ear", "store", "advisor", "notebook", "wording", "paper", "people", "sim",
-            "rehearse",
+            "model", "methods", "norms", "listen", "ear", "store", "advisor", "notebook", "wording", "paper", "people",
+            "sim", "rehearse", "linked",
         ],
     ),
-    ("host", &["model", "people", "store", "advisor", "web", "wording"]),
+    ("host", &["model", "norms", "people", "store", "advisor", "linked", "web", "wording"]),
     (
         "cli",
         &[
-            "model", "methods", "listen", "store", "advisor", "notebook", "sim", "wording", "paper", "web", "people",
-            "cluster", "host",
+            "model", "methods", "norms", "listen", "store", "advisor", "notebook", "sim", "wording", "paper", "web",
+            "people", "cluster", "host", "linked",
         ],
     ),
     ("lab", &["model", "methods", "listen", "store", "advisor", "notebook", "sim", "rehearse"]),

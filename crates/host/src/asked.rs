@@ -97,6 +97,7 @@ pub static TABLE: &[Line] = &[
     ("/a/{animal}/evidence", FIGURES, NOBODY),
     ("/a/{animal}/evidence/{word}", FIGURES, NOBODY),
     ("/a/{animal}/days", FIGURES, NOBODY),
+    ("/a/{animal}/others", FIGURES, NOBODY),
     ("/a/{animal}/patterns", FIGURES, NOBODY),
     ("/a/{animal}/designs", FIGURES, NOBODY),
     ("/a/{animal}/designs/new", PLAN, PLAN),
@@ -151,6 +152,7 @@ pub static TABLE: &[Line] = &[
     ("/talk/back", NOBODY, ADVISE),
     ("/talk/try", NOBODY, PLAN),
     ("/talk/aim", NOBODY, AGREE),
+    ("/talk/rehearsed", NOBODY, AGREE),
     ("/talk/own", PLAN, PLAN),
     ("/talk/own/stop", NOBODY, PLAN),
 
@@ -196,13 +198,14 @@ pub fn is_frame(any_of: AnyOf) -> bool {
 #[must_use]
 pub fn page_of(route: &str) -> &'static str {
     /// Parts of addresses that are names.
-    const NAMES: [&str; 16] = [
+    const NAMES: [&str; 17] = [
         "today",
         "board",
         "likes",
         "words",
         "evidence",
         "days",
+        "others",
         "patterns",
         "designs",
         "swaps",

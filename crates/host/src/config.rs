@@ -1,6 +1,7 @@
 //! What to serve, and how.
 
 use crate::provider::ProviderConfig;
+use sayso_norms::Release;
 use sayso_people::Secret;
 use sayso_store::Database;
 use sayso_web::connections::Patience;
@@ -25,6 +26,8 @@ pub struct HostConfig {
     pub behind_proxy: bool,
     /// By which other machines may see the figures of `/metrics`; none leaves them to this machine.
     pub metrics_token: Option<Secret>,
+    /// What other homes did, for every home of the server.
+    pub norms: Option<Arc<Release>>,
     /// How long the other end of a connection may take.
     pub patience: Patience,
     /// Told once the port is open.
@@ -43,6 +46,7 @@ impl HostConfig {
             provider: None,
             behind_proxy: false,
             metrics_token: None,
+            norms: None,
             patience: Patience::default(),
             opened: Arc::new(|_| {}),
         }

@@ -7,12 +7,14 @@ use crate::fault::HostError;
 use crate::provider::Provider;
 use crate::rooms::Rooms;
 use sayso_model::Moment;
+use sayso_norms::Release;
 use sayso_people::db::Standing;
 use sayso_people::mail::{Mail as Letter, MailError, Mailer, Printed, Smtp};
 use sayso_people::{Lifetimes, Passkeys, People, Secret, SecretHash};
 use sayso_store::Server;
 use sayso_web::layout::NAME;
 use sayso_web::state::machine_clock;
+use std::sync::Arc;
 use url::Url;
 
 /// A server of many homes.
@@ -34,6 +36,7 @@ pub struct Host {
     pub(crate) answers: Answers,
     pub(crate) desks: Desks,
     pub(crate) metrics_token: Option<SecretHash>,
+    pub(crate) norms: Option<Arc<Release>>,
     post: Post,
     clock: fn() -> Moment,
 }
@@ -82,6 +85,7 @@ impl Host {
             answers: Answers::default(),
             desks: Desks::default(),
             metrics_token: config.metrics_token.as_ref().map(Secret::hash),
+            norms: config.norms.clone(),
             post,
             clock: machine_clock,
         })

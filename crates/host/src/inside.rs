@@ -21,5 +21,8 @@ pub fn of(host: &Arc<Host>, home: HomeId) -> Router {
 pub fn state(host: &Host, home: HomeId) -> AppState {
     let store = Arc::new(host.server.home(home));
     // Sound never leaves the phone: a server takes none.
-    AppState::new(store, Access::this_machine()).with_clock(host.clock()).taking_sound(false)
+    AppState::new(store, Access::this_machine())
+        .with_clock(host.clock())
+        .taking_sound(false)
+        .with_norms(host.norms.clone())
 }

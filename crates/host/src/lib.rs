@@ -21,8 +21,10 @@ mod health;
 mod host;
 mod inside;
 mod json;
+mod linked;
 pub mod links;
 mod mailing;
+mod norm_rows;
 mod noted;
 mod onward;
 pub mod pages;
@@ -42,6 +44,7 @@ pub use config::{HostConfig, HostOpened, Mail};
 pub use desk::go_on as keep_desks;
 pub use fault::HostError;
 pub use host::Host;
+pub use norm_rows::{NormRows, RowsKey, norm_rows};
 pub use provider::ProviderConfig;
 pub use serve::host;
 pub use signed::{SESSION_COOKIE, Signed};
@@ -60,6 +63,7 @@ use std::sync::Arc;
 pub fn app(host: Arc<Host>) -> Router {
     let house = Router::new()
         .merge(pages::router())
+        .merge(linked::router())
         .route("/api/events", post(events::append).fallback(way::home))
         .fallback(way::home)
         .layer(DefaultBodyLimit::max(sayso_web::MOST_BODY))

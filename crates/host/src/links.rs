@@ -28,6 +28,12 @@ pub fn join(public_url: &Url, secret: &Secret) -> String {
     at(public_url, "join", secret)
 }
 
+/// To link a notebook at home: its code stands behind `#`, which a browser that opens it sends nowhere.
+#[must_use]
+pub fn notebook(public_url: &Url, code: &Secret) -> String {
+    format!("{}#{}", page(public_url, sayso_linked::SHOWN_AT.trim_start_matches('/')), code.reveal())
+}
+
 /// To sign in by a mailed link.
 #[must_use]
 pub fn sign_in(public_url: &Url, secret: &Secret) -> String {

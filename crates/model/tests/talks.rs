@@ -50,7 +50,7 @@ fn plan(word: WordId, times: u8) -> Proposal {
 }
 
 fn answer(to: u128, reply: Reply) -> ProposalAnswer {
-    ProposalAnswer { to: id(to), reply, text: ShortNote::new("From Monday on.").ok(), by: None }
+    ProposalAnswer { to: id(to), reply, text: ShortNote::new("From Monday on.").ok(), by: None, rehearsed: None }
 }
 
 fn standing(events: &[Event], now: i64) -> Standing {

@@ -7,6 +7,7 @@
 mod diary;
 mod keep;
 mod names;
+mod norms;
 mod notebook;
 mod pictures;
 mod proof;
@@ -17,6 +18,7 @@ mod vocabulary;
 pub use diary::{Diary, NotLogged, UNSURE};
 pub use keep::{NotKept, Pen, keep};
 pub use names::{NotNamed, animal_named, reward_named, word_named};
+pub use norms::{CURRENT_NORMS, NoNorms, ReadNorms, keep_norms, kept_norms, read_norms};
 pub use notebook::{NoNotebook, Notebook, existing};
 pub use pictures::{NoPicture, look, picture, word_pictures};
 pub use proof::{cut, prove};

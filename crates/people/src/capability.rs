@@ -98,6 +98,8 @@ capabilities! {
     Consent => "consent" in Home fresh yes;
     /// See what was consented to, and take it back
     TakeBack => "take_back" in Home;
+    /// Link a notebook at home to the home, see which are, and end such links
+    LinkNotebook => "link_notebook" in Home;
     /// Leave the server with the home and have it erased
     Leave => "leave" in Home fresh yes;
     /// See which homes share with the club, and who belongs to it

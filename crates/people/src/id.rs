@@ -28,6 +28,8 @@ id! {
     MembershipId,
     /// One signed-in browser. No secret: that is in its cookie alone.
     SessionId,
+    /// A notebook at home that is linked. No secret: that is in the notebook's folder alone.
+    NotebookId,
     /// A coach who stands in for another one.
     CoverId,
     /// A passkey being registered or asked for.

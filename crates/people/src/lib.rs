@@ -24,7 +24,7 @@ pub use closing::{Closed, Closings, NoClosings};
 pub use db::{Passkeys, People, Session};
 pub use email::Email;
 pub use error::Error;
-pub use id::{CeremonyId, InvitationId, MembershipId, SessionId};
+pub use id::{CeremonyId, InvitationId, MembershipId, NotebookId, SessionId};
 pub use lifetimes::Lifetimes;
 pub use may::{Allowed, Denied, HomeNow, Sees};
 pub use membership::{Days, Membership, Part, PartError, Scope, Who};

@@ -13,6 +13,10 @@ pub struct Lifetimes {
     pub link_s: f64,
     /// An invitation, seconds.
     pub invitation_s: f64,
+    /// The code by which a notebook at home is linked, seconds.
+    pub notebook_code_s: f64,
+    /// A linked notebook that is not heard of is unlinked, days.
+    pub notebook_idle_days: u32,
     /// An invitation of a new keeper to a home that lost its way in waits before it opens, seconds.
     pub rescue_waits_s: f64,
     /// A passkey being registered or asked for, seconds.
@@ -40,6 +44,9 @@ impl Default for Lifetimes {
             fresh_s: 15.0 * 60.0,
             link_s: 10.0 * 60.0,
             invitation_s: 7.0 * DAY,
+            notebook_code_s: 60.0 * 60.0,
+            // A summer away, and more: what waits at home is not lost by it.
+            notebook_idle_days: 180,
             // Long enough for whoever is still in to see it and refuse.
             rescue_waits_s: 2.0 * DAY,
             ceremony_s: 5.0 * 60.0,

@@ -7,8 +7,12 @@ use crate::capability::Capability;
 use crate::may::{Allowed, Denied, HomeNow, may};
 use crate::membership::Who;
 use crate::role::Role;
-use sayso_model::{AccountId, Body, ClubId, Event, EventId, Moment, PersonId, Proposal, ProposalAnswer, Reply, Source};
+use crate::table::notebook_brings;
+use sayso_model::{
+    AccountId, Body, ClubId, Event, EventId, HomeId, Moment, PersonId, Proposal, ProposalAnswer, Reply, Source,
+};
 use std::collections::BTreeSet;
+use uuid::Uuid;
 
 /// What writing a body takes; none for amendments, which take what they amend takes ([`needs`]).
 #[must_use]
@@ -111,10 +115,9 @@ pub fn needs<'a>(event: &Event, first: impl Fn(EventId) -> Option<&'a Event>, me
     if let Body::Correction(correction) = &event.body {
         all.extend(needs_amended(&correction.body));
     }
-    // To accept what opens the home to somebody is no agreeing among others.
+    // To accept what opens the home to somebody is no agreeing among others. What is not there yet could turn out to be that.
     if let Body::ProposalAnswer(ProposalAnswer { to, reply: Reply::Accepted, .. }) = &event.body
-        && let Some(Event { body: Body::Proposal(proposal), .. }) = first(*to)
-        && proposal.proposes.opens_to().is_some()
+        && first(*to).is_none_or(opens)
     {
         all.insert(Capability::Consent);
     }
@@ -149,6 +152,64 @@ pub fn needs<'a>(event: &Event, first: impl Fn(EventId) -> Option<&'a Event>, me
 
 /// How far clocks of phones may be ahead, seconds.
 const CLOCKS_AHEAD_S: f64 = 86_400.0;
+/// Whether it is a proposal that opens the home to somebody once it is accepted.
+fn opens(event: &Event) -> bool {
+    matches!(&event.body, Body::Proposal(proposal) if proposal.proposes.opens_to().is_some())
+}
+
+/// Why a linked notebook may not bring an event.
+#[derive(Clone, Copy, PartialEq, Eq, Debug)]
+pub enum NotBrought {
+    /// It is another home's.
+    OtherHome,
+    /// It gives consent or takes it back, or touches what does.
+    Consent,
+    /// It is a coach's, touches what is, or answers in the name of an account.
+    Coach,
+    /// It amends, or agrees to, what is not there.
+    Lacks,
+    /// It takes something else that a notebook does not bring.
+    Other(Capability),
+}
+
+/// Whether a notebook that is linked to a home may bring an event into that home's log. It has no account there and nobody vouches for
+/// who held it: so it brings what people at home write down, and nothing that takes being seen to be somebody. `first` finds an event of
+/// the home as first recorded.
+///
+/// # Errors
+/// [`NotBrought`].
+pub fn notebook_may_append<'a>(
+    home: HomeId,
+    event: &Event,
+    first: impl Fn(EventId) -> Option<&'a Event>,
+) -> Result<(), NotBrought> {
+    if event.home != home {
+        return Err(NotBrought::OtherHome);
+    }
+    if let Body::ProposalAnswer(ProposalAnswer { by: Some(_), .. }) = amended(&event.body) {
+        return Err(NotBrought::Coach);
+    }
+    let target = goes_by(&event.body);
+    // Nobody's account: no proposal names it as the one that wrote.
+    let nobody = Me { account: AccountId(Uuid::nil()), person: None };
+    let missing = |capability: &&Capability| !notebook_brings(**capability);
+    let all = needs(event, &first, nobody);
+    let Some(first_missing) = all.iter().find(missing) else { return Ok(()) };
+    let consents = |body: &Body| matches!(body, Body::ConsentGiven(_) | Body::ConsentTakenBack(_));
+    Err(match target.map(&first) {
+        _ if consents(amended(&event.body)) => NotBrought::Consent,
+        _ if matches!(amended(&event.body), Body::Proposal(_)) => NotBrought::Coach,
+        Some(None) => NotBrought::Lacks,
+        Some(Some(of)) if consents(&of.body) || opens(of) && event.body.amends().is_none() => NotBrought::Consent,
+        Some(Some(of)) if matches!(of.body, Body::Proposal(_)) => NotBrought::Coach,
+        _ => NotBrought::Other(*first_missing),
+    })
+}
+
+/// A body as it will stand: what a correction makes of it.
+fn amended(body: &Body) -> &Body {
+    if let Body::Correction(correction) = body { &correction.body } else { body }
+}
 
 /// Whether an account may write an event into a home's log. The sign-in must be fresh where one of the capabilities asks for
 /// it: `fresh` says whether it is.

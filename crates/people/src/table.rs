@@ -26,46 +26,86 @@ pub const fn grant(role: Role, capability: Capability) -> Grant {
         Role::Keeper => match capability {
             C::SeeToday | C::SeeRules | C::SeeFigures | C::SeeLog | C::HearSnippets | C::SeeOwnScores | C::Record
             | C::RecordForOthers | C::MendOwn | C::Mend | C::ChangeCards | C::Plan | C::Agree | C::SettleHome | C::Import
-            | C::Export | C::SeePeople | C::ManagePeople | C::Consent | C::TakeBack | C::Leave => Grant::Yes,
+            | C::Export | C::SeePeople | C::ManagePeople | C::Consent | C::TakeBack | C::LinkNotebook | C::Leave => Grant::Yes,
             C::Advise | C::SeeClub | C::SeeDesk | C::ManageClub | C::Host | C::SeeServer | C::ManageServer => Grant::No,
         },
         Role::Member => match capability {
             C::SeeToday | C::SeeRules | C::SeeFigures | C::SeeLog | C::HearSnippets | C::SeeOwnScores | C::Record
             | C::RecordForOthers | C::MendOwn | C::Mend | C::ChangeCards | C::Plan | C::Agree | C::SeePeople => Grant::Yes,
-            C::Advise | C::SettleHome | C::Import | C::Export | C::ManagePeople | C::Consent | C::TakeBack | C::Leave | C::SeeClub | C::SeeDesk | C::ManageClub
+            C::Advise | C::SettleHome | C::Import | C::Export | C::ManagePeople | C::Consent | C::TakeBack | C::LinkNotebook | C::Leave | C::SeeClub | C::SeeDesk | C::ManageClub
             | C::Host | C::SeeServer | C::ManageServer => Grant::No,
         },
         Role::Sitter => match capability {
             C::SeeToday | C::SeeRules | C::SeeOwnScores | C::Record | C::MendOwn => Grant::OnDays,
             C::SeeFigures | C::SeeLog | C::HearSnippets | C::RecordForOthers | C::Mend | C::ChangeCards
             | C::Plan | C::Advise | C::Agree | C::SettleHome | C::Import | C::Export | C::SeePeople | C::ManagePeople
-            | C::Consent | C::TakeBack | C::Leave | C::SeeClub | C::SeeDesk | C::ManageClub | C::Host | C::SeeServer | C::ManageServer => Grant::No,
+            | C::Consent | C::TakeBack | C::LinkNotebook | C::Leave | C::SeeClub | C::SeeDesk | C::ManageClub | C::Host | C::SeeServer | C::ManageServer => Grant::No,
         },
         Role::Observer => match capability {
             C::SeeOwnScores | C::Record | C::MendOwn => Grant::Yes,
             C::SeeToday | C::SeeRules | C::SeeFigures | C::SeeLog | C::HearSnippets | C::RecordForOthers | C::Mend
             | C::ChangeCards | C::Plan | C::Advise | C::Agree | C::SettleHome | C::Import | C::Export | C::SeePeople
-            | C::ManagePeople | C::Consent | C::TakeBack | C::Leave | C::SeeClub | C::SeeDesk | C::ManageClub | C::Host | C::SeeServer | C::ManageServer => Grant::No,
+            | C::ManagePeople | C::Consent | C::TakeBack | C::LinkNotebook | C::Leave | C::SeeClub | C::SeeDesk | C::ManageClub | C::Host | C::SeeServer | C::ManageServer => Grant::No,
         },
         Role::Coach => match capability {
             C::SeeToday | C::SeeFigures | C::SeeLog | C::HearSnippets | C::Advise => Grant::WithConsent,
             C::SeeClub | C::SeeDesk => Grant::Yes,
             C::SeeRules | C::SeeOwnScores | C::Record | C::RecordForOthers | C::MendOwn | C::Mend | C::ChangeCards
             | C::Plan | C::Agree | C::SettleHome | C::Import | C::Export | C::SeePeople | C::ManagePeople | C::Consent
-            | C::TakeBack | C::Leave | C::ManageClub | C::Host | C::SeeServer | C::ManageServer => Grant::No,
+            | C::TakeBack | C::LinkNotebook | C::Leave | C::ManageClub | C::Host | C::SeeServer | C::ManageServer => Grant::No,
         },
         Role::ClubKeeper => match capability {
             C::SeeClub | C::ManageClub => Grant::Yes,
             C::SeeToday | C::SeeRules | C::SeeFigures | C::SeeLog | C::HearSnippets | C::SeeOwnScores | C::Record
             | C::RecordForOthers | C::MendOwn | C::Mend | C::ChangeCards | C::Plan | C::Advise | C::Agree | C::SettleHome
-            | C::Import | C::Export | C::SeePeople | C::ManagePeople | C::Consent | C::TakeBack | C::Leave | C::SeeDesk | C::Host | C::SeeServer | C::ManageServer => Grant::No,
+            | C::Import | C::Export | C::SeePeople | C::ManagePeople | C::Consent | C::TakeBack | C::LinkNotebook | C::Leave | C::SeeDesk | C::Host | C::SeeServer | C::ManageServer => Grant::No,
         },
         Role::ServerKeeper => match capability {
             C::Host | C::SeeServer | C::ManageServer => Grant::Yes,
             C::SeeToday | C::SeeRules | C::SeeFigures | C::SeeLog | C::HearSnippets | C::SeeOwnScores | C::Record
             | C::RecordForOthers | C::MendOwn | C::Mend | C::ChangeCards | C::Plan | C::Advise | C::Agree | C::SettleHome
-            | C::Import | C::Export | C::SeePeople | C::ManagePeople | C::Consent | C::TakeBack | C::Leave | C::SeeClub | C::SeeDesk | C::ManageClub => Grant::No,
+            | C::Import | C::Export | C::SeePeople | C::ManagePeople | C::Consent | C::TakeBack | C::LinkNotebook | C::Leave | C::SeeClub | C::SeeDesk | C::ManageClub => Grant::No,
         },
+    }
+}
+
+/// What a notebook at home may bring that a keeper linked to the home: what people who live with the animal write down, under
+/// whosever name, and what amends that. Nothing that opens the home to anyone, nothing in the name of an account, nobody's role. It is
+/// no role: nobody has it, and it is asked for by [`crate::needs::notebook_may_append`] alone.
+#[must_use]
+#[deny(clippy::wildcard_enum_match_arm, clippy::match_wildcard_for_single_variants)]
+pub const fn notebook_brings(capability: Capability) -> bool {
+    use Capability as C;
+    match capability {
+        C::Record
+        | C::RecordForOthers
+        | C::MendOwn
+        | C::Mend
+        | C::ChangeCards
+        | C::Plan
+        | C::Agree
+        | C::SettleHome
+        | C::Import => true,
+        C::SeeToday
+        | C::SeeRules
+        | C::SeeFigures
+        | C::SeeLog
+        | C::HearSnippets
+        | C::SeeOwnScores
+        | C::Advise
+        | C::Export
+        | C::SeePeople
+        | C::ManagePeople
+        | C::Consent
+        | C::TakeBack
+        | C::LinkNotebook
+        | C::Leave
+        | C::SeeClub
+        | C::SeeDesk
+        | C::ManageClub
+        | C::Host
+        | C::SeeServer
+        | C::ManageServer => false,
     }
 }
 
@@ -91,6 +131,14 @@ pub fn roles_page() -> String {
         }
         page.push('\n');
     }
+    let brings: Vec<String> = Capability::ALL
+        .iter()
+        .filter(|capability| notebook_brings(**capability))
+        .map(|capability| format!("`{}`", capability.name()))
+        .collect();
+    page.push_str(LINKED);
+    page.push_str(&brings.join(", "));
+    page.push_str(".\n");
     page
 }
 
@@ -106,3 +154,7 @@ sessions and an own account. Keepers of the server see no home's data by that ro
 read what is stored on it, and no table changes that.
 
 ";
+
+const LINKED: &str = "
+A notebook at home that a keeper linked to a home takes that home's log along, and brings what these take, and nothing else
+([why](decisions/linked.md)): ";

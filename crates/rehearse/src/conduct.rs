@@ -6,6 +6,7 @@ use sayso_advisor::{Estimate, Unit};
 use sayso_methods::stats::Count;
 use sayso_model::{Answer, SignLevel, Story, Then};
 use sayso_sim::rehearsal::{Does, Over, Run, Thing, Told, WAIT_S, What, Written, written_down};
+use std::collections::BTreeSet;
 
 /// Milliseconds after a mild sign in which nothing is to be asked.
 const MILD_MS: u32 = 5_000;
@@ -47,9 +48,22 @@ pub struct Conduct {
     pub chosen: [(usize, usize); 4],
     /// Times it was called, its way was barred, or the word said again.
     pub pushes: usize,
+    /// Buttons that the person pressed.
+    pub pressed: usize,
+    /// Things given, whatever for.
+    pub given: usize,
+    /// Kinds of things tried with a word that does not get on: shown, held in view, two held out, at hand, softer, quieter.
+    pub tries: usize,
 }
 
 impl Conduct {
+    /// Whether there is nothing in it that anything could be said of.
+    #[must_use]
+    pub fn is_empty(&self) -> bool {
+        let shares = [&self.waits, &self.answered, &self.leaving, &self.mild, &self.strong, &self.eaten, &self.held];
+        self.pressed + self.given + self.tries == 0 && shares.iter().all(|share| share.n == 0)
+    }
+
     /// Showings of all words.
     #[must_use]
     pub fn showings(&self) -> usize {
@@ -117,7 +131,21 @@ pub fn conduct(run: &Run) -> Conduct {
             .iter()
             .filter(|t| matches!(t.what, What::Person(Does::Call | Does::Block | Does::Again)))
             .count(),
+        pressed: each(run, |what| matches!(what, What::Person(Does::Show(_)))).count(),
+        given: each(run, |what| matches!(what, What::Person(Does::Give(_) | Does::Instead(_)))).count(),
+        tries: tries(run),
     }
+}
+
+/// Kinds of things that were tried.
+fn tries(run: &Run) -> usize {
+    let kinds = run.told.iter().filter_map(|told| match told.what {
+        What::Person(
+            does @ (Does::Show(_) | Does::Offer(_) | Does::Two | Does::Ready | Does::Softer | Does::Quiet),
+        ) => Some(does.name()),
+        _ => None,
+    });
+    kinds.collect::<BTreeSet<_>>().len()
 }
 
 /// Showings a minute until the animal was gone for good, with the exact Poisson interval (Garwood 1936).

@@ -1,6 +1,6 @@
 //! What was true of the animal, which nobody knows in life: what it learned, and what it would have learned.
 
-use sayso_sim::rehearsal::{Act, Run, play, sooner};
+use sayso_sim::rehearsal::{Run, understanding};
 
 /// What it learned, by the place of the word: probabilities of a meant press, given that it wants the thing.
 #[derive(Clone, Copy, PartialEq, Debug)]
@@ -9,17 +9,18 @@ pub struct Truth {
     pub before: [f64; 4],
     /// At the end.
     pub after: [f64; 4],
-    /// At the end, had every thing come a second sooner, though never before a fifth of a second after its press.
+    /// At the end, had every thing come a second sooner, though never before a fifth of a second after its press, and all else
+    /// as it did.
     pub sooner: [f64; 4],
 }
 
-/// Milliseconds that things come sooner in the rehearsal beside.
-const SOONER_MS: u32 = 1_000;
+/// Seconds that things come sooner.
+const SOONER_S: f64 = 1.0;
 
-/// What was true of a rehearsal made of these acts.
+/// What was true of a rehearsal.
 #[must_use]
-pub fn truth(run: &Run, acts: &[Act]) -> Truth {
+pub fn truth(run: &Run) -> Truth {
     let (before, after) = run.understood();
-    let (_, sooner) = play(run.setup, &sooner(acts, SOONER_MS)).understood();
+    let sooner = run.had(run.pairings.iter().map(|pairing| pairing.sooner(SOONER_S))).map(understanding);
     Truth { before, after, sooner }
 }

@@ -144,6 +144,39 @@ fn is_held(path: &Path) -> bool {
     }
 }
 
+/// Keeps a secret or a choice beside the notebook's database: a file for its owner alone, whole or as it was before.
+///
+/// # Errors
+/// [`StoreError::Io`], [`StoreError::DiskFull`].
+pub fn keep_private(file: &Path, bytes: &[u8]) -> Result<(), StoreError> {
+    Aside::replace_by(file, bytes)
+}
+
+/// The same under a new name.
+///
+/// # Errors
+/// [`StoreError::Exists`] where there is one of that name; [`StoreError::Io`], [`StoreError::DiskFull`].
+pub fn keep_new(file: &Path, bytes: &[u8]) -> Result<(), StoreError> {
+    let mut aside = Aside::beside(file)?;
+    aside.file().write_all(bytes).map_err(StoreError::io(file))?;
+    aside.place().map(drop)
+}
+
+/// Reads such a file, none where there is none; one that others could read, such as one brought back from a copy, is closed to them.
+///
+/// # Errors
+/// [`StoreError::Io`].
+pub fn read_private(file: &Path) -> Result<Option<Vec<u8>>, StoreError> {
+    match std::fs::read(file) {
+        Ok(bytes) => {
+            only_for_owner(file);
+            Ok(Some(bytes))
+        }
+        Err(why) if why.kind() == io::ErrorKind::NotFound => Ok(None),
+        Err(why) => Err(StoreError::io(file)(why)),
+    }
+}
+
 /// Options to open a file that, if made, only its owner may read.
 pub(crate) fn private() -> OpenOptions {
     let mut options = OpenOptions::new();

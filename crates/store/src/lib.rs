@@ -23,9 +23,11 @@ mod snippets;
 mod sqlite;
 mod store;
 mod stories;
+mod union;
 mod written;
 
 pub use appended::{Appended, MOST_EVENT_BYTES};
+pub use aside::{keep_new, keep_private, read_private};
 pub use clips::{ClipHash, MOST_CLIP_BYTES};
 pub use damage::{CheckFault, ClipFault, Damage, DamagedRow, RowDamage, SnapshotFault};
 pub use error::{ArchiveFault, BackupFault, NotImported, OnlyInAFolder, StoreError};
@@ -45,4 +47,5 @@ pub use sqlite::backup::BackedUp;
 pub use sqlite::check::Checked;
 pub use sqlite::restore::Restored;
 pub use store::Store;
+pub use union::{AtOnce, Given, Stands, Taken};
 pub use written::{Logged, Revision};

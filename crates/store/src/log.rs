@@ -148,6 +148,17 @@ impl Log {
         }
     }
 
+    /// How many events of a home stand after a place.
+    pub async fn count_after(&self, home: HomeId, after: Revision) -> Result<u64, StoreError> {
+        match self {
+            Self::File(file) => file.count_after(home, after).await,
+            Self::Home(log) => {
+                log.only(home)?;
+                log.count_after(after).await
+            }
+        }
+    }
+
     /// What a home has gained after one place, up to another. A log only grows, so what stands between two never changes.
     pub async fn gained(&self, home: HomeId, between: (Revision, Revision)) -> Result<Gained, StoreError> {
         match self {

@@ -6,6 +6,7 @@ use sayso_advisor::overview::{WordRow, overview};
 use sayso_advisor::patterns::{Patterns, patterns};
 use sayso_advisor::stages::{Standing, standings};
 use sayso_advisor::stuck::{Weighed, differential};
+use sayso_advisor::summary::{Summary, summaries};
 use sayso_advisor::today::{Today, today};
 use sayso_advisor::{Case, Sums};
 use sayso_methods::understanding::UnderstandingError;
@@ -86,6 +87,7 @@ pub struct Kept {
     overview: Shelf<(HomeId, AnimalId), Result<Vec<WordRow>, UnderstandingError>>,
     today: Shelf<(HomeId, AnimalId), Option<Today>>,
     patterns: Shelf<(HomeId, AnimalId), Option<Patterns>>,
+    summaries: Shelf<(HomeId, AnimalId), Vec<Summary>>,
     sums: Mutex<BTreeMap<HomeId, Sums>>,
     labels: Mutex<BTreeMap<Language, (Revision, Labels)>>,
 }
@@ -115,6 +117,11 @@ impl Kept {
     /// What shows in presses and choices; none for an animal the story does not know.
     pub fn patterns(&self, home: HomeId, case: &Case<'_>) -> Arc<Option<Patterns>> {
         self.patterns.get((home, case.animal()), case.story(), case.now(), || patterns(case))
+    }
+
+    /// A row for each word of an animal that was shown, as it may be given for norms.
+    pub fn summaries(&self, home: HomeId, case: &Case<'_>) -> Arc<Vec<Summary>> {
+        self.summaries.get((home, case.animal()), case.story(), case.now(), || summaries(case.story(), case.animal()))
     }
 
     /// What homes are called beside each other, where the log has not grown since.

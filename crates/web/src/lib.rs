@@ -22,7 +22,9 @@ pub mod home_label;
 pub mod kept;
 pub mod layout;
 pub mod leave;
+pub mod linking;
 pub mod listening;
+mod norms;
 pub mod page;
 pub mod pages;
 pub mod picture;
@@ -51,7 +53,12 @@ pub const MOST_BODY: usize = 1 << 20;
 /// The whole application for one notebook at home.
 pub fn app(state: AppState) -> Router {
     let door = from_fn_with_state(state.clone(), access::guard);
-    let house = rooms().merge(assets::router()).merge(access::router()).fallback(told::no_such_page).layer(door);
+    let house = rooms()
+        .merge(assets::router())
+        .merge(access::router())
+        .merge(linking::router())
+        .fallback(told::no_such_page)
+        .layer(door);
     around(house).with_state(state)
 }
 

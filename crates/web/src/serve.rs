@@ -137,6 +137,7 @@ pub async fn serve(config: Config) -> Result<(), ServeError> {
     let state =
         AppState::new(Arc::new(store), access).with_authority(authority.clone()).taking_sound(config.takes_sound);
     (config.opened)(&Opened { at, fingerprint });
+    let linked = tokio::spawn(sayso_linked::go_on((*state.store).clone(), machine_clock));
     state.access.offer_code(state.now())?;
     tracing::info!(
         "Serving {} at {at}{}.",
@@ -157,6 +158,8 @@ pub async fn serve(config: Config) -> Result<(), ServeError> {
         stop,
     )
     .await;
+    // Whatever it was at is only done once more.
+    linked.abort();
     let orderly = async {
         listening::end_all(&state).await;
         state.store.close().await

@@ -3,10 +3,13 @@
 use crate::access::Access;
 use crate::brought::Waiting;
 use crate::kept::Kept;
+use crate::linking::seen::Seen;
 use crate::listening::Seats;
+use crate::norms::Norms;
 use crate::secure::Authority;
 use crate::store::Store;
 use sayso_model::Moment;
+use sayso_norms::Release;
 use std::sync::Arc;
 use std::time::{SystemTime, UNIX_EPOCH};
 use tokio::sync::watch;
@@ -28,6 +31,10 @@ pub struct AppState {
     pub brought: Arc<Waiting>,
     /// What was worked out and still holds.
     pub kept: Arc<Kept>,
+    /// What other homes did.
+    pub norms: Norms,
+    /// What the server that this notebook is linked to saw being written.
+    pub linked: Arc<Seen>,
     clock: fn() -> Moment,
     stopping: watch::Sender<bool>,
 }
@@ -36,6 +43,7 @@ impl AppState {
     /// The state on the machine's clock.
     #[must_use]
     pub fn new(store: Arc<Store>, access: Access) -> Self {
+        let norms = Norms::kept_in(store.dir());
         Self {
             store,
             access: Arc::new(access),
@@ -44,6 +52,8 @@ impl AppState {
             takes_sound: true,
             brought: Arc::default(),
             kept: Arc::default(),
+            norms,
+            linked: Arc::default(),
             clock: machine_clock,
             stopping: watch::Sender::new(false),
         }
@@ -59,6 +69,12 @@ impl AppState {
     #[must_use]
     pub fn taking_sound(self, takes_sound: bool) -> Self {
         Self { takes_sound, ..self }
+    }
+
+    /// The same beside a release that the server was given, or none.
+    #[must_use]
+    pub fn with_norms(self, norms: Option<Arc<Release>>) -> Self {
+        Self { norms: Norms::Given(norms), ..self }
     }
 
     /// The same on another clock, for tests.

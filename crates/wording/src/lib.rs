@@ -29,6 +29,7 @@ mod locale;
 pub mod meeting;
 mod message;
 mod numbers;
+pub mod others;
 pub mod patterns;
 pub mod pictures;
 pub mod practice;

@@ -145,6 +145,7 @@ pub fn proposed(locale: &Locale, story: &Story, what: &Proposed) -> String {
             let (name, first, weeks) = (&course.name, locale.date(*first), course.weeks.len());
             say!(locale, programme::proposed, name = name, first = first, weeks = weeks)
         }
+        Proposed::Practice { .. } => say!(locale, talk::practice),
         Proposed::HandOver { to } => say!(locale, talk::hand_over, name = &to.name),
         Proposed::Cover { by, first, last } => {
             say!(locale, talk::cover, name = &by.name, first = locale.date(*first), last = locale.date(*last))

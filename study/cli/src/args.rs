@@ -3,9 +3,10 @@
 use clap::builder::PossibleValuesParser;
 use clap::builder::TypedValueParser as _;
 use clap::{Args, Parser, Subcommand};
-use sayso_model::Moment;
+use sayso_model::{Day, Moment};
 use std::path::PathBuf;
 use study_cohort::Question;
+use study_norms::Loss;
 
 /// What many households' records say together.
 #[derive(Parser, Debug)]
@@ -27,6 +28,64 @@ pub enum Command {
     Ask(Ask),
     /// Say what stands in the tables: every column, and every word that can stand in it.
     Codebook,
+    /// Figures of many households for the pages of each: releases.
+    #[command(subcommand)]
+    Norms(Norms),
+}
+
+/// What is done with norms.
+#[derive(Subcommand, Debug)]
+pub enum Norms {
+    /// Make a release of the rows of households that agree now.
+    Release(Release),
+    /// Write a release as a Parquet table, with a codebook beside it.
+    Table(Table),
+}
+
+/// A release.
+#[derive(Args, Debug)]
+pub struct Release {
+    /// Rows of households, as `sayso norms rows` writes them (.jsonl).
+    #[arg(required = true, value_name = "ROWS")]
+    pub rows: Vec<PathBuf>,
+    /// Study names of the households that agree at this moment, a line each, as `sayso norms rows --only-names` lists them anew:
+    /// others are left out.
+    #[arg(long, value_name = "FILE", required_unless_present = "invented")]
+    pub agreed: Option<PathBuf>,
+    /// Privacy loss of the release, of 1 a year in all.
+    #[arg(long, default_value = "1", conflicts_with = "club")]
+    pub epsilon: Loss,
+    /// A club that agreed to figures of its own households without noise. Only for the club.
+    #[arg(long, value_name = "NAME")]
+    pub club: Option<String>,
+    /// File in which releases and what they cost are entered; every release of these households in the same one.
+    #[arg(long, value_name = "FILE", required_unless_present = "invented")]
+    pub budget: Option<PathBuf>,
+    /// What the release is called: each differently.
+    #[arg(long)]
+    pub name: String,
+    /// The day it is made, where it is not today (in UTC).
+    #[arg(long, value_name = "DAY")]
+    pub made: Option<Day>,
+    /// The households are invented: no consent is asked for and no budget kept, and the release says so.
+    #[arg(long)]
+    pub invented: bool,
+    /// Noise that can be repeated, and taken off again by whoever knows the seed: for invented households only.
+    #[arg(long, value_name = "SEED", requires = "invented", conflicts_with = "club")]
+    pub seed_for_tests: Option<u64>,
+    /// The release: a file that is not there yet, ending in .sayso-norms.
+    #[arg(long, value_name = "FILE")]
+    pub to: PathBuf,
+}
+
+/// A table of a release.
+#[derive(Args, Debug)]
+pub struct Table {
+    /// The release.
+    pub release: PathBuf,
+    /// The table: a file that is not there yet, ending in .parquet. The codebook stands beside it, ending in .md.
+    #[arg(long, value_name = "FILE")]
+    pub to: PathBuf,
 }
 
 /// How tables are written.

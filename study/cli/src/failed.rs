@@ -18,4 +18,37 @@ pub enum Failed {
     /// Of the machine.
     #[error("no threads can be had: {0}")]
     Threads(std::io::Error),
+    /// Of a release.
+    #[error(transparent)]
+    Norms(#[from] study_norms::NormsFault),
+    /// Of a release's files.
+    #[error(transparent)]
+    NormsFile(#[from] study_norms::files::FileFault),
+    /// Of a file that is no release.
+    #[error("{path}: {why}")]
+    NoRelease {
+        /// Which.
+        path: std::path::PathBuf,
+        /// Why.
+        why: String,
+    },
+    /// Of a file's name.
+    #[error("{path} must end in .{ending}")]
+    Ending {
+        /// Which.
+        path: std::path::PathBuf,
+        /// How it must end.
+        ending: &'static str,
+    },
+    /// Of the program's own file, whose hash stands in a release.
+    #[error("the program's own file cannot be read: {0}")]
+    Program(std::io::Error),
+    /// Of a table of a release.
+    #[error("the table cannot be written: {0}")]
+    Parquet(datafusion::parquet::errors::ParquetError),
+    /// Of a list that is not of these households.
+    #[error(
+        "no household of these rows is in the list of those who agree: it may be of other names; nothing was spent"
+    )]
+    NobodyAgrees,
 }

@@ -3,9 +3,10 @@
 mod args;
 mod ask;
 mod failed;
+mod norms;
 mod write;
 
-use args::{Cli, Command};
+use args::{Cli, Command, Norms};
 use clap::Parser;
 use failed::Failed;
 use std::io::Write;
@@ -16,6 +17,8 @@ fn main() -> ExitCode {
         Command::Simulate(order) => write::simulate(&order),
         Command::Export(order) => write::export(&order),
         Command::Ask(order) => ask::run(&order),
+        Command::Norms(Norms::Release(order)) => norms::release(&order),
+        Command::Norms(Norms::Table(order)) => norms::table(&order),
         Command::Codebook => write!(std::io::stdout(), "{}", study_cohort::codebook()).map_err(Failed::Out),
     };
     match done {

@@ -7,10 +7,7 @@ use sayso_model::{
     WordId, Zone,
 };
 use std::collections::{BTreeMap, BTreeSet};
-use study_cohort::{AgeBand, Animal, By, Kind, Outcome, Row, WordKind};
-
-/// Days of a year, on average.
-const YEAR: f64 = 365.25;
+use study_cohort::{AgeBand, Animal, By, Kind, Outcome, Row, Vocabulary, WordKind};
 
 /// A home's rows, sorted as the table is.
 #[derive(Clone, Default, PartialEq, Debug)]
@@ -45,19 +42,13 @@ pub fn household(story: &Story, number: u32) -> Household {
     all
 }
 
+/// The table's word for what a row of the house says; both vocabularies are one.
+fn same<V: Vocabulary>(name: &str, otherwise: V) -> V {
+    V::named(name).unwrap_or(otherwise)
+}
+
 fn word_kind(card: &WordCard, kind: impl Fn(RewardId) -> Option<RewardKind>) -> WordKind {
-    if card.closing {
-        return WordKind::Closing;
-    }
-    match card.reward.and_then(kind) {
-        Some(RewardKind::Food) => WordKind::Food,
-        Some(RewardKind::Play) => WordKind::Play,
-        Some(RewardKind::Touch) => WordKind::Touch,
-        Some(RewardKind::Training) => WordKind::Training,
-        Some(RewardKind::Exploring) => WordKind::Exploring,
-        Some(RewardKind::Rest) => WordKind::Rest,
-        None => WordKind::Other,
-    }
+    same(sayso_norms::WordKind::of(card.closing, card.reward.and_then(kind)).name(), WordKind::Other)
 }
 
 /// One animal's part of a story.
@@ -226,11 +217,18 @@ fn since(at: Moment, zero: Moment) -> i32 {
 }
 
 fn age_band(born: Option<Day>, on: Day) -> AgeBand {
-    match born.map(|born| f64::from(on.days_since(born)) / YEAR) {
-        Some(years) if years < 0.0 => AgeBand::Unknown,
-        Some(years) if years < 2.0 => AgeBand::UnderTwo,
-        Some(years) if years < 8.0 => AgeBand::TwoToSeven,
-        Some(_) => AgeBand::EightOrMore,
-        None => AgeBand::Unknown,
+    same(sayso_norms::AgeBand::of(born, on).name(), AgeBand::Unknown)
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn both_vocabularies_are_one() {
+        let ours: Vec<_> = AgeBand::ALL.iter().map(|band| band.name()).collect();
+        assert_eq!(ours, sayso_norms::AgeBand::ALL.map(sayso_norms::AgeBand::name));
+        let ours: Vec<_> = WordKind::ALL.iter().map(|kind| kind.name()).collect();
+        assert_eq!(ours, sayso_norms::WordKind::ALL.map(sayso_norms::WordKind::name));
     }
 }

@@ -57,7 +57,8 @@ impl Try {
             | Proposed::Meeting { .. }
             | Proposed::Programme { .. }
             | Proposed::HandOver { .. }
-            | Proposed::Cover { .. } => None,
+            | Proposed::Cover { .. }
+            | Proposed::Practice { .. } => None,
         }
     }
 

@@ -1,10 +1,10 @@
 //! Changes and trials of an animal, taken out of its story with what was pressed before and after.
 
 use super::looks::watched_of;
-use super::tried::{ChangeKind, ChangeLine, DAYS, Pressed, ProgrammeLine, TrialLine};
+use super::tried::{ChangeKind, ChangeLine, DAYS, PracticeLine, Pressed, ProgrammeLine, TrialLine};
 use crate::case::Case;
 use crate::designs::{Outcome, Try, outcome, trial_among};
-use crate::programme::{course, doing};
+use crate::programme::{course, doing, is_read};
 use sayso_model::talks::Talk;
 use sayso_model::{Day, DesignPlan, EventId, Fact, Press, Proposed, WordId};
 use std::collections::{BTreeMap, BTreeSet};
@@ -56,7 +56,8 @@ fn kinds(talk: &Talk<'_>) -> BTreeMap<ChangeKind, BTreeSet<WordId>> {
         | Proposed::Meeting { .. }
         | Proposed::Programme { .. }
         | Proposed::HandOver { .. }
-        | Proposed::Cover { .. } => {}
+        | Proposed::Cover { .. }
+        | Proposed::Practice { .. } => {}
     }
     all
 }
@@ -88,6 +89,22 @@ pub(super) fn trials(case: &Case<'_>, plans: &[Fact<'_, DesignPlan>]) -> Vec<Tri
         Some(TrialLine { trial: p.part.trial, question: p.part.question, first: p.part.first, outcome })
     };
     recent.filter_map(one).collect()
+}
+
+/// What was handed to the home to practise, out of the talk, oldest first: lessons that anybody of the home has read, and rehearsals
+/// that it shared.
+pub(super) fn practices(case: &Case<'_>, talks: &[Talk<'_>]) -> Vec<PracticeLine> {
+    let live = talks.iter().filter(|t| t.concerns(case.animal()) && t.is_live());
+    let one = |talk: &Talk<'_>| {
+        let Proposed::Practice { practice } = &talk.part.proposes else { return None };
+        let read = practice.lessons.iter().filter(|lesson| is_read(case.story(), lesson.as_str(), case.now())).count();
+        let shared = talk.answers.iter().filter(|a| a.part.rehearsed.is_some()).count();
+        let (proposal, by) = (talk.id(), talk.part.from.account);
+        Some(PracticeLine { proposal, by, read: (read, practice.lessons.len()), shared })
+    };
+    let mut found: Vec<PracticeLine> = live.filter_map(one).collect();
+    found.reverse();
+    found
 }
 
 /// Programmes joined with an animal, out of the talk, oldest first.

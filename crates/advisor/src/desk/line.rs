@@ -4,7 +4,7 @@
 //! Dates stand in it, never ages, so that what depends on the day of reading (silence, what lasts four weeks) is right on the
 //! day it is read. No name, note or free text of a home is in it.
 
-use super::tried::{ChangeLine, ProgrammeLine, TrialLine};
+use super::tried::{ChangeLine, PracticeLine, ProgrammeLine, TrialLine};
 use crate::advice::Sure;
 use crate::cause::Cause;
 use crate::estimate::Estimate;
@@ -22,7 +22,7 @@ pub struct Version;
 
 impl Version {
     /// The number of this form.
-    pub const NUMBER: u16 = 4;
+    pub const NUMBER: u16 = 5;
 }
 
 /// A line of another form.
@@ -273,6 +273,8 @@ pub struct Line {
     pub trials: Vec<TrialLine>,
     /// Programmes joined, oldest first.
     pub programmes: Vec<ProgrammeLine>,
+    /// What was handed to the home to practise, oldest first.
+    pub practices: Vec<PracticeLine>,
 }
 
 /// Six digits: more than a figure is worth, and the same whatever writes and reads it.

@@ -52,6 +52,7 @@ impl Line {
             changes: around::changes(case, &talks, &plans),
             trials: around::trials(case, &plans),
             programmes: around::programmes(case, &talks),
+            practices: around::practices(case, &talks),
             logging,
         }
     }

@@ -30,7 +30,7 @@ pub use logging::LEAST_SILENT;
 pub use need::{About, Mark, Need, Seen, Until, What};
 pub use needs::needs;
 pub use order::order;
-pub use tried::{ChangeKind, ChangeLine, DAYS, Pressed, ProgrammeLine, TrialLine};
+pub use tried::{ChangeKind, ChangeLine, DAYS, PracticeLine, Pressed, ProgrammeLine, TrialLine};
 
 use sayso_model::Moment;
 

@@ -75,6 +75,20 @@ pub struct TrialLine {
     pub outcome: Outcome,
 }
 
+/// Something handed to the home to practise.
+#[derive(Clone, Copy, PartialEq, Eq, Debug, Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct PracticeLine {
+    /// The proposal that handed it over.
+    pub proposal: EventId,
+    /// The account that wrote it.
+    pub by: AccountId,
+    /// Lessons that anybody of the home has read, of how many.
+    pub read: (usize, usize),
+    /// Rehearsals that the home shared.
+    pub shared: usize,
+}
+
 /// A programme that was joined.
 #[derive(Clone, PartialEq, Eq, Debug, Serialize, Deserialize)]
 #[serde(deny_unknown_fields)]

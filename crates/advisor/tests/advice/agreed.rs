@@ -123,8 +123,13 @@ fn days_times_sessions_and_minutes_are_those_of_the_log_since_the_agreement() {
     log.shows(26.01, BALL, Some(second));
     log.shows(26.02, WALK, Some(second)); // another word
     log.put(50.0, Remark { text: Note::new("It slept.").unwrap() }); // the third day has a record, but none of it
-    let answer =
-        ProposalAnswer { to: EventId(Uuid::nil()), reply: Reply::Said, text: ShortNote::new("x").ok(), by: None };
+    let answer = ProposalAnswer {
+        to: EventId(Uuid::nil()),
+        reply: Reply::Said,
+        text: ShortNote::new("x").ok(),
+        by: None,
+        rehearsed: None,
+    };
     log.put(74.0, answer); // on the fourth nothing was noted of the animal
     log.shows(24.0 * 8.0, BALL, None); // after the last day
     let story = log.story();

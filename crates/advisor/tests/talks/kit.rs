@@ -51,7 +51,7 @@ impl Log {
     }
 
     pub fn replies(&mut self, days: f64, to: EventId, reply: Reply) {
-        self.put(days, ProposalAnswer { to, reply, text: None, by: None });
+        self.put(days, ProposalAnswer { to, reply, text: None, by: None, rehearsed: None });
     }
 
     /// How many records there are.

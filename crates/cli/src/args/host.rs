@@ -4,6 +4,7 @@ use super::values::{WrongValue, typed, whole};
 use clap::{Args, ValueEnum};
 use std::net::{IpAddr, Ipv4Addr};
 use std::num::NonZeroU16;
+use std::path::PathBuf;
 use std::str::FromStr;
 use url::{Host, Url};
 
@@ -47,6 +48,8 @@ pub struct Hosting {
     pub connections: NonZeroU16,
     #[arg(long, value_name = "N", default_value = "1024", value_parser = whole::<NonZeroU16>)]
     pub story_mb: NonZeroU16,
+    #[arg(long, value_name = "FILE")]
+    pub norms: Option<PathBuf>,
     #[arg(long, value_enum, default_value_t = LogFormat::Text)]
     pub log_format: LogFormat,
 }

@@ -2,6 +2,7 @@
 
 use clap::builder::{PossibleValuesParser, TypedValueParser};
 use sayso_model::time::TimeError;
+use sayso_norms::NoStudyName;
 use sayso_wording::{Locale, Message, say};
 use std::fmt;
 use std::num::{NonZeroU16, ParseFloatError};
@@ -22,8 +23,16 @@ pub enum WrongValue {
     OneOf(Vec<String>),
     /// Where browsers find a server.
     PublicUrl,
+    /// What a home is called in rows.
+    StudyName,
     /// A time or a day.
     Time(TimeError),
+}
+
+impl From<NoStudyName> for WrongValue {
+    fn from(_: NoStudyName) -> Self {
+        Self::StudyName
+    }
 }
 
 impl Message for WrongValue {
@@ -35,6 +44,7 @@ impl Message for WrongValue {
             Self::Address => say!(l, usage::address),
             Self::Id => say!(l, usage::id),
             Self::PublicUrl => say!(l, usage::public_url),
+            Self::StudyName => say!(l, usage::study_name),
             Self::OneOf(known) => say!(l, usage::one_of, known = known.join(", ")),
             Self::Time(why) => why.say(l),
         }

@@ -8,6 +8,7 @@ pub(crate) mod desk;
 mod homes;
 mod invited;
 mod join;
+mod notebooks;
 mod programmes;
 mod said;
 mod server;
@@ -27,6 +28,7 @@ pub fn router() -> Router<Arc<Host>> {
         .merge(account::router())
         .merge(homes::router())
         .merge(sharing::router())
+        .merge(notebooks::router())
         .merge(server::router())
         .merge(club::router())
         .merge(desk::router())

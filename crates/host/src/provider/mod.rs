@@ -4,7 +4,7 @@
 //! nonce hold, and of all it says only who someone is there (its `sub`) and when they last proved it. Nobody waits for it but who
 //! chose it: it is asked when someone does, not when the server starts.
 
-mod wire;
+mod way;
 
 use openidconnect::core::{
     CoreAuthPrompt, CoreClient, CoreClientAuthMethod, CoreIdToken, CoreJwsSigningAlgorithm, CoreProviderMetadata,
@@ -14,19 +14,22 @@ use openidconnect::{
     AuthType, AuthenticationFlow, AuthorizationCode, ClaimsVerificationError, ClientId, ClientSecret, CsrfToken,
     IssuerUrl, Nonce, PkceCodeChallenge, PkceCodeVerifier, RedirectUrl, TokenResponse,
 };
+use sayso_linked::wire::{self, Bounds, NoWire, Wire, WireError};
 use sayso_model::{Label, Moment};
 use sayso_people::Secret;
 use sayso_people::db::Errand;
 use std::sync::{Arc, Mutex, PoisonError};
 use std::time::{Duration, Instant};
 use url::Url;
-use wire::Wire;
+use way::Way;
 
 /// Where the browser comes back to. The provider has to be told this address.
 pub const BACK: &str = "/sign-in/provider/back";
 
 /// What it says of itself (addresses, keys) is asked for anew after this long.
 const KEPT: Duration = Duration::from_secs(600);
+/// How long one question may take, and most bytes of an answer.
+const BOUNDS: Bounds = Bounds { patience: Duration::from_secs(5), most: 256 * 1024 };
 /// Most bytes of who someone is there (OpenID Connect Core 1.0, 2: 255 ASCII characters).
 const MOST_SUBJECT: usize = 255;
 
@@ -62,12 +65,9 @@ pub enum ProviderError {
     /// Its address is none that can be trusted.
     #[error("the identity provider's address {0} must be https, or http on this machine")]
     Issuer(String),
-    /// The machine trusts nobody's certificates.
-    #[error("no certificates to trust the identity provider by: {0}")]
-    Roots(String),
-    /// The machine trusts nobody at all.
-    #[error("this machine trusts no certificates, so the identity provider cannot be told from anyone else")]
-    NoRoots,
+    /// The machine's certificates do not let it be told from anyone else.
+    #[error("the identity provider cannot be asked: {0}")]
+    Wire(#[from] NoWire),
     /// It does not answer, or not as a provider does.
     #[error("the identity provider: {0}")]
     Away(String),
@@ -75,8 +75,8 @@ pub enum ProviderError {
     #[error("the identity provider has no token endpoint")]
     NoTokens,
     /// It names an address that is not safe.
-    #[error("the identity provider names the address {0}, which is not https")]
-    Unsafe(Url),
+    #[error("the identity provider names an address that is not safe: {0}")]
+    Unsafe(WireError),
     /// It brought no ID token.
     #[error("the identity provider brought no ID token")]
     NoToken,
@@ -108,7 +108,7 @@ pub struct Provider {
     client_id: ClientId,
     client_secret: Option<ClientSecret>,
     back: RedirectUrl,
-    wire: Wire,
+    way: Way,
     known: Mutex<Option<(Instant, Arc<CoreProviderMetadata>)>>,
 }
 
@@ -122,7 +122,7 @@ impl Provider {
     /// One that is not asked yet.
     ///
     /// # Errors
-    /// [`ProviderError::Issuer`], [`ProviderError::Roots`].
+    /// [`ProviderError::Issuer`], [`ProviderError::Wire`].
     pub fn new(config: &ProviderConfig, public_url: &Url) -> Result<Self, ProviderError> {
         let wrong = || ProviderError::Issuer(config.issuer.clone());
         let url = Url::parse(&config.issuer).map_err(|_| wrong())?;
@@ -138,7 +138,7 @@ impl Provider {
             client_id: ClientId::new(config.client_id.clone()),
             client_secret: config.client_secret.clone().map(ClientSecret::new),
             back: RedirectUrl::new(back).map_err(|_| wrong())?,
-            wire: Wire::new(here)?,
+            way: Way(Wire::new(here, BOUNDS)?),
             known: Mutex::new(None),
         })
     }
@@ -156,7 +156,7 @@ impl Provider {
     /// [`ProviderError::Away`].
     pub async fn leads(&self, errand: &Errand, recently: f64, anew: bool) -> Result<Url, ProviderError> {
         let about = self.about().await?;
-        self.wire.admits(about.authorization_endpoint().url())?;
+        self.way.0.admits(about.authorization_endpoint().url()).map_err(ProviderError::Unsafe)?;
         let client = CoreClient::from_provider_metadata((*about).clone(), self.client_id.clone(), None)
             .set_redirect_uri(self.back.clone());
         let verifier = PkceCodeVerifier::new(errand.verifier.reveal().to_owned());
@@ -179,7 +179,8 @@ impl Provider {
     /// [`ProviderError::Away`], [`ProviderError::Refused`].
     pub async fn named(&self, code: String, nonce: &Secret, verifier: &Secret) -> Result<Named, ProviderError> {
         let about = self.about().await?;
-        self.wire.admits(about.token_endpoint().ok_or(ProviderError::NoTokens)?.url())?;
+        let tokens = about.token_endpoint().ok_or(ProviderError::NoTokens)?.url();
+        self.way.0.admits(tokens).map_err(ProviderError::Unsafe)?;
         let methods = about.token_endpoint_auth_methods_supported();
         let by_form = methods.is_some_and(|methods| !methods.contains(&CoreClientAuthMethod::ClientSecretBasic));
         let client =
@@ -188,7 +189,7 @@ impl Provider {
                 .set_auth_type(if by_form { AuthType::RequestBody } else { AuthType::BasicAuth });
         let exchange = client.exchange_code(AuthorizationCode::new(code)).map_err(away)?;
         let exchange = exchange.set_pkce_verifier(PkceCodeVerifier::new(verifier.reveal().to_owned()));
-        let answer = exchange.request_async(&self.wire).await.map_err(|why| match why {
+        let answer = exchange.request_async(&self.way).await.map_err(|why| match why {
             openidconnect::RequestTokenError::ServerResponse(said) => ProviderError::Refused(said.to_string()),
             other => away(chain(&other)),
         })?;
@@ -229,7 +230,7 @@ impl Provider {
         {
             return Ok(Arc::clone(about));
         }
-        let about = CoreProviderMetadata::discover_async(self.issuer.clone(), &self.wire).await;
+        let about = CoreProviderMetadata::discover_async(self.issuer.clone(), &self.way).await;
         let about = Arc::new(about.map_err(|why| away(chain(&why)))?);
         *self.known.lock().unwrap_or_else(PoisonError::into_inner) = Some((Instant::now(), Arc::clone(&about)));
         Ok(about)

@@ -23,6 +23,7 @@ async fn server(cluster: &Cluster) -> (Arc<Host>, Router) {
         provider: None,
         behind_proxy: true,
         metrics_token: Some(Secret::typed("a-token-of-the-test")),
+        norms: None,
         patience: Patience::default(),
         opened: Arc::new(|_| {}),
     };

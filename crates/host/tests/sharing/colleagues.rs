@@ -100,7 +100,7 @@ async fn a_home_is_handed_over_by_a_keeper_and_the_one_ends_as_the_other_begins(
         assert_eq!(told.status, StatusCode::UNPROCESSABLE_ENTITY, "{}", told.body);
     }
     // Nor by a tap, to a server that has nothing of the home in memory.
-    let by_tap = ProposalAnswer { to: of, reply: Reply::Accepted, text: None, by: None };
+    let by_tap = ProposalAnswer { to: of, reply: Reply::Accepted, text: None, by: None, rehearsed: None };
     let by_tap = serde_json::to_string(&[event(house.home, by_tap)]).unwrap();
     let answer = Some(("application/json", by_tap.as_str()));
     let told = asked(&house.another().await, Some(&member), "POST", "/api/events", answer).await;

@@ -127,7 +127,7 @@ async fn what_followed_is_told_to_whose_advice_it_was_and_a_forged_one_to_nobody
     let plan = Proposed::Stage { word: BALL, stage: Stage::Show };
     put(&house, 43.0, Proposal { from, proposes: plan, text: None, takes_up: None, club: None }).await;
     let of = proposals(&house).await[0];
-    put(&house, 42.0, ProposalAnswer { to: of, reply: Reply::Accepted, text: None, by: None }).await;
+    put(&house, 42.0, ProposalAnswer { to: of, reply: Reply::Accepted, text: None, by: None, rehearsed: None }).await;
     for day in 0..58 {
         let day = f64::from(day);
         let session = SessionId(Uuid::now_v7());

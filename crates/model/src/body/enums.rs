@@ -249,6 +249,31 @@ plain_enum! {
         /// Likes.
         Likes => "likes",
     }
+    /// A figure of a rehearsal.
+    RehearsalMeasure {
+        /// Seconds from the person's press to giving.
+        Delay => "delay",
+        /// Seconds from the animal's press to giving.
+        AnswerDelay => "answer_delay",
+        /// Of what was shown and given: taken.
+        Taken => "taken",
+        /// Of invitations: their wait was kept.
+        Waits => "waits",
+        /// Of pairs held out: it was left to choose.
+        Held => "held",
+        /// Of its presses: answered.
+        Answered => "answered",
+        /// Of times "not now" was said: something else was given.
+        Alternatives => "alternatives",
+        /// Of leavings: honoured.
+        Leaving => "leaving",
+        /// Of mild signs: heeded.
+        Mild => "mild",
+        /// Of strong signs: heeded.
+        Strong => "strong",
+        /// Of treats: eaten in peace.
+        Eaten => "eaten",
+    }
     /// How a home answers a coach.
     Reply {
         /// Yes.

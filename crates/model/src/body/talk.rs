@@ -1,6 +1,8 @@
 //! What a coach proposes to a home or asks it, what the home answers, and what it plans of its own.
 
-use super::enums::{CaseExpected, CaseMeasure, CaseQuestion, FigurePage, PlanWay, Reply};
+use super::enums::{CaseExpected, CaseMeasure, CaseQuestion, FigurePage, Reply};
+use super::plan::{PlanLine, check_lines};
+use super::practice::{Practice, Rehearsed};
 use super::programme::Programme;
 use crate::event::{About, Content, Does};
 use crate::fault::Fault;
@@ -22,31 +24,6 @@ pub struct Author {
     pub account: AccountId,
     /// What it was called then.
     pub name: Label,
-}
-
-/// One word of a plan.
-#[derive(
-    Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Debug, Serialize, Deserialize, BorshSerialize, BorshDeserialize,
-)]
-#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
-#[serde(deny_unknown_fields)]
-pub struct PlanLine {
-    /// The word.
-    pub word: WordId,
-    /// How, where it is to be one way alone.
-    #[serde(default, skip_serializing_if = "Option::is_none")]
-    pub way: Option<PlanWay>,
-    /// Minutes each time.
-    pub minutes: u8,
-    /// Times a day.
-    pub times: u8,
-}
-
-impl PlanLine {
-    /// Most minutes at once: short stretches, which end before the animal has had enough.
-    pub const MOST_MINUTES: u8 = 15;
-    /// Most times a day.
-    pub const MOST_TIMES: u8 = 8;
 }
 
 /// What a note or question is about.
@@ -157,13 +134,18 @@ pub enum Proposed {
         /// The last day.
         last: Day,
     },
+    /// Something to practise.
+    Practice {
+        /// What.
+        practice: Practice,
+    },
 }
 
 impl Proposed {
     /// Shortest and longest meeting, in minutes.
     pub const MEETING_MINUTES: (u16, u16) = (5, 480);
     /// Most words in a plan.
-    pub const MOST_LINES: usize = 6;
+    pub const MOST_LINES: usize = PlanLine::MOST_LINES;
 
     /// Its name on the wire.
     #[must_use]
@@ -181,6 +163,7 @@ impl Proposed {
             Self::Programme { .. } => "programme",
             Self::HandOver { .. } => "hand_over",
             Self::Cover { .. } => "cover",
+            Self::Practice { .. } => "practice",
         }
     }
 
@@ -198,7 +181,8 @@ impl Proposed {
             | Self::Question { .. }
             | Self::Meeting { .. }
             | Self::Change { .. }
-            | Self::Programme { .. } => None,
+            | Self::Programme { .. }
+            | Self::Practice { .. } => None,
         }
     }
 
@@ -217,7 +201,8 @@ impl Proposed {
             | Self::Question { .. }
             | Self::Meeting { .. }
             | Self::HandOver { .. }
-            | Self::Cover { .. } => false,
+            | Self::Cover { .. }
+            | Self::Practice { .. } => false,
         }
     }
 
@@ -252,7 +237,8 @@ impl Proposed {
             | Self::Change { .. }
             | Self::Programme { .. }
             | Self::HandOver { .. }
-            | Self::Cover { .. } => None,
+            | Self::Cover { .. }
+            | Self::Practice { .. } => None,
         }
     }
 }
@@ -290,6 +276,7 @@ impl Content for Proposal {
         }
         match &self.proposes {
             Proposed::Plan { lines, .. } => found.within("proposes", |found| check_lines(lines, found)),
+            Proposed::Practice { practice } => found.within("proposes.practice", |found| practice.check(found)),
             Proposed::Programme { course, .. } => found.within("proposes.course", |found| course.check(found)),
             Proposed::Cover { first, last, .. } if last < first => {
                 found.within("proposes", |found| found.wrong("last", Fault::EndsFirst));
@@ -324,26 +311,6 @@ impl Content for Proposal {
     }
 }
 
-fn check_lines(lines: &[PlanLine], found: &mut Findings) {
-    let distinct: BTreeSet<_> = lines.iter().map(|line| (line.word, line.way)).collect();
-    if distinct.len() != lines.len() {
-        found.wrong("lines", Fault::Twice);
-    }
-    if !(1..=Proposed::MOST_LINES).contains(&lines.len()) {
-        found.wrong("lines", Fault::HowMany { low: 1, high: Proposed::MOST_LINES, found: lines.len() });
-    }
-    for (line, place) in lines.iter().zip(1..) {
-        found.within(&format!("lines.{place}"), |found| {
-            if !(1..=PlanLine::MOST_MINUTES).contains(&line.minutes) {
-                found.wrong("minutes", Fault::range(1_u8, PlanLine::MOST_MINUTES, line.minutes));
-            }
-            if !(1..=PlanLine::MOST_TIMES).contains(&line.times) {
-                found.wrong("times", Fault::range(1_u8, PlanLine::MOST_TIMES, line.times));
-            }
-        });
-    }
-}
-
 /// The home answers a proposal.
 #[derive(Clone, PartialEq, Debug, Serialize, Deserialize, BorshSerialize, BorshDeserialize)]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
@@ -359,6 +326,9 @@ pub struct ProposalAnswer {
     /// Whose words, where the account is no person of the home: else the event names the person.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub by: Option<Author>,
+    /// What the home shares of a rehearsal.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub rehearsed: Option<Rehearsed>,
 }
 
 /// Counts as first recorded: an Undo must not accept again what was declined.
@@ -367,29 +337,11 @@ impl Content for ProposalAnswer {
         About { session: None, word: None, needs_animal: false, as_recorded: true, does: Does::Tells }
     }
     fn check(&self, found: &mut Findings) {
-        if self.reply == Reply::Said && self.text.is_none() {
+        if self.reply == Reply::Said && self.text.is_none() && self.rehearsed.is_none() {
             found.wrong("text", Fault::Text(TextError::Empty));
         }
-    }
-}
-
-/// A plan for some days that a home makes of its own: after a meeting with somebody who has no account here, or with nobody.
-#[derive(Clone, PartialEq, Debug, Serialize, Deserialize, BorshSerialize, BorshDeserialize)]
-#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
-#[serde(deny_unknown_fields)]
-pub struct OwnPlan {
-    /// Word by word.
-    pub lines: Vec<PlanLine>,
-    /// Its last day.
-    pub last_day: Day,
-}
-
-/// The home's own words: it may be put right and taken back as any of its records.
-impl Content for OwnPlan {
-    fn about(&self) -> About<'_> {
-        About { session: None, word: None, needs_animal: true, as_recorded: false, does: Does::Tells }
-    }
-    fn check(&self, found: &mut Findings) {
-        check_lines(&self.lines, found);
+        if let Some(rehearsed) = &self.rehearsed {
+            found.within("rehearsed", |found| rehearsed.check(found));
+        }
     }
 }

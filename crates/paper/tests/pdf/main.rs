@@ -52,7 +52,7 @@ static TALKED: LazyLock<Story> = LazyLock::new(|| {
             takes_up: None,
             club: None,
         };
-        let yes = |to| ProposalAnswer { to, reply: Reply::Accepted, text: None, by: None }.into();
+        let yes = |to| ProposalAnswer { to, reply: Reply::Accepted, text: None, by: None, rehearsed: None }.into();
         for days in [16.0, 9.0] {
             let plan = put(animal, days, wrote(Proposed::Plan { lines: lines.clone(), last_day }).into());
             put(animal, days - 0.1, yes(plan));

@@ -5,6 +5,7 @@ mod append;
 mod consent;
 mod days;
 mod denied;
+mod linked;
 mod made;
 mod table;
 mod talk;

@@ -23,6 +23,12 @@ pub enum Does {
     NotNow,
     /// Answers a press with "not now", and gives something else.
     Instead(Thing),
+    /// Fetches the things and keeps them at hand.
+    Ready,
+    /// Makes the buttons softer.
+    Softer,
+    /// Closes windows and doors.
+    Quiet,
     /// Calls or lures the animal.
     Call,
     /// Stands in its way.
@@ -60,6 +66,9 @@ impl Does {
             Self::Again => "again",
             Self::NotNow => "not-now",
             Self::Instead(_) => "instead",
+            Self::Ready => "ready",
+            Self::Softer => "softer",
+            Self::Quiet => "quiet",
             Self::Call => "call",
             Self::Block => "block",
             Self::Back => "back",
@@ -76,6 +85,9 @@ impl Does {
             Self::Again => 'a',
             Self::NotNow => 'n',
             Self::Instead(_) => 'i',
+            Self::Ready => 'r',
+            Self::Softer => 'f',
+            Self::Quiet => 'q',
             Self::Call => 'c',
             Self::Block => 'b',
             Self::Back => 'w',
@@ -97,6 +109,9 @@ impl Does {
             't' => Some(Self::Two),
             'a' => Some(Self::Again),
             'n' => Some(Self::NotNow),
+            'r' => Some(Self::Ready),
+            'f' => Some(Self::Softer),
+            'q' => Some(Self::Quiet),
             'c' => Some(Self::Call),
             'b' => Some(Self::Block),
             'w' => Some(Self::Back),
@@ -189,25 +204,6 @@ pub fn written(acts: &[Act]) -> String {
     text
 }
 
-/// The same acts, each thing given so much sooner, though never before a fifth of a second after the press it answers.
-#[must_use]
-pub fn sooner(acts: &[Act], by_ms: u32) -> Vec<Act> {
-    let mut pressed = 0;
-    let mut all: Vec<Act> = Vec::with_capacity(acts.len());
-    for &act in acts {
-        let at_ms = match act.does {
-            Does::Give(_) => act.at_ms.saturating_sub(by_ms).max(pressed + 200).min(act.at_ms),
-            _ => act.at_ms,
-        };
-        if matches!(act.does, Does::Show(_)) {
-            pressed = act.at_ms;
-        }
-        all.push(Act { at_ms, ..act });
-    }
-    all.sort_by_key(|act| act.at_ms);
-    all
-}
-
 #[cfg(test)]
 #[allow(clippy::unwrap_used)]
 mod tests {
@@ -231,11 +227,5 @@ mod tests {
         }
         let many = vec!["w.1"; MOST_ACTS + 1].join("_");
         assert_eq!(read(&many, 10_000), Err(ActsError::TooMany { found: MOST_ACTS + 1 }));
-    }
-
-    #[test]
-    fn sooner_moves_what_is_given_and_nothing_before_its_press() {
-        let acts = read("s0.1000_g0.3500_s1.5000_g1.5300_n.6000", 10_000).unwrap();
-        assert_eq!(written(&sooner(&acts, 1000)), "s0.1000_g0.2500_s1.5000_g1.5200_n.6000");
     }
 }

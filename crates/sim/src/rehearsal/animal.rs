@@ -2,8 +2,10 @@
 
 use super::character::Traits;
 use super::exercise::Exercise;
+use super::hidden::{HeldUp, Hidden};
 use super::luck::{Luck, Of};
-use super::mind::{Mind, ms, weight};
+use super::mind::{Mind, ms};
+use super::pairing::{Came, Pairing};
 use super::room::{BED, BEFORE, DOOR, GIVEN, Motion, Spot, about, at_button};
 use super::thing::Thing;
 use super::told::{SignSeen, Told, What, signs};
@@ -38,6 +40,8 @@ pub(super) struct Given {
     pub thing: Thing,
     /// When it will take it or not.
     pub at_ms: u32,
+    /// When the person is back with it, where it is fetched.
+    pub fetched_ms: Option<u32>,
     /// What it teaches about: the press, its seconds of delay, whether the animal's own.
     pub answers: Option<(Thing, f64, bool)>,
 }
@@ -88,6 +92,8 @@ pub(super) struct Animal {
     pub leaving: bool,
     pub held_until: u32,
     pub peace_until: u32,
+    /// What holds a word up, in the exercise about that.
+    pub held_up: Option<HeldUp>,
     /// A moment at which it wants to go, whatever happens.
     goes_ms: Option<u32>,
     asks: f64,
@@ -101,7 +107,9 @@ impl Animal {
         let luck = Luck(seed);
         let goes_ms = (exercise == Exercise::Leaving).then(|| ms(luck.of(Of::Goes, 0).between(22.0, 42.0)));
         // What is rehearsed there begins at the board.
-        let there = matches!(exercise, Exercise::Leaving | Exercise::Evening);
+        let there = matches!(exercise, Exercise::Leaving | Exercise::Evening | Exercise::Stuck);
+        let hidden = Hidden::drawn(exercise, luck);
+        let traits = hidden.map_or(traits, |hidden| hidden.makes(traits));
         let (place, stands) = if there { (Place::Board, BEFORE) } else { (Place::Bed, BED) };
         Self {
             mind: Mind::new(traits, exercise, luck),
@@ -124,6 +132,7 @@ impl Animal {
             leaving: false,
             held_until: 0,
             peace_until: 0,
+            held_up: hidden.map(HeldUp::from),
             goes_ms,
             asks: exercise.asks(),
             looked_ms: 0,
@@ -151,9 +160,9 @@ impl Animal {
     }
 
     /// Its own press brought nothing: so much interest is lost, by so much it feels pushed.
-    pub fn unpaid(&mut self, pressed: Thing, interest: f64, strain: f64) {
-        self.mind.paid(pressed, 0.93);
-        self.mind.learns(pressed, weight::UNANSWERED, 0.0);
+    pub fn unpaid(&mut self, word: Thing, came: Came, interest: f64, strain: f64) {
+        self.mind.paid(word, 0.93);
+        self.mind.learns(Pairing { word, came, delay_s: 0.0, share: 1.0 });
         self.interest -= interest;
         self.strains(strain);
     }
@@ -166,7 +175,7 @@ impl Animal {
         self.interest = (self.interest + interest).min(1.0);
     }
 
-    fn happens(&self, of: Of, rate: f64) -> bool {
+    pub fn happens(&self, of: Of, rate: f64) -> bool {
         rate > 0.0 && self.mind.luck.of(of, self.now).coin(1.0 - (-rate * DT_S).exp())
     }
 
@@ -208,6 +217,7 @@ impl Animal {
     pub fn step(&mut self, now: u32) {
         self.now = now;
         self.mind.step(now, DT_S);
+        self.noises();
         self.feels();
         self.arrives();
         self.takes();
@@ -217,7 +227,7 @@ impl Animal {
             && let Some((thing, _)) = self.own.take()
         {
             self.tell(What::Unanswered(thing));
-            self.unpaid(thing, 0.12, 0.08);
+            self.unpaid(thing, Came::Unanswered, 0.12, 0.08);
         }
         if self.goes_ms.is_some_and(|at| now >= at) && now >= self.held_until {
             self.leaves();
@@ -307,18 +317,24 @@ impl Animal {
             let asks = wanted
                 .map_or(0.0, |w| t.asks * self.asks * self.mind.demand[w.place()] * self.mind.understands(w) * calm);
             if self.happens(Of::Presses, asks)
-                && let Some(wanted) = wanted
+                && let Some(aimed) = wanted.map(|wanted| self.mind.aims(wanted, self.now))
+                && !self.shies_from(aimed)
             {
-                return self.presses(self.mind.aims(wanted, self.now));
+                return self.presses(aimed);
             }
             let plays = if self.asks > 0.0 { t.plays } else { 0.0 };
             if self.happens(Of::Touches, plays * calm) {
                 let thing = Thing::ALL[self.mind.luck.of(Of::Touches, self.now.wrapping_add(1)).below(4)];
-                return self.presses(thing);
+                if !self.shies_from(thing) {
+                    return self.presses(thing);
+                }
             }
         }
         if self.happens(Of::Brushes, t.brushes) {
             let thing = Thing::ALL[self.mind.luck.of(Of::Brushes, self.now.wrapping_add(1)).below(4)];
+            if self.shies_from(thing) {
+                return;
+            }
             self.walks(at_button(thing), Place::Board);
             return self.tell(What::Brushed(thing));
         }

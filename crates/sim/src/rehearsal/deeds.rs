@@ -2,8 +2,10 @@
 
 use super::act::{Act, Does};
 use super::animal::{Animal, Given, PEACE_MS, Place};
+use super::hidden::HeldUp;
 use super::luck::{Luck, Of};
 use super::mind::ms;
+use super::pairing::Came;
 use super::thing::Thing;
 use super::told::What;
 
@@ -23,10 +25,12 @@ pub(super) struct Person {
 
 impl Person {
     /// With so many treats, where they are counted, and pairs in an order that follows from the seed.
-    pub fn new(treats: Option<usize>, luck: Luck) -> Self {
+    /// A word that does not get on is in each of them.
+    pub fn new(treats: Option<usize>, about: Option<Thing>, luck: Luck) -> Self {
         let of =
             |left: Thing| Thing::ALL.into_iter().filter(move |right| *right != left).map(move |right| (left, right));
         let mut pairs: Vec<(Thing, Thing)> = Thing::ALL.into_iter().flat_map(of).collect();
+        pairs.retain(|(left, right)| about.is_none_or(|word| word == *left || word == *right));
         luck.of(Of::Pairs, 0).shuffle(&mut pairs);
         Self { asked_ms: None, treats, pairs, held: 0 }
     }
@@ -50,6 +54,7 @@ impl Person {
                     animal.interest = (animal.interest + 0.05).min(1.0);
                 }
                 animal.shown = Some((thing, at_ms));
+                animal.hears(thing);
             }
             Does::Give(thing) => self.gives(thing, at_ms, animal),
             Does::Offer(thing) => {
@@ -69,7 +74,7 @@ impl Person {
             }
             Does::NotNow => {
                 if let Some((pressed, _)) = animal.own.take() {
-                    animal.unpaid(pressed, 0.06, 0.05);
+                    animal.unpaid(pressed, Came::NotNow, 0.06, 0.05);
                 }
             }
             Does::Instead(thing) => {
@@ -82,6 +87,9 @@ impl Person {
                 animal.peace_until = at_ms + PEACE_MS;
                 (animal.offered, animal.shown) = (None, None);
             }
+            Does::Ready => animal.held_up = animal.held_up.map(|held| HeldUp { ready: true, ..held }),
+            Does::Softer => animal.held_up = animal.held_up.map(|held| HeldUp { soft: true, ..held }),
+            Does::Quiet => animal.held_up = animal.held_up.map(|held| HeldUp { quiet: true, ..held }),
             Does::Call | Does::Block | Does::End => {}
         }
     }
@@ -138,7 +146,14 @@ impl Person {
             self.treats = self.treats.map(|left| left.saturating_sub(1));
         }
         let in_s = if animal.is_there() { 0.6 } else { 2.0 };
-        animal.given = Some(Given { thing, at_ms: animal.now + ms(in_s), answers });
+        let fetch_ms = animal.is_fetched_in(thing);
+        if fetch_ms.is_some() {
+            animal.tell(What::Fetches(thing));
+        }
+        let late_s = seconds(fetch_ms.unwrap_or(0), 0);
+        let answers = answers.map(|(pressed, delay_s, own)| (pressed, delay_s + late_s, own));
+        let fetched_ms = fetch_ms.map(|ms| animal.now + ms);
+        animal.given = Some(Given { thing, at_ms: fetched_ms.unwrap_or(animal.now) + ms(in_s), fetched_ms, answers });
     }
 }
 

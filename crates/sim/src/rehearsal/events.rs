@@ -6,8 +6,8 @@ use super::run::Run;
 use super::thing::Thing;
 use super::told::What;
 use sayso_model::{
-    Accident, AnimalId, Answer, Body, Delivery, Event, EventId, HomeId, Moment, Press, PressedBy, Probability, Seconds,
-    Source, Then, WordId, Zone,
+    Accident, AnimalId, Answer, Body, Brush, Delivery, Event, EventId, HomeId, Look, Moment, Press, PressedBy,
+    Probability, Seconds, Source, Then, WordId, Zone,
 };
 use uuid::Uuid;
 
@@ -37,19 +37,42 @@ const HOME: HomeId = HomeId(Uuid::from_u128(2));
 /// Any moment will do: nothing in a rehearsal knows the date.
 const BEGINS_MS: i64 = 1_800_000_000_000;
 
+/// Of which home, animal and words a rehearsal is written down, and from which moment on.
+#[derive(Clone, PartialEq, Eq, Debug)]
+pub struct Whose {
+    /// The home.
+    pub home: HomeId,
+    /// The animal.
+    pub animal: AnimalId,
+    /// The words, by place.
+    pub words: [WordId; 4],
+    /// The first moment.
+    pub begins: Moment,
+    /// Where midnight is.
+    pub zone: Zone,
+}
+
 /// Writes it down. Whose thing did not come is a press without a delivery.
 #[must_use]
 pub fn written_down(run: &Run) -> Written {
-    let begins = Moment::clamped(BEGINS_MS);
-    let at = |ms: u32| begins.plus_seconds(f64::from(ms) / 1000.0);
+    let words = Thing::ALL.map(Written::word);
+    written_of(run, &Whose { home: HOME, animal: ANIMAL, words, begins: Moment::clamped(BEGINS_MS), zone: Zone::utc() })
+}
+
+/// The same as one more session of an animal.
+#[must_use]
+pub fn written_of(run: &Run, whose: &Whose) -> Written {
+    let at = |ms: u32| whose.begins.plus_seconds(f64::from(ms) / 1000.0);
+    let word = |thing: Thing| whose.words[thing.place()];
+    let press = |thing: Thing, by| press(word(thing), by);
     let mut events: Vec<Event> = Vec::new();
     let mut write = |ms: u32, body: Body| {
         let id = EventId(Uuid::from_u128(0x1000 + events.len() as u128));
-        let (at, zone) = (at(ms), Zone::utc());
+        let (at, zone) = (at(ms), whose.zone.clone());
         events.push(Event {
             id,
-            home: HOME,
-            animal: Some(ANIMAL),
+            home: whose.home,
+            animal: Some(whose.animal),
             person: None,
             happened_at: at,
             zone,
@@ -71,39 +94,47 @@ pub fn written_down(run: &Run) -> Written {
             What::Person(Does::Give(given)) => {
                 if let Some((id, pressed, since)) = own.take().or_else(|| shown.take()) {
                     let answer = if given == pressed { Answer::Given } else { Answer::Alternative };
-                    write(ms, delivery((id, pressed), answer, ms - since, then(run, i)));
+                    let came = ms + fetching(run, i);
+                    write(came, delivery((id, word(pressed)), answer, came - since, then(run, i)));
                 }
                 shown = None;
             }
             What::Person(Does::NotNow) => {
                 if let Some((id, pressed, since)) = own.take() {
-                    write(ms, delivery((id, pressed), Answer::Declined, ms - since, None));
+                    write(ms, delivery((id, word(pressed)), Answer::Declined, ms - since, None));
                 }
             }
             What::Person(Does::Instead(_)) => {
                 if let Some((id, pressed, since)) = own.take() {
-                    write(ms, delivery((id, pressed), Answer::Alternative, ms - since, then(run, i)));
+                    let came = ms + fetching(run, i);
+                    write(came, delivery((id, word(pressed)), Answer::Alternative, came - since, then(run, i)));
                 }
             }
             What::Unanswered(_) => own = None,
+            What::Looks(thing) => {
+                write(ms, Look { word: Some(word(thing)), session: None }.into());
+            }
+            What::Brushed(thing) => {
+                write(ms, Brush { word: word(thing), session: None }.into());
+            }
             _ => {}
         }
     }
-    Written { events, animal: ANIMAL, begins, ends: at(run.over.0) }
+    Written { events, animal: whose.animal, begins: whose.begins, ends: at(run.over.0) }
 }
 
 type Waiting = (EventId, Thing, u32);
 
-fn press(thing: Thing, by: PressedBy) -> Body {
+fn press(word: WordId, by: PressedBy) -> Body {
     let accident = if by == PressedBy::Person { Accident::No } else { Accident::Unsure };
-    let (word, certainty) = (Written::word(thing), Probability::clamped(1.0));
+    let certainty = Probability::clamped(1.0);
     Press { word, by, certainty, accident, place: None, speed: None, stream: None, session: None }.into()
 }
 
-fn delivery((id, pressed): (EventId, Thing), answer: Answer, after_ms: u32, then: Option<Then>) -> Body {
+fn delivery((id, word): (EventId, WordId), answer: Answer, after_ms: u32, then: Option<Then>) -> Body {
     Delivery {
         answers: Some(id),
-        word: Written::word(pressed),
+        word,
         answer,
         alternative: None,
         delay_s: Some(Seconds::clamped(f64::from(after_ms) / 1000.0)),
@@ -112,6 +143,14 @@ fn delivery((id, pressed): (EventId, Thing), answer: Answer, after_ms: u32, then
         session: None,
     }
     .into()
+}
+
+/// Milliseconds for which what was given at that place of what was told was still being fetched.
+fn fetching(run: &Run, given: usize) -> u32 {
+    let mut after =
+        run.told[given + 1..].iter().take_while(|t| !matches!(t.what, What::Person(Does::Give(_) | Does::Instead(_))));
+    let fetched = after.find(|t| matches!(t.what, What::Fetched(_)));
+    fetched.map_or(0, |t| t.at_ms - run.told[given].at_ms)
 }
 
 /// What it did with what was given at that place of what was told.

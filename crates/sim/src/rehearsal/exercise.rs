@@ -13,6 +13,8 @@ pub enum Exercise {
     Inviting,
     /// An evening of thirty presses, each answered fairly.
     Evening,
+    /// A word that does not get on, and what holds it up.
+    Stuck,
     /// Whatever one likes.
     Free,
 }
@@ -30,7 +32,8 @@ pub const TREATS: usize = 8;
 
 impl Exercise {
     /// All of them, in the order in which they are offered.
-    pub const ALL: [Self; 6] = [Self::Likes, Self::Showing, Self::Leaving, Self::Inviting, Self::Evening, Self::Free];
+    pub const ALL: [Self; 7] =
+        [Self::Likes, Self::Showing, Self::Leaving, Self::Inviting, Self::Evening, Self::Stuck, Self::Free];
 
     /// Its name, for messages and addresses.
     #[must_use]
@@ -41,6 +44,7 @@ impl Exercise {
             Self::Leaving => "leaving",
             Self::Inviting => "inviting",
             Self::Evening => "evening",
+            Self::Stuck => "stuck",
             Self::Free => "free",
         }
     }
@@ -57,6 +61,7 @@ impl Exercise {
         match self {
             Self::Showing => 120_000,
             Self::Leaving => 90_000,
+            Self::Stuck => 180_000,
             Self::Likes | Self::Inviting | Self::Evening => 240_000,
             Self::Free => 300_000,
         }
@@ -68,7 +73,8 @@ impl Exercise {
             Self::Likes | Self::Showing | Self::Leaving => [-2.0; 4],
             Self::Inviting => [0.4, 0.0, -0.4, -0.2],
             Self::Evening => [2.2, 1.8, 1.6, 1.4],
-            Self::Free => [-0.5, -1.0, -1.5, -2.0],
+            // There it depends on what is hidden.
+            Self::Stuck | Self::Free => [-0.5, -1.0, -1.5, -2.0],
         }
     }
 

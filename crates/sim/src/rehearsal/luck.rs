@@ -20,6 +20,8 @@ pub(super) enum Of {
     Pairs,
     Chooses,
     Goes,
+    Hides,
+    Noises,
 }
 
 /// The luck of one rehearsal.

@@ -2,36 +2,20 @@
 
 use super::character::Traits;
 use super::exercise::Exercise;
+use super::hidden::Hidden;
 use super::luck::{Luck, Of};
+use super::pairing::{LOGITS, Pairing, after};
 use super::thing::Thing;
 use crate::chance::logistic;
 
 /// Share of meant presses left when everything is known.
 const TOP: f64 = 0.95;
-/// Logits between which understanding lies.
-const LOGITS: (f64, f64) = (-4.0, 3.0);
 /// Bounds of how much oftener or more rarely than at first it asks for a thing.
 const DEMAND: (f64, f64) = (0.3, 2.5);
 /// Log-odds of wanting nothing in particular.
 const NOTHING: f64 = -1.0;
 /// Seconds in which what was had is half forgotten by the appetite.
 const RECOVERS_S: f64 = 60.0;
-
-/// How much a pairing of press and thing teaches.
-pub(super) mod weight {
-    /// A showing whose thing was taken.
-    pub const SHOWN: f64 = 1.0;
-    /// A showing whose thing was not taken, or that it did not see.
-    pub const MISSED: f64 = 0.15;
-    /// Its own press, answered and taken.
-    pub const OWN: f64 = 0.5;
-    /// Its own press, answered and not taken.
-    pub const OWN_NOT_TAKEN: f64 = 0.1;
-    /// Its own press, "not now" or without an answer.
-    pub const UNANSWERED: f64 = -0.2;
-    /// Something else came than was pressed.
-    pub const WRONG: f64 = -0.3;
-}
 
 /// Its mind.
 #[derive(Clone, Debug)]
@@ -43,6 +27,8 @@ pub(super) struct Mind {
     sated: [f64; 4],
     /// Logits of understanding, by place.
     pub logit: [f64; 4],
+    /// What taught it, in order.
+    pub pairings: Vec<Pairing>,
     /// How it asks for each, against the beginning.
     pub demand: [f64; 4],
     /// What it wants now.
@@ -54,9 +40,10 @@ impl Mind {
     pub fn new(traits: Traits, exercise: Exercise, luck: Luck) -> Self {
         let mut c = luck.of(Of::Likes, 0);
         let likes = traits.likes.map(|like| like + traits.likes_spread * c.normal());
-        let known = if traits.means { exercise.known() } else { [LOGITS.0; 4] };
+        let known = Hidden::drawn(exercise, luck).map_or_else(|| exercise.known(), Hidden::known);
+        let known = if traits.means { known } else { [LOGITS.0; 4] };
         let (sated, demand) = ([0.0; 4], [1.0; 4]);
-        Self { traits, luck, likes, sated, logit: known, demand, want: None, next_want_ms: 0 }
+        Self { traits, luck, likes, sated, logit: known, pairings: Vec::new(), demand, want: None, next_want_ms: 0 }
     }
 
     /// Time goes on.
@@ -103,13 +90,9 @@ impl Mind {
     }
 
     /// One pairing of a press with what came of it.
-    pub fn learns(&mut self, thing: Thing, weight: f64, delay_s: f64) {
-        if !self.traits.means {
-            return;
-        }
-        let logit = &mut self.logit[thing.place()];
-        let step = self.traits.rate * weight * (-delay_s / self.traits.delay_tau_s.max(0.1)).exp();
-        *logit = (*logit + step).clamp(LOGITS.0, LOGITS.1);
+    pub fn learns(&mut self, pairing: Pairing) {
+        self.pairings.push(pairing);
+        self.logit = after(&self.traits, self.logit, [pairing]);
     }
 
     /// Asking was worth it, or not.
@@ -129,7 +112,8 @@ impl Mind {
 }
 
 /// The probability that goes with a logit of understanding.
-pub(super) fn understanding(logit: f64) -> f64 {
+#[must_use]
+pub fn understanding(logit: f64) -> f64 {
     TOP * logistic(logit)
 }
 

@@ -5,23 +5,31 @@
 
 mod act;
 mod animal;
+mod bothers;
 mod character;
 mod deeds;
 mod events;
 mod exercise;
+mod hidden;
 mod luck;
 mod mind;
 mod offers;
+mod pairing;
 mod room;
 mod run;
 mod thing;
 mod told;
+mod weeks;
 
-pub use act::{Act, ActsError, Does, read, sooner, written};
+pub use act::{Act, ActsError, Does, read, written};
 pub use character::{Character, Traits};
-pub use events::{Written, written_down};
+pub use events::{Whose, Written, written_down, written_of};
 pub use exercise::{Exercise, TREATS, WAIT_S};
+pub use hidden::Hidden;
+pub use mind::understanding;
+pub use pairing::{Came, Pairing};
 pub use room::{BED, BOARD, DOOR, GIVEN, Motion, PERSON, ROOM, Spot};
 pub use run::{Over, Rehearsal, Run, Setup, play, play_with};
 pub use thing::Thing;
 pub use told::{LEANS_AWAY, SignSeen, Told, What};
+pub use weeks::{Weeks, weeks};

@@ -3,7 +3,8 @@
 use super::animal::{Animal, Given, Held, Offered, Place};
 use super::exercise::WAIT_S;
 use super::luck::Of;
-use super::mind::{ms, weight};
+use super::mind::ms;
+use super::pairing::{Came, Pairing};
 use super::room::at_button;
 use super::thing::Thing;
 use super::told::What;
@@ -23,6 +24,13 @@ impl Animal {
                 self.tell(What::Finished(thing));
             }
         }
+        if let Some(given) = self.given.as_mut()
+            && given.fetched_ms.is_some_and(|at| self.now >= at)
+        {
+            given.fetched_ms = None;
+            let thing = given.thing;
+            self.tell(What::Fetched(thing));
+        }
         let Some(given) = self.given.filter(|g| self.now >= g.at_ms) else { return };
         self.given = None;
         let Given { thing, answers, .. } = given;
@@ -37,14 +45,15 @@ impl Animal {
             self.interest -= 0.03;
         }
         let Some((pressed, delay_s, own)) = answers else { return };
-        let teaches = match (own, pressed == thing, takes) {
-            (_, false, _) => weight::WRONG,
-            (true, true, true) => weight::OWN,
-            (true, true, false) => weight::OWN_NOT_TAKEN,
-            (false, true, true) => weight::SHOWN,
-            (false, true, false) => weight::MISSED,
+        let came = match (own, pressed == thing, takes) {
+            (_, false, _) => Came::Wrong,
+            (true, true, true) => Came::Own,
+            (true, true, false) => Came::OwnNotTaken,
+            (false, true, true) => Came::Shown,
+            (false, true, false) => Came::Missed,
         };
-        self.mind.learns(pressed, teaches, delay_s);
+        let share = if self.shies_from(pressed) { 0.2 } else { 1.0 };
+        self.mind.learns(Pairing { word: pressed, came, delay_s, share });
         if own {
             self.mind.paid(pressed, if pressed == thing { 1.04 } else { 0.97 });
         }
@@ -111,7 +120,8 @@ impl Animal {
         let understood = c.coin(knows);
         let after = c.lognormal(t.latency_s, 0.4).clamp(0.5, 20.0);
         let pressed = self.mind.aims(thing, self.now);
-        let press = (wants && understood).then(|| (self.now + ms(after), pressed));
+        let nears = !self.shies_from(pressed);
+        let press = (wants && understood && nears).then(|| (self.now + ms(after), pressed));
         self.offered = Some(Offered { thing, until_ms: self.now + ms(WAIT_S), press });
     }
 }

@@ -5,7 +5,10 @@ use super::animal::{Animal, Place, STEP_MS};
 use super::character::{Character, Traits};
 use super::deeds::Person;
 use super::exercise::{Exercise, INVITATIONS, PAIRS, PRESSES, TREATS, WAIT_S};
+use super::hidden::Hidden;
+use super::luck::Luck;
 use super::mind::{ms, understanding};
+use super::pairing::{Pairing, after};
 use super::room::{Motion, Spot};
 use super::told::{Told, What};
 
@@ -21,6 +24,14 @@ pub struct Setup {
     pub character: Character,
     /// What.
     pub exercise: Exercise,
+}
+
+impl Setup {
+    /// What it hides: a word that does not get on, and why; nothing but in the exercise about that.
+    #[must_use]
+    pub fn hides(self) -> Option<Hidden> {
+        Hidden::drawn(self.exercise, Luck(self.seed))
+    }
 }
 
 /// Why it is over.
@@ -80,7 +91,7 @@ impl Rehearsal {
             setup,
             begins_at: animal.here(),
             before: animal.mind.logit,
-            person: Person::new(treats, animal.mind.luck),
+            person: Person::new(treats, setup.hides().map(|hidden| hidden.word), animal.mind.luck),
             animal,
             acts: Vec::new(),
             next_act: 0,
@@ -182,7 +193,7 @@ impl Rehearsal {
             Exercise::Likes => self.choices >= PAIRS && settled,
             Exercise::Inviting => self.offers.0 >= INVITATIONS && settled && since(self.offers.1 + ms(WAIT_S)),
             Exercise::Evening => self.presses.0 >= PRESSES && settled && since(self.presses.1),
-            Exercise::Showing | Exercise::Leaving | Exercise::Free => false,
+            Exercise::Showing | Exercise::Leaving | Exercise::Stuck | Exercise::Free => false,
         }
     }
 
@@ -195,6 +206,8 @@ impl Rehearsal {
             over: self.over.unwrap_or((self.next_ms, Over::Time)),
             begins_at: self.begins_at,
             likes: mind.likes,
+            traits: mind.traits,
+            pairings: mind.pairings.clone(),
             logits: (self.before, mind.logit),
             demand: mind.demand,
             stays: self.animal.place != Place::Gone,
@@ -219,6 +232,10 @@ pub struct Run {
     pub motions: Vec<Motion>,
     /// What it likes: log-odds of wanting each thing, by its place.
     pub likes: [f64; 4],
+    /// What makes it what it is.
+    pub traits: Traits,
+    /// What taught it, in order.
+    pub pairings: Vec<Pairing>,
     /// Logits of understanding each word, before and after.
     pub logits: ([f64; 4], [f64; 4]),
     /// How often it asks for each thing, against the beginning.
@@ -232,6 +249,12 @@ impl Run {
     #[must_use]
     pub fn understood(&self) -> ([f64; 4], [f64; 4]) {
         (self.logits.0.map(understanding), self.logits.1.map(understanding))
+    }
+
+    /// Logits of understanding at the end, had these been the pairings.
+    #[must_use]
+    pub fn had(&self, pairings: impl IntoIterator<Item = Pairing>) -> [f64; 4] {
+        after(&self.traits, self.logits.0, pairings)
     }
 
     /// Logits that it learned, over all words.

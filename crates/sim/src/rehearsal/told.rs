@@ -58,6 +58,14 @@ pub enum What {
     Chose(Thing),
     /// It chose neither.
     ChoseNone,
+    /// Something bangs outside.
+    Noise,
+    /// It starts back from the sound of a button.
+    Startled(Thing),
+    /// The person goes to fetch what is not at hand.
+    Fetches(Thing),
+    /// The person is back with it.
+    Fetched(Thing),
 }
 
 impl What {
@@ -86,6 +94,10 @@ impl What {
             Self::Held(..) => "held",
             Self::Chose(_) => "chose",
             Self::ChoseNone => "chose-none",
+            Self::Noise => "noise",
+            Self::Startled(_) => "startled",
+            Self::Fetches(_) => "fetches",
+            Self::Fetched(_) => "fetched",
         }
     }
 
@@ -102,7 +114,10 @@ impl What {
             | Self::Ignored(t)
             | Self::WaitOver(t)
             | Self::Unanswered(t)
-            | Self::Chose(t) => Some(t),
+            | Self::Chose(t)
+            | Self::Startled(t)
+            | Self::Fetches(t)
+            | Self::Fetched(t) => Some(t),
             _ => None,
         }
     }

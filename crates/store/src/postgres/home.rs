@@ -124,6 +124,12 @@ impl HomeLog {
         self.stretch((after.0, i64::MAX), limit).await
     }
 
+    /// How many events stand after a place: places are without gaps.
+    pub async fn count_after(&self, after: Revision) -> Result<u64, StoreError> {
+        let last = self.revision().await?;
+        Ok(u64::try_from(last.0 - after.0).unwrap_or(0))
+    }
+
     async fn stretch(&self, (after, up_to): (i64, i64), limit: i64) -> Result<Vec<Row>, StoreError> {
         let stretch = || {
             sqlx::query_as(

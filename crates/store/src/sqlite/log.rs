@@ -73,6 +73,16 @@ pub(crate) async fn holds(db: &mut SqliteConnection, home: HomeId) -> Result<boo
     sqlx::query_scalar("SELECT EXISTS (SELECT 1 FROM event WHERE household = $1)").bind(home.0).fetch_one(db).await
 }
 
+/// How many events of a home stand after a place.
+pub(crate) async fn count_after(db: &mut SqliteConnection, home: HomeId, after: Revision) -> Result<u64, sqlx::Error> {
+    let count: i64 = sqlx::query_scalar("SELECT count(*) FROM event WHERE household = $1 AND seq > $2")
+        .bind(home.0)
+        .bind(after.0)
+        .fetch_one(db)
+        .await?;
+    Ok(u64::try_from(count).unwrap_or(0))
+}
+
 /// More rows than this are read by two at once.
 const FOR_TWO: i64 = 20_000;
 /// Rows read at a time.

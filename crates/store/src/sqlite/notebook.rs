@@ -142,6 +142,11 @@ impl Notebook {
         log::after(&mut self.files.reader().await?, after.0, limit).await
     }
 
+    pub async fn count_after(&self, home: HomeId, after: Revision) -> Result<u64, StoreError> {
+        let mut db = self.files.reader().await?;
+        log::count_after(&mut db, home, after).await.map_err(db.sql())
+    }
+
     pub async fn gained(&self, home: HomeId, between: (Revision, Revision)) -> Result<Gained, StoreError> {
         log::gained(&self.files, home, between).await
     }

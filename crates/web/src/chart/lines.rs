@@ -22,6 +22,17 @@ pub struct Series {
     pub dots: bool,
 }
 
+/// A place along the axis, and what is there.
+#[derive(Clone, PartialEq, Debug)]
+pub struct Mark {
+    /// Where.
+    pub at: f64,
+    /// What it is called.
+    pub name: String,
+    /// Whether it goes on from there: drawn with an arrow.
+    pub open: bool,
+}
+
 /// A chart of lines.
 #[derive(Clone, PartialEq, Debug)]
 pub struct Lines {
@@ -37,6 +48,8 @@ pub struct Lines {
     pub series: Vec<Series>,
     /// A level drawn across, and its name.
     pub level: Option<(f64, String)>,
+    /// A place along, marked from bottom to top.
+    pub mark: Option<Mark>,
     /// What the band is, such as `95% interval`.
     pub band: String,
 }
@@ -65,6 +78,9 @@ pub fn lines(locale: &Locale, chart: &Lines) -> Markup {
     for (i, series) in chart.series.iter().enumerate() {
         draw(&mut out, &plot, chart, series, i);
     }
+    if let Some(mark) = &chart.mark {
+        draw_mark(&mut out, &plot, &chart.x, mark);
+    }
     let mut rows = Vec::new();
     for series in &chart.series {
         for (x, y, band) in &series.points {
@@ -73,6 +89,25 @@ pub fn lines(locale: &Locale, chart: &Lines) -> Markup {
         }
     }
     figure(locale, &chart.title, &chart.told, HEIGHT, &out, &["", &chart.x.label, &chart.y.label, &chart.band], &rows)
+}
+
+/// An upright line with its name on the side that has room.
+fn draw_mark(out: &mut String, plot: &Plot, axis: &Axis, mark: &Mark) {
+    let x = plot.x(axis, mark.at);
+    let (beside, anchor) = if x > (plot.left + plot.right) / 2.0 { (x - 5.0, "end") } else { (x + 5.0, "start") };
+    let _ = write!(
+        out,
+        r#"<line class="level" x1="{x:.1}" x2="{x:.1}" y1="{:.1}" y2="{:.1}"/><text class="tick" x="{beside:.1}" y="{:.1}" text-anchor="{anchor}">{}</text>"#,
+        plot.top,
+        plot.bottom,
+        plot.bottom - 6.0,
+        escaped(&mark.name)
+    );
+    if mark.open {
+        let _ = write!(out, r#"<path class="line" d="M{x:.1} {y:.1}h9m-4 -4l4 4l-4 4"/>"#, y = plot.top + 6.0);
+    } else {
+        let _ = write!(out, r#"<circle class="dot s0" cx="{x:.1}" cy="{:.1}" r="3.5"/>"#, plot.bottom);
+    }
 }
 
 fn draw(out: &mut String, plot: &Plot, chart: &Lines, series: &Series, i: usize) {

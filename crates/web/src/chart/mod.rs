@@ -10,7 +10,7 @@ mod spark;
 mod whiskers;
 
 pub use bars::{Bar, bars};
-pub use lines::{Lines, Point, Series, lines};
+pub use lines::{Lines, Mark, Point, Series, lines};
 pub use phases::{Panel, PhasePoint, Phases, phases};
 pub use scale::{Axis, nice_axis};
 pub use small::{small_bars, steps, weeks};

@@ -36,6 +36,7 @@ export function standing(told, t) {
         break;
       case "give":
         s.own = s.shown = s.then = undefined;
+        s.lies = true;
         break;
       case "offer":
         s.waits = here;
@@ -49,8 +50,11 @@ export function standing(told, t) {
         s.waits = undefined;
         s.then = here;
         break;
-      case "not-now":
       case "instead":
+        s.own = undefined;
+        s.lies = true;
+        break;
+      case "not-now":
       case "unanswered":
         s.own = undefined;
         break;
@@ -75,16 +79,19 @@ export function standing(told, t) {
       case "chose-none":
         s.holds = s.lies = false;
         break;
+      case "fetches":
+        s.lies = false;
+        break;
+      case "fetched":
+        s.lies = true;
+        break;
       case "eases":
         s.sign = "";
         break;
       default:
     }
     if (here && ["show", "pressed"].includes(m.what)) s.lit = here;
-    if (["give", "instead"].includes(m.what)) {
-      s.lies = true;
-      if (m.thing === 0) s.treats += 1;
-    }
+    if (["give", "instead"].includes(m.what) && m.thing === 0) s.treats += 1;
     if (["took", "ignored"].includes(m.what)) s.lies = m.what === "ignored" && t - m.at < LIES_MS;
   }
   if (s.lit && t - s.lit.at > 700) s.lit = undefined;

@@ -11,6 +11,8 @@ import { clock, say } from "./say.js";
 
 /** Milliseconds until what could not be sent is tried again. */
 const AGAIN_MS = 1500;
+/** Milliseconds after an invitation in which a second tap on its button was meant for the first. */
+const TWICE_MS = 700;
 /** How an act of a button is written. @type {Record<string, string>} */
 const LETTERS = {
   show: "s",
@@ -18,6 +20,9 @@ const LETTERS = {
   offer: "o",
   two: "t",
   again: "a",
+  ready: "r",
+  softer: "f",
+  quiet: "q",
   "not-now": "n",
   instead: "i",
   call: "c",
@@ -105,6 +110,7 @@ function tap(thing) {
     choosing = "";
     return act(does, thing);
   }
+  if (stands.waits?.thing === thing && now() - stands.waits.at < TWICE_MS) return undefined;
   const gives = stands.own?.thing === thing || stands.shown?.thing === thing;
   // What is used up cannot be given.
   if (gives && thing === 0 && treats !== undefined && stands.treats >= treats) return undefined;
@@ -139,6 +145,8 @@ function padState(stands, thing, t) {
     return { state: "give", does: say("client-rehearse-asked", { name }), count: since(stands.own.at) };
   if (stands.shown?.thing === thing)
     return { state: "give", does: say("client-rehearse-give"), count: since(stands.shown.at) };
+  if (stands.waits?.thing === thing) return { state: "waits", does: say("client-rehearse-waits"), count: "" };
+  if (stands.then?.thing === thing) return { state: "now", does: say("client-rehearse-now-press"), count: "" };
   return { state: "idle", does: say("client-rehearse-press"), count: "" };
 }
 

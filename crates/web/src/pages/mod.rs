@@ -19,6 +19,7 @@ pub mod likes;
 pub mod listen;
 pub mod log;
 pub mod methods;
+pub mod others;
 pub mod patterns;
 pub mod people;
 pub mod pictures;
@@ -62,6 +63,7 @@ pub fn router() -> Router<AppState> {
         .merge(agreement::router())
         .merge(days::router())
         .merge(patterns::router())
+        .merge(others::router())
         .merge(methods::router())
         .merge(glossary::router())
         .merge(words::router())

@@ -55,3 +55,10 @@ test("the animal is where its last way led, between two where it walks, and look
   // Where motion is not wanted it is at the end of its way at once.
   assert.equal(whereabouts(moments, 1001, true).x, 110);
 });
+
+test("what has to be fetched lies there once somebody is back with it", () => {
+  const all = told([0, "show", 1], [500, "give", 1], [500, "fetches", 1], [8500, "fetched", 1]);
+  assert.equal(standing(all, 4000).lies, false);
+  assert.equal(standing(all, 9000).lies, true);
+  assert.equal(standing(all, 9000).shown, undefined);
+});

@@ -11,6 +11,7 @@ mod exchange;
 mod heard;
 mod learn;
 mod likes;
+mod linked;
 mod listen;
 mod own_plan;
 mod people;

@@ -59,7 +59,7 @@ async fn fetched() -> Crawl {
     }
     let mut found = Crawl::default();
     let mut line = VecDeque::new();
-    for start in ["/", "/who", "/pair", "/devices", "/api"] {
+    for start in ["/", "/who", "/pair", "/devices", "/linked", "/api"] {
         found.wanted.insert(start.to_owned(), Wanted { from: "the test".into(), ..Wanted::default() });
         line.push_back(start.to_owned());
     }

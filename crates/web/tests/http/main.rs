@@ -15,6 +15,7 @@ mod homescreen;
 mod links;
 mod log;
 mod open;
+mod others;
 mod schema;
 mod secure;
 mod shared;

@@ -1,7 +1,7 @@
 client-rehearse-press = Drücken und sagen
 client-rehearse-give = Geben
 client-rehearse-asked = { $name } drückte: geben
-client-rehearse-offer = Das anbieten
+client-rehearse-offer = Damit einladen
 client-rehearse-instead = Stattdessen geben
 client-rehearse-ready = Noch läuft nichts. Alles bewegt sich, sobald du anfängst.
 client-rehearse-begun = Es beginnt.
@@ -16,3 +16,5 @@ client-rehearse-paused = Angehalten, solange die Seite nicht zu sehen war.
 client-rehearse-away = Das Notizbuch antwortet nicht. Was du tust, bleibt und wird wieder versucht.
 client-rehearse-which = Was? Tipp auf den Knopf.
 client-rehearse-hold = Halt still, bis eins gewählt ist.
+client-rehearse-waits = Warte
+client-rehearse-now-press = Jetzt drücken und sagen

@@ -90,3 +90,4 @@ desk-page-pages = Seiten
 desk-page-page = Seite { $at } von { $pages }
 desk-page-before = Zurück
 desk-page-after = Weiter
+desk-page-practice = Zum Üben: { $read } von { $of } Lektionen gelesen, geteilte Proben: { $shared }

@@ -23,6 +23,7 @@ rehearse-exercise = { $which ->
     [leaving] Gehen lassen
     [inviting] Fünf Einladungen
     [evening] Ein Abend voller Drücke
+    [stuck] Ein Wort, das festsitzt
    *[free] Freies Üben
 }
 rehearse-short = { $which ->
@@ -31,14 +32,16 @@ rehearse-short = { $which ->
     [leaving] Jemand will gehen, und darf.
     [inviting] Jede mit ihren ganzen fünf Sekunden Warten.
     [evening] Dreißig Drücke im Zeitraffer: jeder wird gerecht beantwortet, auch mit „jetzt nicht“.
+    [stuck] Ein Wort kommt nicht voran. Probier etwas aus und sag dann, woran es liegt.
    *[free] Fünf Minuten, was du willst.
 }
 rehearse-how = { $which ->
     [likes] Tipp auf „Zwei hinhalten“: Du hältst auf jeder Seite eins hin. Dann halt still, bis { $name } gewählt hat, oder keins, und damit fertig ist. Zwölf Paare sagen am meisten, weniger sagen weniger.
     [showing] Tipp auf einen Knopf: Du drückst ihn und sagst sein Wort. Tipp noch einmal, um die Sache zu geben. Gib sofort, verteile die Drücke auf die Wörter und lass Zeit zum Fressen und Spielen.
     [leaving] Zeig Wörter, wie du magst. Wenn { $name } weggeht, lass es so sein: kein Rufen, nichts im Weg. Dann beende.
-    [inviting] Tipp auf „Anbieten“ und einen Knopf: Du hältst die Sache sichtbar hin. Dann tu fünf Sekunden lang nichts. Was auch kommt: drück, sag und gib.
+    [inviting] Tipp auf „Einladen“ und einen Knopf: Du hältst die Sache sichtbar hin. Dann tu fünf Sekunden lang nichts. Was auch kommt: drück, sag und gib.
     [evening] { $name } drückt. Beantworte jeden Druck: gib, sag „jetzt nicht“ oder gib etwas anderes. Die Leckerchen gehen zu Ende.
+    [stuck] Das umrandete Wort kommt nicht voran. Etwas hält es auf: Probier eins nach dem anderen aus, schau, was { $name } tut, und beende, wenn du eine Idee hast. Dann sagst du, was es ist, und erfährst, was wahr war.
    *[free] Alles, was das Brett hat, und was einen sonst verlockt: rufen, in den Weg treten, noch einmal sagen.
 }
 rehearse-choose = Proben
@@ -60,13 +63,16 @@ rehearse-word = { $thing ->
 }
 rehearse-act = { $does ->
     [two] Zwei hinhalten
-    [offer] Anbieten
+    [offer] Einladen
     [again] Noch mal sagen
     [not-now] Jetzt nicht
     [instead] Etwas anderes
     [call] Herrufen
     [block] In den Weg treten
     [back] Abstand
+    [ready] Alles bereitlegen
+    [softer] Leiser machen
+    [quiet] Fenster zu
    *[end] Beenden
 }
 rehearse-you = { $does ->
@@ -80,6 +86,9 @@ rehearse-you = { $does ->
     [call] Du rufst { $name } her.
     [block] Du trittst in den Weg.
     [back] Du gehst ein Stück weg.
+    [ready] Du holst die Sachen und legst sie bereit.
+    [softer] Du legst ein Tuch über die Lautsprecher: Alle Knöpfe sind leiser.
+    [quiet] Du schließt Fenster und Türen.
    *[end] Du beendest.
 }
 rehearse-seen = { $what ->
@@ -100,6 +109,10 @@ rehearse-seen = { $what ->
     [barred] { $name } kommt nicht an dir vorbei.
     [eases] { $name } ist wieder entspannt.
     [wait-over] Fünf Sekunden sind um.
+    [noise] Draußen knallt etwas.
+    [startled] { $name } fährt vor „{ $word }“ zurück.
+    [fetches] Das liegt nicht bereit: Du gehst und holst es. { $word }
+    [fetched] Du bist damit zurück: { $word }.
    *[unanswered] „{ $word }“ blieb ohne Antwort.
 }
 rehearse-sign = { $level ->
@@ -137,6 +150,9 @@ rehearse-change = { $change ->
     [instead] Gib ab und zu etwas anderes, wenn es für „{ $word }“ „jetzt nicht“ heißt.
     [even] Verteile die Drücke: Zeig „{ $least }“ so oft wie „{ $word }“.
     [oftener] Zeig mehr: wenige Wörter, immer wieder.
+    [give] Gib nach jedem Druck von dir, was der Knopf sagt.
+    [try] Probier mehr aus, bevor du sagst, woran es liegt: zeigen, zwei hinhalten, bereitlegen, leiser machen, Fenster zu.
+    [too-soon] Es geschah zu wenig, um etwas zu sagen. Probier es noch einmal und lass dir Zeit.
    *[carry-on] Mach so weiter.
 }
 rehearse-because = { $change ->
@@ -155,6 +171,9 @@ rehearse-because = { $change ->
     [instead] Drücke von „{ $word }“, auf die „jetzt nicht“ kam: { $figure }
     [even] Gezeigt: { $figure }
     [oftener] Gezeigt: { $figure }
+    [give] So oft gegeben: { $figure }
+    [try] So viel Verschiedenes ausprobiert: { $figure }
+    [too-soon] Nichts wurde gezeigt, gegeben, eingeladen oder beantwortet.
    *[carry-on] Hier stand dem Lernen nichts im Weg.
 }
 rehearse-would-change = Es wäre etwas anderes, wenn die nächste Probe ein anderes Bild zeigt: Das sind wenige Aufzeichnungen.
@@ -176,6 +195,7 @@ rehearse-row = { $which ->
     [mild] Leichte Zeichen beachtet
     [strong] Starke Zeichen beachtet
     [eaten] Leckerchen in Ruhe gefressen
+    [given] So oft gegeben
    *[pushes] Gerufen, versperrt oder noch einmal gesagt
 }
 rehearse-times = { $times ->
@@ -191,7 +211,6 @@ rehearse-before = vorher
 rehearse-after = nachher
 rehearse-sooner = alles eine Sekunde früher
 rehearse-liked = { $name } mag, das Liebste zuerst: { $things }.
-rehearse-asks = So oft fragt { $name } danach, gegenüber vorher: { $things }
 rehearse-line = Das Ganze
 rehearse-line-what = { $moments } Augenblicke in { $seconds }: oben, was { $name } tat, unten, was du tatest.
 rehearse-lane = { $lane ->
@@ -211,3 +230,48 @@ rehearse-show-on-what = Die Adresse dieser Seite enthält die ganze Probe und ni
 rehearse-no-such = Diese Übung gibt es nicht.
 rehearse-no-acts = Was getan wurde, ist aus dieser Adresse nicht zu lesen: { $item }. Fang die Übung neu an.
 rehearse-practise = Probe es: { $title }
+rehearse-who = { $who ->
+    [eager] Zip, ein junger Hund
+    [wary] Moth, eine Katze
+    [old] Bramble, ein alter Hund
+    [quick] Pico, ein Papagei
+   *[guards] Rusk, ein Hund, der Futter verteidigt
+}
+rehearse-whoswho = Wen du treffen kannst
+rehearse-the-lesson = Die Lektion dazu: { $title }
+rehearse-gain = Bei allem anderen wie es war, hätte allein das die Wörter im Mittel von { $was } auf { $would } gebracht.
+rehearse-asks-more = { $name } fragt öfter als vorher nach: { $things }
+rehearse-asks-less = { $name } fragt seltener als vorher nach: { $things }
+rehearse-asks-same = { $name } fragt nach allem etwa so oft wie vorher.
+rehearse-stuck-word = Das Wort, das nicht vorankommt: „{ $word }“
+rehearse-before-shown = Aus dem Notizbuch, gezeigt in den letzten drei Wochen: { $list }. Weniger als zwei am Tag (42 in drei Wochen) ist wenig.
+rehearse-name-it = Woran liegt es bei „{ $word }“?
+rehearse-name-help = Sag, was du denkst, bevor du weiterliest. Niemand erfährt es.
+rehearse-name-button = Sagen
+rehearse-held-up = { $hit ->
+    [yes] Das hast du gesagt, und so war es: { $cause }.
+   *[no] Es war etwas anderes: { $cause }. Du sagtest: { $said }.
+}
+rehearse-showed = { $cause ->
+    [not-wanted] Woran man es sah: seine Sache liegen gelassen oder nicht gewählt, { $figure }. „Zwei hinhalten“ zeigt das ohne Knopf.
+    [too-late] Woran man es sah: Zeit, bis du damit zurück warst, { $figure }. Liegt alles bereit, kommt nichts zu spät.
+    [avoided] Woran man es sah: fuhr zurück, als du drücktest, { $figure }. Leiser wird der Knopf gedrückt.
+    [time-or-place] Woran man es sah: ein Zeichen oder Weggehen gleich nach einem Knall, { $figure }. Bei geschlossenen Fenstern gibt es keins.
+    [health] Woran man es sah: liegen gelassen, auch das Liebste, { $figure }; und jeder Schritt langsam. Nichts von dem, was du ausprobiert hast, hilft da. Im Leben: zuerst eine Tierarztpraxis fragen.
+   *[too-little] Woran man es sah: Nichts stand im Weg, und jedes Zeigen lehrte. Gezeigt: { $figure }.
+}
+rehearse-unseen = { $cause ->
+    [not-wanted] Das war für dich nicht zu sehen: Gib seine Sache oder halt zwei hin.
+    [too-late] Das war für dich nicht zu sehen: Zeig das Wort und gib seine Sache.
+    [avoided] Das war für dich nicht zu sehen: Drück den Knopf, wenn { $name } in der Nähe ist.
+    [time-or-place] Das war für dich nicht zu sehen: Warte auf einen Knall und achte auf ein Zeichen.
+    [health] Das war für dich nicht zu sehen: Gib, was { $name } am liebsten mag. Im Leben: zuerst eine Tierarztpraxis fragen.
+   *[too-little] Das war für dich nicht zu sehen: Zeig das Wort.
+}
+rehearse-showings = drei Wochen davor: { $before }; hier: { $here }
+rehearse-notebook = Was das Notizbuch gesagt hätte
+rehearse-notebook-what = Aus sechs Wochen Aufzeichnungen eines solchen Zuhauses und dieser Sitzung, nach denselben Regeln wie im echten Gebrauch. Was es zuerst nennt, ist nicht immer wahr.
+rehearse-advisor = { $cause }: { $bearing }.
+rehearse-three-more = Auch Wörter, die ähnlich klingen, eine schwer verständliche Aufnahme und Menschen, die verschieden antworten, können ein Wort aufhalten. Diese Übung hat sie nicht.
+rehearse-share = Mit { $name } teilen
+rehearse-share-what = Nur die Zahlen von „Wie du gelehrt hast“ gehen an { $name }, auf die Seite Vereinbart. Nicht die Linie, kein Augenblick, nicht, was wahr war. Ohne diesen Tipp sieht es niemand.

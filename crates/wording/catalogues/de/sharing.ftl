@@ -168,6 +168,7 @@ sharing-page = { $page ->
     [evidence] Belege
     [days] Tage
     [patterns] Muster
+    [others] Andere
     [designs] Versuche mit einer Änderung
     [swaps] Tausche
     [checks] Prüfungen

@@ -35,6 +35,7 @@ talk-check = Eine Prüfung des Verstehens von „{ $word }“
 talk-note = Eine Notiz
 talk-note-on = Eine Notiz zu { $about }
 talk-question = Eine Frage
+talk-practice = Etwas zum Üben
 talk-question-on = Eine Frage zu { $about }
 talk-about-word = „{ $word }“
 talk-about-session = der Sitzung vom { $when }
@@ -112,6 +113,7 @@ talk-kind = { $kind ->
     [check] Eine Prüfung des Verstehens
     [meeting] Ein Treffen
     [note] Eine Notiz
+    [practice] Etwas zum Üben
    *[question] Eine Frage
 }
 talk-rests = Wegen eines starken Zeichens ruhen die Sitzungen mit { $name }. Bis Heute das aufhebt, lässt sich keine Sitzung vorschlagen. Eine Notiz oder Frage schon.
@@ -186,3 +188,14 @@ talk-opens = wird auf einer eigenen Seite entschieden: Es öffnet das Zuhause f�
 talk-look-and-decide = Ansehen und entscheiden
 talk-a-keeper-decides = Darüber entscheidet, wer das Zuhause verwaltet.
 talk-see-sharing = Wer dieses Zuhause sehen kann
+talk-field-exercise = Übung zum Proben
+talk-field-character = Mit wem
+talk-field-lessons = Lektionen zum Lesen
+talk-practice-none = Keine
+talk-practice-nothing = Wähl eine Übung oder eine Lektion.
+talk-rehearse-it = Probe es: { $exercise }
+talk-is-read = gelesen
+talk-lessons-read = Lektionen, die jemand im Zuhause gelesen hat: { $read } von { $of }
+talk-shared-count = Geteilte Proben: { $count }
+talk-may-share = Nach einer Probe kannst du ihre Zahlen mit { $name } teilen. Von selbst wird nichts geteilt.
+talk-shared = Aus einer Probe von „{ $exercise }“ mit { $name }, einem simulierten Tier:

@@ -32,4 +32,5 @@ usage-number = eine Zahl wie 4.5
 usage-address = eine Adresse wie 192.168.1.20
 usage-id = eine Kennung wie 0198a2b4-7c11-7000-8000-000000000001
 usage-public-url = https:// und ein Name, etwa https://sayso.example.org, oder zum Ausprobieren http://localhost:7297
+usage-study-name = 1 bis 64 Buchstaben a bis z, Ziffern, - oder _
 usage-one-of = eines von: { $known }

@@ -2,7 +2,7 @@
 client-rehearse-press = Press and say
 client-rehearse-give = Give
 client-rehearse-asked = { $name } pressed: give
-client-rehearse-offer = Offer this
+client-rehearse-offer = Invite with this
 client-rehearse-instead = Give this instead
 client-rehearse-ready = Nothing has begun. Everything moves once you start.
 client-rehearse-begun = It begins.
@@ -17,3 +17,5 @@ client-rehearse-paused = Paused while the page is hidden.
 client-rehearse-away = The notebook does not answer. What you do is kept and tried again.
 client-rehearse-which = Which one? Tap its button.
 client-rehearse-hold = Hold still until one is chosen.
+client-rehearse-waits = Wait
+client-rehearse-now-press = Now press and say

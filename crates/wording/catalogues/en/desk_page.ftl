@@ -90,3 +90,4 @@ desk-page-pages = Pages
 desk-page-page = Page { $at } of { $pages }
 desk-page-before = Previous
 desk-page-after = Next
+desk-page-practice = To practise: { $read } of { $of } lessons read, rehearsals shared: { $shared }

@@ -25,6 +25,7 @@ rehearse-exercise = { $which ->
     [leaving] Let it go
     [inviting] Five invitations
     [evening] An evening of presses
+    [stuck] A word that is stuck
    *[free] Free play
 }
 rehearse-short = { $which ->
@@ -33,14 +34,16 @@ rehearse-short = { $which ->
     [leaving] Somebody wants to go, and may.
     [inviting] Each with its whole wait of five seconds.
     [evening] Thirty presses, hurried: each answered fairly, also with “not now”.
+    [stuck] A word does not get on. Try things, then say what holds it up.
    *[free] Five minutes of whatever you like.
 }
 rehearse-how = { $which ->
     [likes] Tap “Hold out two”: you hold one thing on each side. Then hold still until { $name } has chosen, or chosen neither, and is done with it. Twelve pairs tell most; fewer tell less.
     [showing] Tap a button: you press it and say its word. Tap it again to give the thing. Give at once, share the presses between the words, and leave time to eat and play.
     [leaving] Show words as you like. When { $name } goes away, let it be: no calling, nothing in the way. Then end.
-    [inviting] Tap “Offer” and a button: you hold the thing in view. Then do nothing for five seconds. Whatever comes of it, press, say and give.
+    [inviting] Tap “Invite” and a button: you hold the thing in view. Then do nothing for five seconds. Whatever comes of it, press, say and give.
     [evening] { $name } presses. Answer each press: give it, say “not now”, or give something else. Treats run out.
+    [stuck] The outlined word does not get on. Something holds it up: try one thing after the other, watch what { $name } does, and end when you have an idea. Then you say what it is, and hear what was true.
    *[free] All that the Board has, and what tempts one besides: calling, standing in the way, saying it again.
 }
 rehearse-choose = Rehearse
@@ -62,13 +65,16 @@ rehearse-word = { $thing ->
 }
 rehearse-act = { $does ->
     [two] Hold out two
-    [offer] Offer
+    [offer] Invite
     [again] Say it again
     [not-now] Not now
     [instead] Something else
     [call] Call over
     [block] Stand in the way
     [back] Step away
+    [ready] Have all at hand
+    [softer] Soften the sound
+    [quiet] Close the windows
    *[end] End
 }
 rehearse-you = { $does ->
@@ -82,6 +88,9 @@ rehearse-you = { $does ->
     [call] You call { $name } over.
     [block] You stand in the way.
     [back] You step away.
+    [ready] You fetch the things and keep them at hand.
+    [softer] You lay a cloth over the loudspeakers: all buttons are softer.
+    [quiet] You close windows and doors.
    *[end] You end.
 }
 rehearse-seen = { $what ->
@@ -102,6 +111,10 @@ rehearse-seen = { $what ->
     [barred] { $name } cannot get past you.
     [eases] { $name } is at ease again.
     [wait-over] Five seconds are over.
+    [noise] Outside something bangs.
+    [startled] { $name } starts back from “{ $word }”.
+    [fetches] It is not at hand: you go and fetch it. { $word }
+    [fetched] You are back with it: { $word }.
    *[unanswered] “{ $word }” was left without an answer.
 }
 rehearse-sign = { $level ->
@@ -139,6 +152,9 @@ rehearse-change = { $change ->
     [instead] Now and then give something else when it is “not now” for “{ $word }”.
     [even] Share the presses: show “{ $least }” as often as “{ $word }”.
     [oftener] Show more: a few words, again and again.
+    [give] Give what the button says, after every press of yours.
+    [try] Try more kinds of things before you say what holds it up: show, hold two out, have it at hand, soften, close the windows.
+    [too-soon] Too little happened to say anything. Try again, and take your time.
    *[carry-on] Carry on like this.
 }
 rehearse-because = { $change ->
@@ -157,6 +173,9 @@ rehearse-because = { $change ->
     [instead] Presses of “{ $word }” answered with “not now”: { $figure }
     [even] Showings: { $figure }
     [oftener] Showings: { $figure }
+    [give] Things given: { $figure }
+    [try] Kinds of things tried: { $figure }
+    [too-soon] Nothing was shown, given, invited or answered.
    *[carry-on] Nothing here stood in the way of learning.
 }
 rehearse-would-change = It would be something else if the next rehearsal shows another picture: these are few records.
@@ -178,6 +197,7 @@ rehearse-row = { $which ->
     [mild] Mild signs heeded
     [strong] Strong signs heeded
     [eaten] Treats eaten in peace
+    [given] Things given
    *[pushes] Called, barred or said again
 }
 rehearse-times = { $times ->
@@ -193,7 +213,6 @@ rehearse-before = before
 rehearse-after = after
 rehearse-sooner = with everything a second sooner
 rehearse-liked = { $name } likes, most first: { $things }.
-rehearse-asks = { $name } asks for it, against before: { $things }
 rehearse-line = The whole of it
 rehearse-line-what = { $moments } moments in { $seconds }: what { $name } did above, what you did below.
 rehearse-lane = { $lane ->
@@ -213,3 +232,48 @@ rehearse-show-on-what = The address of this page holds the whole rehearsal and n
 rehearse-no-such = There is no such exercise.
 rehearse-no-acts = What was done cannot be read from this address: { $item }. Begin the exercise anew.
 rehearse-practise = Rehearse it: { $title }
+rehearse-who = { $who ->
+    [eager] Zip, a young dog
+    [wary] Moth, a cat
+    [old] Bramble, an old dog
+    [quick] Pico, a parrot
+   *[guards] Rusk, a dog that guards food
+}
+rehearse-whoswho = Whom you may meet
+rehearse-the-lesson = The lesson for this: { $title }
+rehearse-gain = All else as it was, this alone would have brought the words from { $was } to { $would }, on average.
+rehearse-asks-more = { $name } asks more often than before for: { $things }
+rehearse-asks-less = { $name } asks less often than before for: { $things }
+rehearse-asks-same = { $name } asks about as often as before for everything.
+rehearse-stuck-word = The word that does not get on: “{ $word }”
+rehearse-before-shown = From the notebook, shown in the last three weeks: { $list }. Under two a day (42 in three weeks) is little.
+rehearse-name-it = What holds “{ $word }” up?
+rehearse-name-help = Say what you think before you read on. Nobody is told.
+rehearse-name-button = Say it
+rehearse-held-up = { $hit ->
+    [yes] You said so, and so it was: { $cause }.
+   *[no] It was something else: { $cause }. You said: { $said }.
+}
+rehearse-showed = { $cause ->
+    [not-wanted] How it showed: its thing left lying or passed over, { $figure }. “Hold out two” shows that without a button.
+    [too-late] How it showed: time until you were back with it, { $figure }. With all at hand nothing is late.
+    [avoided] How it showed: started back when you pressed it, { $figure }. Softened, the button is pressed.
+    [time-or-place] How it showed: a sign or going away right after a bang, { $figure }. With the windows closed there is none.
+    [health] How it showed: things left, even the best liked, { $figure }; and every step slow. Nothing you tried mends that. In life: ask a veterinarian first.
+   *[too-little] How it showed: nothing stood against it, and each showing taught. Shown: { $figure }.
+}
+rehearse-unseen = { $cause ->
+    [not-wanted] You did not come to see it: give its thing, or hold out two.
+    [too-late] You did not come to see it: show the word and give its thing.
+    [avoided] You did not come to see it: press its button while { $name } is near.
+    [time-or-place] You did not come to see it: wait for a bang, and look for a sign.
+    [health] You did not come to see it: give what { $name } likes best. In life: ask a veterinarian first.
+   *[too-little] You did not come to see it: show the word.
+}
+rehearse-showings = three weeks before: { $before }; here: { $here }
+rehearse-notebook = What the notebook would have said
+rehearse-notebook-what = From six weeks of records of such a home and this session, the same rules as in real use. What it calls first is not always true.
+rehearse-advisor = { $cause }: { $bearing }.
+rehearse-three-more = Words that sound alike, a recording that is hard to make out, and people who answer differently can also hold a word up. This exercise does not have them.
+rehearse-share = Share this with { $name }
+rehearse-share-what = Only the figures of “How you taught” go to { $name }, on the page Agreed. Not the line, not a moment, not what was true. Without this tap nobody sees it.

@@ -169,6 +169,7 @@ sharing-page = { $page ->
     [evidence] Evidence
     [days] Days
     [patterns] Patterns
+    [others] Others
     [designs] trials of a change
     [swaps] swaps
     [checks] checks

@@ -35,6 +35,7 @@ talk-check = A check of understanding of “{ $word }”
 talk-note = A note
 talk-note-on = A note on { $about }
 talk-question = A question
+talk-practice = Something to practise
 talk-question-on = A question on { $about }
 talk-about-word = “{ $word }”
 talk-about-session = the session of { $when }
@@ -112,6 +113,7 @@ talk-kind = { $kind ->
     [check] A check of understanding
     [meeting] A meeting
     [note] A note
+    [practice] Something to practise
    *[question] A question
 }
 talk-rests = A strong sign rests { $name }’s sessions. Until Today lifts that, no session can be proposed. A note or a question can.
@@ -186,3 +188,14 @@ talk-opens = is decided on a page of its own: it opens the home to somebody
 talk-look-and-decide = Look and decide
 talk-a-keeper-decides = A keeper of the home decides this.
 talk-see-sharing = Who can see this home
+talk-field-exercise = Exercise to rehearse
+talk-field-character = With whom
+talk-field-lessons = Lessons to read
+talk-practice-none = None
+talk-practice-nothing = Choose an exercise or a lesson.
+talk-rehearse-it = Rehearse it: { $exercise }
+talk-is-read = read
+talk-lessons-read = Lessons read by somebody of the home: { $read } of { $of }
+talk-shared-count = Rehearsals shared: { $count }
+talk-may-share = After a rehearsal you may share its figures with { $name }. Nothing is shared by itself.
+talk-shared = From a rehearsal of “{ $exercise }” with { $name }, a simulated animal:

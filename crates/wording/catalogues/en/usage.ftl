@@ -32,4 +32,5 @@ usage-number = a number such as 4.5
 usage-address = an address such as 192.168.1.20
 usage-id = an id such as 0198a2b4-7c11-7000-8000-000000000001
 usage-public-url = https:// and a name, such as https://sayso.example.org, or http://localhost:7297 while trying
+usage-study-name = 1 to 64 letters a to z, digits, - or _
 usage-one-of = one of: { $known }

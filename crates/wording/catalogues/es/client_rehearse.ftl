@@ -1,7 +1,7 @@
 client-rehearse-press = Pulsar y decir
 client-rehearse-give = Dar
 client-rehearse-asked = { $name } pulsó: dar
-client-rehearse-offer = Ofrecer esto
+client-rehearse-offer = Invitar con esto
 client-rehearse-instead = Dar esto en su lugar
 client-rehearse-ready = Nada ha empezado. Todo se mueve cuando empieces.
 client-rehearse-begun = Empieza.
@@ -16,3 +16,5 @@ client-rehearse-paused = En pausa mientras no se veía la página.
 client-rehearse-away = El cuaderno no responde. Lo que haces se guarda y se vuelve a intentar.
 client-rehearse-which = ¿Cuál? Toca su botón.
 client-rehearse-hold = No te muevas hasta que elija.
+client-rehearse-waits = Espera
+client-rehearse-now-press = Ahora pulsa y di

@@ -90,3 +90,4 @@ desk-page-pages = Páginas
 desk-page-page = Página { $at } de { $pages }
 desk-page-before = Anterior
 desk-page-after = Siguiente
+desk-page-practice = Para practicar: { $read } de { $of } lecciones leídas, ensayos compartidos: { $shared }

@@ -23,6 +23,7 @@ rehearse-exercise = { $which ->
     [leaving] Dejar que se vaya
     [inviting] Cinco invitaciones
     [evening] Una tarde de pulsaciones
+    [stuck] Una palabra atascada
    *[free] Práctica libre
 }
 rehearse-short = { $which ->
@@ -31,14 +32,16 @@ rehearse-short = { $which ->
     [leaving] Alguien quiere irse, y puede.
     [inviting] Cada una con su espera entera de cinco segundos.
     [evening] Treinta pulsaciones, aceleradas: cada una con una respuesta justa, también «ahora no».
+    [stuck] Una palabra no avanza. Prueba cosas y después di qué la frena.
    *[free] Cinco minutos de lo que quieras.
 }
 rehearse-how = { $which ->
     [likes] Toca «Ofrecer dos»: tienes una cosa a cada lado. Luego no te muevas hasta que { $name } elija, o no elija ninguna, y termine. Doce pares dicen lo más; menos dicen menos.
     [showing] Toca un botón: lo pulsas y dices su palabra. Tócalo otra vez para dar la cosa. Da enseguida, reparte las pulsaciones entre las palabras y deja tiempo para comer y jugar.
     [leaving] Muestra palabras como quieras. Cuando { $name } se vaya, deja que sea así: sin llamar, sin nada en medio. Después termina.
-    [inviting] Toca «Ofrecer» y un botón: tienes la cosa a la vista. Luego no hagas nada durante cinco segundos. Venga lo que venga, pulsa, di y da.
+    [inviting] Toca «Invitar» y un botón: tienes la cosa a la vista. Luego no hagas nada durante cinco segundos. Venga lo que venga, pulsa, di y da.
     [evening] { $name } pulsa. Responde a cada pulsación: da la cosa, di «ahora no» o da otra cosa. Los premios se acaban.
+    [stuck] La palabra con borde no avanza. Algo la frena: prueba una cosa tras otra, mira qué hace { $name } y termina cuando tengas una idea. Después dices qué es y sabes qué era verdad.
    *[free] Todo lo que tiene el tablero, y lo que además tienta: llamar, ponerse en medio, decirlo otra vez.
 }
 rehearse-choose = Ensayar
@@ -60,13 +63,16 @@ rehearse-word = { $thing ->
 }
 rehearse-act = { $does ->
     [two] Ofrecer dos
-    [offer] Ofrecer
+    [offer] Invitar
     [again] Decirlo otra vez
     [not-now] Ahora no
     [instead] Otra cosa
     [call] Llamar
     [block] Ponerte en medio
     [back] Apartarte
+    [ready] Tener todo a mano
+    [softer] Bajar el sonido
+    [quiet] Cerrar ventanas
    *[end] Terminar
 }
 rehearse-you = { $does ->
@@ -80,6 +86,9 @@ rehearse-you = { $does ->
     [call] Llamas a { $name }.
     [block] Te pones en medio.
     [back] Te apartas.
+    [ready] Traes las cosas y las tienes a mano.
+    [softer] Pones un paño sobre los altavoces: todos los botones suenan más bajo.
+    [quiet] Cierras ventanas y puertas.
    *[end] Terminas.
 }
 rehearse-seen = { $what ->
@@ -100,6 +109,10 @@ rehearse-seen = { $what ->
     [barred] { $name } no puede pasar.
     [eases] { $name } vuelve a la calma.
     [wait-over] Han pasado cinco segundos.
+    [noise] Fuera suena un golpe.
+    [startled] { $name } retrocede ante «{ $word }».
+    [fetches] No está a mano: vas a buscarlo. { $word }
+    [fetched] Ya estás de vuelta: { $word }.
    *[unanswered] «{ $word }» quedó sin respuesta.
 }
 rehearse-sign = { $level ->
@@ -137,6 +150,9 @@ rehearse-change = { $change ->
     [instead] De vez en cuando da otra cosa cuando sea «ahora no» para «{ $word }».
     [even] Reparte las pulsaciones: muestra «{ $least }» tanto como «{ $word }».
     [oftener] Muestra más: pocas palabras, una y otra vez.
+    [give] Da lo que dice el botón, después de cada pulsación tuya.
+    [try] Prueba más cosas antes de decir qué la frena: mostrar, ofrecer dos, tenerlo a mano, bajar el sonido, cerrar ventanas.
+    [too-soon] Pasó demasiado poco para decir algo. Prueba otra vez, sin prisa.
    *[carry-on] Sigue así.
 }
 rehearse-because = { $change ->
@@ -155,6 +171,9 @@ rehearse-because = { $change ->
     [instead] Pulsaciones de «{ $word }» respondidas con «ahora no»: { $figure }
     [even] Mostrado: { $figure }
     [oftener] Mostrado: { $figure }
+    [give] Cosas dadas: { $figure }
+    [try] Cosas distintas probadas: { $figure }
+    [too-soon] No se mostró, dio, invitó ni respondió nada.
    *[carry-on] Nada aquí estorbó al aprendizaje.
 }
 rehearse-would-change = Sería otra cosa si el próximo ensayo muestra otro cuadro: son pocos registros.
@@ -176,6 +195,7 @@ rehearse-row = { $which ->
     [mild] Señales leves atendidas
     [strong] Señales fuertes atendidas
     [eaten] Premios comidos en paz
+    [given] Cosas dadas
    *[pushes] Llamar, cerrar el paso o decirlo otra vez
 }
 rehearse-times = { $times ->
@@ -191,7 +211,6 @@ rehearse-before = antes
 rehearse-after = después
 rehearse-sooner = con todo un segundo antes
 rehearse-liked = A { $name } le gusta, lo más querido primero: { $things }.
-rehearse-asks = { $name } lo pide, frente a antes: { $things }
 rehearse-line = El conjunto
 rehearse-line-what = { $moments } momentos en { $seconds }: arriba lo que hizo { $name }, abajo lo que hiciste tú.
 rehearse-lane = { $lane ->
@@ -211,3 +230,48 @@ rehearse-show-on-what = La dirección de esta página contiene todo el ensayo y 
 rehearse-no-such = No hay tal ejercicio.
 rehearse-no-acts = Lo que se hizo no se puede leer en esta dirección: { $item }. Empieza el ejercicio de nuevo.
 rehearse-practise = Ensáyalo: { $title }
+rehearse-who = { $who ->
+    [eager] Zip, perro joven
+    [wary] Moth, gato
+    [old] Bramble, perro viejo
+    [quick] Pico, loro
+   *[guards] Rusk, perro que protege su comida
+}
+rehearse-whoswho = A quién puedes encontrar
+rehearse-the-lesson = La lección para esto: { $title }
+rehearse-gain = Con todo lo demás igual, solo esto habría llevado las palabras de { $was } a { $would }, de media.
+rehearse-asks-more = { $name } pide más que antes: { $things }
+rehearse-asks-less = { $name } pide menos que antes: { $things }
+rehearse-asks-same = { $name } pide todo más o menos como antes.
+rehearse-stuck-word = La palabra que no avanza: «{ $word }»
+rehearse-before-shown = Del cuaderno, mostrado en las últimas tres semanas: { $list }. Menos de dos al día (42 en tres semanas) es poco.
+rehearse-name-it = ¿Qué frena a «{ $word }»?
+rehearse-name-help = Di lo que piensas antes de seguir leyendo. Nadie se entera.
+rehearse-name-button = Decirlo
+rehearse-held-up = { $hit ->
+    [yes] Lo dijiste, y así era: { $cause }.
+   *[no] Era otra cosa: { $cause }. Dijiste: { $said }.
+}
+rehearse-showed = { $cause ->
+    [not-wanted] Cómo se vio: su cosa sin tomar o sin elegir, { $figure }. «Ofrecer dos» lo muestra sin botón.
+    [too-late] Cómo se vio: tiempo hasta volver con ella, { $figure }. Con todo a mano nada llega tarde.
+    [avoided] Cómo se vio: retrocedió al pulsarla tú, { $figure }. Con menos sonido, el botón se pulsa.
+    [time-or-place] Cómo se vio: una señal o irse justo tras un golpe, { $figure }. Con las ventanas cerradas no hay ninguno.
+    [health] Cómo se vio: cosas sin tomar, incluso lo preferido, { $figure }; y cada paso lento. Nada de lo que probaste lo arregla. En la vida: consulta primero a un veterinario.
+   *[too-little] Cómo se vio: nada lo impedía, y cada muestra enseñó. Mostrado: { $figure }.
+}
+rehearse-unseen = { $cause ->
+    [not-wanted] No llegaste a verlo: da su cosa, u ofrece dos.
+    [too-late] No llegaste a verlo: muestra la palabra y da su cosa.
+    [avoided] No llegaste a verlo: pulsa su botón con { $name } cerca.
+    [time-or-place] No llegaste a verlo: espera un golpe y busca una señal.
+    [health] No llegaste a verlo: da lo que más le gusta a { $name }. En la vida: consulta primero a un veterinario.
+   *[too-little] No llegaste a verlo: muestra la palabra.
+}
+rehearse-showings = tres semanas antes: { $before }; aquí: { $here }
+rehearse-notebook = Qué habría dicho el cuaderno
+rehearse-notebook-what = De seis semanas de registros de un hogar así y de esta sesión, con las mismas reglas que en el uso real. Lo que nombra primero no siempre es verdad.
+rehearse-advisor = { $cause }: { $bearing }.
+rehearse-three-more = También pueden frenar una palabra las que suenan parecido, una grabación difícil de distinguir y personas que responden distinto. Este ejercicio no las tiene.
+rehearse-share = Compartir esto con { $name }
+rehearse-share-what = Solo las cifras de «Cómo enseñaste» van a { $name }, en la página Acordado. Ni la línea, ni un momento, ni qué era verdad. Sin este toque nadie lo ve.

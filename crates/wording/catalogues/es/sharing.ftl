@@ -168,6 +168,7 @@ sharing-page = { $page ->
     [evidence] Pruebas
     [days] Días
     [patterns] Patrones
+    [others] Otros
     [designs] ensayos de un cambio
     [swaps] cambios de sitio
     [checks] comprobaciones

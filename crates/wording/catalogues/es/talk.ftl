@@ -35,6 +35,7 @@ talk-check = Una comprobación de «{ $word }»
 talk-note = Una nota
 talk-note-on = Una nota sobre { $about }
 talk-question = Una pregunta
+talk-practice = Algo para practicar
 talk-question-on = Una pregunta sobre { $about }
 talk-about-word = «{ $word }»
 talk-about-session = la sesión de { $when }
@@ -112,6 +113,7 @@ talk-kind = { $kind ->
     [check] Una comprobación
     [meeting] Una reunión
     [note] Una nota
+    [practice] Algo para practicar
    *[question] Una pregunta
 }
 talk-rests = Por una señal fuerte descansan las sesiones con { $name }. Hasta que Hoy lo levante, no se puede proponer ninguna sesión. Una nota o una pregunta sí.
@@ -186,3 +188,14 @@ talk-opens = se decide en una página propia: abre el hogar a alguien
 talk-look-and-decide = Mirar y decidir
 talk-a-keeper-decides = Esto lo decide quien administra el hogar.
 talk-see-sharing = Quién puede ver este hogar
+talk-field-exercise = Ejercicio para ensayar
+talk-field-character = Con quién
+talk-field-lessons = Lecciones para leer
+talk-practice-none = Ninguno
+talk-practice-nothing = Elige un ejercicio o una lección.
+talk-rehearse-it = Ensáyalo: { $exercise }
+talk-is-read = leída
+talk-lessons-read = Lecciones leídas por alguien del hogar: { $read } de { $of }
+talk-shared-count = Ensayos compartidos: { $count }
+talk-may-share = Después de un ensayo puedes compartir sus cifras con { $name }. Nada se comparte por sí solo.
+talk-shared = De un ensayo de «{ $exercise }» con { $name }, un animal simulado:

@@ -32,4 +32,5 @@ usage-number = un número como 4.5
 usage-address = una dirección como 192.168.1.20
 usage-id = un identificador como 0198a2b4-7c11-7000-8000-000000000001
 usage-public-url = https:// y un nombre, como https://sayso.example.org, o http://localhost:7297 para probar
+usage-study-name = de 1 a 64 letras de la a a la z, cifras, - o _
 usage-one-of = uno de: { $known }

@@ -1,7 +1,7 @@
 client-rehearse-press = Appuyer et dire
 client-rehearse-give = Donner
 client-rehearse-asked = { $name } a appuyé : donner
-client-rehearse-offer = Proposer ceci
+client-rehearse-offer = Inviter avec ceci
 client-rehearse-instead = Donner ceci à la place
 client-rehearse-ready = Rien n’a commencé. Tout bouge dès que tu commences.
 client-rehearse-begun = Cela commence.
@@ -16,3 +16,5 @@ client-rehearse-paused = En pause tant que la page n’était pas visible.
 client-rehearse-away = Le carnet ne répond pas. Ce que tu fais est gardé et réessayé.
 client-rehearse-which = Lequel ? Touche son bouton.
 client-rehearse-hold = Ne bouge plus avant le choix.
+client-rehearse-waits = Attends
+client-rehearse-now-press = Maintenant appuie et dis

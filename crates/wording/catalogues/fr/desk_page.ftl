@@ -90,3 +90,4 @@ desk-page-pages = Pages
 desk-page-page = Page { $at } sur { $pages }
 desk-page-before = Précédente
 desk-page-after = Suivante
+desk-page-practice = À exercer : { $read } leçons lues sur { $of }, répétitions partagées : { $shared }

@@ -23,6 +23,7 @@ rehearse-exercise = { $which ->
     [leaving] Laisser partir
     [inviting] Cinq invitations
     [evening] Une soirée d’appuis
+    [stuck] Un mot bloqué
    *[free] Exercice libre
 }
 rehearse-short = { $which ->
@@ -31,14 +32,16 @@ rehearse-short = { $which ->
     [leaving] Quelqu’un veut partir, et le peut.
     [inviting] Chacune avec son attente entière de cinq secondes.
     [evening] Trente appuis, en accéléré : chacun reçoit une réponse juste, y compris « pas maintenant ».
+    [stuck] Un mot n’avance pas. Essaie des choses, puis dis ce qui le retient.
    *[free] Cinq minutes de ce que tu veux.
 }
 rehearse-how = { $which ->
     [likes] Touche « En tendre deux » : tu tiens une chose de chaque côté. Puis ne bouge plus jusqu’à ce que { $name } ait choisi, ou rien choisi, et ait fini. Douze paires en disent le plus ; moins en disent moins.
     [showing] Touche un bouton : tu appuies dessus et dis son mot. Touche-le encore pour donner la chose. Donne aussitôt, partage les appuis entre les mots, et laisse le temps de manger et de jouer.
     [leaving] Montre des mots comme tu veux. Quand { $name } s’en va, laisse faire : pas d’appel, rien en travers. Puis termine.
-    [inviting] Touche « Proposer » et un bouton : tu tiens la chose en vue. Puis ne fais rien pendant cinq secondes. Quoi qu’il en vienne, appuie, dis et donne.
+    [inviting] Touche « Inviter » et un bouton : tu tiens la chose en vue. Puis ne fais rien pendant cinq secondes. Quoi qu’il en vienne, appuie, dis et donne.
     [evening] { $name } appuie. Réponds à chaque appui : donne, dis « pas maintenant » ou donne autre chose. Les friandises s’épuisent.
+    [stuck] Le mot encadré n’avance pas. Quelque chose le retient : essaie une chose après l’autre, regarde ce que fait { $name } et termine quand tu as une idée. Puis tu dis ce que c’est, et tu apprends ce qui était vrai.
    *[free] Tout ce qu’a le tableau, et ce qui tente en plus : appeler, se mettre en travers, le redire.
 }
 rehearse-choose = Répéter
@@ -60,13 +63,16 @@ rehearse-word = { $thing ->
 }
 rehearse-act = { $does ->
     [two] En tendre deux
-    [offer] Proposer
+    [offer] Inviter
     [again] Le redire
     [not-now] Pas maintenant
     [instead] Autre chose
     [call] Appeler
     [block] Se mettre en travers
     [back] S’écarter
+    [ready] Tout avoir sous la main
+    [softer] Baisser le son
+    [quiet] Fermer les fenêtres
    *[end] Terminer
 }
 rehearse-you = { $does ->
@@ -80,6 +86,9 @@ rehearse-you = { $does ->
     [call] Tu appelles { $name }.
     [block] Tu te mets en travers.
     [back] Tu t’écartes.
+    [ready] Tu vas chercher les choses et les gardes sous la main.
+    [softer] Tu poses un tissu sur les haut-parleurs : tous les boutons sont moins forts.
+    [quiet] Tu fermes fenêtres et portes.
    *[end] Tu termines.
 }
 rehearse-seen = { $what ->
@@ -100,6 +109,10 @@ rehearse-seen = { $what ->
     [barred] { $name } ne peut pas passer.
     [eases] { $name } se détend de nouveau.
     [wait-over] Cinq secondes ont passé.
+    [noise] Dehors, quelque chose claque.
+    [startled] { $name } recule devant « { $word } ».
+    [fetches] Ce n’est pas sous la main : tu vas le chercher. { $word }
+    [fetched] Tu es de retour avec : { $word }.
    *[unanswered] « { $word } » est resté sans réponse.
 }
 rehearse-sign = { $level ->
@@ -137,6 +150,9 @@ rehearse-change = { $change ->
     [instead] De temps en temps, donne autre chose quand c’est « pas maintenant » pour « { $word } ».
     [even] Partage les appuis : montre « { $least } » autant que « { $word } ».
     [oftener] Montre plus : peu de mots, encore et encore.
+    [give] Donne ce que dit le bouton, après chacun de tes appuis.
+    [try] Essaie plus de choses avant de dire ce qui le retient : montrer, en tendre deux, tout avoir sous la main, baisser le son, fermer les fenêtres.
+    [too-soon] Il s’est passé trop peu pour dire quelque chose. Réessaie, en prenant ton temps.
    *[carry-on] Continue ainsi.
 }
 rehearse-because = { $change ->
@@ -155,6 +171,9 @@ rehearse-because = { $change ->
     [instead] Appuis sur « { $word } » avec « pas maintenant » pour réponse : { $figure }
     [even] Montré : { $figure }
     [oftener] Montré : { $figure }
+    [give] Choses données : { $figure }
+    [try] Choses différentes essayées : { $figure }
+    [too-soon] Rien n’a été montré, donné, proposé ni répondu.
    *[carry-on] Rien ici n’a gêné l’apprentissage.
 }
 rehearse-would-change = Ce serait autre chose si la prochaine répétition montre un autre tableau : ce sont peu de relevés.
@@ -176,6 +195,7 @@ rehearse-row = { $which ->
     [mild] Signes légers respectés
     [strong] Signes forts respectés
     [eaten] Friandises mangées en paix
+    [given] Choses données
    *[pushes] Appelé, barré le passage ou redit
 }
 rehearse-times = { $times ->
@@ -192,7 +212,6 @@ rehearse-before = avant
 rehearse-after = après
 rehearse-sooner = avec tout une seconde plus tôt
 rehearse-liked = { $name } aime, le plus aimé d’abord : { $things }.
-rehearse-asks = { $name } le demande, par rapport à avant : { $things }
 rehearse-line = L’ensemble
 rehearse-line-what = { $moments } moments en { $seconds } : en haut ce qu’a fait { $name }, en bas ce que tu as fait.
 rehearse-lane = { $lane ->
@@ -212,3 +231,48 @@ rehearse-show-on-what = L’adresse de cette page contient toute la répétition
 rehearse-no-such = Il n’y a pas d’exercice de ce nom.
 rehearse-no-acts = Ce qui a été fait ne se lit pas dans cette adresse : { $item }. Recommence l’exercice.
 rehearse-practise = Répète-le : { $title }
+rehearse-who = { $who ->
+    [eager] Zip, un jeune chien
+    [wary] Moth, un chat
+    [old] Bramble, un vieux chien
+    [quick] Pico, un perroquet
+   *[guards] Rusk, un chien qui défend sa nourriture
+}
+rehearse-whoswho = Qui tu peux rencontrer
+rehearse-the-lesson = La leçon pour cela : { $title }
+rehearse-gain = Tout le reste étant pareil, cela seul aurait mené les mots de { $was } à { $would }, en moyenne.
+rehearse-asks-more = { $name } demande plus souvent qu’avant : { $things }
+rehearse-asks-less = { $name } demande moins souvent qu’avant : { $things }
+rehearse-asks-same = { $name } demande tout à peu près aussi souvent qu’avant.
+rehearse-stuck-word = Le mot qui n’avance pas : « { $word } »
+rehearse-before-shown = Dans le carnet, montré ces trois dernières semaines : { $list }. Moins de deux par jour (42 en trois semaines), c’est peu.
+rehearse-name-it = Qu’est-ce qui retient « { $word } » ?
+rehearse-name-help = Dis ce que tu penses avant de lire la suite. Personne ne l’apprend.
+rehearse-name-button = Le dire
+rehearse-held-up = { $hit ->
+    [yes] Tu l’as dit, et c’était cela : { $cause }.
+   *[no] C’était autre chose : { $cause }. Tu as dit : { $said }.
+}
+rehearse-showed = { $cause ->
+    [not-wanted] Comment cela se voyait : sa chose laissée ou pas choisie, { $figure }. « En tendre deux » le montre sans bouton.
+    [too-late] Comment cela se voyait : temps avant ton retour avec elle, { $figure }. Avec tout sous la main, rien ne tarde.
+    [avoided] Comment cela se voyait : a reculé quand tu appuyais, { $figure }. Moins fort, le bouton est utilisé.
+    [time-or-place] Comment cela se voyait : un signe ou un départ juste après un claquement, { $figure }. Fenêtres fermées, il n’y en a pas.
+    [health] Comment cela se voyait : des choses laissées, même la préférée, { $figure } ; et chaque pas lent. Rien de ce que tu as essayé n’y change quelque chose. Dans la vie : demande d’abord à un vétérinaire.
+   *[too-little] Comment cela se voyait : rien ne s’y opposait, et chaque fois montré apprenait. Montré : { $figure }.
+}
+rehearse-unseen = { $cause ->
+    [not-wanted] Tu n’as pas pu le voir : donne sa chose, ou tends-en deux.
+    [too-late] Tu n’as pas pu le voir : montre le mot et donne sa chose.
+    [avoided] Tu n’as pas pu le voir : appuie sur son bouton quand { $name } est près.
+    [time-or-place] Tu n’as pas pu le voir : attends un claquement et cherche un signe.
+    [health] Tu n’as pas pu le voir : donne ce que { $name } préfère. Dans la vie : demande d’abord à un vétérinaire.
+   *[too-little] Tu n’as pas pu le voir : montre le mot.
+}
+rehearse-showings = trois semaines avant : { $before } ; ici : { $here }
+rehearse-notebook = Ce que le carnet aurait dit
+rehearse-notebook-what = D’après six semaines de notes d’un tel foyer et cette session, avec les mêmes règles qu’en usage réel. Ce qu’il nomme d’abord n’est pas toujours vrai.
+rehearse-advisor = { $cause } : { $bearing }.
+rehearse-three-more = Des mots qui se ressemblent, un enregistrement difficile à distinguer et des personnes qui répondent différemment peuvent aussi retenir un mot. Cet exercice ne les a pas.
+rehearse-share = Partager ceci avec { $name }
+rehearse-share-what = Seuls les chiffres de « Comment tu as enseigné » vont à { $name }, sur la page Convenu. Ni la ligne, ni un moment, ni ce qui était vrai. Sans ce geste, personne ne le voit.

@@ -168,6 +168,7 @@ sharing-page = { $page ->
     [evidence] Preuves
     [days] Jours
     [patterns] Motifs
+    [others] Les autres
     [designs] essais d’un changement
     [swaps] échanges
     [checks] vérifications

@@ -35,6 +35,7 @@ talk-check = Une vérification de « { $word } »
 talk-note = Une note
 talk-note-on = Une note sur { $about }
 talk-question = Une question
+talk-practice = Quelque chose à exercer
 talk-question-on = Une question sur { $about }
 talk-about-word = « { $word } »
 talk-about-session = la séance du { $when }
@@ -113,6 +114,7 @@ talk-kind = { $kind ->
     [check] Une vérification
     [meeting] Une rencontre
     [note] Une note
+    [practice] Quelque chose à exercer
    *[question] Une question
 }
 talk-rests = Un signe fort met les séances avec { $name } au repos. Tant qu’Aujourd’hui ne le lève pas, aucune séance ne peut être proposée. Une note ou une question, oui.
@@ -187,3 +189,14 @@ talk-opens = se décide sur une page à part : cela ouvre le foyer à quelqu’u
 talk-look-and-decide = Regarder et décider
 talk-a-keeper-decides = C’est à qui gère le foyer d’en décider.
 talk-see-sharing = Qui peut voir ce foyer
+talk-field-exercise = Exercice à répéter
+talk-field-character = Avec qui
+talk-field-lessons = Leçons à lire
+talk-practice-none = Aucun
+talk-practice-nothing = Choisis un exercice ou une leçon.
+talk-rehearse-it = Répète-le : { $exercise }
+talk-is-read = lue
+talk-lessons-read = Leçons lues par quelqu’un du foyer : { $read } sur { $of }
+talk-shared-count = Répétitions partagées : { $count }
+talk-may-share = Après une répétition, tu peux en partager les chiffres avec { $name }. Rien n’est partagé tout seul.
+talk-shared = D’une répétition de « { $exercise } » avec { $name }, un animal simulé :

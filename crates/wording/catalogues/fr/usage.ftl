@@ -32,4 +32,5 @@ usage-number = un nombre comme 4.5
 usage-address = une adresse comme 192.168.1.20
 usage-id = un identifiant comme 0198a2b4-7c11-7000-8000-000000000001
 usage-public-url = https:// et un nom, comme https://sayso.example.org, ou http://localhost:7297 pour essayer
+usage-study-name = 1 à 64 lettres de a à z, chiffres, - ou _
 usage-one-of = au choix : { $known }

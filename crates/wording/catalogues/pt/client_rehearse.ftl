@@ -1,7 +1,7 @@
 client-rehearse-press = Apertar e dizer
 client-rehearse-give = Dar
 client-rehearse-asked = { $name } apertou: dar
-client-rehearse-offer = Oferecer isto
+client-rehearse-offer = Convidar com isto
 client-rehearse-instead = Dar isto no lugar
 client-rehearse-ready = Nada começou. Tudo se move quando você começar.
 client-rehearse-begun = Começa.
@@ -16,3 +16,5 @@ client-rehearse-paused = Em pausa enquanto a página não estava à vista.
 client-rehearse-away = O caderno não responde. O que você faz fica guardado e é tentado de novo.
 client-rehearse-which = Qual? Toque no botão.
 client-rehearse-hold = Fique imóvel até a escolha.
+client-rehearse-waits = Espere
+client-rehearse-now-press = Agora aperte e diga

@@ -90,3 +90,4 @@ desk-page-pages = Páginas
 desk-page-page = Página { $at } de { $pages }
 desk-page-before = Anterior
 desk-page-after = Próxima
+desk-page-practice = Para praticar: { $read } de { $of } lições lidas, ensaios compartilhados: { $shared }

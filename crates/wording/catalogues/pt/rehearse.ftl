@@ -23,6 +23,7 @@ rehearse-exercise = { $which ->
     [leaving] Deixar ir
     [inviting] Cinco convites
     [evening] Uma noite de apertos
+    [stuck] Uma palavra travada
    *[free] Prática livre
 }
 rehearse-short = { $which ->
@@ -31,14 +32,16 @@ rehearse-short = { $which ->
     [leaving] Alguém quer ir embora, e pode.
     [inviting] Cada um com sua espera inteira de cinco segundos.
     [evening] Trinta apertos, acelerados: cada um com uma resposta justa, também “agora não”.
+    [stuck] Uma palavra não avança. Experimente coisas e depois diga o que a segura.
    *[free] Cinco minutos do que você quiser.
 }
 rehearse-how = { $which ->
     [likes] Toque em “Oferecer duas”: você segura uma coisa de cada lado. Depois fique imóvel até { $name } escolher, ou não escolher nenhuma, e terminar. Doze pares dizem mais; menos dizem menos.
     [showing] Toque num botão: você o aperta e diz a palavra. Toque de novo para dar a coisa. Dê na hora, divida os apertos entre as palavras e deixe tempo para comer e brincar.
     [leaving] Mostre palavras como quiser. Quando { $name } for embora, deixe ser assim: sem chamar, sem nada no caminho. Depois termine.
-    [inviting] Toque em “Oferecer” e num botão: você segura a coisa à vista. Depois não faça nada por cinco segundos. Venha o que vier, aperte, diga e dê.
+    [inviting] Toque em “Convidar” e num botão: você segura a coisa à vista. Depois não faça nada por cinco segundos. Venha o que vier, aperte, diga e dê.
     [evening] { $name } aperta. Responda a cada aperto: dê a coisa, diga “agora não” ou dê outra coisa. Os petiscos acabam.
+    [stuck] A palavra com contorno não avança. Algo a segura: experimente uma coisa depois da outra, veja o que { $name } faz e termine quando tiver uma ideia. Depois você diz o que é e fica sabendo o que era verdade.
    *[free] Tudo o que o quadro tem, e o que mais tenta a gente: chamar, ficar no caminho, dizer de novo.
 }
 rehearse-choose = Ensaiar
@@ -60,13 +63,16 @@ rehearse-word = { $thing ->
 }
 rehearse-act = { $does ->
     [two] Oferecer duas
-    [offer] Oferecer
+    [offer] Convidar
     [again] Dizer de novo
     [not-now] Agora não
     [instead] Outra coisa
     [call] Chamar
     [block] Ficar no caminho
     [back] Afastar-se
+    [ready] Deixar tudo à mão
+    [softer] Baixar o som
+    [quiet] Fechar as janelas
    *[end] Terminar
 }
 rehearse-you = { $does ->
@@ -80,6 +86,9 @@ rehearse-you = { $does ->
     [call] Você chama { $name }.
     [block] Você fica no caminho.
     [back] Você se afasta.
+    [ready] Você busca as coisas e as deixa à mão.
+    [softer] Você põe um pano sobre os alto-falantes: todos os botões ficam mais baixos.
+    [quiet] Você fecha janelas e portas.
    *[end] Você termina.
 }
 rehearse-seen = { $what ->
@@ -100,6 +109,10 @@ rehearse-seen = { $what ->
     [barred] { $name } não consegue passar.
     [eases] { $name } fica à vontade de novo.
     [wait-over] Passaram cinco segundos.
+    [noise] Lá fora algo bate.
+    [startled] { $name } recua diante de “{ $word }”.
+    [fetches] Não está à mão: você vai buscar. { $word }
+    [fetched] Você voltou com: { $word }.
    *[unanswered] “{ $word }” ficou sem resposta.
 }
 rehearse-sign = { $level ->
@@ -137,6 +150,9 @@ rehearse-change = { $change ->
     [instead] De vez em quando dê outra coisa quando for “agora não” para “{ $word }”.
     [even] Divida os apertos: mostre “{ $least }” tanto quanto “{ $word }”.
     [oftener] Mostre mais: poucas palavras, muitas vezes.
+    [give] Dê o que o botão diz, depois de cada aperto seu.
+    [try] Experimente mais coisas antes de dizer o que a segura: mostrar, oferecer duas, deixar à mão, baixar o som, fechar as janelas.
+    [too-soon] Aconteceu pouco demais para dizer algo. Tente de novo, sem pressa.
    *[carry-on] Continue assim.
 }
 rehearse-because = { $change ->
@@ -155,6 +171,9 @@ rehearse-because = { $change ->
     [instead] Apertos de “{ $word }” respondidos com “agora não”: { $figure }
     [even] Mostrado: { $figure }
     [oftener] Mostrado: { $figure }
+    [give] Coisas dadas: { $figure }
+    [try] Coisas diferentes experimentadas: { $figure }
+    [too-soon] Nada foi mostrado, dado, convidado nem respondido.
    *[carry-on] Nada aqui atrapalhou o aprendizado.
 }
 rehearse-would-change = Seria outra coisa se o próximo ensaio mostrar outro quadro: são poucos registros.
@@ -176,6 +195,7 @@ rehearse-row = { $which ->
     [mild] Sinais leves respeitados
     [strong] Sinais fortes respeitados
     [eaten] Petiscos comidos em paz
+    [given] Coisas dadas
    *[pushes] Chamou, barrou ou disse de novo
 }
 rehearse-times = { $times ->
@@ -192,7 +212,6 @@ rehearse-before = antes
 rehearse-after = depois
 rehearse-sooner = com tudo um segundo antes
 rehearse-liked = { $name } gosta, o preferido primeiro: { $things }.
-rehearse-asks = { $name } pede, em relação a antes: { $things }
 rehearse-line = O conjunto
 rehearse-line-what = { $moments } momentos em { $seconds }: em cima o que { $name } fez, embaixo o que você fez.
 rehearse-lane = { $lane ->
@@ -212,3 +231,48 @@ rehearse-show-on-what = O endereço desta página contém o ensaio inteiro e nad
 rehearse-no-such = Não há esse exercício.
 rehearse-no-acts = O que foi feito não pode ser lido neste endereço: { $item }. Comece o exercício de novo.
 rehearse-practise = Ensaie: { $title }
+rehearse-who = { $who ->
+    [eager] Zip, um cachorro jovem
+    [wary] Moth, um gato
+    [old] Bramble, um cachorro velho
+    [quick] Pico, um papagaio
+   *[guards] Rusk, um cachorro que guarda comida
+}
+rehearse-whoswho = Quem você pode encontrar
+rehearse-the-lesson = A lição para isto: { $title }
+rehearse-gain = Com todo o resto igual, só isto teria levado as palavras de { $was } a { $would }, em média.
+rehearse-asks-more = { $name } pede mais do que antes: { $things }
+rehearse-asks-less = { $name } pede menos do que antes: { $things }
+rehearse-asks-same = { $name } pede tudo mais ou menos como antes.
+rehearse-stuck-word = A palavra que não avança: “{ $word }”
+rehearse-before-shown = Do caderno, mostrado nas últimas três semanas: { $list }. Menos de dois por dia (42 em três semanas) é pouco.
+rehearse-name-it = O que segura “{ $word }”?
+rehearse-name-help = Diga o que pensa antes de continuar a ler. Ninguém fica sabendo.
+rehearse-name-button = Dizer
+rehearse-held-up = { $hit ->
+    [yes] Você disse, e era isso: { $cause }.
+   *[no] Era outra coisa: { $cause }. Você disse: { $said }.
+}
+rehearse-showed = { $cause ->
+    [not-wanted] Como se viu: a coisa deixada ou não escolhida, { $figure }. “Oferecer duas” mostra isso sem botão.
+    [too-late] Como se viu: tempo até você voltar com ela, { $figure }. Com tudo à mão nada chega tarde.
+    [avoided] Como se viu: recuou quando você apertou, { $figure }. Mais baixo, o botão é apertado.
+    [time-or-place] Como se viu: um sinal ou ir embora logo depois de uma batida, { $figure }. Com as janelas fechadas não há nenhum.
+    [health] Como se viu: coisas deixadas, até a preferida, { $figure }; e cada passo lento. Nada do que você experimentou resolve. Na vida: consulte primeiro um veterinário.
+   *[too-little] Como se viu: nada impedia, e cada vez mostrada ensinou. Mostrado: { $figure }.
+}
+rehearse-unseen = { $cause ->
+    [not-wanted] Você não chegou a ver: dê a coisa, ou ofereça duas.
+    [too-late] Você não chegou a ver: mostre a palavra e dê a coisa.
+    [avoided] Você não chegou a ver: aperte o botão com { $name } por perto.
+    [time-or-place] Você não chegou a ver: espere uma batida e procure um sinal.
+    [health] Você não chegou a ver: dê o que { $name } mais gosta. Na vida: consulte primeiro um veterinário.
+   *[too-little] Você não chegou a ver: mostre a palavra.
+}
+rehearse-showings = três semanas antes: { $before }; aqui: { $here }
+rehearse-notebook = O que o caderno teria dito
+rehearse-notebook-what = De seis semanas de registros de uma casa assim e desta sessão, com as mesmas regras do uso real. O que ele nomeia primeiro nem sempre é verdade.
+rehearse-advisor = { $cause }: { $bearing }.
+rehearse-three-more = Palavras que soam parecidas, uma gravação difícil de distinguir e pessoas que respondem de modos diferentes também podem segurar uma palavra. Este exercício não as tem.
+rehearse-share = Compartilhar isto com { $name }
+rehearse-share-what = Só os números de “Como você ensinou” vão para { $name }, na página Combinado. Nem a linha, nem um momento, nem o que era verdade. Sem este toque ninguém vê.

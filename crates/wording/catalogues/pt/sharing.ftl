@@ -168,6 +168,7 @@ sharing-page = { $page ->
     [evidence] Evidências
     [days] Dias
     [patterns] Padrões
+    [others] Outros
     [designs] ensaios de uma mudança
     [swaps] trocas
     [checks] verificações

@@ -35,6 +35,7 @@ talk-check = Uma verificação de “{ $word }”
 talk-note = Uma nota
 talk-note-on = Uma nota sobre { $about }
 talk-question = Uma pergunta
+talk-practice = Algo para praticar
 talk-question-on = Uma pergunta sobre { $about }
 talk-about-word = “{ $word }”
 talk-about-session = a sessão de { $when }
@@ -112,6 +113,7 @@ talk-kind = { $kind ->
     [check] Uma verificação
     [meeting] Um encontro
     [note] Uma nota
+    [practice] Algo para praticar
    *[question] Uma pergunta
 }
 talk-rests = Por um sinal forte, as sessões com { $name } descansam. Até que Hoje libere, nenhuma sessão pode ser proposta. Uma nota ou uma pergunta, sim.
@@ -186,3 +188,14 @@ talk-opens = se decide em uma página própria: abre a casa a alguém
 talk-look-and-decide = Olhar e decidir
 talk-a-keeper-decides = Quem administra a casa decide isto.
 talk-see-sharing = Quem pode ver esta casa
+talk-field-exercise = Exercício para ensaiar
+talk-field-character = Com quem
+talk-field-lessons = Lições para ler
+talk-practice-none = Nenhum
+talk-practice-nothing = Escolha um exercício ou uma lição.
+talk-rehearse-it = Ensaie: { $exercise }
+talk-is-read = lida
+talk-lessons-read = Lições lidas por alguém da casa: { $read } de { $of }
+talk-shared-count = Ensaios compartilhados: { $count }
+talk-may-share = Depois de um ensaio você pode compartilhar os números com { $name }. Nada é compartilhado sozinho.
+talk-shared = De um ensaio de “{ $exercise }” com { $name }, um animal simulado:

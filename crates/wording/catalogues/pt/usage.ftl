@@ -32,4 +32,5 @@ usage-number = um número como 4.5
 usage-address = um endereço como 192.168.1.20
 usage-id = um identificador como 0198a2b4-7c11-7000-8000-000000000001
 usage-public-url = https:// e um nome, como https://sayso.example.org, ou http://localhost:7297 para experimentar
+usage-study-name = 1 a 64 letras de a a z, algarismos, - ou _
 usage-one-of = um de: { $known }

@@ -4,4 +4,5 @@
 mod consent;
 mod rows;
 mod stopped;
+mod summary;
 mod tables;

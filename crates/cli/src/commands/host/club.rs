@@ -262,7 +262,7 @@ impl Maker<'_> {
         self.write(&written).await?;
         self.people.witness_proposal(&leave, &written, self.now).await?;
         if agreed.is_some() {
-            let yes = ProposalAnswer { to: written.id, reply: Reply::Accepted, text: None, by: None };
+            let yes = ProposalAnswer { to: written.id, reply: Reply::Accepted, text: None, by: None, rehearsed: None };
             let yes = self.event(run, yes);
             self.write(&Event { animal: Some(animal), happened_at: at, recorded_at: at, ..yes }).await?;
         }

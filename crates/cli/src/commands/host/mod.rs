@@ -11,6 +11,8 @@ use club::{Club, Door, Maker, NotMade};
 use sayso_cluster::{Cluster, ClusterError};
 use sayso_host::{HostConfig, HostOpened, Mail, ProviderConfig, links};
 use sayso_model::{Label, Moment};
+use sayso_norms::Release;
+use sayso_notebook::read_norms;
 use sayso_people::{Lifetimes, People, Role, Secret};
 use sayso_sim::{ClubHome, troubled_called, troubled_home};
 use sayso_store::{Database, Server};
@@ -22,7 +24,7 @@ use tokio::task::spawn_blocking;
 use url::Url;
 
 /// Variables that hold what should stand in no list of processes, for it may hold a password.
-const DATABASE: &str = "SAYSO_DATABASE";
+pub const DATABASE: &str = "SAYSO_DATABASE";
 const DATABASE_OWNER: &str = "SAYSO_DATABASE_OWNER";
 const SMTP: &str = "SAYSO_SMTP";
 const OIDC_ISSUER: &str = "SAYSO_OIDC_ISSUER";
@@ -43,7 +45,7 @@ const TOLD_EVERY: usize = 10;
 const LINKS_S: f64 = 7.0 * 86_400.0;
 
 /// The value of a flag, else of a variable that is set and not empty.
-fn given(flag: Option<&String>, variable: &str) -> Option<String> {
+pub fn given(flag: Option<&String>, variable: &str) -> Option<String> {
     flag.cloned().or_else(|| std::env::var(variable).ok()).filter(|value| !value.is_empty())
 }
 
@@ -102,6 +104,12 @@ fn provider(l: &Locale, asked: &Hosting) -> Result<Option<ProviderConfig>, CliEr
     }
 }
 
+/// What every home is laid beside. A file that cannot be used stops the start: nobody is laid beside other figures than those meant.
+fn norms(asked: &Hosting) -> Result<Option<Arc<Release>>, CliError> {
+    let read = asked.norms.as_deref().map(read_norms).transpose()?;
+    Ok(read.map(|read| Arc::new(read.release)))
+}
+
 async fn serve(
     l: &Locale,
     asked: &Hosting,
@@ -127,6 +135,7 @@ async fn serve(
         provider,
         behind_proxy: asked.behind_proxy,
         metrics_token: given(None, METRICS_TOKEN).map(|token| Secret::typed(&token)),
+        norms: norms(asked)?,
         patience: Patience::default(),
         opened,
     };

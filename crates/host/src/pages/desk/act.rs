@@ -4,9 +4,8 @@
 use crate::asker::Asker;
 use crate::desk::{FORM, Kept, lines};
 use crate::fault::told;
-use crate::pages::desk::asked::{Asked, DAYS, FIELDS, PATH};
+use crate::pages::desk::asked::{Asked, DAYS, FIELDS, PATH, Tab};
 use crate::pages::desk::open;
-use crate::pages::desk::view::Tab;
 use axum::response::Redirect;
 use sayso_advisor::desk::{About, Mark};
 use sayso_model::{AnimalId, HomeId, Label, Moment, Zone};

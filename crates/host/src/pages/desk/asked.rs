@@ -13,6 +13,29 @@ use url::form_urlencoded::Serializer;
 
 /// Where the desk is.
 pub const PATH: &str = "/desk";
+
+/// A page of the desk.
+#[derive(Clone, Copy, PartialEq, Eq, Debug)]
+pub enum Tab {
+    /// What each animal needs.
+    Needs,
+    /// What is new since coach and home spoke.
+    Week,
+    /// What followed changes.
+    Changes,
+}
+
+impl Tab {
+    /// Where it is.
+    pub const fn path(self) -> &'static str {
+        match self {
+            Self::Needs => PATH,
+            Self::Week => "/desk/week",
+            Self::Changes => "/desk/changes",
+        }
+    }
+}
+
 /// Animals on one page.
 pub const ON_A_PAGE: usize = 20;
 /// Days for which something may be put aside.

@@ -1,9 +1,9 @@
 //! Over all homes of a coach: which kinds of change were followed by more presses, and how trials drawn by lot came out; with why the
 //! first shows less than it seems to.
 
-use super::asked::Asked;
+use super::asked::{Asked, Tab};
 use super::open;
-use super::view::{Tab, around, called};
+use super::view::{around, called};
 use crate::asker::Asker;
 use crate::desk::Found;
 use crate::fault::told;

@@ -15,14 +15,13 @@ pub use view::called;
 
 use crate::asker::Asker;
 use crate::host::Host;
-use asked::{Asked, Chosen};
+use asked::{Asked, Chosen, Tab};
 use axum::Router;
 use axum::extract::Query;
 use axum::routing::{get, post};
 use maud::Markup;
 use sayso_web::Error;
 use std::sync::Arc;
-use view::Tab;
 
 /// Routes of the page.
 pub fn router() -> Router<Arc<Host>> {

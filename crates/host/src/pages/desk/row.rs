@@ -5,7 +5,7 @@ use crate::pages::desk::asked::{Asked, DAYS, FIELDS};
 use crate::pages::desk::open::Key;
 use maud::{Markup, html};
 use sayso_advisor::desk::{About, Line, Need, WEEKS};
-use sayso_model::{Day, Label, Moment, WordId};
+use sayso_model::{AccountId, Day, Label, Moment, WordId};
 use sayso_web::chart::spark;
 use sayso_wording::advice::sure;
 use sayso_wording::desk::{Names, aside, need as told_need, until, why};
@@ -28,6 +28,8 @@ pub struct Of<'a> {
     pub animal: &'a KeptAnimal,
     /// What its home is called.
     pub home: String,
+    /// The coach.
+    pub me: AccountId,
     /// The coach's own mark of the home.
     pub mark: Option<&'a Label>,
 }
@@ -72,6 +74,7 @@ pub fn row(of: &Of<'_>, needs: &[&Need]) -> Markup {
                 }
             }
             (figures(l, of.animal, of.now, &says))
+            (practised(of))
             div.does {
                 div.row {
                     a.link href=(page(of.key, "evidence")) { (say!(l, frame::evidence)) }
@@ -85,6 +88,20 @@ pub fn row(of: &Of<'_>, needs: &[&Need]) -> Markup {
                         (for_days(of, need))
                     }
                     (own(of))
+                }
+            }
+        }
+    }
+}
+
+/// What the coach handed over to practise, as far as it was done and shared.
+fn practised(of: &Of<'_>) -> Markup {
+    let mine = of.animal.line.practices.iter().filter(|practice| practice.by == of.me);
+    html! {
+        @for practice in mine {
+            p.quiet data-test="practised" {
+                a href=(format!("/talk?home={}#t-{}", of.key.0, practice.proposal)) {
+                    (say!(of.l, desk_page::practice, read = practice.read.0, of = practice.read.1, shared = practice.shared))
                 }
             }
         }

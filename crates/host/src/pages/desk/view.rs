@@ -1,4 +1,4 @@
-use super::asked::{ASIDE, Asked, Chosen, KINDS, NONE, ON_A_PAGE, PATH};
+use super::asked::{ASIDE, Asked, Chosen, KINDS, NONE, ON_A_PAGE, PATH, Tab};
 use super::open::Opened;
 use super::row::{Of, back, row};
 use crate::asker::Asker;
@@ -7,28 +7,6 @@ use maud::{Markup, html};
 use sayso_model::HomeId;
 use sayso_wording::{Locale, say};
 use std::collections::BTreeSet;
-
-/// A page of the desk.
-#[derive(Clone, Copy, PartialEq, Eq, Debug)]
-pub enum Tab {
-    /// What each animal needs.
-    Needs,
-    /// What is new since coach and home spoke.
-    Week,
-    /// What followed changes.
-    Changes,
-}
-
-impl Tab {
-    /// Where it is.
-    pub const fn path(self) -> &'static str {
-        match self {
-            Self::Needs => PATH,
-            Self::Week => "/desk/week",
-            Self::Changes => "/desk/changes",
-        }
-    }
-}
 
 /// Its script.
 const KEYS: &str = "client/desk.js";
@@ -67,6 +45,7 @@ pub fn view(asker: &Asker, opened: &Opened, chosen: &Chosen) -> Markup {
                             key: one.key,
                             animal,
                             home: called(l, &opened.found, one.key.0),
+                            me: asker.signed.account.id,
                             mark: chosen.marks.get(&one.key.0),
                         }, &one.needs))
                     }

@@ -1,9 +1,9 @@
 //! The week's view: what changed since coach and home last spoke, else since a week ago; each animal in a few lines.
 
-use super::asked::{Asked, ON_A_PAGE};
+use super::asked::{Asked, ON_A_PAGE, Tab};
 use super::open::{Key, Opened};
 use super::row::{Of, figures, says, spoken, whose};
-use super::view::{Tab, around, called, paging};
+use super::view::{around, called, paging};
 use crate::asker::Asker;
 use crate::desk::Kept;
 use crate::fault::told;
@@ -60,6 +60,7 @@ pub async fn show(asker: &Asker, opened: &Opened, asked: Asked) -> Result<Markup
             key: news.key,
             animal,
             home,
+            me: asker.signed.account.id,
             mark: marks.get(&news.key.0),
         };
         let day = l.weekday_date(news.since.day(&animal.line.zone));

@@ -142,7 +142,7 @@ pub async fn agree(asker: Asker, Path(id): Path<String>, typed: Typed) -> Result
         events.push(page.about_home(closing));
     }
     let by = page.leave.as_ref().and_then(Leave::answers_as);
-    events.push(page.about_home(ProposalAnswer { to, reply: Reply::Accepted, text: None, by }));
+    events.push(page.about_home(ProposalAnswer { to, reply: Reply::Accepted, text: None, by, rehearsed: None }));
     if let Some(leave) = &page.leave {
         events.iter().try_for_each(|event| leave.may_write(event, &page.story, page.now))?;
     }

@@ -64,6 +64,7 @@ async fn show(asker: Asker) -> Result<Markup, Error> {
         near: around::all(&asker, &inside).await?,
         looks: people.looks(home, MOST_LOOKS).await.map_err(told)?,
         invitations: people.invitations(Scope::Home(home), asker.now).await.map_err(told)?,
+        notebooks: people.notebooks(home, asker.now).await.map_err(told)?,
         rescues: people.rescues(home).await.map_err(told)?,
         restored_at: people.restored_at().await.map_err(told)?,
         names: Names::of(&asker, coaches).await?,

@@ -5,7 +5,7 @@ use crate::asker::{Asker, HOME, Inside};
 use crate::pages::said::{days, role, shows};
 use maud::{Markup, html};
 use sayso_model::{Coach, Consent, Day, Moment};
-use sayso_people::db::{Invited, Looked, Rescue};
+use sayso_people::db::{Invited, Looked, Notebook, Rescue};
 use sayso_people::{Capability, Part};
 use sayso_web::Page;
 use sayso_web::layout::{Tab, layout};
@@ -23,6 +23,8 @@ pub struct Told {
     pub rescues: Vec<Rescue>,
     /// When the server was last brought back from a backup.
     pub restored_at: Option<Moment>,
+    /// Notebooks at home that are linked.
+    pub notebooks: Vec<Notebook>,
     /// Givings of consent.
     pub past: Past,
     /// Names of those they are for.
@@ -40,6 +42,7 @@ pub fn view(asker: &Asker, inside: &Inside, told: &Told) -> Markup {
             (restored(page, told))
             (who_sees(page, told))
             (consents(page, told))
+            @if page.may(Capability::LinkNotebook) || !told.notebooks.is_empty() { (notebooks(page, &told.notebooks)) }
             (looks(page, told))
             (people(asker, page, told))
             @if page.may(Capability::Leave) {
@@ -88,6 +91,18 @@ fn who_sees(page: &Page, told: &Told) -> Markup {
                 }
             } }
             p.quiet { (say!(l, sharing::nobody_else)) }
+        }
+    }
+}
+
+/// Notebooks at home, each of which holds what the home holds.
+fn notebooks(page: &Page, notebooks: &[Notebook]) -> Markup {
+    let l = &page.locale;
+    html! {
+        section #notebooks {
+            h2 { (say!(l, linked::notebooks)) }
+            p data-test="notebooks" { (say!(l, linked::how_many, count = notebooks.len())) }
+            @if page.may(Capability::LinkNotebook) { p { a.button href="/sharing/notebooks" { (say!(l, linked::see)) } } }
         }
     }
 }

@@ -39,6 +39,7 @@ pub fn readiness(page: &AnimalPage, r: &Ready) -> Markup {
             y: Axis::share(locale, &say!(locale, days::ready)),
             series: vec![Series { points, ..Series::default() }],
             level: None,
+            mark: None,
             band: String::new(),
         }))
         p { (told) " " (say!(locale, days::readiness_from)) }

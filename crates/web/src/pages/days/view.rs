@@ -143,6 +143,7 @@ fn by_week(locale: &Locale, title: String, told: String, y: Axis, points: Vec<Po
             y,
             series: vec![Series { points, dots: true, ..Series::default() }],
             level: None,
+            mark: None,
             band: say!(locale, chart::interval),
         }))
         p { (told) }

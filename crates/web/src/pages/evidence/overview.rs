@@ -25,6 +25,7 @@ pub fn overview(page: &AnimalPage, rows: &Result<Vec<WordRow>, UnderstandingErro
             Ok(rows) => (picture(page, rows)),
         }
         p { a.link href=(format!("/a/{animal}/checks")) { (say!(locale, evidence::checks)) } }
+        p { a.link href=(format!("/a/{animal}/others")) { (say!(locale, others::link)) } }
         p { a.link href=(format!("/a/{animal}/designs")) { (say!(locale, evidence::trials)) } }
         @if page.may(Capability::SeeLog) { p { a.link href="/agreement" { (say!(locale, evidence::two_people)) } } }
         @if !words.is_empty() { (compared(page, words)) }

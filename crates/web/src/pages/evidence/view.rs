@@ -41,6 +41,7 @@ pub fn word(page: &AnimalPage, e: &Evidence, causes: &[Weighed]) -> Markup {
         @if !e.standing.closing { (claim(page, e)) }
         (measured(page, e))
         @if !e.standing.closing { (behind(page, causes)) }
+        (crate::pages::others::of_word(page, e.standing.word))
         (crate::pages::talk::write_about(page, e.standing.word))
         p { a.link href="/methods" { (say!(locale, evidence::how_computed)) } }
     }
@@ -195,6 +196,7 @@ fn learning(page: &AnimalPage, curve: &LearningCurve, days: &[Day]) -> Markup {
             y: Axis::share(locale, &say!(locale, evidence::right_of_presses)),
             series: vec![Series { points, ..Series::default() }],
             level: Some((curve.chance, say!(locale, evidence::chance))),
+            mark: None,
             band: say!(locale, evidence::band),
         }))
         p { (told) }

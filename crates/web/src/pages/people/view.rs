@@ -46,6 +46,7 @@ pub fn view(page: &Page) -> Markup {
                     @if page.may(Capability::SettleHome) { a.button href="/people/home" { (say!(l, card::edit)) } }
                     @if page.may(Capability::Export) || page.may(Capability::Import) { a.button href="/exchange" { (say!(l, card::files)) } }
                     @if page.leave.is_none() { a.button href="/devices" { (say!(l, card::devices)) } }
+                    @if page.leave.is_none() { a.button href="/linked" data-test="linked" { (say!(l, linked::title)) } }
                 }
             }
             (put_away(page))

@@ -2,6 +2,8 @@
 
 use crate::error::Error;
 use crate::page::Page;
+use sayso_advisor::stuck::Cause;
+use sayso_rehearse::NAMEABLE;
 use sayso_sim::rehearsal::{Act, ActsError, Character, Exercise, Run, Setup, play, read, written};
 use sayso_wording::words;
 use serde::Deserialize;
@@ -18,6 +20,8 @@ pub struct Fields {
     character: String,
     #[serde(default)]
     acts: String,
+    #[serde(default)]
+    named: String,
 }
 
 /// The same as a handler takes it.
@@ -46,6 +50,35 @@ impl Fields {
             return Ok(Character::Eager);
         }
         Character::named(&self.character).ok_or_else(|| not_read("character", &self.character))
+    }
+}
+
+impl Fields {
+    /// What was named as holding a word up; none before anything was.
+    ///
+    /// # Errors
+    /// [`Error::Refused`] where it is none of what can be named.
+    pub fn named(&self) -> Result<Option<Cause>, Error> {
+        if self.named.is_empty() {
+            return Ok(None);
+        }
+        let cause = NAMEABLE.into_iter().find(|cause| cause_name(*cause) == self.named);
+        cause.map(Some).ok_or_else(|| not_read("named", &self.named))
+    }
+}
+
+/// How a cause is written in an address and chosen by in messages.
+pub const fn cause_name(cause: Cause) -> &'static str {
+    match cause {
+        Cause::HardToMakeOut => "hard-to-make-out",
+        Cause::NotWanted => "not-wanted",
+        Cause::TooLittle => "too-little",
+        Cause::TooLate => "too-late",
+        Cause::Avoided => "avoided",
+        Cause::TimeOrPlace => "time-or-place",
+        Cause::Health => "health",
+        Cause::SoundsAlike => "sounds-alike",
+        Cause::PeopleDiffer => "people-differ",
     }
 }
 

@@ -3,6 +3,7 @@
 use crate::page::Page;
 use maud::{Markup, html};
 use sayso_model::facts::lesson;
+use sayso_rehearse::Change;
 use sayso_sim::rehearsal::Exercise;
 use sayso_wording::lessons::title;
 use sayso_wording::say;
@@ -15,8 +16,32 @@ const fn of(exercise: Exercise) -> &'static [&'static str] {
         Exercise::Leaving => &["coming-going", "body"],
         Exercise::Inviting => &["ready", "inviting"],
         Exercise::Evening => &["not-now", "own-way"],
+        Exercise::Stuck => &["stuck", "wants"],
         Exercise::Free => &["showing", "body"],
     }
+}
+
+/// The lesson about what is to be changed; none where nothing is.
+const fn about(change: &Change) -> Option<&'static str> {
+    Some(match change {
+        Change::StepAway | Change::Pause => "body",
+        Change::LetGo | Change::DoNotPush { .. } | Change::Slower => "coming-going",
+        Change::LetEat | Change::Give | Change::Sooner { .. } | Change::Oftener | Change::Even { .. } => "showing",
+        Change::WhenThere | Change::LetChoose | Change::MorePairs => "wants",
+        Change::Wait => "inviting",
+        Change::Answer => "own-way",
+        Change::Instead { .. } => "not-now",
+        Change::Try => "stuck",
+        Change::TooSoon | Change::CarryOn => return None,
+    })
+}
+
+/// The link to the lesson about what is to be changed, else to those of the exercise.
+pub fn next(page: &Page, change: &Change, exercise: Exercise) -> Markup {
+    let l = &page.locale;
+    let Some(of) = about(change).and_then(lesson) else { return links(page, exercise) };
+    let to = page.of_home(&format!("/learn/{}", of.id));
+    html! { p { a.link href=(to) data-test="lesson-next" { (say!(l, rehearse::the_lesson, title = title(l, of, None))) } } }
 }
 
 /// The exercise in which a lesson is practised.
@@ -48,5 +73,21 @@ mod tests {
         for exercise in Exercise::ALL {
             assert!(!of(exercise).is_empty() && of(exercise).iter().all(|id| lesson(id).is_some()), "{exercise:?}");
         }
+    }
+
+    #[test]
+    fn what_is_to_be_changed_leads_to_the_lesson_about_it() {
+        let thing = sayso_sim::rehearsal::Thing::Ball;
+        for (change, id) in [
+            (Change::StepAway, "body"),
+            (Change::Wait, "inviting"),
+            (Change::Sooner { delay_s: 4.0 }, "showing"),
+            (Change::Instead { word: thing }, "not-now"),
+            (Change::MorePairs, "wants"),
+            (Change::Try, "stuck"),
+        ] {
+            assert_eq!(about(&change).and_then(lesson).map(|lesson| lesson.id.as_str()), Some(id), "{change:?}");
+        }
+        assert_eq!(about(&Change::CarryOn), None);
     }
 }

@@ -17,6 +17,10 @@ pub fn view(page: &Page) -> Markup {
         html! {
             p { (say!(l, rehearse::intro)) }
             (simulation(l))
+            details.fold data-test="who" {
+                summary { (say!(l, rehearse::whoswho)) }
+                ul { @for who in Character::ALL { li { (say!(l, rehearse::character, who = who.name())) } } }
+            }
             @for exercise in Exercise::ALL { (one(page, exercise)) }
             p { a.link href=(page.of_home("/learn")) { (say!(l, lessons::all)) } }
         },
@@ -41,7 +45,7 @@ fn one(page: &Page, exercise: Exercise) -> Markup {
                 div.field {
                     label for=(format!("with-{which}")) { (say!(l, rehearse::with)) }
                     select name="character" id=(format!("with-{which}")) {
-                        @for who in Character::ALL { option value=(who.name()) { (say!(l, rehearse::character, who = who.name())) } }
+                        @for who in Character::ALL { option value=(who.name()) { (say!(l, rehearse::who, who = who.name())) } }
                     }
                 }
                 div.row.after { button.primary data-test=(format!("choose-{which}")) { (say!(l, rehearse::choose)) span.unseen { ": " (say!(l, rehearse::exercise, which = which)) } } }

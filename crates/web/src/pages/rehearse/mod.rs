@@ -9,6 +9,7 @@ mod line;
 mod list;
 mod moments;
 mod stage;
+mod stuck;
 mod went;
 
 pub use asked::{REHEARSE, link};
@@ -57,5 +58,11 @@ async fn moments(page: Page, Path(exercise): Path<String>, query: Query) -> Resu
 }
 
 async fn went(page: Page, Path(exercise): Path<String>, query: Query) -> Result<Markup, Error> {
-    Ok(went::view(&page, &Asked::read(&exercise, &query)?))
+    let asked = Asked::read(&exercise, &query)?;
+    // What held the word up is told once something was named.
+    let hides = asked.setup.hides().is_some();
+    Ok(match query.named()? {
+        None if hides => stuck::question(&page, &asked),
+        named => went::view(&page, &asked, named),
+    })
 }

@@ -6,6 +6,7 @@ use super::drawn::room;
 use super::lessons;
 use super::list::simulation;
 use super::moments;
+use super::stuck;
 use crate::layout::{Tab, layout_with};
 use crate::page::Page;
 use maud::{Markup, html};
@@ -27,6 +28,27 @@ const ACTS: &[(&str, &str)] = &[
 const LIKES: &[(&str, &str)] =
     &[("two", "T"), ("again", "R"), ("call", "C"), ("block", "B"), ("back", "W"), ("end", "E")];
 
+/// The same for a word that does not get on: what may be tried.
+const STUCK: &[(&str, &str)] = &[
+    ("offer", "O"),
+    ("two", "T"),
+    ("ready", "R"),
+    ("softer", "S"),
+    ("quiet", "Q"),
+    ("not-now", "N"),
+    ("back", "W"),
+    ("end", "E"),
+];
+
+/// What can be done in an exercise.
+const fn acts_of(exercise: Exercise) -> &'static [(&'static str, &'static str)] {
+    match exercise {
+        Exercise::Likes => LIKES,
+        Exercise::Stuck => STUCK,
+        _ => ACTS,
+    }
+}
+
 pub fn view(page: &Page, setup: Setup) -> Markup {
     let (l, which) = (&page.locale, setup.exercise.name());
     let name = name(l, setup.character);
@@ -34,7 +56,8 @@ pub fn view(page: &Page, setup: Setup) -> Markup {
     let begins = run.begins_at;
     let json = serde_json::to_string(&moments::of(l, &run)).unwrap_or_default();
     let likes = setup.exercise == Exercise::Likes;
-    let acts = if likes { LIKES } else { ACTS };
+    let acts = acts_of(setup.exercise);
+    let about = setup.hides().map(|hidden| hidden.word);
     let treats = (setup.exercise == Exercise::Evening).then_some(TREATS);
     layout_with(
         page,
@@ -47,9 +70,11 @@ pub fn view(page: &Page, setup: Setup) -> Markup {
                 data-asks=(address(page, setup, "/moments", &[])) data-went=(address(page, setup, "/went", &[]))
                 data-name=(name) data-most=(setup.exercise.most_ms()) data-treats=[treats] {
                 (simulation(l))
+                @if let Some(about) = about { p.about data-test="about" { (say!(l, rehearse::stuck_word, word = word(l, about))) } }
                 section.before-it data-part="before" {
                     p { (say!(l, rehearse::character, who = setup.character.name())) }
                     p { (say!(l, rehearse::how, which = which, name = name.as_str())) }
+                    (stuck::before_it(l, setup))
                     (lessons::links(page, setup.exercise))
                     button.primary.wide type="button" data-part="start" data-test="start" { (say!(l, rehearse::start)) }
                 }
@@ -58,7 +83,7 @@ pub fn view(page: &Page, setup: Setup) -> Markup {
                 p.caution data-part="away" data-test="away" role="status" hidden {}
                 p.asks.num data-part="line" data-test="line" { span data-part="clock" data-test="clock" {} " " span data-part="ask" data-test="ask" {} }
                 p data-part="over" data-test="over" hidden { a.button.primary.wide data-part="see" data-test="see" href="#" { (say!(l, rehearse::see)) } }
-                @if !likes { (pads(l)) }
+                @if !likes { (pads(l, about)) }
                 (actions(l, acts))
                 (keys(l, acts))
             }
@@ -69,11 +94,11 @@ pub fn view(page: &Page, setup: Setup) -> Markup {
 }
 
 /// The buttons, as the board lies.
-fn pads(l: &Locale) -> Markup {
+fn pads(l: &Locale, about: Option<Thing>) -> Markup {
     html! {
         section class="pads cols-2" data-part="pads" data-test="pads" aria-label=(say!(l, rehearse::words)) {
             @for thing in Thing::ALL {
-                button.pad type="button" data-word=(thing.place()) data-test=(format!("pad-{}", thing.name())) data-state="idle" disabled {
+                button.pad.planned[about == Some(thing)] type="button" data-word=(thing.place()) data-test=(format!("pad-{}", thing.name())) data-state="idle" disabled {
                     span.face { span.count.num {} span.says { (word(l, thing)) } span.does {} }
                 }
             }
@@ -96,7 +121,7 @@ fn keys(l: &Locale, acts: &[(&str, &str)]) -> Markup {
         details.fold.keys {
             summary { (say!(l, board::keys)) }
             dl.facts {
-                @if acts == ACTS { dt { kbd { "1 – 4" } } dd { (say!(l, rehearse::keys_words)) } }
+                @if acts != LIKES { dt { kbd { "1 – 4" } } dd { (say!(l, rehearse::keys_words)) } }
                 @for (does, key) in acts { dt { kbd { (key) } } dd { (say!(l, rehearse::act, does = *does)) } }
             }
         }

@@ -8,20 +8,27 @@ use super::line::line;
 use super::list::simulation;
 use super::moments;
 use super::stage::handed;
+use super::stuck;
 use crate::layout::{Tab, layout_with};
 use crate::page::Page;
+use crate::pages::talk::share;
 use maud::{Markup, html};
+use sayso_advisor::stuck::Cause;
 use sayso_advisor::{Estimate, Unit};
 use sayso_model::SignLevel;
-use sayso_rehearse::{Change, Conduct, Truth, change, conduct, truth};
+use sayso_rehearse::{Change, Conduct, Gain, Truth, change, conduct, truth};
 use sayso_sim::rehearsal::{Character, Exercise, Run, Setup, Thing, What};
 use sayso_wording::figures::finding;
 use sayso_wording::{Locale, say};
 
-pub fn view(page: &Page, asked: &Asked) -> Markup {
+/// How much oftener or more rarely it may ask without that being told.
+const LITTLE: f64 = 0.05;
+
+pub fn view(page: &Page, asked: &Asked, named: Option<Cause>) -> Markup {
     let (l, setup) = (&page.locale, asked.setup);
     let run = asked.run();
     let conduct = conduct(&run);
+    let next = change(&conduct, &run);
     let json = serde_json::to_string(&moments::of(l, &run)).unwrap_or_default();
     layout_with(
         page,
@@ -31,11 +38,13 @@ pub fn view(page: &Page, asked: &Asked) -> Markup {
         html! {
             p.lead { (say!(l, rehearse::exercise, which = setup.exercise.name())) " · " (say!(l, rehearse::character, who = setup.character.name())) }
             (simulation(l))
-            (next_time(l, &run, &conduct))
+            (stuck::answer(l, &run, named))
+            (next_time(l, &run, &conduct, &next))
             (cautions(l, &run))
-            (lessons::links(page, setup.exercise))
+            (lessons::next(page, &next.change, setup.exercise))
             (measured(l, setup, &conduct))
-            (what_was_true(l, &run, asked))
+            (share(page, setup, &asked.acts))
+            (what_was_true(l, &run))
             (again(l, &run, &json))
             nav.stack.after aria-label=(say!(l, rehearse::title)) {
                 a.button.primary href=(address(page, setup, "", &[])) data-test="same" { (say!(l, rehearse::same)) }
@@ -48,10 +57,10 @@ pub fn view(page: &Page, asked: &Asked) -> Markup {
 }
 
 /// The one thing to change, because of what, and what would change that.
-fn next_time(l: &Locale, run: &Run, conduct: &Conduct) -> Markup {
-    let change = change(conduct, run.setup.exercise);
+fn next_time(l: &Locale, run: &Run, conduct: &Conduct, next: &Gain) -> Markup {
+    let change = &next.change;
     let name = name(l, run.setup.character);
-    let (more, less) = named(l, &change);
+    let (more, less) = named(l, change);
     let (act, because) = (
         say!(
             l,
@@ -61,14 +70,17 @@ fn next_time(l: &Locale, run: &Run, conduct: &Conduct) -> Markup {
             word = more.as_str(),
             least = less.as_str()
         ),
-        say!(l, rehearse::because, change = change.name(), word = more.as_str(), figure = figure(l, &change, conduct)),
+        say!(l, rehearse::because, change = change.name(), word = more.as_str(), figure = figure(l, change, conduct)),
     );
     html! {
         section.card.advice data-test="change" data-change=(change.name()) {
             h2.first { (say!(l, rehearse::one_thing)) }
             p.act { (act) }
             p { (because) }
-            @if change != Change::CarryOn { p.quiet { (say!(l, rehearse::would_change)) } }
+            @if let Some((was, would)) = next.brings(run) {
+                p data-test="gain" { (say!(l, rehearse::gain, was = l.percent(was), would = l.percent(would))) }
+            }
+            @if !matches!(change, Change::CarryOn | Change::TooSoon) { p.quiet { (say!(l, rehearse::would_change)) } }
         }
     }
 }
@@ -95,12 +107,14 @@ fn figure(l: &Locale, change: &Change, c: &Conduct) -> String {
         }
         (None, Change::Even { .. }) => balance(l, c),
         (None, Change::Oftener) => c.showings().to_string(),
+        (None, Change::Give) => say!(l, rehearse::times, times = c.given),
+        (None, Change::Try) => c.tries.to_string(),
         (None, _) => String::new(),
     }
 }
 
 /// A share of few as a count; with more, its interval too.
-fn counted(l: &Locale, share: &Estimate) -> String {
+pub fn counted(l: &Locale, share: &Estimate) -> String {
     #[allow(clippy::cast_possible_truncation, clippy::cast_sign_loss, clippy::cast_precision_loss)]
     let k = (share.value.unwrap_or(0.0) * share.n as f64).round() as usize;
     let few = say!(l, rehearse::k_of_n, k = k, n = share.n);
@@ -150,6 +164,9 @@ fn measured(l: &Locale, setup: Setup, c: &Conduct) -> Markup {
         rows.push(("balance", balance(l, c)));
     }
     rows.extend(shares.into_iter().filter(|(_, share)| share.n > 0).map(|(which, share)| (which, counted(l, share))));
+    if c.given == 0 && !matches!(setup.exercise, Exercise::Likes | Exercise::Leaving) {
+        rows.push(("given", say!(l, rehearse::times, times = c.given)));
+    }
     if c.pushes > 0 {
         rows.push(("pushes", say!(l, rehearse::times, times = c.pushes)));
     }
@@ -174,18 +191,30 @@ fn measured(l: &Locale, setup: Setup, c: &Conduct) -> Markup {
 }
 
 /// What the simulation knows.
-fn what_was_true(l: &Locale, run: &Run, asked: &Asked) -> Markup {
+fn what_was_true(l: &Locale, run: &Run) -> Markup {
     let name = name(l, run.setup.character);
     let mut liked = Thing::ALL;
     liked.sort_by(|a, b| run.likes[b.place()].total_cmp(&run.likes[a.place()]));
-    let asks = run.setup.exercise == Exercise::Evening;
-    let demand =
-        Thing::ALL.map(|t| say!(l, rehearse::count, word = word(l, t), times = l.percent(run.demand[t.place()])));
     html! {
         h2 { (say!(l, rehearse::truth)) }
-        @if run.setup.exercise != Exercise::Likes { p.quiet { (say!(l, rehearse::truth_what, name = name.as_str())) } (understood(l, &truth(run, &asked.acts))) }
+        @if run.setup.exercise != Exercise::Likes { p.quiet { (say!(l, rehearse::truth_what, name = name.as_str())) } (understood(l, &truth(run))) }
         p { (say!(l, rehearse::liked, name = name.as_str(), things = l.and(&liked.map(|t| word(l, t))))) }
-        @if asks { p { (say!(l, rehearse::asks, name = name.as_str(), things = l.and(&demand))) } }
+        @if run.setup.exercise == Exercise::Evening { (demand(l, &name, run)) }
+    }
+}
+
+/// For what it asks more often or less often than before; a little either way is neither.
+fn demand(l: &Locale, name: &str, run: &Run) -> Markup {
+    let of = |is: fn(f64) -> bool| -> Vec<String> {
+        Thing::ALL.into_iter().filter(|t| is(run.demand[t.place()])).map(|t| word(l, t)).collect()
+    };
+    let (more, less) = (of(|by| by > 1.0 + LITTLE), of(|by| by < 1.0 - LITTLE));
+    html! {
+        div data-test="demand" {
+            @if !more.is_empty() { p { (say!(l, rehearse::asks_more, name = name, things = l.and(&more))) } }
+            @if !less.is_empty() { p { (say!(l, rehearse::asks_less, name = name, things = l.and(&less))) } }
+            @if more.is_empty() && less.is_empty() { p { (say!(l, rehearse::asks_same, name = name)) } }
+        }
     }
 }
 

@@ -1,6 +1,7 @@
 //! One thing a coach wrote: whose words, what, what was answered, and what can be done about it.
 
 use super::going::going;
+use super::practice;
 use super::programme::weeks;
 use super::tried::tried;
 use super::{animal_of, is_home, is_witnessed, writer};
@@ -38,6 +39,7 @@ pub fn card(page: &Page, all: &[Talk<'_>], talk: &Talk<'_>, typed: &Typed) -> Ma
             (going(page, talk))
             (tried(page, talk))
             (weeks(page, talk))
+            (practice::card(page, talk))
             (to_do(page, talk))
             @if is_home(page) { (answer(page, talk, typed)) }
             (of_the_coach(page, talk))
@@ -76,6 +78,7 @@ fn answered(page: &Page, answer: &Answered<'_>) -> Markup {
     html! {
         p.quiet data-test="reply" { (say!(l, talk::reply, reply = answer.part.reply.name(), who = who, when = when)) }
         @if let Some(text) = &answer.part.text { p.lines data-test="reply-text" { (text) } }
+        @if let Some(of) = &answer.part.rehearsed { (practice::shared(page, of)) }
     }
 }
 
@@ -100,7 +103,8 @@ fn to_do(page: &Page, talk: &Talk<'_>) -> Markup {
         | Proposed::Question { .. }
         | Proposed::Programme { .. }
         | Proposed::HandOver { .. }
-        | Proposed::Cover { .. } => None,
+        | Proposed::Cover { .. }
+        | Proposed::Practice { .. } => None,
     };
     let rests = talk.part.proposes.takes_sessions() && super::rests(page, animal);
     html! {

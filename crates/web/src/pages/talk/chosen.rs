@@ -6,7 +6,8 @@ use crate::typed::Typed;
 use sayso_model::{AnimalCard, TalkAbout};
 
 /// What can be written.
-pub const KINDS: [&str; 9] = ["plan", "change", "stage", "word", "likes", "check", "meeting", "note", "question"];
+pub const KINDS: [&str; 10] =
+    ["plan", "change", "stage", "word", "likes", "check", "practice", "meeting", "note", "question"];
 
 /// What is written, once it was chosen.
 pub fn kind(typed: &Typed) -> Option<&'static str> {

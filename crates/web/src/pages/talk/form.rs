@@ -3,6 +3,7 @@
 use super::change::fields as change;
 use super::chosen::{KINDS, animal, is_resting, kind, said_about};
 use super::plan::{fields as plan, words};
+use super::practice::fields as practice;
 use crate::fields::{area, day, line, number, select, summary, time};
 use crate::layout::{Tab, layout};
 use crate::leave::Leave;
@@ -128,6 +129,7 @@ fn of_kind(page: &Page, typed: &Typed, kind: &str, with: Option<&AnimalCard>) ->
         }
         "word" => line(typed, "says", &say!(l, talk::field_says), "", true),
         "check" => word(),
+        "practice" => practice(page, typed),
         "meeting" => html! {
             (day(typed, "day", &say!(l, talk::field_day), ""))
             (time(typed, "time", &say!(l, talk::field_time), &say!(l, talk::time_zone, zone = page.zone.name())))

@@ -9,11 +9,14 @@ mod form;
 mod going;
 mod own;
 mod plan;
+mod practice;
 mod programme;
 mod reads;
 mod tried;
 mod view;
 mod write;
+
+pub use practice::share;
 
 use crate::error::Error;
 use crate::leave::Leave;
@@ -41,6 +44,7 @@ pub fn router() -> Router<AppState> {
         .route("/talk/back", post(take_back))
         .route("/talk/try", post(tried::draw))
         .route("/talk/aim", post(programme::note))
+        .route("/talk/rehearsed", post(practice::note))
         .route("/talk/own", get(own::ask).post(own::keep))
         .route("/talk/own/stop", post(own::stop))
 }
@@ -66,9 +70,12 @@ pub fn seen(page: &Page) -> Vec<Talk<'_>> {
     all
 }
 
-/// Whether this server saw it being written by whom it names.
+/// Whether this server saw it being written by whom it names; at home, the one that the notebook is linked to.
 pub fn is_witnessed(page: &Page, talk: &Talk<'_>) -> bool {
-    page.leave.as_ref().is_some_and(|leave| leave.known.witnessed.contains(&talk.id()))
+    match &page.leave {
+        Some(leave) => leave.known.witnessed.contains(&talk.id()),
+        None => page.state.linked.has(page.state.store.dir(), talk.id()),
+    }
 }
 
 /// The way to write about a word whose figures one looks at, for a coach.
@@ -130,7 +137,7 @@ async fn answer(page: Page, typed: Typed) -> Result<Response, Error> {
         && let Some(reply) = reply
     {
         let by = page.leave.as_ref().and_then(Leave::answers_as);
-        let event = page.event(ProposalAnswer { to, reply, text, by });
+        let event = page.event(ProposalAnswer { to, reply, text, by, rehearsed: None });
         if typed.kept(page.keep(vec![Event { animal: talk.event.animal, ..event }]).await)? {
             return Ok(back_to(&page, to).into_response());
         }

@@ -3,6 +3,7 @@
 use super::change;
 use super::chosen::{animal, is_resting, kind, said_about};
 use super::plan::{self, near_day, taken_up as lines_again};
+use super::practice;
 use super::{case, form, no_such, seen, writer};
 use crate::error::Error;
 use crate::leave::NewProposal;
@@ -24,7 +25,9 @@ const FIELDS: [&str; 13] =
     ["home", "what", "animal", "takes_up", "begin", "word", "stage", "says", "about", "text", "day", "time", "minutes"];
 
 fn only(typed: Typed) -> Result<Typed, Error> {
-    typed.only(&[FIELDS.as_slice(), plan::FIELDS.as_slice(), change::FIELDS.as_slice()].concat())
+    typed.only(
+        &[FIELDS.as_slice(), plan::FIELDS.as_slice(), change::FIELDS.as_slice(), practice::FIELDS.as_slice()].concat(),
+    )
 }
 
 pub async fn ask(page: Page, typed: Typed) -> Result<Markup, Error> {
@@ -74,6 +77,7 @@ fn taken_up(typed: Typed, earlier: &Proposed) -> Typed {
             None => typed,
         },
         Proposed::Check { word } => typed.with("word", word),
+        Proposed::Practice { practice } => practice::taken_up(typed, practice),
         Proposed::Note { about } | Proposed::Question { about } => {
             typed.with_some("about", about.as_ref().map(said_about))
         }
@@ -160,6 +164,7 @@ fn read(page: &Page, animal: Option<&AnimalCard>, typed: &mut Typed) -> Option<P
         "word" => Some(Proposed::Word { says: typed.label("says")? }),
         "likes" => Some(Proposed::Likes),
         "check" => Some(Proposed::Check { word: plan::word(page, animal?, typed, "word")? }),
+        "practice" => practice::read(typed),
         "note" => Some(Proposed::Note { about: about(page, typed) }),
         _ => Some(Proposed::Question { about: about(page, typed) }),
     }

@@ -15,7 +15,7 @@ use std::collections::BTreeMap;
 /// For the home what a coach wrote and nobody answered yet; for a coach the way to write.
 pub fn line(page: &AnimalPage) -> Markup {
     let l = &page.locale;
-    if page.leave.is_some() && page.may(Capability::Agree) {
+    if page.may(Capability::Agree) {
         let all = seen(page);
         let waits = |t: &&Talk<'_>| t.standing == Standing::Open && is_witnessed(page, t) && t.concerns(page.id);
         let open: Vec<&Talk<'_>> = all.iter().filter(waits).collect();

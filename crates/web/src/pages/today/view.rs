@@ -8,6 +8,7 @@ use crate::chart::spark;
 use crate::page::AnimalPage;
 use crate::pages::learn::for_next;
 use crate::pages::log;
+use crate::pages::others;
 use crate::pages::people::steps::{next as next_step, steps as set_up};
 use crate::pages::words::too_alike;
 use maud::{Markup, html};
@@ -43,6 +44,7 @@ pub fn page(page: &AnimalPage, today: &Today) -> Markup {
     // What the way tells is not told again below it.
     let later: Vec<&Advice> = today.later.iter().filter(|a| !(on_the_way && a.topic == Topic::SetUp)).collect();
     let food = !(on_the_way && today.ration.refusal.is_some() && today.ration.feeds == 0);
+    let usual = others::usual(page);
     html! {
         (log::ahead(page))
         @for w in &today.welfare { (welfare(page, w)) }
@@ -60,10 +62,11 @@ pub fn page(page: &AnimalPage, today: &Today) -> Markup {
         (for_next(page, today))
         (words(page, today))
         (lately(page, today))
-        @if food || !later.is_empty() {
+        @if food || !later.is_empty() || usual.is_some() {
             section data-test="later" {
                 h2 { (say!(l, today::later)) }
                 @for a in later { (self::later(page, a)) }
+                @if let Some(usual) = usual { (usual) }
                 @if food { (ration(page, &today.ration)) }
             }
         }

@@ -1,0 +1,192 @@
+//! What a home gives for the norms: one row per learner and word, without names, notes, dates or places.
+//!
+//! A first press is the animal's own: of its own accord, unless it looked like a stumble, or of the invited word at an
+//! invitation. A showing is a person's press that was followed by the thing, or what was shown after an invitation or a request.
+//! Whole seconds from the learner's first showing, as the study counts; a test there compares.
+
+use crate::observe::answered_between;
+use sayso_model::{
+    Accident, AnimalCard, AnimalId, Brush, Catch, Fact, Invitation, InvitationResult, Look, Moment, PressedBy,
+    RewardId, RewardKind, Session, Sign, StageChoice, Story, WordId,
+};
+use sayso_norms::{AgeBand, StudyName, SummaryRow, WordKind};
+use std::collections::{BTreeMap, BTreeSet};
+
+const DAY_S: i64 = 86_400;
+
+/// The row of a word, and which word it is of.
+#[derive(Clone, PartialEq, Eq, Debug)]
+pub struct Summary {
+    /// The word: not part of the row.
+    pub word: WordId,
+    /// What it comes to.
+    pub row: SummaryRow,
+}
+
+/// Every row of a home, under a study name, by learner and word. Whether the home agreed is not asked here.
+#[must_use]
+pub fn summary_rows(story: &Story, household: &StudyName) -> Vec<SummaryRow> {
+    // Numbers by the order of ids, which is that of the cards' making; they tell no more than which rows are of one learner.
+    let learners = story.animals().into_iter().zip(0_u8..=u8::MAX);
+    let rows = learners.flat_map(|((animal, card), learner)| of_learner(story, animal, card, household, learner));
+    rows.map(|summary| summary.row).collect()
+}
+
+/// The rows of one animal, by word; none where it was never shown any.
+#[must_use]
+pub fn summaries(story: &Story, animal: AnimalId) -> Vec<Summary> {
+    let (Some(card), Ok(home)) = (story.animals().get(&animal).copied(), StudyName::new("here")) else {
+        return Vec::new();
+    };
+    of_learner(story, animal, card, &home, 0)
+}
+
+/// What is counted of one word, at seconds since the learner's first showing.
+#[derive(Default)]
+struct Counted {
+    shown: Vec<i64>,
+    first: Option<i64>,
+    invited: u32,
+    joined: u32,
+}
+
+impl Counted {
+    fn pressed(&mut self, at: i64) {
+        self.first = Some(self.first.map_or(at, |first| first.min(at)));
+    }
+}
+
+fn of_learner(story: &Story, animal: AnimalId, card: &AnimalCard, household: &StudyName, learner: u8) -> Vec<Summary> {
+    let seen = Seen::of(story, animal);
+    let Some((zero, _)) = seen.showings.first().copied() else { return Vec::new() };
+    let since = |at: Moment| at.seconds_since(zero).floor() as i64;
+    let mut order: Vec<WordId> = Vec::new();
+    let mut counted: BTreeMap<WordId, Counted> = BTreeMap::new();
+    for (at, word) in &seen.showings {
+        let one = counted.entry(*word).or_insert_with(|| {
+            order.push(*word);
+            Counted::default()
+        });
+        one.shown.push(since(*at));
+    }
+    for (at, word) in &seen.presses {
+        if let Some(one) = counted.get_mut(word) {
+            one.pressed(since(*at));
+        }
+    }
+    for (word, joined) in &seen.invited {
+        if let Some(one) = counted.get_mut(word) {
+            one.invited += 1;
+            one.joined += u32::from(*joined);
+        }
+    }
+    let until = since(seen.until);
+    let age_band = AgeBand::of(card.born, zero.day(&story.zone()));
+    let kinds = kinds(story);
+    let row = |word: WordId, nth: u16| {
+        let one = &counted[&word];
+        let begin = *one.shown.first()?;
+        let days = |to: i64| whole((to - begin).max(0) / DAY_S, SummaryRow::MOST_DAYS);
+        let before = one.shown.iter().filter(|at| one.first.is_none_or(|first| **at < first)).count();
+        Some(SummaryRow {
+            form: SummaryRow::FORM,
+            household: household.clone(),
+            learner,
+            word: nth,
+            species: card.species,
+            age_band,
+            word_kind: kinds.get(&word).copied().unwrap_or(WordKind::Other),
+            exposures: whole(before as i64, SummaryRow::MOST_COUNTED),
+            pressed: one.first.is_some(),
+            days: days(one.first.unwrap_or(until)),
+            watched: days(until),
+            invited: one.invited.min(SummaryRow::MOST_COUNTED),
+            joined: one.joined.min(SummaryRow::MOST_COUNTED),
+        })
+    };
+    let numbered = order.iter().zip(1..=SummaryRow::MOST_WORDS);
+    numbered.filter_map(|(word, nth)| Some(Summary { word: *word, row: row(*word, nth)? })).collect()
+}
+
+/// A count that is held within what a row takes.
+fn whole(count: i64, most: u32) -> u32 {
+    u32::try_from(count.clamp(0, i64::from(most))).unwrap_or(most)
+}
+
+/// What every word brings.
+fn kinds(story: &Story) -> BTreeMap<WordId, WordKind> {
+    let rewards = story.rewards();
+    let brings = |reward: RewardId| -> Option<RewardKind> { rewards.get(&reward).map(|card| card.kind) };
+    let kind =
+        |(id, card): (WordId, &sayso_model::WordCard)| (id, WordKind::of(card.closing, card.reward.and_then(brings)));
+    story.words().into_iter().map(kind).collect()
+}
+
+/// What of an animal's records is counted.
+struct Seen {
+    /// By time.
+    showings: Vec<(Moment, WordId)>,
+    presses: Vec<(Moment, WordId)>,
+    /// Each invitation's word, and whether the learner took part.
+    invited: Vec<(WordId, bool)>,
+    /// The last record.
+    until: Moment,
+}
+
+impl Seen {
+    fn of(story: &Story, animal: AnimalId) -> Self {
+        let (first, last) = (Moment::clamped(i64::MIN), Moment::clamped(i64::MAX));
+        let mut seen = Self { showings: Vec::new(), presses: Vec::new(), invited: Vec::new(), until: first };
+        for answered in answered_between(story, animal, (first, last), last) {
+            let (at, part) = (answered.press.at(), answered.press.part);
+            seen.until(at);
+            match part.by {
+                PressedBy::Person if answered.given() => seen.showings.push((at, part.word)),
+                PressedBy::Animal if part.accident != Accident::Likely => seen.presses.push((at, part.word)),
+                _ => {}
+            }
+        }
+        let sessions = story.sessions(animal);
+        let joined: BTreeSet<_> = sessions.iter().filter(|s| s.joined()).map(Session::id).collect();
+        sessions.iter().for_each(|s| seen.until(s.start.at()));
+        for fact in story.of::<Invitation>(animal) {
+            seen.invitation(fact, fact.part.session.is_none_or(|session| joined.contains(&session)));
+        }
+        for Fact { event, part } in story.of::<Catch>(animal) {
+            seen.until(event.happened_at);
+            if part.shown {
+                seen.showings.push((event.happened_at, part.word));
+            }
+        }
+        story.of::<Look>(animal).for_each(|f| seen.until(f.at()));
+        story.of::<Brush>(animal).for_each(|f| seen.until(f.at()));
+        story.of::<Sign>(animal).for_each(|f| seen.until(f.at()));
+        story.of::<StageChoice>(animal).for_each(|f| seen.until(f.at()));
+        seen.showings.sort_by_key(|(at, _)| *at);
+        seen
+    }
+
+    fn until(&mut self, at: Moment) {
+        self.until = self.until.max(at);
+    }
+
+    fn invitation(&mut self, fact: Fact<'_, Invitation>, there: bool) {
+        let (part, at) = (fact.part, fact.at());
+        self.until(at);
+        let (right, left, after_s) = match &part.result {
+            InvitationResult::Pressed { word, after_s } => (*word == part.word, false, *after_s),
+            InvitationResult::WithoutButton { after_s } => (false, false, after_s.unwrap_or(part.wait_s)),
+            InvitationResult::NothingByWait => (false, false, part.wait_s),
+            InvitationResult::Left { after_s } => (false, true, after_s.unwrap_or(part.wait_s)),
+        };
+        if right {
+            self.presses.push((at, part.word));
+        }
+        self.invited.push((part.word, there && !left && part.took == Some(true)));
+        if part.shown {
+            let shown = at.plus_seconds(after_s.get());
+            self.until(shown);
+            self.showings.push((shown, part.word));
+        }
+    }
+}

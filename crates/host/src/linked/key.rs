@@ -1,0 +1,59 @@
+//! A code is exchanged for a key, where notebook and server hold records of one home.
+
+use crate::door::From;
+use crate::fault::told;
+use crate::host::Host;
+use crate::json::Sent;
+use axum::Json;
+use axum::extract::{Extension, State};
+use axum::http::StatusCode;
+use axum::response::{IntoResponse, Response};
+use sayso_linked::letters::{AsksForKey, GivesKey, MOST_KNOWN};
+use sayso_model::HomeId;
+use sayso_people::{OsSecrets, Secret};
+use sayso_store::{Revision, StoreError};
+use sayso_web::Error;
+use std::sync::Arc;
+
+/// Gives the key, once.
+///
+/// # Errors
+/// Where a database fails; too many tries.
+pub async fn give(
+    State(host): State<Arc<Host>>,
+    Extension(From(from)): Extension<From>,
+    Sent(asks): Sent<AsksForKey>,
+) -> Result<Response, Error> {
+    let (code, now) = (Secret::typed(&asks.code), host.now());
+    let home = match host.people.notebook_code(&code, &from, now).await {
+        Ok(home) => home,
+        Err(sayso_people::Error::NotValid) => {
+            tracing::warn!("A code for a notebook that does not hold was tried from {from}.");
+            return Ok(StatusCode::NOT_FOUND.into_response());
+        }
+        Err(other) => return Err(told(other)),
+    };
+    if !is_one_home(&host, home, &asks).await? {
+        // The code still holds: the notebook of the right home may come yet.
+        return Ok(StatusCode::CONFLICT.into_response());
+    }
+    match host.people.link_notebook(&code, &asks.name, now, &mut OsSecrets).await {
+        Ok((notebook, key)) => {
+            tracing::info!("A notebook was linked to home {} from {from}.", notebook.home);
+            let story = host.server.home(home).story(home).await?;
+            let name = story.home().map(|card| card.name.to_string()).unwrap_or_default();
+            Ok(Json(GivesKey { key: key.reveal().to_owned(), home, name }).into_response())
+        }
+        Err(sayso_people::Error::NotValid) => Ok(StatusCode::NOT_FOUND.into_response()),
+        Err(other) => Err(told(other)),
+    }
+}
+
+/// Two homes are not mixed: one of the logs is empty, or the notebook came from here, or moved in here before.
+async fn is_one_home(host: &Host, home: HomeId, asks: &AsksForKey) -> Result<bool, StoreError> {
+    let log = host.server.home(home);
+    if asks.home == Some(home) || asks.known.is_empty() || log.revision().await? == Revision(0) {
+        return Ok(true);
+    }
+    log.knows_any(asks.known.get(..MOST_KNOWN).unwrap_or(&asks.known)).await
+}

@@ -1,0 +1,66 @@
+//! Rows for norms: of homes that agree, by a keeper's own giving under the server's eyes, under names that only a key tells.
+
+use crate::house::{House, event};
+use axum::http::StatusCode;
+use sayso_host::{NormRows, RowsKey, norm_rows};
+use sayso_model::{Body, Consent, ConsentGiven, Event, Label, WordCard, WordId};
+use serde_json::json;
+use uuid::Uuid;
+
+async fn rows(house: &House, key: u8) -> NormRows {
+    let key = RowsKey::new(&[key; 32]).unwrap();
+    norm_rows(&house.host.server, &house.host.people, &key, house.host.now()).await.unwrap()
+}
+
+/// A person shows a word twice; the animal has not pressed it yet.
+async fn show(house: &House) {
+    let word = WordId(Uuid::now_v7());
+    let card = WordCard::new(word, Label::new("wick").unwrap());
+    let of_animal = |body: serde_json::Value| {
+        let body: Body = serde_json::from_value(body).unwrap();
+        Event { animal: Some(house.animal), ..event(house.home, body) }
+    };
+    let mut events = vec![event(house.home, card)];
+    for _ in 0..2 {
+        let press = of_animal(json!({ "kind": "press", "word": word, "by": "person" }));
+        let given = json!({ "kind": "delivery", "answers": press.id, "word": word, "answer": "given" });
+        events.extend([press, of_animal(given)]);
+    }
+    house.host.server.home(house.home).append(events).await.unwrap();
+}
+
+#[tokio::test(flavor = "multi_thread")]
+async fn a_home_is_in_from_its_giving_to_its_taking_back() {
+    let house = House::new().await;
+    show(&house).await;
+    house.newcomer().await;
+    let none = rows(&house, 1).await;
+    assert_eq!((none.homes, none.agreed.len(), none.rows.len()), (2, 0, 0));
+    // What came into the log by another way opens nothing.
+    let slipped_in = event(house.home, ConsentGiven { consent: Consent::Norms, words_version: 1, holds: None });
+    house.host.server.home(house.home).append(vec![slipped_in]).await.unwrap();
+    assert_eq!(rows(&house, 1).await, none);
+    let form = format!("home={}&purpose=norms&words={}", house.home, Consent::WORDS);
+    let given = house.post(&house.keeper, "/sharing/consent", &form).await;
+    assert_eq!(given.status, StatusCode::SEE_OTHER, "{}", given.body);
+    let open = rows(&house, 1).await;
+    assert_eq!((open.agreed.len(), open.rows.len()), (1, 1));
+    let row = &open.rows[0];
+    assert_eq!((row.exposures, row.pressed, row.learner, row.word), (2, false, 0, 1));
+    assert_eq!(row.household, open.agreed[0]);
+    // Another key, another name; the same, the same; and nothing of the home in it.
+    assert_eq!(rows(&house, 1).await, open);
+    assert_ne!(rows(&house, 2).await.agreed, open.agreed);
+    let text = sayso_norms::write_rows(&open.rows).unwrap();
+    for own in [house.home.to_string(), house.animal.to_string(), "Birch".into(), "Tarn".into(), "wick".into()] {
+        assert!(!text.contains(&own), "{own} is in {text}");
+    }
+    let back = house.post(&house.keeper, "/sharing/consent/back", &form).await;
+    assert_eq!(back.status, StatusCode::SEE_OTHER, "{}", back.body);
+    assert_eq!(rows(&house, 1).await, none);
+}
+
+#[test]
+fn a_short_key_is_none() {
+    assert!(RowsKey::new(&[1; 31]).is_none() && RowsKey::new(&[1; 32]).is_some());
+}

@@ -1,0 +1,94 @@
+//! A coach hands a home an exercise and lessons; the home shares the figures of a rehearsal by a tap of its own, and nothing of it
+//! otherwise.
+
+use crate::house::{House, Signed, event, label};
+use axum::http::StatusCode;
+use sayso_model::*;
+
+/// Showings of a rehearsal, each thing nine tenths of a second after its press.
+const ACTS: &str = "s0.9000_g0.9900_s1.30000_g1.30900_s2.50000_g2.50900_s0.70000_g0.70900_e.90000";
+
+async fn shared() -> (House, Signed) {
+    let house = House::new().await;
+    let (club, _, coach) = house.club().await;
+    house.post(&house.keeper, "/sharing/consent", &house.consent("coach_figures", club)).await;
+    (house, coach)
+}
+
+fn practice(house: &House, more: &str) -> String {
+    format!("home={}&what=practice&animal={}&text={more}", house.home, house.animal)
+}
+
+async fn answers(house: &House) -> Vec<ProposalAnswer> {
+    let story = house.host.server.home(house.home).story(house.home).await.unwrap();
+    let given = story.as_recorded(Kind::ProposalAnswer).map(|e| e.body.clone());
+    given.filter_map(|body| if let Body::ProposalAnswer(answer) = body { Some(answer) } else { None }).collect()
+}
+
+fn went() -> String {
+    format!("/rehearse/showing/went?character=eager&seed=2&acts={ACTS}")
+}
+
+#[tokio::test(flavor = "multi_thread")]
+async fn an_exercise_and_lessons_are_handed_over_and_a_home_shares_figures_by_its_own_tap() {
+    let (house, coach) = shared().await;
+    // Before anything was handed over there is nobody to share with.
+    assert!(house.get(&house.keeper, &went()).await.marked("share").is_empty());
+    let form = house.get(&coach, "/talk/write?what=practice").await;
+    assert!(form.holds("name=\"exercise\"") && form.holds("value=\"stuck\"") && form.holds("name=\"lessons\""));
+    let empty = house.post(&coach, "/talk/write", &practice(&house, "&exercise=&character=eager")).await;
+    assert_eq!(empty.status, StatusCode::UNPROCESSABLE_ENTITY);
+    assert!(empty.holds("Choose an exercise or a lesson."), "{}", empty.body);
+    let sent = practice(&house, "&exercise=showing&character=wary&lessons=showing&lessons=brushed");
+    let sent = house.post(&coach, "/talk/write", &sent).await;
+    assert_eq!(sent.status, StatusCode::SEE_OTHER, "{}", sent.body);
+    let card = house.get(&house.keeper, "/talk").await;
+    assert!(card.holds("/rehearse/showing?") && card.holds("character=wary"), "{}", card.body);
+    assert!(
+        card.holds("/learn/brushed") && card.holds("Lessons read by somebody of the home: 0 of 2"),
+        "{}",
+        card.body
+    );
+    // Rehearsing writes nothing, and what is not shared is seen by nobody.
+    let told = house.get(&house.keeper, &went()).await;
+    assert_eq!(told.marked("share").len(), 1, "{}", told.body);
+    assert!(answers(&house).await.is_empty());
+    assert!(!house.get(&coach, "/talk").await.holds("simulated animal:"));
+    assert!(house.get(&coach, &went()).await.marked("share").is_empty(), "a coach shares nothing for a home");
+    // One tap.
+    let story = house.host.server.home(house.home).story(house.home).await.unwrap();
+    let of = story.as_recorded(Kind::Proposal).next().unwrap().id;
+    let form = format!("to={of}&exercise=showing&character=eager&seed=2&acts={ACTS}");
+    assert_ne!(house.post(&coach, "/talk/rehearsed", &form).await.status, StatusCode::SEE_OTHER);
+    for wrong in [
+        form.replace("seed=2", "seed=x"),
+        form.replace("exercise=showing", "exercise=juggling"),
+        form.replace("s0.9000", "z9"),
+        form.replace(&of.to_string(), &EventId(house.home.0).to_string()),
+    ] {
+        assert_ne!(house.post(&house.keeper, "/talk/rehearsed", &wrong).await.status, StatusCode::SEE_OTHER, "{wrong}");
+    }
+    assert!(answers(&house).await.is_empty());
+    let done = house.post(&house.keeper, "/talk/rehearsed", &form).await;
+    assert_eq!(done.status, StatusCode::SEE_OTHER, "{}", done.body);
+    let kept = answers(&house).await;
+    let rehearsed = kept.first().and_then(|answer| answer.rehearsed.clone()).unwrap();
+    assert_eq!((rehearsed.exercise.as_str(), rehearsed.character.as_str(), kept.len()), ("showing", "eager", 1));
+    assert!(rehearsed.figures.iter().any(|figure| figure.of() == RehearsalMeasure::Delay), "{rehearsed:?}");
+    // The measures and nothing more: no act, no seed, nothing of what was true.
+    let written = serde_json::to_string(&rehearsed).unwrap();
+    assert!(!written.contains("9000") && !written.contains("seed"), "{written}");
+    // A lesson that somebody of the home reads.
+    let read = event(house.home, LessonRead { lesson: label("brushed") });
+    house.host.server.home(house.home).append(vec![read]).await.unwrap();
+    let told = house.get(&coach, "/talk").await;
+    assert!(told.holds("with Zip, a simulated animal:") && told.holds("From your press to the thing"), "{}", told.body);
+    assert!(told.holds("Lessons read by somebody of the home: 1 of 2") && told.holds("Rehearsals shared: 1"));
+    let desk = house.get(&coach, "/desk").await;
+    assert!(desk.holds("To practise: 1 of 2 lessons read, rehearsals shared: 1"), "{}", desk.body);
+    // Taken back by the coach it is over: nothing more can be shared with it.
+    house.post(&coach, "/talk/back", &format!("of={of}")).await;
+    assert!(house.get(&house.keeper, &went()).await.marked("share").is_empty());
+    assert_ne!(house.post(&house.keeper, "/talk/rehearsed", &form).await.status, StatusCode::SEE_OTHER);
+    assert_eq!(answers(&house).await.len(), 1);
+}

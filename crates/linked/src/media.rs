@@ -1,0 +1,68 @@
+//! Recordings of words and pictures, by the hash of their bytes: only those that cards name, and only what somebody said may go. Sound
+//! around presses is none of them.
+
+use crate::fault::LinkError;
+use crate::letters::{MEDIA, Media};
+use crate::work::Work;
+use sayso_model::{Body, Story};
+use sayso_store::{ClipHash, Store, StoreError};
+use std::collections::BTreeSet;
+
+/// What cards of a home name: by every card there ever was, for a later one may be taken back.
+#[must_use]
+pub fn named(story: &Story, pictures: bool, recordings: bool) -> BTreeSet<String> {
+    let mut found = BTreeSet::new();
+    for event in story.ledger().all() {
+        let body = if let Body::Correction(correction) = &event.body { &correction.body } else { &event.body };
+        match body {
+            Body::PictureCard(card) if pictures => found.extend(card.picture.as_ref().map(|p| p.sha256.clone())),
+            Body::ClipCard(card) if recordings => {
+                found.insert(card.sha256.clone());
+            }
+            _ => {}
+        }
+    }
+    found
+}
+
+/// Brings each side what it lacks.
+pub(crate) async fn both_ways(work: &mut Work<'_>) -> Result<(), LinkError> {
+    let (pictures, recordings) = (work.sends.pictures, work.sends.recordings);
+    let grown = (work.store.revision().await?.0, work.progress.there.at, pictures, recordings);
+    if !(pictures || recordings) || work.progress.media_of == Some(grown) {
+        return Ok(());
+    }
+    let story = work.store.story(work.link.home_here).await?;
+    work.still()?;
+    let Media { hashes } = work.there.get(MEDIA).await?;
+    let there: BTreeSet<String> = hashes.into_iter().collect();
+    for sha256 in named(&story, pictures, recordings) {
+        let Ok(hash) = sha256.parse::<ClipHash>() else { continue };
+        let (here, path) = (sound(work.store, &hash).await?, format!("{MEDIA}/{hash}"));
+        work.still()?;
+        match (here, there.contains(hash.as_str())) {
+            (Some(bytes), false) => work.there.put(&path, bytes).await?,
+            (None, true) => match work.there.bytes(&path).await? {
+                Some(bytes) if ClipHash::of(&bytes) == hash => {
+                    work.still()?;
+                    work.store.put_clip(bytes).await?;
+                }
+                Some(_) => return Err(LinkError::Strange(format!("{hash} came with other bytes"))),
+                None => continue,
+            },
+            (Some(_), true) | (None, false) => continue,
+        }
+        work.progress.media += 1;
+        work.keep()?;
+    }
+    work.progress.media_of = Some(grown);
+    Ok(())
+}
+
+/// One that is here and whole: a damaged one is fetched like one that is missing, and not sent.
+async fn sound(store: &Store, hash: &ClipHash) -> Result<Option<Vec<u8>>, StoreError> {
+    match store.clip(hash).await {
+        Err(StoreError::BadClip { .. }) => Ok(None),
+        other => other,
+    }
+}

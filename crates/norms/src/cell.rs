@@ -1,0 +1,163 @@
+//! One cell of a release: what is told of the households whose learners are alike.
+
+use crate::curve::{Curve, Spread};
+use crate::fault::{At, ReleaseFault};
+use crate::kinds::{AgeBand, WordKind};
+use sayso_model::Species;
+use serde::{Deserialize, Serialize};
+
+/// What a cell answers.
+#[derive(Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash, Debug, Serialize, Deserialize)]
+#[serde(rename_all = "snake_case")]
+pub enum Question {
+    /// Showings of a word until the learner first pressed it by itself: a [`Curve`].
+    ShowingsToFirstPress,
+    /// Days from a word's first showing until the learner first pressed it by itself: a [`Curve`].
+    DaysToFirstPress,
+    /// Share of invitations in which the learner took part, by household: a [`Spread`].
+    Joined,
+    /// What the first, second, third word brought: [`Parts`].
+    Words,
+}
+
+impl Question {
+    /// Every question.
+    pub const ALL: [Self; 4] = [Self::ShowingsToFirstPress, Self::DaysToFirstPress, Self::Joined, Self::Words];
+
+    /// How it is written.
+    #[must_use]
+    pub const fn name(self) -> &'static str {
+        match self {
+            Self::ShowingsToFirstPress => "showings_to_first_press",
+            Self::DaysToFirstPress => "days_to_first_press",
+            Self::Joined => "joined",
+            Self::Words => "words",
+        }
+    }
+}
+
+/// The share of learners whose so-manieth word was of a kind.
+#[derive(Clone, Copy, PartialEq, Debug, Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct Part {
+    /// The how-manieth word, from 1.
+    pub word: u16,
+    /// What it brought.
+    pub kind: WordKind,
+    /// Share, from 0 to 1, of the learners that had so many words.
+    pub share: f64,
+    /// Lower end of its interval.
+    pub low: f64,
+    /// Upper end.
+    pub high: f64,
+}
+
+/// What words brought, by their order.
+#[derive(Clone, PartialEq, Debug, Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct Parts {
+    /// By the how-manieth word and kind, each once.
+    pub parts: Vec<Part>,
+}
+
+/// The answer of a cell.
+#[derive(Clone, PartialEq, Debug, Serialize, Deserialize)]
+#[serde(rename_all = "snake_case")]
+pub enum Answer {
+    /// How waits lie.
+    Curve(Curve),
+    /// How a share lies across households.
+    Spread(Spread),
+    /// Shares of the kinds of words.
+    Parts(Parts),
+}
+
+impl Answer {
+    const fn name(&self) -> &'static str {
+        match self {
+            Self::Curve(_) => "curve",
+            Self::Spread(_) => "spread",
+            Self::Parts(_) => "parts",
+        }
+    }
+}
+
+/// One cell.
+#[derive(Clone, PartialEq, Debug, Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct Cell {
+    /// What it answers.
+    pub question: Question,
+    /// Of which species.
+    pub species: Species,
+    /// Age at the first showing; `null` for every age.
+    pub age_band: Option<AgeBand>,
+    /// What the word brings; `null` for every kind.
+    pub word_kind: Option<WordKind>,
+    /// Households counted; where noise was added, by the noisy count.
+    pub households: u32,
+    /// Words of learners counted; where noise was added, by the noisy count.
+    pub words: u32,
+    /// The answer, of the shape that the question has.
+    pub answer: Answer,
+}
+
+impl Cell {
+    pub(crate) fn check(&self, at: &At<'_>, least: u32) -> Result<(), ReleaseFault> {
+        at.field("households").must(
+            self.households >= least,
+            self.households,
+            format!("{least} or more by its rule"),
+        )?;
+        let answer = at.field("answer");
+        let wanted = match self.question {
+            Question::ShowingsToFirstPress | Question::DaysToFirstPress => "curve",
+            Question::Joined => "spread",
+            Question::Words => "parts",
+        };
+        let name = self.answer.name();
+        answer.must(name == wanted, name, format!("{wanted}, as {} has", self.question.name()))?;
+        let at = answer.field(name);
+        match &self.answer {
+            Answer::Curve(curve) => curve.check(&at),
+            Answer::Spread(spread) => spread.check(&at),
+            Answer::Parts(parts) => parts.check(&at),
+        }
+    }
+}
+
+impl Parts {
+    /// Words beyond the so-manieth are not told.
+    const MOST_WORDS: u16 = 20;
+
+    fn check(&self, at: &At<'_>) -> Result<(), ReleaseFault> {
+        let all = at.field("parts");
+        let most = usize::from(Self::MOST_WORDS) * WordKind::ALL.len();
+        let many = self.parts.len();
+        all.must((1..=most).contains(&many), format!("{many} parts long"), format!("1 to {most}"))?;
+        let mut last: Option<(u16, WordKind)> = None;
+        let mut whole = 0.0;
+        for (number, part) in self.parts.iter().enumerate() {
+            let at = all.item(number);
+            let nth = (1..=Self::MOST_WORDS).contains(&part.word);
+            at.field("word").must(nth, part.word, format!("from 1 to {}", Self::MOST_WORDS))?;
+            for (name, share) in [("share", part.share), ("low", part.low), ("high", part.high)] {
+                at.field(name).share(share)?;
+            }
+            let within = part.low <= part.share && part.share <= part.high;
+            let interval = format!("within its interval, {} to {}", part.low, part.high);
+            at.field("share").must(within, part.share, interval)?;
+            let here = (part.word, part.kind);
+            let rises = last.is_none_or(|last| last < here);
+            at.must(
+                rises,
+                format!("word {}, {}", part.word, part.kind.name()),
+                "after the part before, by word and kind",
+            )?;
+            whole = if last.is_some_and(|(word, _)| word == part.word) { whole + part.share } else { part.share };
+            at.field("share").must(whole <= 1.0 + 1e-6, whole, "1 or less with the other kinds of the same word")?;
+            last = Some(here);
+        }
+        Ok(())
+    }
+}

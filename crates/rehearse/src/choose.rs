@@ -1,0 +1,110 @@
+//! The one thing to change next time: what the animal feels first, then what would have taught it most.
+
+use crate::change::{Change, felt_delay};
+use crate::conduct::Conduct;
+use crate::gain::{Gain, most};
+use sayso_advisor::Estimate;
+use sayso_sim::rehearsal::{Exercise, Run, Thing};
+
+/// Seconds from press to thing that are soon enough. Children's studies keep to two (see `docs/methods/rehearsal.md`).
+const SOON_S: f64 = 2.0;
+/// Showings a minute that leave time to take and to breathe.
+const MOST_A_MINUTE: f64 = 12.0;
+/// Showings of a full rehearsal of press, say, give, at the least.
+const FEWEST: usize = 6;
+/// Times each thing is held out before anything is said of what it likes, at the least.
+const FEWEST_HELD: usize = 5;
+/// Kinds of things tried with a word that does not get on, at the least.
+const FEWEST_TRIES: usize = 3;
+/// Of what is given, this much is to be taken: else it was not there, or did not want it.
+const TAKEN: f64 = 0.6;
+
+/// What the animal feels, the gravest first.
+const FELT: [Change; 6] =
+    [Change::StepAway, Change::LetGo, Change::LetEat, Change::Pause, Change::Wait, Change::LetChoose];
+
+/// The one thing to change, with what it would have brought where that can be worked out.
+#[must_use]
+pub fn change(conduct: &Conduct, run: &Run) -> Gain {
+    if let Some(felt) = felt(conduct) {
+        return Gain::of(felt);
+    }
+    if conduct.is_empty() {
+        return Gain::of(Change::TooSoon);
+    }
+    let (exercise, c) = (run.setup.exercise, conduct);
+    if c.pressed > 0 && c.given == 0 {
+        return Gain::of(Change::Give);
+    }
+    if let Some(most) = most(c, run, teaching(c)) {
+        return most;
+    }
+    Gain::of(rest(c, exercise))
+}
+
+/// What the animal feels.
+fn felt(c: &Conduct) -> Option<Change> {
+    if let Some(change) = FELT.into_iter().find(|change| change.rests_on(c).is_some_and(wants_more)) {
+        return Some(change);
+    }
+    if c.pushes > 0 {
+        return Some(Change::DoNotPush { times: c.pushes });
+    }
+    let hasty = c.pace.n >= FEWEST && c.pace.value.is_some_and(|pace| pace > MOST_A_MINUTE);
+    hasty.then_some(Change::Slower)
+}
+
+/// What would teach it faster, as far as it is not as it should be.
+fn teaching(c: &Conduct) -> Vec<Change> {
+    let mut all = Vec::new();
+    if wants_more(&c.answered) {
+        all.push(Change::Answer);
+    }
+    if let Some(delay_s) = felt_delay(c).value.filter(|d| *d > SOON_S) {
+        all.push(Change::Sooner { delay_s });
+    }
+    if c.taken.n >= 4 && c.taken.value.is_some_and(|taken| taken < TAKEN) {
+        all.push(Change::WhenThere);
+    }
+    all
+}
+
+/// What is left where nothing of that is.
+fn rest(c: &Conduct, exercise: Exercise) -> Change {
+    if let Some(word) = always_declined(c) {
+        return Change::Instead { word };
+    }
+    if exercise == Exercise::Stuck && c.tries < FEWEST_TRIES {
+        return Change::Try;
+    }
+    if exercise == Exercise::Likes && c.chosen.iter().any(|(_, held)| *held < FEWEST_HELD) {
+        return Change::MorePairs;
+    }
+    if exercise == Exercise::Showing && c.showings() < FEWEST {
+        return Change::Oftener;
+    }
+    uneven(c).filter(|_| exercise != Exercise::Stuck).unwrap_or(Change::CarryOn)
+}
+
+/// A word whose presses were all declined, three at the least, where nothing else was given.
+fn always_declined(c: &Conduct) -> Option<Thing> {
+    let any_other = c.alternatives.value.is_some_and(|share| share > 0.0);
+    Thing::ALL.into_iter().filter(|_| !any_other).find(|word| {
+        let (no, all) = c.declined[word.place()];
+        no >= 3 && no == all
+    })
+}
+
+/// Two shown words of which one was shown more than twice as often, and twice more.
+fn uneven(c: &Conduct) -> Option<Change> {
+    let shown = || Thing::ALL.into_iter().filter(|word| c.balance[word.place()] > 0);
+    let most = shown().max_by_key(|word| c.balance[word.place()])?;
+    let least = shown().min_by_key(|word| c.balance[word.place()])?;
+    let (more, less) = (c.balance[most.place()], c.balance[least.place()]);
+    (more > 2 * less && more >= less + 3).then_some(Change::Even { most, least })
+}
+
+/// Whether a share is less than the whole of what was counted.
+fn wants_more(share: &Estimate) -> bool {
+    share.value.is_some_and(|value| value < 1.0)
+}

@@ -1,0 +1,126 @@
+//! Of what would teach faster, which by how much: worked out on what happened in this rehearsal, all else being as it was.
+
+use crate::change::{Change, felt_delay};
+use crate::conduct::Conduct;
+use sayso_sim::rehearsal::{Came, Exercise, Pairing, Run, Thing, Told, What, understanding};
+
+/// Seconds from press to thing, had it come soon.
+const SOON_S: f64 = 1.0;
+/// Of things shown when it is there and wants them: taken. Ours.
+const TAKEN: f64 = 0.8;
+/// Showings a minute, of the minutes for which it is at the board, that leave time to take and to breathe. Ours (common practice, no
+/// source): no source says how many an animal needs.
+const A_MINUTE: f64 = 6.0;
+/// Logits below which showing oftener is not worth a word.
+const WORTH: f64 = 0.2;
+
+/// What a change would have brought.
+#[derive(Clone, PartialEq, Debug)]
+pub struct Gain {
+    /// The change.
+    pub change: Change,
+    /// Logits that would have been learned beside, by the place of the word.
+    pub words: [f64; 4],
+}
+
+impl Gain {
+    /// The change, without anything that could be worked out.
+    pub(crate) const fn of(change: Change) -> Self {
+        Self { change, words: [0.0; 4] }
+    }
+
+    /// Logits that would have been learned beside, over all words.
+    #[must_use]
+    pub fn logits(&self) -> f64 {
+        self.words.iter().sum()
+    }
+
+    /// What the words that came up would have come to, against what they came to: middle probabilities of a meant press; none
+    /// where nothing would have been gained.
+    #[must_use]
+    pub fn brings(&self, run: &Run) -> Option<(f64, f64)> {
+        let came: Vec<usize> = Thing::ALL
+            .into_iter()
+            .map(Thing::place)
+            .filter(|place| run.pairings.iter().any(|p| p.word.place() == *place))
+            .collect();
+        if self.logits() < 1e-3 || came.is_empty() {
+            return None;
+        }
+        let mean = |with: f64| {
+            let of = |place: &usize| understanding(run.logits.1[*place] + with * self.words[*place]);
+            came.iter().map(of).sum::<f64>() / came.len() as f64
+        };
+        Some((mean(0.0), mean(1.0)))
+    }
+}
+
+/// Of these changes the one that would have taught most; of equals the first. Showing oftener is among them where it is the work
+/// and nothing stood against it.
+pub(crate) fn most(conduct: &Conduct, run: &Run, teaching: impl IntoIterator<Item = Change>) -> Option<Gain> {
+    let mut all: Vec<Gain> =
+        teaching.into_iter().map(|change| Gain { words: gain(conduct, run, &change), change }).collect();
+    let oftener = Gain { words: gain(conduct, run, &Change::Oftener), change: Change::Oftener };
+    if oftener.logits() >= WORTH {
+        all.push(oftener);
+    }
+    all.into_iter().reduce(|best, next| if next.logits() > best.logits() { next } else { best })
+}
+
+/// Logits that a change would have brought in this rehearsal, by the place of the word.
+fn gain(conduct: &Conduct, run: &Run, change: &Change) -> [f64; 4] {
+    match change {
+        Change::Sooner { .. } => had(run, |p| p.sooner((p.delay_s - SOON_S).max(0.0))),
+        Change::Answer => {
+            let delay_s = felt_delay(conduct).value.unwrap_or(SOON_S);
+            had(run, |p| if p.came == Came::Unanswered { Pairing { came: Came::Own, delay_s, ..p } } else { p })
+        }
+        Change::WhenThere => {
+            let missed = |p: Pairing| p.came == Came::Missed;
+            had(run, |p| if missed(p) { Pairing { came: Came::Shown, share: p.share * TAKEN, ..p } } else { p })
+        }
+        Change::Oftener => {
+            let shown = run.pairings.iter().filter(|p| matches!(p.came, Came::Shown | Came::Missed));
+            let (mut words, mut n) = ([0.0; 4], 0.0);
+            for pairing in shown {
+                words[pairing.word.place()] += pairing.teaches(&run.traits);
+                n += 1.0;
+            }
+            // As many again at the most: nobody changes more from one time to the next.
+            let more = room(conduct, run).min(n);
+            if more < 1.0 { [0.0; 4] } else { words.map(|taught| taught * more / n) }
+        }
+        _ => [0.0; 4],
+    }
+}
+
+/// What would have been learned beside, had each pairing been another.
+fn had(run: &Run, other: impl Fn(Pairing) -> Pairing) -> [f64; 4] {
+    let would = run.had(run.pairings.iter().copied().map(other));
+    std::array::from_fn(|place| would[place] - run.logits.1[place])
+}
+
+/// Showings for which there was room: where showing is the work, and the animal neither showed a sign nor was eating.
+fn room(conduct: &Conduct, run: &Run) -> f64 {
+    let works = matches!(run.setup.exercise, Exercise::Showing | Exercise::Free);
+    if !works || conduct.mild.n + conduct.strong.n > 0 {
+        return 0.0;
+    }
+    (A_MINUTE * at_board_ms(run) / 60_000.0 - conduct.showings() as f64).max(0.0)
+}
+
+/// Milliseconds for which it was at the board.
+fn at_board_ms(run: &Run) -> f64 {
+    let mut since = None;
+    let mut all = 0;
+    for Told { at_ms, what } in run.told.iter().copied() {
+        match what {
+            What::Joined => since = since.or(Some(at_ms)),
+            What::Leaves | What::Wanders | What::Startled(_) => {
+                all += since.take().map_or(0, |since: u32| at_ms.saturating_sub(since));
+            }
+            _ => {}
+        }
+    }
+    f64::from(all + since.map_or(0, |since| run.over.0.saturating_sub(since)))
+}

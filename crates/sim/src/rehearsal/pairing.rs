@@ -1,0 +1,81 @@
+//! What teaches it: a press, and what came of it. Kept in their order, so that afterwards it can be worked out what it would have
+//! learned had something of this come otherwise, all else being as it was.
+
+use super::character::Traits;
+use super::thing::Thing;
+
+/// Logits between which understanding lies.
+pub(super) const LOGITS: (f64, f64) = (-4.0, 3.0);
+
+/// What came of a press.
+#[derive(Clone, Copy, PartialEq, Eq, Debug)]
+pub enum Came {
+    /// It was shown, and the thing taken.
+    Shown,
+    /// It was shown, and the thing not taken, or not seen.
+    Missed,
+    /// Its own press, answered and taken.
+    Own,
+    /// Its own press, answered and not taken.
+    OwnNotTaken,
+    /// Its own press: "not now".
+    NotNow,
+    /// Its own press, without an answer.
+    Unanswered,
+    /// Something else came than was pressed.
+    Wrong,
+}
+
+impl Came {
+    /// How much it teaches, against a showing whose thing is taken.
+    #[must_use]
+    pub const fn weight(self) -> f64 {
+        match self {
+            Self::Shown => 1.0,
+            Self::Missed => 0.15,
+            Self::Own => 0.5,
+            Self::OwnNotTaken => 0.1,
+            Self::NotNow | Self::Unanswered => -0.2,
+            Self::Wrong => -0.3,
+        }
+    }
+}
+
+/// One press with what came of it.
+#[derive(Clone, Copy, PartialEq, Debug)]
+pub struct Pairing {
+    /// The word pressed.
+    pub word: Thing,
+    /// What came.
+    pub came: Came,
+    /// Seconds from press to thing.
+    pub delay_s: f64,
+    /// How much of it reaches the animal: less where the sound drives it away.
+    pub share: f64,
+}
+
+impl Pairing {
+    /// Logits that it adds to the word.
+    #[must_use]
+    pub fn teaches(self, traits: &Traits) -> f64 {
+        traits.rate * self.came.weight() * self.share * (-self.delay_s / traits.delay_tau_s.max(0.1)).exp()
+    }
+
+    /// The same with the thing so much sooner, though never before a fifth of a second after its press. What came wrongly comes
+    /// as it did.
+    #[must_use]
+    pub fn sooner(self, by_s: f64) -> Self {
+        let delay_s =
+            if self.came.weight() > 0.0 { (self.delay_s - by_s).max(self.delay_s.min(0.2)) } else { self.delay_s };
+        Self { delay_s, ..self }
+    }
+}
+
+/// Logits of understanding after these pairings.
+pub(super) fn after(traits: &Traits, mut logits: [f64; 4], pairings: impl IntoIterator<Item = Pairing>) -> [f64; 4] {
+    for pairing in pairings.into_iter().filter(|_| traits.means) {
+        let logit = &mut logits[pairing.word.place()];
+        *logit = (*logit + pairing.teaches(traits)).clamp(LOGITS.0, LOGITS.1);
+    }
+    logits
+}

@@ -1,0 +1,208 @@
+//! Markup of Others.
+
+use crate::chart::{Axis, Lines, Mark, Series, lines, nice_axis};
+use crate::page::AnimalPage;
+use maud::{Markup, html};
+use sayso_advisor::others::{Beside, beside, first_words, taking_part};
+use sayso_advisor::summary::Summary;
+use sayso_model::WordId;
+use sayso_norms::{Cell, Curve, Nearest, People, Question, Release, SummaryRow};
+use sayso_people::Capability;
+use sayso_wording::others::{half, joined, kind_name, level, own, source, who};
+use sayso_wording::{Locale, figures, say};
+
+/// The page below its heading.
+pub fn page(page: &AnimalPage, summaries: &[Summary]) -> Markup {
+    let (l, name) = (&page.locale, page.card.name.as_str());
+    let release = match page.state.norms.current() {
+        Ok(Some(release)) => release,
+        Ok(None) => return html! { (lead(l, name)) (none(page)) },
+        Err(why) => {
+            return html! { (lead(l, name)) p.caution data-test="damaged" { (say!(l, others::damaged, why = why)) } };
+        }
+    };
+    html! {
+        (lead(l, name))
+        @if release.people == People::Invented { p.caution data-test="invented" { (say!(l, others::invented)) } }
+        p.quiet { (say!(l, others::press, name = name)) }
+        @for summary in summaries { (word(page, &release, summary)) }
+        @match summaries.first() {
+            None => p data-test="nothing-shown" { (say!(l, others::nothing_shown)) },
+            Some(Summary { row, .. }) => {
+                (joining(page, &release, row, summaries))
+                (words(l, &release, row))
+            }
+        }
+        (from(l, &release))
+    }
+}
+
+fn lead(l: &Locale, name: &str) -> Markup {
+    html! { p.lead { (say!(l, others::lead, name = name)) } }
+}
+
+/// No release: how to get one.
+fn none(page: &AnimalPage) -> Markup {
+    let l = &page.locale;
+    html! {
+        section.card data-test="no-release" {
+            p { (say!(l, others::none)) }
+            @if page.leave.is_some() {
+                p { (say!(l, others::none_server)) }
+            } @else {
+                p { (say!(l, others::none_home, dir = page.state.store.dir().display().to_string())) }
+            }
+        }
+    }
+}
+
+/// Whose figures they are.
+fn from(l: &Locale, release: &Release) -> Markup {
+    html! {
+        section data-test="source" {
+            h2 { (say!(l, others::source_title)) }
+            @for sentence in source(l, release) { p { (sentence) } }
+            p { a.link href="/methods" { (say!(l, evidence::how_computed)) } }
+        }
+    }
+}
+
+/// What a cell holds besides learners like this one.
+fn wider(l: &Locale, nearest: &Nearest<'_>) -> Markup {
+    html! {
+        @if nearest.any_age { p.quiet { (say!(l, others::any_age)) } }
+        @if nearest.any_kind { p.quiet { (say!(l, others::any_kind)) } }
+    }
+}
+
+/// One word beside those of others.
+fn word(page: &AnimalPage, release: &Release, summary: &Summary) -> Markup {
+    let (l, name, row) = (&page.locale, page.card.name.as_str(), &summary.row);
+    let says = says(page, summary.word);
+    let showings = beside(release, Question::ShowingsToFirstPress, row);
+    let days = beside(release, Question::DaysToFirstPress, row);
+    html! {
+        section.card data-test="others-word" {
+            h2.first { (say!(l, words::quoted, says = &says)) }
+            p { (own(l, name, &says, row)) }
+            @match showings {
+                Err(_) => p data-test="not-enough" { (say!(l, others::not_enough)) },
+                Ok(Beside { nearest, curve }) => {
+                    p data-test="half" { (half(l, release, nearest.cell, curve)) }
+                    @if let Ok(days) = days { p { (half(l, release, days.nearest.cell, days.curve)) } }
+                    (wider(l, &nearest))
+                    (drawn(l, release, (name, &says), row, nearest.cell, curve))
+                }
+            }
+        }
+    }
+}
+
+fn says(page: &AnimalPage, word: WordId) -> String {
+    page.story.words().get(&word).map(|card| card.says.to_string()).unwrap_or_default()
+}
+
+/// The curve of others with its band, and how far it is here.
+fn drawn(
+    l: &Locale,
+    release: &Release,
+    (name, says): (&str, &str),
+    row: &SummaryRow,
+    cell: &Cell,
+    curve: &Curve,
+) -> Markup {
+    let shown = f64::from(row.exposures);
+    let last = curve.points.last().map_or(shown, |point| point.at);
+    let number = l.number(shown, 0);
+    let mark = if row.pressed {
+        say!(l, others::chart_mark, name = name, shown = number)
+    } else {
+        say!(l, others::chart_mark_open, name = name, shown = number)
+    };
+    let points = curve.points.iter().map(|p| (p.at, p.share, Some((p.low, p.high)))).collect();
+    lines(
+        l,
+        &Lines {
+            title: say!(l, others::chart_title, word = says),
+            told: format!("{} {}", half(l, release, cell, curve), own(l, name, says, row)),
+            x: nice_axis(l, &say!(l, others::chart_showings), 0.0, last.max(shown).max(1.0)),
+            y: Axis::share(l, &say!(l, others::chart_share)),
+            series: vec![Series { points, steps: true, ..Series::default() }],
+            level: None,
+            mark: Some(Mark { at: shown, name: mark, open: !row.pressed }),
+            band: say!(l, others::band, level = level(l, release)),
+        },
+    )
+}
+
+/// How often animals took part.
+fn joining(page: &AnimalPage, release: &Release, row: &SummaryRow, summaries: &[Summary]) -> Markup {
+    let (l, name) = (&page.locale, page.card.name.as_str());
+    let (took, invited) =
+        summaries.iter().fold((0, 0), |(took, invited), s| (took + s.row.joined, invited + s.row.invited));
+    html! {
+        @if let Ok((nearest, spread)) = taking_part(release, row) {
+            section.card data-test="taking-part" {
+                h2.first { (say!(l, others::joined_title)) }
+                @if invited > 0 { p { (say!(l, others::own_joined, name = name, joined = took, invited = invited)) } }
+                p { (joined(l, release, nearest.cell, spread)) }
+                (wider(l, &nearest))
+            }
+        }
+    }
+}
+
+/// What first words brought.
+fn words(l: &Locale, release: &Release, row: &SummaryRow) -> Markup {
+    html! {
+        @if let Ok((nearest, parts)) = first_words(release, row) {
+            details data-test="first-words" {
+                summary { (say!(l, others::words_title)) }
+                p { (say!(l, others::words, homes = nearest.cell.households, who = who(l, nearest.cell))) }
+                (wider(l, &nearest))
+                div.scroll tabindex="0" role="region" aria-label=(say!(l, others::words_title)) {
+                    table {
+                        thead { tr {
+                            th scope="col" { (say!(l, others::nth)) }
+                            th scope="col" { (say!(l, others::brings)) }
+                            th scope="col" { (say!(l, others::share)) " (" (say!(l, others::band, level = level(l, release))) ")" }
+                        } }
+                        tbody { @for part in parts { tr {
+                            th scope="row" { (part.word) }
+                            td { (kind_name(l, part.kind)) }
+                            td { (l.percent(part.share)) " (" (figures::interval(l, &l.percent(part.low), &l.percent(part.high))) ")" }
+                        } } }
+                    }
+                }
+            }
+        }
+    }
+}
+
+/// The line on a word's evidence: what is usual, and where more of it stands.
+pub fn of_word(page: &AnimalPage, word: WordId) -> Markup {
+    let l = &page.locale;
+    let Ok(Some(release)) = page.state.norms.current() else { return html! {} };
+    let summaries = page.state.kept.summaries(page.home, &page.case());
+    let row = summaries.iter().find(|summary| summary.word == word).map(|summary| &summary.row);
+    let told = row.and_then(|row| beside(&release, Question::ShowingsToFirstPress, row).ok());
+    html! {
+        @if let Some(Beside { nearest, curve }) = told {
+            p data-test="others" { (half(l, &release, nearest.cell, curve)) " " (link(page)) }
+        }
+    }
+}
+
+/// The line on Today, where it helps: a word is not pressed yet, and others took longer.
+pub fn usual(page: &AnimalPage) -> Option<Markup> {
+    let l = &page.locale;
+    let release = page.may(Capability::SeeFigures).then(|| page.state.norms.current().ok().flatten()).flatten()?;
+    let summaries = page.state.kept.summaries(page.home, &page.case());
+    let usual = sayso_advisor::others::usual(&release, &summaries)?;
+    let told = sayso_wording::others::usual(l, &release, &says(page, usual.word), &usual);
+    Some(html! { p data-test="others" { (told) " " (link(page)) } })
+}
+
+fn link(page: &AnimalPage) -> Markup {
+    html! { a href=(format!("/a/{}/others", page.id)) { (say!(&page.locale, others::link)) } }
+}

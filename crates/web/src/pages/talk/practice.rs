@@ -1,0 +1,191 @@
+//! What a coach hands a home to practise, an exercise and lessons; and what the home shares of a rehearsal: its figures, by a tap of
+//! its own. Nothing of a rehearsal reaches the log by itself.
+
+use super::{back_to, is_home, no_such, seen};
+use crate::error::Error;
+use crate::fields::{select, ticks};
+use crate::leave::Leave;
+use crate::page::Page;
+use crate::typed::{Typed, named};
+use axum::response::Redirect;
+use maud::{Markup, html};
+use sayso_advisor::programme::is_read;
+use sayso_advisor::{Estimate, Unit};
+use sayso_model::facts::{lesson, lessons};
+use sayso_model::talks::Talk;
+use sayso_model::{
+    Event, EventId, Label, Practice, ProposalAnswer, Proposed, RehearsalMeasure, Rehearsed, RehearsedFigure, Reply,
+    Seconds,
+};
+use sayso_rehearse::{conduct, figures};
+use sayso_sim::rehearsal::{Act, Character, Exercise, Setup, play, read as read_acts, written};
+use sayso_wording::figures::finding;
+use sayso_wording::lessons::title;
+use sayso_wording::{say, words};
+use std::collections::BTreeMap;
+
+/// Fields of the coach's form.
+pub const FIELDS: [&str; 3] = ["exercise", "character", "lessons"];
+
+/// The coach's form: an exercise, with whom, and lessons.
+pub fn fields(page: &Page, typed: &Typed) -> Markup {
+    let l = &page.locale;
+    let none = || vec![(String::new(), say!(l, talk::practice_none))];
+    let exercises =
+        Exercise::ALL.into_iter().map(|e| (e.name().to_owned(), say!(l, rehearse::exercise, which = e.name())));
+    let who = Character::ALL.into_iter().map(|c| (c.name().to_owned(), say!(l, rehearse::who, who = c.name())));
+    let all: Vec<(String, Markup)> =
+        lessons().iter().map(|of| (of.id.clone(), html! { (title(l, of, None)) })).collect();
+    html! {
+        (select(typed, "exercise", &say!(l, talk::field_exercise), "", &none().into_iter().chain(exercises).collect::<Vec<_>>()))
+        (select(typed, "character", &say!(l, talk::field_character), "", &who.collect::<Vec<_>>()))
+        (ticks(typed, "lessons", &say!(l, talk::field_lessons), "", &all))
+    }
+}
+
+/// What was typed.
+pub fn read(typed: &mut Typed) -> Option<Proposed> {
+    let short = |name: &str| Label::new(name).ok();
+    let exercise = Exercise::named(typed.text("exercise")).and_then(|e| short(e.name()));
+    let character = exercise.as_ref().and(Character::named(typed.text("character"))).and_then(|c| short(c.name()));
+    let chosen: Vec<String> = typed.all("lessons").map(str::to_owned).collect();
+    let lessons: Vec<Label> =
+        lessons().iter().filter(|of| chosen.contains(&of.id)).filter_map(|of| short(&of.id)).collect();
+    if exercise.is_none() && lessons.is_empty() {
+        typed.wrong("exercise", words!(talk::practice_nothing));
+        return None;
+    }
+    Some(Proposed::Practice { practice: Practice { exercise, character, lessons } })
+}
+
+/// What was handed over, taken up again.
+pub fn taken_up(typed: Typed, practice: &Practice) -> Typed {
+    let typed =
+        typed.with_some("exercise", practice.exercise.as_ref()).with_some("character", practice.character.as_ref());
+    practice.lessons.iter().fold(typed, |typed, lesson| typed.with("lessons", lesson))
+}
+
+/// On its card: links to the exercise and the lessons, what was read, how often something was shared.
+pub fn card(page: &Page, talk: &Talk<'_>) -> Markup {
+    let l = &page.locale;
+    let Proposed::Practice { practice } = &talk.part.proposes else { return html! {} };
+    let read = |of: &Label| is_read(&page.story, of.as_str(), page.now);
+    let shared = talk.answers.iter().filter(|a| a.part.rehearsed.is_some()).count();
+    html! {
+        div data-test="practice" {
+            @if let Some(exercise) = practice.exercise.as_ref().and_then(|name| Exercise::named(name.as_str())) {
+                @let which = say!(l, rehearse::exercise, which = exercise.name());
+                @let with = practice.character.as_ref().map(|who| ("character", who.to_string()));
+                p { a.button href=(page.of_home_with(&format!("/rehearse/{}", exercise.name()), with.as_slice())) data-test="to-exercise" { (say!(l, talk::rehearse_it, exercise = which)) } }
+            }
+            @if !practice.lessons.is_empty() {
+                ul.short {
+                    @for of in &practice.lessons {
+                        @if let Some(known) = lesson(of.as_str()) {
+                            li data-test="to-lesson" data-read=(read(of)) { a href=(page.of_home(&format!("/learn/{}", known.id))) { (title(l, known, None)) } @if read(of) { " · " (say!(l, talk::is_read)) } }
+                        }
+                    }
+                }
+                p.quiet data-test="lessons-read" { (say!(l, talk::lessons_read, read = practice.lessons.iter().filter(|of| read(of)).count(), of = practice.lessons.len())) }
+            }
+            @if shared > 0 { p.quiet data-test="shared-count" { (say!(l, talk::shared_count, count = shared)) } }
+            @else if is_home(page) && talk.is_live() { p.quiet { (say!(l, talk::may_share, name = &talk.part.from.name)) } }
+        }
+    }
+}
+
+/// What was shared of a rehearsal.
+pub fn shared(page: &Page, of: &Rehearsed) -> Markup {
+    let l = &page.locale;
+    // What another version wrote is told by its own name.
+    let exercise = Exercise::named(of.exercise.as_str())
+        .map_or_else(|| of.exercise.to_string(), |e| say!(l, rehearse::exercise, which = e.name()));
+    let name = Character::named(of.character.as_str())
+        .map_or_else(|| of.character.to_string(), |c| say!(l, rehearse::name, who = c.name()));
+    html! {
+        div data-test="rehearsed" {
+            p { (say!(l, talk::shared, exercise = exercise, name = name.as_str())) }
+            dl.facts.num {
+                @for figure in &of.figures {
+                    dt { (say!(l, rehearse::row, which = row(figure.of()), name = name.as_str())) }
+                    dd { (finding(l, &estimate(figure))) }
+                }
+            }
+        }
+    }
+}
+
+/// How a figure is chosen by in messages.
+const fn row(of: RehearsalMeasure) -> &'static str {
+    match of {
+        RehearsalMeasure::AnswerDelay => "answer-delay",
+        other => other.name(),
+    }
+}
+
+/// A figure with its interval: that of a share follows from its counts.
+fn estimate(figure: &RehearsedFigure) -> Estimate {
+    match figure {
+        RehearsedFigure::Times { times, among, .. } => Estimate::share(usize::from(*times), usize::from(*among)),
+        RehearsedFigure::Middle { seconds, between, among, .. } => {
+            let between = between.map(|(low, high)| (Seconds::get(low), Seconds::get(high)));
+            Estimate {
+                value: Some(seconds.get()),
+                low: between.map(|b| b.0),
+                high: between.map(|b| b.1),
+                ..Estimate { n: usize::from(*among), ..Estimate::unknown(Unit::Seconds) }
+            }
+        }
+    }
+}
+
+/// After a rehearsal: one tap for each coach who handed something over to practise. Without it nobody sees anything.
+pub fn share(page: &Page, setup: Setup, acts: &[Act]) -> Markup {
+    let l = &page.locale;
+    if !is_home(page) {
+        return html! {};
+    }
+    let all = seen(page);
+    let mut open: BTreeMap<_, &Talk<'_>> = BTreeMap::new();
+    // The newest of each coach stands for what was handed over before it.
+    for talk in all.iter().filter(|t| t.is_live() && matches!(t.part.proposes, Proposed::Practice { .. })) {
+        open.entry(talk.part.from.account).or_insert(talk);
+    }
+    html! {
+        @for talk in open.values() {
+            @let name = &talk.part.from.name;
+            form.after method="post" action=(page.of_home("/talk/rehearsed")) data-test="share" {
+                @for (field, value) in [("to", talk.id().to_string()), ("exercise", setup.exercise.name().to_owned()), ("character", setup.character.name().to_owned()), ("seed", setup.seed.to_string()), ("acts", written(acts))] {
+                    input type="hidden" name=(field) value=(value);
+                }
+                p.hint { (say!(l, rehearse::share_what, name = name)) }
+                button data-test="share-it" { (say!(l, rehearse::share, name = name)) }
+            }
+        }
+    }
+}
+
+/// A home shares the figures of a rehearsal, worked out here from what was done: nobody can write in what was not.
+pub async fn note(page: Page, typed: Typed) -> Result<Redirect, Error> {
+    let typed = typed.only(&["to", "exercise", "character", "seed", "acts"])?;
+    let to: EventId = named(typed.text("to"), "proposal")?;
+    let all = seen(&page);
+    let is_open = |t: &&Talk<'_>| t.id() == to && t.is_live() && matches!(t.part.proposes, Proposed::Practice { .. });
+    let talk = all.iter().find(is_open).ok_or_else(no_such)?;
+    let exercise = Exercise::named(typed.text("exercise")).ok_or_else(no_such)?;
+    let character = Character::named(typed.text("character")).ok_or_else(no_such)?;
+    let seed: u32 = typed.text("seed").parse().map_err(|_| no_such())?;
+    let acts = read_acts(typed.text("acts"), exercise.most_ms()).map_err(|_| no_such())?;
+    let run = play(Setup { seed: u64::from(seed), character, exercise }, &acts);
+    let short = |name: &str| Label::new(name).map_err(|_| no_such());
+    let rehearsed = Rehearsed {
+        exercise: short(exercise.name())?,
+        character: short(character.name())?,
+        figures: figures(&conduct(&run)),
+    };
+    let by = page.leave.as_ref().and_then(Leave::answers_as);
+    let answer = ProposalAnswer { to, reply: Reply::Said, text: None, by, rehearsed: Some(rehearsed) };
+    let event = page.event(answer);
+    page.keep(vec![Event { animal: talk.event.animal, ..event }]).await?;
+    Ok(back_to(&page, to))
+}

@@ -1,0 +1,139 @@
+//! Others: how it went in other homes, beside an animal's own records.
+
+use crate::web::{Web, noon};
+use axum::body::Body;
+use axum::http::{Request, StatusCode, header};
+use sayso_advisor::summary::summaries;
+use sayso_model::{AnimalId, Language, Species, Story};
+use sayso_norms::Release;
+use sayso_notebook::CURRENT_NORMS;
+use sayso_sim::{any_home, simulate};
+use sayso_web::store::Store;
+
+const INVENTED: &str = include_str!("../../../../tests/norms/invented.sayso-norms");
+
+/// A notebook of a simulated dog, some of whose words are not pressed yet.
+async fn home() -> (Web, AnimalId, Story) {
+    let web = Web::this_machine().await;
+    let mut home = any_home(3);
+    home.days = 12;
+    home.animals[0].species = Species::Dog;
+    let events = simulate(&home, 3, noon()).unwrap().events;
+    let store = Store::open(web.dir.path()).await.unwrap();
+    store.append(events.clone()).await.unwrap();
+    let story = Story::from_events(events);
+    let animal = *story.animals().keys().next().unwrap();
+    (web, animal, story)
+}
+
+fn keep(web: &Web, text: &str) {
+    std::fs::write(web.dir.path().join(CURRENT_NORMS), text).unwrap();
+}
+
+async fn page(web: &Web, path: &str, language: Language) -> String {
+    let request = Request::get(path)
+        .header(header::HOST, "localhost:8080")
+        .header(header::ACCEPT_LANGUAGE, language.tag())
+        .body(Body::empty())
+        .unwrap();
+    let answer = web.send(request).await;
+    assert_eq!(answer.status, StatusCode::OK, "{path}: {}", answer.text);
+    answer.text
+}
+
+#[tokio::test]
+async fn without_a_release_it_says_how_to_get_one() {
+    let (web, animal, _) = home().await;
+    let page = page(&web, &format!("/a/{animal}/others"), Language::En).await;
+    assert!(page.contains("data-test=\"no-release\"") && page.contains("sayso norms import FILE --data"), "{page}");
+    assert!(!page.contains("data-test=\"source\""));
+}
+
+#[tokio::test]
+async fn it_lays_each_word_beside_those_of_others_with_interval_count_and_source() {
+    let (web, animal, story) = home().await;
+    keep(&web, INVENTED);
+    let page = page(&web, &format!("/a/{animal}/others"), Language::En).await;
+    let rows = summaries(&story, animal);
+    assert!(rows.len() > 1);
+    assert_eq!(page.matches("data-test=\"others-word\"").count(), rows.len());
+    let release = Release::read(INVENTED).unwrap();
+    let (mut told, mut drawn) = (0, 0);
+    for summary in &rows {
+        let beside = sayso_advisor::others::beside(&release, sayso_norms::Question::ShowingsToFirstPress, &summary.row);
+        let Ok(beside) = beside else { continue };
+        drawn += 1;
+        let Some(value) = beside.curve.quantiles.p50.value.filter(|value| *value > 1.0) else { continue };
+        let homes = beside.nearest.cell.households;
+        assert!(page.contains(&format!("In {homes} homes with dogs")), "{page}");
+        assert!(page.contains(&format!("within {value} showings (95% interval:")), "{page}");
+        told += 1;
+    }
+    assert!(told > 0, "something is told");
+    assert_eq!(page.matches("<figure class=\"chart\"").count(), drawn);
+    assert_eq!(page.matches("data-test=\"invented\"").count(), 1, "marked before anything is told");
+    assert!(page.contains("Invented homes, made by a simulation") && page.contains("1 Mar 2026"), "{page}");
+    assert!(page.contains("data-test=\"taking-part\""));
+    let invited: u32 = rows.iter().map(|summary| summary.row.invited).sum();
+    assert_eq!(page.contains("Not taking part is an answer."), invited > 0, "{invited} invitations");
+    for word in ["slow", "rank", "percentile", "behind"] {
+        assert!(!page.split("<main").nth(1).unwrap().contains(word), "{word}");
+    }
+}
+
+#[tokio::test]
+async fn every_language_says_it() {
+    let (web, animal, _) = home().await;
+    keep(&web, INVENTED);
+    for (language, said) in [
+        (Language::De, "Haushalten mit Hunden"),
+        (Language::Es, "hogares con perros"),
+        (Language::Fr, "foyers avec des chiens"),
+        (Language::Pt, "casas com cães"),
+    ] {
+        let page = page(&web, &format!("/a/{animal}/others"), language).await;
+        assert!(page.contains(said), "{said}: {page}");
+    }
+}
+
+#[tokio::test]
+async fn a_words_evidence_has_one_line_and_today_one_only_where_it_helps() {
+    let (web, animal, story) = home().await;
+    let rows = summaries(&story, animal);
+    let evidence = |word: &sayso_model::WordId| format!("/a/{animal}/evidence/{word}");
+    let line = "data-test=\"others\"";
+    assert!(!page(&web, &evidence(&rows[0].word), Language::En).await.contains(line), "no release yet");
+    keep(&web, INVENTED);
+    assert_eq!(page(&web, &evidence(&rows[0].word), Language::En).await.matches(line).count(), 1);
+    let release = Release::read(INVENTED).unwrap();
+    let helps = sayso_advisor::others::usual(&release, &rows).is_some();
+    let today = page(&web, &format!("/a/{animal}/today"), Language::En).await;
+    assert_eq!(today.matches(line).count(), usize::from(helps), "{today}");
+    let overview = page(&web, &format!("/a/{animal}/evidence"), Language::En).await;
+    assert!(overview.contains(&format!("href=\"/a/{animal}/others\"")));
+}
+
+#[tokio::test]
+async fn a_release_that_is_damaged_on_the_disk_is_told_and_another_one_counts_at_once() {
+    let (web, animal, _) = home().await;
+    let path = format!("/a/{animal}/others");
+    keep(&web, &INVENTED[..INVENTED.len() / 2]);
+    let told = page(&web, &path, Language::En).await;
+    assert!(told.contains("data-test=\"damaged\"") && told.contains("Bring it in once more"), "{told}");
+    keep(&web, INVENTED);
+    assert!(page(&web, &path, Language::En).await.contains("data-test=\"source\""));
+    keep(&web, &INVENTED.replace("Invented homes", "Other invented homes"));
+    assert!(page(&web, &path, Language::En).await.contains("Other invented homes"));
+    std::fs::remove_file(web.dir.path().join(CURRENT_NORMS)).unwrap();
+    assert!(page(&web, &path, Language::En).await.contains("data-test=\"no-release\""));
+}
+
+#[tokio::test]
+async fn too_few_homes_are_told_as_such() {
+    let (web, animal, _) = home().await;
+    let mut release = Release::read(INVENTED).unwrap();
+    release.cells.clear();
+    keep(&web, &release.write().unwrap());
+    let page = page(&web, &format!("/a/{animal}/others"), Language::En).await;
+    assert!(page.contains("data-test=\"not-enough\"") && !page.contains("<figure class=\"chart\""), "{page}");
+}

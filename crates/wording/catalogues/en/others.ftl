@@ -1,0 +1,122 @@
+others-title = Others
+others-lead = How it went in other homes, beside { $name }’s own records. Usual is not better, and nothing here is an aim.
+others-press = A press says that a button was pressed, not why. A long wait says nothing about { $name }.
+others-who = { $species ->
+    [dog] dogs
+    [cat] cats
+    [parrot] parrots
+    [rabbit] rabbits
+   *[other] animals of other species
+}{ $age ->
+    [under-two] { " " }under two years
+    [two-to-seven] { " " }of two to seven years
+    [eight-or-more] { " " }of eight years or more
+   *[every] { "" }
+}
+others-kind = { $kind ->
+    [food] words for food
+    [play] words for play
+    [touch] words for touch
+    [training] words for training
+    [exploring] words for exploring
+    [rest] words for rest
+    [closing] words that end a session
+    [other] words of which nobody said what they bring
+   *[every] words
+}
+others-half = In { $homes ->
+    [one] { $homes } home
+   *[other] { $homes } homes
+} with { $who }, half of all { $kind } were first pressed by the animal itself { $value ->
+    [0] before the first showing
+    [one] within { $value } showing
+   *[other] within { $value } showings
+} ({ $level } interval: { $low } to { $high }).
+others-half-days = By days: half within { $value ->
+    [0] a day
+    [one] { $value } day
+   *[other] { $value } days
+} ({ $level } interval: { $low } to { $high }).
+others-half-open = In { $homes ->
+    [one] { $homes } home
+   *[other] { $homes } homes
+} with { $who }, fewer than half of all { $kind } were pressed by the animal itself in the time recorded.
+others-half-open-days = By days: fewer than half in the time recorded.
+others-middle = The middle half: { $low } to { $high }.
+others-middle-open = A quarter: within { $low }. Three quarters: not in the time recorded.
+others-beyond = not in the time recorded
+others-own-before = { $name } first pressed “{ $word }” before it was first shown.
+others-own-pressed = { $name } first pressed “{ $word }” after { $shown ->
+    [one] { $shown } showing
+   *[other] { $shown } showings
+}, over { $days ->
+    [0] less than a day
+    [one] { $days } day
+   *[other] { $days } days
+}.
+others-own-open = No press of “{ $word }” by { $name } yet: { $shown ->
+    [one] { $shown } showing
+   *[other] { $shown } showings
+} so far, over { $days ->
+    [0] less than a day
+    [one] { $days } day
+   *[other] { $days } days
+}. Not yet is not never.
+others-any-age = Too few homes had animals of this age: every age is in it.
+others-any-kind = Too few homes had words like this one: words for everything are in it.
+others-not-enough = Not enough like yours: too few homes for a figure in which nobody can be made out.
+others-nothing-shown = Nothing to lay beside others yet: it begins with the first showing.
+others-chart-title = “{ $word }”: first presses by showings
+others-chart-share = share pressed
+others-chart-showings = showings
+others-chart-mark = { $name }: { $shown }
+others-chart-mark-open = { $name }: { $shown }, not yet
+others-band = { $level } interval
+others-joined-title = Taking part
+others-joined = In { $homes ->
+    [one] { $homes } home
+   *[other] { $homes } homes
+} with { $who }, the animal took part in { $value } of invitations in the middle home ({ $level } interval: { $low } to { $high }). The middle half of homes: { $from } to { $to }.
+others-own-joined = { $name }: { $joined } of { $invited ->
+    [one] { $invited } invitation
+   *[other] { $invited } invitations
+}. Not taking part is an answer.
+others-words-title = What the first words brought
+others-words = In { $homes ->
+    [one] { $homes } home
+   *[other] { $homes } homes
+} with { $who }.
+others-nth = Word
+others-brings = Brings
+others-share = Share of animals
+others-kind-name = { $kind ->
+    [food] food
+    [play] play
+    [touch] touch
+    [training] training
+    [exploring] exploring
+    [rest] rest
+    [closing] the end of a session
+   *[other] not said
+}
+others-source-title = Where this comes from
+others-source = From the release “{ $release }” of { $date }.
+others-self-chosen = These homes chose to keep records and to give them. They are not all animals, and not a fair sample of them.
+others-invented = Invented homes, made by a simulation: for trying this page, no evidence about animals.
+others-noise = Noise was added to every count, so that no home can be made out. The intervals allow for it.
+others-club = Homes of { $club } alone. No noise was added.
+others-none = No figures of other homes are here yet.
+others-none-home = Whoever keeps this notebook can bring in a release of norms, offline too. In a terminal: sayso norms import FILE --data { $dir }
+others-none-server = Whoever runs this server can give it a release of norms.
+others-damaged = The release that is kept here cannot be read: { $why }. Bring it in once more.
+others-link = How it went in other homes
+others-usual = No press of “{ $word }” yet, after { $shown ->
+    [one] { $shown } showing
+   *[other] { $shown } showings
+}. In { $homes ->
+    [one] { $homes } home
+   *[other] { $homes } homes
+} with { $who }, { $part ->
+    [quarter] a quarter
+   *[half] half
+} of all { $kind } took more than { $more } ({ $level } interval: { $low } to { $high }).

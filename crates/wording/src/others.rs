@@ -1,0 +1,162 @@
+//! What other homes did, in words.
+
+use crate::locale::Locale;
+use crate::say;
+use sayso_advisor::others::{TookMore, Usual};
+use sayso_model::Species;
+use sayso_norms::{AgeBand, Cell, Curve, People, Quantile, Question, Release, Spread, SummaryRow, WordKind};
+
+/// The animals of a cell, as it stands after "with".
+#[must_use]
+pub fn who(l: &Locale, cell: &Cell) -> String {
+    let species = match cell.species {
+        Species::Other => "other",
+        known => known.name(),
+    };
+    let age = match cell.age_band {
+        Some(AgeBand::UnderTwo) => "under-two",
+        Some(AgeBand::TwoToSeven) => "two-to-seven",
+        Some(AgeBand::EightOrMore) => "eight-or-more",
+        Some(AgeBand::Unknown) | None => "every",
+    };
+    say!(l, others::who, species = species, age = age)
+}
+
+/// The words of a cell, as they stand after "of all".
+#[must_use]
+pub fn kind(l: &Locale, cell: &Cell) -> String {
+    say!(l, others::kind, kind = cell.word_kind.map_or("every", WordKind::name))
+}
+
+/// What a word brings, in a table.
+#[must_use]
+pub fn kind_name(l: &Locale, kind: WordKind) -> String {
+    say!(l, others::kind_name, kind = kind.name())
+}
+
+/// The level of the intervals.
+#[must_use]
+pub fn level(l: &Locale, release: &Release) -> String {
+    l.percent(release.level)
+}
+
+/// A place on a grid; beyond what was recorded where it was not reached.
+fn place(l: &Locale, value: Option<f64>) -> String {
+    value.map_or_else(|| say!(l, others::beyond), |x| l.number(x, 0))
+}
+
+fn ends(l: &Locale, of: Quantile) -> [String; 2] {
+    [place(l, of.low), place(l, of.high)]
+}
+
+/// Where half and the middle half of others first pressed, as one or two sentences.
+#[must_use]
+pub fn half(l: &Locale, release: &Release, cell: &Cell, curve: &Curve) -> String {
+    let (half, level) = (curve.quantiles.p50, level(l, release));
+    let [low, high] = ends(l, half);
+    let days = cell.question == Question::DaysToFirstPress;
+    // A place on a grid of whole showings or days, checked as it was read.
+    #[allow(clippy::cast_possible_truncation, clippy::cast_sign_loss)]
+    let first = match half.value.map(|x| x.round() as u32) {
+        Some(value) if days => say!(l, others::half_days, value = value, level = level, low = low, high = high),
+        Some(value) => say!(
+            l,
+            others::half,
+            homes = cell.households,
+            who = who(l, cell),
+            kind = kind(l, cell),
+            value = value,
+            level = level,
+            low = low,
+            high = high
+        ),
+        None if days => say!(l, others::half_open_days),
+        None => say!(l, others::half_open, homes = cell.households, who = who(l, cell), kind = kind(l, cell)),
+    };
+    match middle(l, curve) {
+        Some(middle) => format!("{first} {middle}"),
+        None => first,
+    }
+}
+
+/// The middle half, where at least its lower end was reached.
+fn middle(l: &Locale, curve: &Curve) -> Option<String> {
+    let low = l.number(curve.quantiles.p25.value?, 0);
+    Some(match curve.quantiles.p75.value {
+        Some(high) => say!(l, others::middle, low = low, high = l.number(high, 0)),
+        None => say!(l, others::middle_open, low = low),
+    })
+}
+
+/// How it went here so far.
+#[must_use]
+pub fn own(l: &Locale, name: &str, word: &str, row: &SummaryRow) -> String {
+    let (shown, days) = (row.exposures, row.days);
+    if row.pressed && shown == 0 {
+        say!(l, others::own_before, name = name, word = word)
+    } else if row.pressed {
+        say!(l, others::own_pressed, name = name, word = word, shown = shown, days = days)
+    } else {
+        say!(l, others::own_open, name = name, word = word, shown = shown, days = days)
+    }
+}
+
+/// How often animals took part.
+#[must_use]
+pub fn joined(l: &Locale, release: &Release, cell: &Cell, spread: &Spread) -> String {
+    let share = |x: Option<f64>| l.percent(x.unwrap_or(f64::NAN));
+    let [from, half, to] = [spread.quantiles.p25, spread.quantiles.p50, spread.quantiles.p75];
+    say!(
+        l,
+        others::joined,
+        homes = cell.households,
+        who = who(l, cell),
+        value = share(half.value),
+        level = level(l, release),
+        low = share(half.low),
+        high = share(half.high),
+        from = share(from.value),
+        to = share(to.value)
+    )
+}
+
+/// That a word is not pressed yet and others took longer.
+#[must_use]
+pub fn usual(l: &Locale, release: &Release, word: &str, usual: &Usual<'_>) -> String {
+    let cell = usual.nearest.cell;
+    let part = match usual.part {
+        TookMore::Half => "half",
+        TookMore::Quarter => "quarter",
+    };
+    let [low, high] = ends(l, usual.more);
+    say!(
+        l,
+        others::usual,
+        word = word,
+        shown = usual.row.exposures,
+        homes = cell.households,
+        who = who(l, cell),
+        part = part,
+        kind = kind(l, cell),
+        more = place(l, usual.more.value),
+        level = level(l, release),
+        low = low,
+        high = high
+    )
+}
+
+/// Whose figures these are and what was done to them: a sentence each.
+#[must_use]
+pub fn source(l: &Locale, release: &Release) -> Vec<String> {
+    let mut said = vec![say!(l, others::source, release = &release.name, date = l.date(release.made))];
+    said.push(match release.people {
+        People::SelfChosen => say!(l, others::self_chosen),
+        People::Invented => say!(l, others::invented),
+    });
+    if release.noise.is_some() {
+        said.push(say!(l, others::noise));
+    } else if let Some(club) = &release.club {
+        said.push(say!(l, others::club, club = club));
+    }
+    said
+}

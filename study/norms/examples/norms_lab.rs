@@ -1,0 +1,70 @@
+//! Measures the estimates of releases on households of known truth, and writes tables in Markdown: `norms_lab [SETS]`.
+
+use std::process::ExitCode;
+use study_norms::coverage::{Found, Setting, Wait, measure};
+use study_norms::known::Laws;
+use study_norms::{FromSeed, Loss, NoNoise, Noise, Proven};
+
+fn main() -> ExitCode {
+    let sets = std::env::args().nth(1).map_or(Ok(1_000), |text| text.parse());
+    let Ok(sets) = sets else {
+        eprintln!("norms_lab: the number of data sets must be a whole number");
+        return ExitCode::FAILURE;
+    };
+    match run(sets) {
+        Ok(()) => ExitCode::SUCCESS,
+        Err(why) => {
+            eprintln!("norms_lab: {why}");
+            ExitCode::FAILURE
+        }
+    }
+}
+
+fn run(sets: u32) -> Result<(), NoNoise> {
+    let laws = Laws::default();
+    println!("{sets} data sets each, seed 1, of {laws:?}\n");
+    println!(
+        "| of | households | parts | noise | points told | intervals held | by place | at places seldom told | quantiles .25 .5 .75 told and held | median off: half, nine in ten |"
+    );
+    println!("| --- | --- | --- | --- | --- | --- | --- | --- | --- | --- |");
+    for wait in [Wait::Showings, Wait::Days] {
+        for households in [50, 100, 300, 1_000] {
+            for (loss, parts) in [(None, 1), (Some(Loss::YEARLY), 1), (Some(Loss::YEARLY), 4)] {
+                let setting = Setting { households, parts, wait, loss };
+                row(setting, &measure(&laws, setting, sets, 1, &mut FromSeed::new(1))?);
+            }
+        }
+    }
+    println!("\nThe same with OpenDP's noise:\n");
+    let setting = Setting { households: 300, parts: 1, wait: Wait::Showings, loss: Some(Loss::YEARLY) };
+    let mut proven: Box<dyn Noise> = Box::new(Proven);
+    row(setting, &measure(&laws, setting, sets, 1, proven.as_mut())?);
+    Ok(())
+}
+
+fn row(setting: Setting, found: &Found) {
+    let percent = |(told, held): (u32, u32)| {
+        if told == 0 { "–".to_owned() } else { format!("{:.0}", 100.0 * f64::from(held) / f64::from(told)) }
+    };
+    let told: u32 = found.points.iter().map(|point| point.0).sum();
+    // Where a curve seldom goes that far, it does because of its noise: those are counted in the whole, and not told by place.
+    let often = |point: &(u32, u32)| point.0 * 10 >= found.sets;
+    let places: Vec<String> =
+        found.points.iter().map(|point| if often(point) { percent(*point) } else { "·".to_owned() }).collect();
+    let seldom: u32 = found.points.iter().filter(|point| !often(point)).map(|point| point.0).sum();
+    let quantiles = found.quantiles[1..4].iter().map(|q| format!("{} {}", percent((found.sets, q.0)), percent(*q)));
+    let off = [50, 90].map(|share| found.off_in(share).map_or("–".to_owned(), |off| format!("{:.0} %", 100.0 * off)));
+    println!(
+        "| {:?} | {} | {} | {} | {:.0} % | {:.1} % | {} | {:.1} % | {} | {} |",
+        setting.wait,
+        setting.households,
+        setting.parts,
+        setting.loss.map_or("none".to_owned(), |loss| format!("ε {loss}")),
+        100.0 * f64::from(told) / f64::from(found.sets) / found.points.len() as f64,
+        100.0 * found.held(),
+        places.join(" "),
+        100.0 * f64::from(seldom) / f64::from(told.max(1)),
+        quantiles.collect::<Vec<_>>().join(", "),
+        off.join(", "),
+    );
+}

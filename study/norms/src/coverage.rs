@@ -1,0 +1,151 @@
+//! How often intervals hold a known truth, and how far off a median is: the same measurement small in a test and large in the laboratory.
+
+use crate::draw::{Drawn, draw};
+use crate::estimate::{Between, Counts, quantiles, steps};
+use crate::grid::{DAYS, Grid, SHOWINGS};
+use crate::known::Laws;
+use crate::loss::{Counted, Loss};
+use crate::noise::{NoNoise, Noise, variance};
+use sayso_methods::stats::Level;
+use sayso_norms::Quantile;
+
+/// Of what the waits are.
+#[derive(Clone, Copy, PartialEq, Eq, Debug)]
+pub enum Wait {
+    /// Showings.
+    Showings,
+    /// Days.
+    Days,
+}
+
+impl Wait {
+    const fn grid(self) -> Grid {
+        match self {
+            Self::Showings => SHOWINGS,
+            Self::Days => DAYS,
+        }
+    }
+
+    const fn counted(self) -> Counted {
+        match self {
+            Self::Showings => Counted::Showings,
+            Self::Days => Counted::Days,
+        }
+    }
+
+    fn of(self, one: &Drawn) -> u32 {
+        match self {
+            Self::Showings => one.exposures,
+            Self::Days => one.days,
+        }
+    }
+
+    fn truth(self, laws: &Laws, by: f64) -> f64 {
+        match self {
+            Self::Showings => laws.pressed_by_showing(by),
+            Self::Days => laws.pressed_by_day(by),
+        }
+    }
+}
+
+/// A cell to be measured again and again.
+#[derive(Clone, Copy, PartialEq, Debug)]
+pub struct Setting {
+    /// Households in it.
+    pub households: u32,
+    /// Groups that it is put together of; each has its own noise.
+    pub parts: u32,
+    /// Of what.
+    pub wait: Wait,
+    /// The loss of the release; none without noise.
+    pub loss: Option<Loss>,
+}
+
+/// What was found over many data sets.
+#[derive(Clone, PartialEq, Debug, Default)]
+pub struct Found {
+    /// Data sets.
+    pub sets: u32,
+    /// For each place of the grid: points told, and intervals that held the truth.
+    pub points: Vec<(u32, u32)>,
+    /// For .05, .25, .5, .75, .95: quantiles told with a value, and intervals that held the truth, open ends counted as held.
+    pub quantiles: [(u32, u32); 5],
+    /// How far off each median was, as a share of the truth; those that were told.
+    pub off: Vec<f64>,
+}
+
+impl Found {
+    /// Of all points told, the share whose interval held the truth.
+    #[must_use]
+    pub fn held(&self) -> f64 {
+        let (told, held) = self.points.iter().fold((0, 0), |sum, one| (sum.0 + one.0, sum.1 + one.1));
+        f64::from(held) / f64::from(told.max(1))
+    }
+
+    /// By how much a median is off in so many of a hundred data sets, or less.
+    #[must_use]
+    pub fn off_in(&self, hundredths: usize) -> Option<f64> {
+        let mut sorted = self.off.clone();
+        sorted.sort_by(f64::total_cmp);
+        let at = (sorted.len() * hundredths).div_ceil(100).checked_sub(1)?;
+        sorted.get(at).copied()
+    }
+}
+
+/// Measures a setting over data sets of different seeds.
+///
+/// # Errors
+/// [`NoNoise`].
+pub fn measure(laws: &Laws, setting: Setting, sets: u32, seed: u64, noise: &mut dyn Noise) -> Result<Found, NoNoise> {
+    let (grid, z) = (setting.wait.grid(), Level::P95.z());
+    let truths: Vec<f64> = grid.places().iter().map(|at| setting.wait.truth(laws, f64::from(*at))).collect();
+    let places =
+        [0.05, 0.25, 0.5, 0.75, 0.95].map(|share| laws.quantile(|laws, by| setting.wait.truth(laws, by), share));
+    let mut found = Found { sets, points: vec![(0, 0); truths.len()], ..Found::default() };
+    for set in 0..sets {
+        let seed = seed.wrapping_mul(1 << 32).wrapping_add(u64::from(set));
+        let rows = laws.rows(setting.households, seed);
+        let counts = counts(&draw(&rows, "coverage"), setting, noise)?;
+        let steps = steps(&counts, grid, z);
+        for (place, step) in steps.iter().enumerate() {
+            let held = (step.low..=step.high).contains(&truths[place]);
+            found.points[place].0 += 1;
+            found.points[place].1 += u32::from(held);
+        }
+        let quantiles = quantiles(&steps, Between::Waits);
+        for ((_, one), (place, so_far)) in quantiles.each().into_iter().zip(places.iter().zip(&mut found.quantiles)) {
+            if one.value.is_some() {
+                so_far.0 += 1;
+                so_far.1 += u32::from(holds(&one, *place));
+            }
+        }
+        found.off.extend(quantiles.p50.value.map(|value| (value / places[2] - 1.0).abs()));
+    }
+    Ok(found)
+}
+
+/// Waits are whole numbers, so a quantile is known to within one.
+fn holds(one: &Quantile, truth: f64) -> bool {
+    one.low.is_none_or(|low| low <= truth + 0.5) && one.high.is_none_or(|high| truth - 0.5 <= high)
+}
+
+fn counts(drawn: &[Drawn], setting: Setting, noise: &mut dyn Noise) -> Result<Counts, NoNoise> {
+    let grid = setting.wait.grid();
+    let mut bins = vec![0; grid.bins()];
+    drawn.iter().for_each(|one| bins[grid.bin(setting.wait.of(one), one.pressed)] += 1);
+    let whole = vec![drawn.len() as i64];
+    let plain = |bins: &[i64]| bins.iter().map(|bin| *bin as f64).collect::<Vec<_>>();
+    let Some(loss) = setting.loss else { return Ok(Counts::new(plain(&bins), 0.0)) };
+    let (counted, size) = (setting.wait.counted(), Counted::Leaves);
+    for part in 0..setting.parts {
+        // All households lie in the first part; the others are empty, and noisy.
+        let its = if part == 0 { std::mem::take(&mut bins) } else { vec![0; grid.bins()] };
+        let its = noise.add(its, counted.sensitivity(), counted.scale(loss))?.counts;
+        bins.resize(its.len(), 0);
+        bins.iter_mut().zip(its).for_each(|(bin, more)| *bin += more);
+    }
+    let whole = noise.add(whole, size.sensitivity(), size.scale(loss))?.counts;
+    let of_bins = f64::from(setting.parts) * variance(counted.scale(loss));
+    let whole = whole.first().copied().unwrap_or(0) as f64;
+    Ok(Counts::new(plain(&bins), of_bins).told(whole, variance(size.scale(loss))))
+}

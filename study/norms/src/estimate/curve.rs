@@ -1,0 +1,193 @@
+//! Kaplan and Meier's (1958) estimate on a grid, from counts that may have noise.
+
+use super::counts::Counts;
+use super::interval::interval;
+use crate::grid::Grid;
+use sayso_norms::{Quantile, Quantiles};
+
+/// The curve ends where fewer than so many are left to look at.
+const LEAST_LEFT: f64 = 10.0;
+/// It ends, too, where how many are left is less than so many standard deviations of its noise above 0.
+const LEAST_SURE: f64 = 4.0;
+/// Nearest to 0 and 1 that a share may be where its logarithm is taken.
+const NEAR: f64 = 1e-6;
+
+/// A share that has come by a place.
+#[derive(Clone, Copy, PartialEq, Debug)]
+pub struct Step {
+    /// The place.
+    pub at: f64,
+    /// The share.
+    pub share: f64,
+    /// Lower end of its interval.
+    pub low: f64,
+    /// Upper end.
+    pub high: f64,
+}
+
+/// What is counted by each place of a grid.
+struct Bins<'a> {
+    came: &'a [f64],
+    ended: &'a [f64],
+}
+
+impl Bins<'_> {
+    /// Whose watching ended between the place before and this one. Nobody's ends before the first.
+    fn ended(&self, place: usize) -> f64 {
+        place.checked_sub(1).and_then(|at| self.ended.get(at)).copied().unwrap_or(0.0)
+    }
+}
+
+/// The share that has come by each place, from counts whose bins are those of `grid`, until too few are left. Intervals are pointwise.
+///
+/// Who was watched for a part of a step counts as that part. The variance is that of the logarithm of what is left, by its derivatives
+/// with respect to the counts: of the households (Greenwood's, without noise) and of the noise.
+#[must_use]
+pub fn steps(counts: &Counts, grid: Grid, z: f64) -> Vec<Step> {
+    let many = grid.places().len();
+    let (came, rest) = counts.bins.split_at(many.min(counts.bins.len()));
+    let bins = Bins { came, ended: &rest[..(many - 1).min(rest.len())] };
+    let mut left = counts.whole();
+    let whole = left.max(1.0);
+    let mut open = counts.bins.len() as f64;
+    let mut made: Vec<Step> = Vec::with_capacity(many);
+    // Of the logarithm of what is left, the derivative by what came at each place so far, by what ended there, and by all the rest.
+    let (mut by_came, mut by_ended, mut by_rest) = (Vec::new(), Vec::new(), 0.0_f64);
+    let mut survived = 1.0_f64;
+    for (place, (at, came)) in grid.places().iter().zip(bins.came).enumerate() {
+        let (ended, watched) = (bins.ended(place), grid.watched_part(place));
+        let risk = left - (1.0 - watched) * ended;
+        if risk < LEAST_LEFT || risk < LEAST_SURE * counts.noise_of(open, open).sqrt() {
+            break;
+        }
+        let hazard = (came / risk).clamp(-1.0, 1.0 - NEAR);
+        survived *= 1.0 - hazard;
+        let step = hazard / (risk * (1.0 - hazard));
+        by_came.push(by_rest - 1.0 / risk);
+        by_ended.push(by_rest + watched * step);
+        by_rest += step;
+        left -= came + ended;
+        open -= if place == 0 { 1.0 } else { 2.0 };
+        let slopes = Slopes { by_came: &by_came, by_ended: &by_ended, by_rest, left: left.max(0.0), open, bins: &bins };
+        made.push(step_of(f64::from(*at), survived, &slopes, counts, (whole, z)));
+    }
+    rising(&mut made);
+    made
+}
+
+/// The share of values at or below each of `places`, from one bin a place. The last is whole.
+#[must_use]
+pub fn steps_of_shares(counts: &Counts, places: &[f64], z: f64) -> Vec<Step> {
+    let (whole, many) = (counts.whole().max(1.0), counts.bins.len() as f64);
+    let mut below = 0.0;
+    let mut made: Vec<Step> = Vec::with_capacity(places.len());
+    for ((at, bin), so_far) in places.iter().zip(&counts.bins).zip(1_u32..) {
+        below += bin;
+        let (share, so_far) = (below / whole, f64::from(so_far));
+        let (own, other) = ((1.0 - share) / whole, -share / whole);
+        let sum = so_far * own + (many - so_far) * other;
+        let squares = so_far * own * own + (many - so_far) * other * other;
+        let (low, high) = interval(share, whole, counts.noise_of(sum, squares), z);
+        made.push(Step { at: *at, share: share.clamp(low, high), low, high });
+    }
+    if let Some(last) = made.last_mut() {
+        *last = Step { at: last.at, share: 1.0, low: 1.0, high: 1.0 };
+    }
+    rising(&mut made);
+    made
+}
+
+/// Derivatives of the logarithm of what is left, by the counts.
+struct Slopes<'a> {
+    by_came: &'a [f64],
+    by_ended: &'a [f64],
+    by_rest: f64,
+    left: f64,
+    open: f64,
+    bins: &'a Bins<'a>,
+}
+
+fn step_of(at: f64, survived: f64, slopes: &Slopes<'_>, counts: &Counts, (whole, z): (f64, f64)) -> Step {
+    let (bins, rest) = (slopes.bins, slopes.by_rest);
+    let mut sampled = rest * rest * slopes.left;
+    let (mut sum, mut squares) = (rest * slopes.open, rest * rest * slopes.open);
+    for (place, slope) in slopes.by_came.iter().enumerate() {
+        sampled += slope * slope * bins.came[place];
+        (sum, squares) = (sum + slope, squares + slope * slope);
+    }
+    for (place, slope) in slopes.by_ended.iter().enumerate().skip(1) {
+        sampled += slope * slope * bins.ended(place);
+        (sum, squares) = (sum + slope, squares + slope * slope);
+    }
+    let scale = survived * survived;
+    let share = 1.0 - survived;
+    // As many households as would make this variance: no fewer than are left, no more than there were.
+    let same = share * survived / (scale * sampled.max(0.0));
+    let n = if same.is_finite() { same.clamp(slopes.left.max(1.0).min(whole), whole) } else { whole };
+    let (low, high) = interval(share, n, scale * counts.noise_of(sum, squares), z);
+    Step { at, share: share.clamp(low, high), low, high }
+}
+
+/// Makes shares and both ends rise, by pooling neighbours that do not.
+fn rising(steps: &mut [Step]) {
+    let pooled = |of: fn(&Step) -> f64, steps: &[Step]| {
+        let mut pools: Vec<(f64, usize)> = Vec::with_capacity(steps.len());
+        for value in steps.iter().map(of) {
+            let mut pool = (value, 1);
+            while let Some(last) = pools.pop_if(|last| last.0 > pool.0) {
+                let many = last.1 + pool.1;
+                pool = ((last.0 * last.1 as f64 + pool.0 * pool.1 as f64) / many as f64, many);
+            }
+            pools.push(pool);
+        }
+        pools.into_iter().flat_map(|(value, many)| std::iter::repeat_n(value, many)).collect::<Vec<_>>()
+    };
+    let (shares, lows, highs) = (pooled(|s| s.share, steps), pooled(|s| s.low, steps), pooled(|s| s.high, steps));
+    for (step, ((share, low), high)) in steps.iter_mut().zip(shares.into_iter().zip(lows).zip(highs)) {
+        // Pooled apart they may cross by a rounding error.
+        *step = Step { low: low.min(share), share, high: high.max(share), ..*step };
+    }
+}
+
+/// How one reads between two places.
+#[derive(Clone, Copy, PartialEq, Eq, Debug)]
+pub enum Between {
+    /// The hazard is even along the logarithm of place + 1.
+    Waits,
+    /// Even.
+    Shares,
+}
+
+/// Where a twentieth, a quarter, half, three quarters, nineteen twentieths have come, with the places at which the band allows it.
+#[must_use]
+pub fn quantiles(steps: &[Step], between: Between) -> Quantiles {
+    let one = |share: f64| {
+        let place = |of: fn(&Step) -> f64| reached(steps, of, share, between);
+        // Early where the upper end of the band reaches it.
+        let (value, low, high) = (place(|s| s.share), place(|s| s.high), place(|s| s.low));
+        Quantile { value, low, high }
+    };
+    Quantiles { p05: one(0.05), p25: one(0.25), p50: one(0.5), p75: one(0.75), p95: one(0.95) }
+}
+
+fn reached(steps: &[Step], of: fn(&Step) -> f64, share: f64, between: Between) -> Option<f64> {
+    let at = steps.iter().position(|step| of(step) >= share)?;
+    let (end, after) = (steps[at].at, of(&steps[at]));
+    // Shares begin at 0 with nobody below; waits begin at the first place.
+    let (begin, before) = match (at.checked_sub(1), between) {
+        (Some(last), _) => (steps[last].at, of(&steps[last])),
+        (None, Between::Shares) => (0.0, 0.0),
+        (None, Between::Waits) => return Some(end),
+    };
+    let hazard = |share: f64| match between {
+        Between::Waits => -(1.0 - share.clamp(0.0, 1.0 - NEAR)).ln(),
+        Between::Shares => share,
+    };
+    let rise = hazard(after) - hazard(before);
+    let part = if rise > 0.0 { ((hazard(share) - hazard(before)) / rise).clamp(0.0, 1.0) } else { 1.0 };
+    let place = match between {
+        Between::Waits => (begin.ln_1p() + part * (end.ln_1p() - begin.ln_1p())).exp_m1(),
+        Between::Shares => begin + part * (end - begin),
+    };
+    Some(place.clamp(begin, end))
+}

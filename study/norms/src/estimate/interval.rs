@@ -1,0 +1,44 @@
+//! An interval of a share from what the choice of households and what the noise may do.
+
+/// Every share `s` that is not too far from the estimate: `(estimate − s)² ≤ z² (s (1 − s) / n + noise)`.
+///
+/// Without noise it is Wilson's (1927) interval; for a survival curve `n` is the number of households that would make the same variance,
+/// as Rothman (1978) has it. `noise` is the variance of the estimate's noise. Ends lie within 0 and 1.
+#[must_use]
+pub fn interval(estimate: f64, n: f64, noise: f64, z: f64) -> (f64, f64) {
+    let n = n.max(1.0);
+    let k = z * z / n;
+    let middle = (2.0 * estimate + k) / (2.0 * (1.0 + k));
+    let constant = (estimate * estimate - z * z * noise) / (1.0 + k);
+    // Where noise took the estimate out of reach of every share, the nearest end is what is left.
+    let half = (middle * middle - constant).max(0.0).sqrt();
+    ((middle - half).clamp(0.0, 1.0), (middle + half).clamp(0.0, 1.0))
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn without_noise_it_is_wilsons() {
+        // 3 of 20 at 95 %: Wilson's interval worked out by hand.
+        let (low, high) = interval(0.15, 20.0, 0.0, 1.959_963_985);
+        assert!((low - 0.052_369).abs() < 1e-5 && (high - 0.360_418).abs() < 1e-5, "{low} {high}");
+        let (low, high) = interval(0.0, 20.0, 0.0, 1.959_963_985);
+        assert!(low == 0.0 && (high - 0.161_125).abs() < 1e-5, "{high}");
+    }
+
+    #[test]
+    fn noise_alone_adds_as_much_as_it_varies() {
+        let (low, high) = interval(0.4, 1e12, 0.01, 2.0);
+        assert!((low - 0.2).abs() < 1e-6 && (high - 0.6).abs() < 1e-6, "{low} {high}");
+    }
+
+    #[test]
+    fn an_estimate_out_of_reach_still_has_an_interval() {
+        for estimate in [-0.5, -0.01, 1.01, 1.5] {
+            let (low, high) = interval(estimate, 50.0, 0.001, 2.0);
+            assert!((0.0..=1.0).contains(&low) && low <= high && high <= 1.0, "{estimate}: {low} {high}");
+        }
+    }
+}

@@ -1,0 +1,166 @@
+//! Households of known truth: waits drawn from laws, so that what estimates should have found is known. Not evidence about animals.
+
+use rand::{RngExt as _, SeedableRng};
+use rand_xoshiro::Xoshiro256PlusPlus;
+use sayso_methods::stats::{normal_cdf, normal_quantile};
+use sayso_model::Species;
+use sayso_norms::{AgeBand, StudyName, SummaryRow, WordKind};
+
+/// Laws by which invented households come to their first presses.
+///
+/// Showings to a first press are lognormal, households having a speed of their own which their words share. Some learners mean nothing:
+/// they press at random, so their waits are exponential. How often a word is shown a day differs by household, and so does how long it
+/// was watched; neither has to do with the wait.
+#[derive(Clone, Copy, PartialEq, Debug)]
+pub struct Laws {
+    /// Median showings, of learners to whom words come to mean something.
+    pub median: f64,
+    /// Standard deviation of the logarithm of showings within a household.
+    pub within: f64,
+    /// And between households.
+    pub between: f64,
+    /// Share of learners that mean nothing.
+    pub meaning_nothing: f64,
+    /// Their mean showings to the first press.
+    pub at_random: f64,
+    /// Median showings of a word a day.
+    pub a_day: f64,
+    /// Standard deviation of its logarithm.
+    pub a_day_spread: f64,
+    /// Longest watching, in days; all lengths from 10 are as likely.
+    pub watched: f64,
+    /// Most words of a learner; all numbers from 1 are as likely.
+    pub words: u16,
+    /// The age band, one of all where there is none.
+    pub age_band: Option<AgeBand>,
+    /// The kind of every word; one of all where there is none.
+    pub word_kind: Option<WordKind>,
+}
+
+impl Default for Laws {
+    fn default() -> Self {
+        Self {
+            median: 45.0,
+            within: 0.7,
+            between: 0.8,
+            meaning_nothing: 0.2,
+            at_random: 120.0,
+            a_day: 4.0,
+            a_day_spread: 0.5,
+            watched: 240.0,
+            words: 6,
+            age_band: None,
+            word_kind: None,
+        }
+    }
+}
+
+struct Draws(Xoshiro256PlusPlus);
+
+impl Draws {
+    fn unit(&mut self) -> f64 {
+        self.0.random()
+    }
+
+    fn normal(&mut self) -> f64 {
+        let (radius, angle) = ((-2.0 * (1.0 - self.unit()).ln()).sqrt(), std::f64::consts::TAU * self.unit());
+        radius * angle.cos()
+    }
+
+    fn of<T: Copy>(&mut self, all: &[T]) -> T {
+        all[self.0.random_range(0..all.len())]
+    }
+}
+
+impl Laws {
+    /// Rows of so many households of dogs.
+    #[must_use]
+    pub fn rows(&self, households: u32, seed: u64) -> Vec<SummaryRow> {
+        let mut draws = Draws(Xoshiro256PlusPlus::seed_from_u64(seed));
+        (0..households).flat_map(|number| self.household(number, &mut draws)).collect()
+    }
+
+    fn household(&self, number: u32, draws: &mut Draws) -> Vec<SummaryRow> {
+        // A name of letters and digits is one.
+        let Ok(household) = StudyName::new(&format!("known-{number:06}")) else { return Vec::new() };
+        let own = self.between * draws.normal();
+        let nothing = draws.unit() < self.meaning_nothing;
+        let a_day = self.a_day * (self.a_day_spread * draws.normal()).exp();
+        let watched = 10.0 + (self.watched - 10.0) * draws.unit();
+        let age_band = self.age_band.unwrap_or_else(|| draws.of(&AgeBand::ALL[..3]));
+        let invited = 100;
+        // Across households the share joined lies as the root of an even draw.
+        let joined = (100.0 * draws.unit().sqrt()).floor() as u32;
+        let words = draws.0.random_range(1..=self.words);
+        let row = |word: u16| {
+            let wait = if nothing {
+                -(1.0 - draws.unit()).ln() * self.at_random
+            } else {
+                self.median * (own + self.within * draws.normal()).exp()
+            };
+            let word_kind = self.word_kind.unwrap_or_else(|| draws.of(&WordKind::ALL));
+            let pressed = wait <= watched * a_day;
+            let (shown, days) = if pressed { (wait, wait / a_day) } else { (watched * a_day, watched) };
+            let shown = (shown.floor() as u32).min(SummaryRow::MOST_COUNTED);
+            SummaryRow {
+                form: SummaryRow::FORM,
+                household: household.clone(),
+                learner: 0,
+                word,
+                species: Species::Dog,
+                age_band,
+                word_kind,
+                exposures: if pressed { shown } else { shown.max(1) },
+                pressed,
+                days: days.floor() as u32,
+                watched: watched.floor() as u32,
+                invited: if word == 1 { invited } else { 0 },
+                joined: if word == 1 { joined } else { 0 },
+            }
+        };
+        (1..=words).map(row).collect()
+    }
+
+    /// The true share pressed within so many showings.
+    #[must_use]
+    pub fn pressed_by_showing(&self, showings: f64) -> f64 {
+        // Whole showings before the press: fewer than one more.
+        let by = showings + 1.0;
+        let spread = self.within.hypot(self.between);
+        let learned = normal_cdf((by / self.median).ln() / spread);
+        let random = 1.0 - (-by / self.at_random).exp();
+        (1.0 - self.meaning_nothing) * learned + self.meaning_nothing * random
+    }
+
+    /// The true share pressed within so many days.
+    #[must_use]
+    pub fn pressed_by_day(&self, days: f64) -> f64 {
+        let by = days + 1.0;
+        let spread = self.within.hypot(self.between).hypot(self.a_day_spread);
+        let learned = normal_cdf((by * self.a_day / self.median).ln() / spread);
+        // Over how often a word is shown a day, by the midpoints of even slices.
+        const SLICES: u32 = 400;
+        let slice = |k: u32| normal_quantile((f64::from(k) + 0.5) / f64::from(SLICES)).unwrap_or(0.0);
+        let random: f64 = (0..SLICES)
+            .map(|k| 1.0 - (-by * self.a_day * (self.a_day_spread * slice(k)).exp() / self.at_random).exp())
+            .sum();
+        (1.0 - self.meaning_nothing) * learned + self.meaning_nothing * random / f64::from(SLICES)
+    }
+
+    /// The true share of households that joined this share of invitations or less.
+    #[must_use]
+    pub fn joined_by(&self, share: f64) -> f64 {
+        (((share * 100.0 + 1e-9).floor() + 1.0) / 100.0).powi(2).min(1.0)
+    }
+
+    /// Where a true share lies, by halving.
+    #[must_use]
+    pub fn quantile(&self, of: impl Fn(&Self, f64) -> f64, share: f64) -> f64 {
+        let (mut low, mut high) = (0.0, 1e6);
+        for _ in 0..80 {
+            let middle = f64::midpoint(low, high);
+            if of(self, middle) < share { low = middle } else { high = middle }
+        }
+        high
+    }
+}

@@ -1,0 +1,86 @@
+//! Intervals hold what is true as often as they say. The same measurement, larger: docs/lab/norms.md.
+
+use crate::made::order;
+use sayso_norms::{Answer, Cell, Question};
+use study_norms::coverage::{Found, Setting, Wait, measure};
+use study_norms::known::Laws;
+use study_norms::{FromSeed, Loss, NoNoise, Noise, Noisy, release};
+
+const SETS: u32 = 400;
+
+fn found(households: u32, parts: u32, wait: Wait, loss: Option<Loss>) -> Found {
+    let setting = Setting { households, parts, wait, loss };
+    measure(&Laws::default(), setting, SETS, 7, &mut FromSeed::new(7)).unwrap()
+}
+
+#[test]
+fn intervals_hold_the_truth_as_often_as_they_say() {
+    for wait in [Wait::Showings, Wait::Days] {
+        for (households, loss) in [(50, None), (300, None), (300, Some(Loss::YEARLY)), (1_000, Some(Loss::YEARLY))] {
+            let found = found(households, 1, wait, loss);
+            let held = found.held();
+            assert!((0.93..=0.975).contains(&held), "{wait:?} of {households}, {loss:?}: {held}");
+        }
+    }
+}
+
+/// Twice the noise that the estimate is told of.
+struct Twice(FromSeed);
+
+impl Noise for Twice {
+    fn add(&mut self, counts: Vec<i64>, sensitivity: u32, scale: f64) -> Result<Noisy, NoNoise> {
+        self.0.add(counts, sensitivity, 2.0 * scale)
+    }
+}
+
+#[test]
+fn an_estimate_that_does_not_know_its_noise_is_found_out() {
+    let setting = Setting { households: 300, parts: 1, wait: Wait::Showings, loss: Some(Loss::YEARLY) };
+    let found = measure(&Laws::default(), setting, SETS, 7, &mut Twice(FromSeed::new(7))).unwrap();
+    assert!(found.held() < 0.9, "{}", found.held());
+}
+
+#[test]
+fn the_median_is_off_by_as_much_as_is_promised() {
+    for (households, half, nine_in_ten) in [(300, 0.15, 0.5), (1_000, 0.08, 0.2)] {
+        let found = found(households, 1, Wait::Showings, Some(Loss::YEARLY));
+        let off = |share| found.off_in(share).unwrap();
+        assert!(off(50) < half && off(90) < nine_in_ten, "{households}: {} {}", off(50), off(90));
+        assert!(found.off.len() as u32 > SETS * 9 / 10, "{households}: told {} of {SETS}", found.off.len());
+    }
+}
+
+#[test]
+fn shares_joined_and_kinds_of_words_are_held_as_often_as_they_say() {
+    let laws = Laws { words: 3, ..Laws::default() };
+    let places = [0.25, 0.5, 0.75].map(|share| laws.quantile(Laws::joined_by, share));
+    for loss in [None, Some(Loss::YEARLY)] {
+        let (mut joined, mut words) = ((0, 0), (0, 0));
+        let mut noise = FromSeed::new(3);
+        for seed in 0..300 {
+            let rows = laws.rows(800, 1_000 + seed);
+            let noise = loss.map(|loss| (loss, &mut noise as &mut dyn Noise));
+            let club = loss.is_none().then_some("Club");
+            let made = release(&rows, None, order("a", club), noise).unwrap();
+            let of =
+                |question| made.release.cells.iter().find(|c: &&Cell| c.question == question && c.age_band.is_none());
+            if let Some(Answer::Spread(spread)) = of(Question::Joined).map(|cell| &cell.answer) {
+                let told = [spread.quantiles.p25, spread.quantiles.p50, spread.quantiles.p75];
+                for (one, place) in told.iter().zip(places) {
+                    // Shares of a hundred invitations are whole hundredths.
+                    joined.0 += 1;
+                    joined.1 += u32::from(one.low.unwrap() <= place + 0.005 && place - 0.005 <= one.high.unwrap());
+                }
+            }
+            if let Some(Answer::Parts(parts)) = of(Question::Words).map(|cell| &cell.answer) {
+                words.0 += parts.parts.len() as u32;
+                // Each of eight kinds is as likely as the others, whichever word it is.
+                words.1 += parts.parts.iter().filter(|part| (part.low..=part.high).contains(&0.125)).count() as u32;
+            }
+        }
+        for (what, (told, held)) in [("joined", joined), ("words", words)] {
+            let share = f64::from(held) / f64::from(told);
+            assert!(told > 800 && (0.93..=0.98).contains(&share), "{what}, {loss:?}: {held} of {told}, {share}");
+        }
+    }
+}
