@@ -19,7 +19,7 @@ pub enum Fault {
     #[error("is not for your role in this home")]
     NotYourRole,
     /// Consent, which is given on its page alone, where its words are read.
-    #[error("is given on the page of who can see the home alone")]
+    #[error("is given on the page “Who can see this” alone, where its words are read")]
     OnItsPage,
     /// An event in the name of another account than the one that is signed in.
     #[error("must be the account that is signed in, under its own name")]

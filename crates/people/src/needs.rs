@@ -150,6 +150,8 @@ pub fn needs<'a>(event: &Event, first: impl Fn(EventId) -> Option<&'a Event>, me
     all
 }
 
+/// How far clocks of phones may be ahead, seconds.
+const CLOCKS_AHEAD_S: f64 = 86_400.0;
 /// Whether it is a proposal that opens the home to somebody once it is accepted.
 fn opens(event: &Event) -> bool {
     matches!(&event.body, Body::Proposal(proposal) if proposal.proposes.opens_to().is_some())
@@ -208,9 +210,6 @@ pub fn notebook_may_append<'a>(
 fn amended(body: &Body) -> &Body {
     if let Body::Correction(correction) = body { &correction.body } else { body }
 }
-
-/// How far clocks of phones may be ahead, seconds.
-const CLOCKS_AHEAD_S: f64 = 86_400.0;
 
 /// Whether an account may write an event into a home's log. The sign-in must be fresh where one of the capabilities asks for
 /// it: `fresh` says whether it is.

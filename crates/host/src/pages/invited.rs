@@ -32,7 +32,7 @@ pub const HANDS_ON: &str = "client/hand-on.js";
 /// A moment, with the zone where that is no home's own.
 pub fn when(l: &Locale, at: Moment, zone: &Zone) -> String {
     let written = l.weekday_date_time(at, zone);
-    if *zone == Zone::utc() { format!("{written} UTC") } else { written }
+    if *zone == Zone::utc() { say!(l, server::utc, at = written) } else { written }
 }
 
 /// The link with its QR code, and until when it holds.

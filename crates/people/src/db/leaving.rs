@@ -73,8 +73,7 @@ pub(super) async fn erase_rows(tx: &mut Tx, home: HomeId, at: Moment) -> Result<
         sqlx::query(erase).bind(home.0).execute(&mut **tx).await?;
     }
     // The hash of its key stays, so that a notebook is told that the home left instead of asking for ever.
-    let codes = "DELETE FROM people.notebook WHERE home = $1 AND key IS NULL";
-    sqlx::query(codes).bind(home.0).execute(&mut **tx).await?;
+    sqlx::query("DELETE FROM people.notebook WHERE home = $1 AND key IS NULL").bind(home.0).execute(&mut **tx).await?;
     sqlx::query(
         "UPDATE people.notebook SET account = NULL, code = NULL, name = '', ended_at = COALESCE(ended_at, $2)
          WHERE home = $1",

@@ -33,6 +33,8 @@ pub struct Restored {
     pub invitations: u64,
     /// Addresses of calendars.
     pub calendars: u64,
+    /// Links of notebooks at home, and codes for them.
+    pub notebooks: u64,
     /// Givings of consent: none opens anything until a keeper gives it anew.
     pub consents: u64,
     /// Homes that have no keeper now: whoever was to be one came after the backup.
@@ -109,7 +111,7 @@ impl People {
     }
 
     /// Closes after a backup was brought back: what the list holds; and, for nobody knows what became of them, all sessions, links,
-    /// linked notebooks, invitations, addresses of calendars and givings of consent. In one step: where it fails, nothing is done. Logs of homes that
+    /// invitations, notebooks at home, addresses of calendars and givings of consent. In one step: where it fails, nothing is done. Logs of homes that
     /// left are erased by who keeps those, after this.
     ///
     /// # Errors
@@ -140,9 +142,6 @@ impl People {
         for link in ["DELETE FROM people.link", "DELETE FROM people.ceremony", "DELETE FROM people.errand"] {
             sqlx::query(link).execute(&mut *tx).await?;
         }
-        // A notebook that was unlinked since would bring records again; its keeper links it anew.
-        let unlink = "UPDATE people.notebook SET ended_at = $1 WHERE ended_at IS NULL";
-        sqlx::query(unlink).bind(now.millis()).execute(&mut *tx).await?;
         done.calendars = sqlx::query("DELETE FROM people.feed").execute(&mut *tx).await?.rows_affected();
         for (count, sql) in [
             (&mut done.sessions, "UPDATE people.session SET ended_at = $1 WHERE ended_at IS NULL"),
@@ -150,6 +149,7 @@ impl People {
                 &mut done.invitations,
                 "UPDATE people.invitation SET ended_at = $1 WHERE ended_at IS NULL AND used_at IS NULL",
             ),
+            (&mut done.notebooks, "UPDATE people.notebook SET ended_at = $1, code = NULL WHERE ended_at IS NULL"),
             // A row without a coach is a proposal, or a giving to norms and studies: that one is of who belongs, or belonged, to the home.
             (
                 &mut done.consents,

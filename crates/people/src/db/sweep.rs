@@ -24,9 +24,9 @@ impl People {
             ("DELETE FROM people.invitation WHERE LEAST(expires_at, used_at, ended_at) < $1", past(KEPT_DAYS)),
             ("DELETE FROM people.session WHERE LEAST(expires_at, ended_at) < $1", past(KEPT_DAYS)),
             ("DELETE FROM people.session WHERE seen_at < $1", idle),
+            ("DELETE FROM people.parted WHERE at < $1", past(KEPT_DAYS)),
             ("DELETE FROM people.notebook WHERE key IS NULL AND expires_at < $1", past(1.0)),
             ("DELETE FROM people.notebook WHERE ended_at < $1", past(f64::from(self.lifetimes.looks_days))),
-            ("DELETE FROM people.parted WHERE at < $1", past(KEPT_DAYS)),
             ("DELETE FROM people.aside WHERE until < $1", now.millis()),
             ("DELETE FROM people.look WHERE last_at < $1", past(f64::from(self.lifetimes.looks_days))),
         ] {

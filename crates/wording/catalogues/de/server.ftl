@@ -64,3 +64,4 @@ server-anew-open = wurde schon neu eingeladen: Der Link gilt noch
 server-club-taken = heißt hier schon ein Club: Wähl einen anderen Namen
 server-not-by-role = Deine Rolle reicht hier nicht so weit. Frag, wer den Server verwaltet.
 server-account-unknown = ist hier kein Konto: Kopiere sie von der Seite des Kontos
+server-utc = { $at } UTC

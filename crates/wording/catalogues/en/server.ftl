@@ -65,3 +65,4 @@ server-anew-open = was invited anew already: that link still holds
 server-club-taken = is the name of a club here already: choose another one
 server-not-by-role = Your role here does not reach so far. Ask a keeper of the server.
 server-account-unknown = is no account here: copy it from the page of the account
+server-utc = { $at } UTC

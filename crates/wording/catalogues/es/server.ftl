@@ -64,3 +64,4 @@ server-anew-open = ya se invitó de nuevo: ese enlace aún vale
 server-club-taken = ya es el nombre de un club de aquí: elige otro
 server-not-by-role = Tu papel aquí no llega hasta ahí. Pregunta a quien lleva el servidor.
 server-account-unknown = no es una cuenta de aquí: cópialo de la página de la cuenta
+server-utc = { $at } UTC

@@ -64,3 +64,4 @@ server-anew-open = a déjà été invité de nouveau : ce lien vaut encore
 server-club-taken = est déjà le nom d’un club d’ici : choisis-en un autre
 server-not-by-role = Ton rôle ici ne va pas jusque-là. Demande à qui tient le serveur.
 server-account-unknown = n’est pas un compte d’ici : copie-le de la page du compte
+server-utc = { $at } UTC

@@ -64,3 +64,4 @@ server-anew-open = já foi convidada de novo: aquele link ainda vale
 server-club-taken = já é o nome de um clube daqui: escolha outro
 server-not-by-role = O seu papel aqui não vai tão longe. Fale com quem cuida do servidor.
 server-account-unknown = não é uma conta daqui: copie da página da conta
+server-utc = { $at } UTC

@@ -117,6 +117,7 @@ fn told(l: &Locale, list_of: Option<Moment>, done: &Restored) {
         sessions = done.sessions,
         invitations = done.invitations,
         calendars = done.calendars,
+        notebooks = done.notebooks,
         consents = done.consents
     );
     let open: Words = match list_of {

@@ -4,7 +4,7 @@
 use crate::asker::Asker;
 use crate::desk::{FORM, Kept, lines};
 use crate::fault::told;
-use crate::pages::desk::asked::{Asked, FIELDS, PATH, Tab};
+use crate::pages::desk::asked::{Asked, DAYS, FIELDS, PATH, Tab};
 use crate::pages::desk::open;
 use axum::response::Redirect;
 use sayso_advisor::desk::{About, Mark};
@@ -16,8 +16,6 @@ use sayso_web::typed::{Typed, named};
 use sayso_wording::words;
 use std::sync::Arc;
 
-/// Days for which something may be put aside.
-pub const DAYS: [u16; 3] = [3, 7, 28];
 const DAY_S: f64 = 86_400.0;
 
 fn fields(own: &[&'static str]) -> Vec<&'static str> {

@@ -38,6 +38,8 @@ impl Tab {
 
 /// Animals on one page.
 pub const ON_A_PAGE: usize = 20;
+/// Days for which something may be put aside.
+pub const DAYS: [u16; 3] = [3, 7, 28];
 
 /// Kinds of need in their order, each by its name.
 pub const KINDS: [(About, &str); 10] = [

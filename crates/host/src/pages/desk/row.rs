@@ -1,8 +1,7 @@
 //! One animal of a desk: its first need with what it rests on, small figures, and what one tap does.
 
 use crate::desk::KeptAnimal;
-use crate::pages::desk::act::DAYS;
-use crate::pages::desk::asked::{Asked, FIELDS};
+use crate::pages::desk::asked::{Asked, DAYS, FIELDS};
 use crate::pages::desk::open::Key;
 use maud::{Markup, html};
 use sayso_advisor::desk::{About, Line, Need, WEEKS};

@@ -21,10 +21,10 @@ pub struct Told {
     pub invitations: Vec<Invited>,
     /// By which keepers of the server let someone in, where the home had lost its way in.
     pub rescues: Vec<Rescue>,
-    /// Notebooks at home that are linked.
-    pub notebooks: Vec<Notebook>,
     /// When the server was last brought back from a backup.
     pub restored_at: Option<Moment>,
+    /// Notebooks at home that are linked.
+    pub notebooks: Vec<Notebook>,
     /// Givings of consent.
     pub past: Past,
     /// Names of those they are for.
