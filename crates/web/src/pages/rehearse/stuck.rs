@@ -1,7 +1,7 @@
 //! Markup of a word that does not get on: what the notebook has beforehand, the question what holds it up, and what was true.
 
 use super::asked::{Asked, REHEARSE, cause_name};
-use super::captions::{name, word};
+use super::captions::{counted, name, word};
 use super::line::line;
 use super::list::simulation;
 use crate::layout::{Tab, layout};
@@ -96,7 +96,7 @@ fn showed(l: &Locale, name: &str, found: &Found) -> String {
         return say!(l, rehearse::unseen, cause = cause_name(found.cause), name = name);
     }
     let figure = match &found.shown {
-        Shown::Share(share) => super::went::counted(l, share),
+        Shown::Share(share) => counted(l, share),
         Shown::Seconds(seconds) => finding(l, seconds),
         Shown::Showings { before, here } => say!(l, rehearse::showings, before = *before, here = *here),
     };

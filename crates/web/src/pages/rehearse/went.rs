@@ -1,7 +1,7 @@
 //! Markup of how a rehearsal went: the one thing to change, the figures of real use, what was true, and the whole of it again.
 
 use super::asked::{Asked, REHEARSE, address, another};
-use super::captions::{name, word};
+use super::captions::{counted, name, word};
 use super::drawn::room;
 use super::lessons;
 use super::line::line;
@@ -111,14 +111,6 @@ fn figure(l: &Locale, change: &Change, c: &Conduct) -> String {
         (None, Change::Try) => c.tries.to_string(),
         (None, _) => String::new(),
     }
-}
-
-/// A share of few as a count; with more, its interval too.
-pub fn counted(l: &Locale, share: &Estimate) -> String {
-    #[allow(clippy::cast_possible_truncation, clippy::cast_sign_loss, clippy::cast_precision_loss)]
-    let k = (share.value.unwrap_or(0.0) * share.n as f64).round() as usize;
-    let few = say!(l, rehearse::k_of_n, k = k, n = share.n);
-    if share.too_early() { few } else { l.colon(&few, &finding(l, share)) }
 }
 
 fn balance(l: &Locale, c: &Conduct) -> String {
