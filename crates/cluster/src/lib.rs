@@ -127,7 +127,7 @@ impl Cluster {
         }
         done(&mut make)?;
         let settings = format!(
-            "listen_addresses = ''\nunix_socket_directories = '{}'\nmax_connections = 200\nfsync = {}\n",
+            "listen_addresses = ''\nunix_socket_directories = '{}'\nmax_connections = 400\nfsync = {}\n",
             dir.path().display(),
             if safe { "on" } else { "off" },
         );
