@@ -87,12 +87,12 @@ impl Work<'_> {
         let here = self.progress.here;
         let other = here.at > 0 && self.store.id_at(Revision(here.at)).await? != here.is;
         if other || self.progress.again_at.is_some_and(|at| at <= self.now) {
-            self.from_the_beginning();
+            self.begin_anew();
         }
         Ok(())
     }
 
-    fn from_the_beginning(&mut self) {
+    fn begin_anew(&mut self) {
         self.progress.here = Spot::default();
         self.progress.there = Spot::default();
         self.progress.held = Default::default();
@@ -115,7 +115,7 @@ impl Work<'_> {
             self.still()?;
             if gives.anew && from.at > 0 {
                 // It may lack what it was sent since, too.
-                self.from_the_beginning();
+                self.begin_anew();
             }
             let events: Vec<&str> = gives.events.iter().map(|event| event.get()).collect();
             let taken = self.store.taken(&events, self.link.home_there, self.link.home_here).await?;

@@ -113,8 +113,7 @@ impl FromStr for Closings {
             return Err(NoClosings::Head);
         }
         let mut all = BTreeMap::new();
-        let mut found = 0;
-        for (before, line) in lines.by_ref() {
+        for (found, (before, line)) in lines.by_ref().enumerate() {
             let wrong = NoClosings::Line(before + 1);
             let mut parts = line.split(',');
             let (Some(what), Some(id), Some(at), None) = (parts.next(), parts.next(), parts.next(), parts.next())
@@ -127,7 +126,6 @@ impl FromStr for Closings {
                 return if whole { Ok(Self { at, all }) } else { Err(NoClosings::CutOff) };
             }
             all.insert(Closed::read(what, id).ok_or(wrong)?, at);
-            found += 1;
         }
         Err(NoClosings::CutOff)
     }
