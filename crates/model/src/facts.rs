@@ -349,7 +349,7 @@ mod tests {
         let of = |what: &str| practice().iter().find(|p| p.practice.contains(what));
         assert!(
             of("too many requests")
-                .is_some_and(|p| p.value.contains("may come first (24 %") && p.value.contains("240 s"))
+                .is_some_and(|p| p.value.contains("may come first (24%") && p.value.contains("240 s"))
         );
         assert!(of("mastery").is_some_and(|p| p.value.contains("keep checking")));
         assert!(of("hard to make out").is_some_and(|p| p.value.contains("30 %") && p.source.contains("secondary")));

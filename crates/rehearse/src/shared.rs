@@ -2,7 +2,7 @@
 
 use crate::conduct::Conduct;
 use sayso_advisor::Estimate;
-use sayso_model::{RehearsalMeasure as Of, RehearsedFigure, Seconds};
+use sayso_model::{RehearsalMeasure as Of, RehearsedFigure, Seconds, SecondsBetween};
 
 /// The figures, without those of which nothing was counted.
 #[must_use]
@@ -30,7 +30,10 @@ fn counted(n: usize) -> Option<u16> {
 
 fn middle(of: Of, figure: &Estimate) -> Option<RehearsedFigure> {
     let (seconds, among) = (Seconds::clamped(figure.value?), counted(figure.n)?);
-    let between = figure.low.zip(figure.high).map(|(low, high)| (Seconds::clamped(low), Seconds::clamped(high)));
+    let between = figure
+        .low
+        .zip(figure.high)
+        .map(|(low, high)| SecondsBetween { low: Seconds::clamped(low), high: Seconds::clamped(high) });
     Some(RehearsedFigure::Middle { of, seconds, between, among })
 }
 

@@ -328,19 +328,19 @@ impl Names {
                 reply: Reply::Said,
                 text: ShortNote::new("From Monday on.").ok(),
                 by: Some(Author { account: AccountId(self.session.0), name: label("Heron") }),
-                rehearsed: Some(Rehearsed {
+                rehearsed: Some(Box::new(Rehearsed {
                     exercise: label("showing"),
                     character: label("eager"),
                     figures: vec![
                         RehearsedFigure::Middle {
                             of: RehearsalMeasure::Delay,
                             seconds: Seconds::clamped(1.2),
-                            between: Some((Seconds::clamped(0.8), Seconds::clamped(1.9))),
+                            between: Some(SecondsBetween { low: Seconds::clamped(0.8), high: Seconds::clamped(1.9) }),
                             among: 9,
                         },
                         RehearsedFigure::Times { of: RehearsalMeasure::Taken, times: 7, among: 9 },
                     ],
-                }),
+                })),
             }
             .into(),
             Kind::OwnPlan => OwnPlan {

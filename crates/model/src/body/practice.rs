@@ -76,10 +76,21 @@ pub enum RehearsedFigure {
         seconds: Seconds,
         /// Its interval, where there is one.
         #[serde(default, skip_serializing_if = "Option::is_none")]
-        between: Option<(Seconds, Seconds)>,
+        between: Option<SecondsBetween>,
         /// Of so many.
         among: u16,
     },
+}
+
+/// An interval of seconds.
+#[derive(Clone, Copy, PartialEq, Debug, Serialize, Deserialize, BorshSerialize, BorshDeserialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
+#[serde(deny_unknown_fields)]
+pub struct SecondsBetween {
+    /// Its lower end.
+    pub low: Seconds,
+    /// Its upper end.
+    pub high: Seconds,
 }
 
 impl RehearsedFigure {

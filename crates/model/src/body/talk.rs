@@ -328,7 +328,7 @@ pub struct ProposalAnswer {
     pub by: Option<Author>,
     /// What the home shares of a rehearsal.
     #[serde(default, skip_serializing_if = "Option::is_none")]
-    pub rehearsed: Option<Rehearsed>,
+    pub rehearsed: Option<Box<Rehearsed>>,
 }
 
 /// Counts as first recorded: an Undo must not accept again what was declined.

@@ -15,7 +15,6 @@ use sayso_model::facts::{lesson, lessons};
 use sayso_model::talks::Talk;
 use sayso_model::{
     Event, EventId, Label, Practice, ProposalAnswer, Proposed, RehearsalMeasure, Rehearsed, RehearsedFigure, Reply,
-    Seconds,
 };
 use sayso_rehearse::{conduct, figures};
 use sayso_sim::rehearsal::{Act, Character, Exercise, Setup, play, read as read_acts, written};
@@ -127,15 +126,12 @@ const fn row(of: RehearsalMeasure) -> &'static str {
 fn estimate(figure: &RehearsedFigure) -> Estimate {
     match figure {
         RehearsedFigure::Times { times, among, .. } => Estimate::share(usize::from(*times), usize::from(*among)),
-        RehearsedFigure::Middle { seconds, between, among, .. } => {
-            let between = between.map(|(low, high)| (Seconds::get(low), Seconds::get(high)));
-            Estimate {
-                value: Some(seconds.get()),
-                low: between.map(|b| b.0),
-                high: between.map(|b| b.1),
-                ..Estimate { n: usize::from(*among), ..Estimate::unknown(Unit::Seconds) }
-            }
-        }
+        RehearsedFigure::Middle { seconds, between, among, .. } => Estimate {
+            value: Some(seconds.get()),
+            low: between.map(|b| b.low.get()),
+            high: between.map(|b| b.high.get()),
+            ..Estimate { n: usize::from(*among), ..Estimate::unknown(Unit::Seconds) }
+        },
     }
 }
 
@@ -184,7 +180,7 @@ pub async fn note(page: Page, typed: Typed) -> Result<Redirect, Error> {
         figures: figures(&conduct(&run)),
     };
     let by = page.leave.as_ref().and_then(Leave::answers_as);
-    let answer = ProposalAnswer { to, reply: Reply::Said, text: None, by, rehearsed: Some(rehearsed) };
+    let answer = ProposalAnswer { to, reply: Reply::Said, text: None, by, rehearsed: Some(Box::new(rehearsed)) };
     let event = page.event(answer);
     page.keep(vec![Event { animal: talk.event.animal, ..event }]).await?;
     Ok(back_to(&page, to))
