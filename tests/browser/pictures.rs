@@ -84,6 +84,9 @@ async fn a_picture_is_taken_seen_on_card_and_test_and_moves_along() {
         }
     }
     browser.follow("main form button.primary").await;
+    // They cannot be held up: it asks before it goes on without what stands for them.
+    browser.press("#stands input").await;
+    browser.follow("main form button.primary").await;
     browser.css("button.pick").await;
     seen(&browser, "button.pick img.picture").await;
     let picks = browser.page.find_all(fantoccini::Locator::Css("button.pick img.picture")).await.unwrap();

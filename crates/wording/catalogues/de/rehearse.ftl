@@ -70,7 +70,7 @@ rehearse-act = { $does ->
     [call] Herrufen
     [block] In den Weg treten
     [back] Abstand
-    [ready] Alles bereitlegen
+    [ready] Alles holen
     [softer] Leiser machen
     [quiet] Fenster zu
    *[end] Beenden

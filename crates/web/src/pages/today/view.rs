@@ -26,11 +26,11 @@ use sayso_wording::{Locale, say};
 
 /// Words with a line of their own; what does not fit a screen and a half is folded, and named. Those that need something come
 /// first, and have a line whatever else there is.
-const LINES: usize = 7;
+const LINES: usize = 6;
 /// Lines that make room for each thing about welfare, and for the lesson below it.
 const LINES_FOR_WELFARE: usize = 6;
 /// Lines that find room where neither a session nor a pause before the next one is planned.
-const LINES_FOR_PLAN: usize = 2;
+const LINES_FOR_PLAN: usize = 3;
 /// Facts told of the last seven days.
 const FACTS: usize = 2;
 /// Words that keep a line whatever else there is.
