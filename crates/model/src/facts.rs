@@ -352,7 +352,7 @@ mod tests {
                 .is_some_and(|p| p.value.contains("may come first (24%") && p.value.contains("240 s"))
         );
         assert!(of("mastery").is_some_and(|p| p.value.contains("keep checking")));
-        assert!(of("hard to make out").is_some_and(|p| p.value.contains("30 %") && p.source.contains("secondary")));
+        assert!(of("hard to make out").is_some_and(|p| p.value.contains("30%") && p.source.contains("secondary")));
     }
 
     #[test]

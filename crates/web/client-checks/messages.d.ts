@@ -411,6 +411,7 @@ export interface Messages {
   "client-rehearse-give": {};
   "client-rehearse-hold": {};
   "client-rehearse-instead": {};
+  "client-rehearse-now-press": {};
   "client-rehearse-of": { most: string | number; passed: string | number };
   "client-rehearse-offer": {};
   "client-rehearse-paused": {};
@@ -419,5 +420,6 @@ export interface Messages {
   "client-rehearse-then": {};
   "client-rehearse-treats": { count: string | number };
   "client-rehearse-wait": { seconds: string | number };
+  "client-rehearse-waits": {};
   "client-rehearse-which": {};
 }

@@ -1240,6 +1240,8 @@ export interface components {
             by?: components["schemas"]["Author"] | null;
             /** @constant */
             kind: "proposal_answer";
+            /** @description What the home shares of a rehearsal. */
+            rehearsed?: components["schemas"]["Rehearsed"] | null;
             /** @description How. */
             reply: components["schemas"]["Reply"];
             /** @description In own words. */
@@ -1681,6 +1683,18 @@ export interface components {
             /** @description Which. */
             word: components["schemas"]["WordId"];
         };
+        /**
+         * @description An exercise to rehearse, lessons to read, or both. Short names that this version does not have were written by another version,
+         *     and are left as they are.
+         */
+        Practice: {
+            /** @description With which character, by its short name. */
+            character?: components["schemas"]["Label"] | null;
+            /** @description The exercise, by its short name. */
+            exercise?: components["schemas"]["Label"] | null;
+            /** @description Lessons, by their short names, in the order in which they are to be read. */
+            lessons?: components["schemas"]["Label"][];
+        };
         /** @description Who pressed. */
         PressedBy: "animal" | "person" | "unknown";
         Preview: {
@@ -1855,6 +1869,11 @@ export interface components {
             last: components["schemas"]["Day"];
             /** @constant */
             what: "cover";
+        } | {
+            /** @description What. */
+            practice: components["schemas"]["Practice"];
+            /** @constant */
+            what: "practice";
         };
         /** @description What a session is for. */
         Purpose: "showing" | "inviting" | "likes" | "probe";
@@ -1872,6 +1891,48 @@ export interface components {
             budget_kcal?: number | null;
             /** @description Why not, if so. */
             refusal?: string | null;
+        };
+        /** @description A figure of a rehearsal. */
+        RehearsalMeasure: "delay" | "answer_delay" | "taken" | "waits" | "held" | "answered" | "alternatives" | "leaving" | "mild" | "strong" | "eaten";
+        /** @description What a home shares of a rehearsal: how it was taught, as the figures of real use. */
+        Rehearsed: {
+            /** @description With which character, by its short name. */
+            character: components["schemas"]["Label"];
+            /** @description The exercise, by its short name. */
+            exercise: components["schemas"]["Label"];
+            /** @description Its figures. */
+            figures: components["schemas"]["RehearsedFigure"][];
+        };
+        /** @description One figure of a rehearsal. */
+        RehearsedFigure: {
+            /**
+             * Format: uint16
+             * @description Of so many.
+             */
+            among: number;
+            /** @constant */
+            as: "times";
+            /** @description Of what. */
+            of: components["schemas"]["RehearsalMeasure"];
+            /**
+             * Format: uint16
+             * @description So many.
+             */
+            times: number;
+        } | {
+            /**
+             * Format: uint16
+             * @description Of so many.
+             */
+            among: number;
+            /** @constant */
+            as: "middle";
+            /** @description Its interval, where there is one. */
+            between?: components["schemas"]["SecondsBetween"] | null;
+            /** @description Of what. */
+            of: components["schemas"]["RehearsalMeasure"];
+            /** @description The middle. */
+            seconds: components["schemas"]["Seconds"];
         };
         /** @description How a home answers a coach. */
         Reply: "accepted" | "declined" | "said";
@@ -1943,6 +2004,13 @@ export interface components {
          * @description A length of time in seconds, up to a day.
          */
         Seconds: number;
+        /** @description An interval of seconds. */
+        SecondsBetween: {
+            /** @description Its upper end. */
+            high: components["schemas"]["Seconds"];
+            /** @description Its lower end. */
+            low: components["schemas"]["Seconds"];
+        };
         /**
          * Format: uuid
          * @description A stretch of time at the board that the animal may leave.
