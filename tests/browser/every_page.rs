@@ -5,18 +5,19 @@ use crate::listen::record;
 use crate::sounds::{say, wav};
 use sayso_model::{
     AccountId, AnimalId, Author, Body, CaseExpected, CaseMeasure, CaseQuestion, Event, EventId, Label, Note, PlanLine,
-    PlanWay, PressedBy, Proposal, ProposalAnswer, Proposed, Reply, ShortNote, Sign, SignLevel, Source, TalkAbout, When,
-    Withdrawal, WordId,
+    PlanWay, PressedBy, ProbeId, ProbePlan, Proposal, ProposalAnswer, Proposed, Reply, ShortNote, Sign, SignLevel,
+    Source, TalkAbout, When, Withdrawal, WordId,
 };
 use sayso_store::Store;
 use std::path::Path;
 use uuid::Uuid;
 
-/// The animal and the word that the pages are about.
+/// The animal, the word and the check that the pages are about.
 pub struct About {
     who: AnimalId,
     word: WordId,
     calm: AnimalId,
+    probe: ProbeId,
 }
 
 /// Animals growled so many days ago: that stays at the top of Today, beside what there is to do.
@@ -110,11 +111,19 @@ pub async fn prepared(dir: &Path) -> About {
     let heard = story.heard_presses().find(|f| f.part.by == PressedBy::Unknown).expect("a heard press");
     record(&store, &card, 0, heard.event.clone()).await;
     store.put_snippet(heard.id(), wav(&say(0, 0)), heard.event.recorded_at).await.unwrap();
+    let probe = ProbeId(Uuid::now_v7());
+    let planned = story.of::<ProbePlan>(who).next().expect("a check");
+    let open = Event {
+        id: EventId(Uuid::now_v7()),
+        body: ProbePlan { probe, ..planned.part.clone() }.into(),
+        ..planned.event.clone()
+    };
+    store.append(vec![open]).await.unwrap();
     store.close().await.unwrap();
     growled(dir, std::iter::once(who), 3.0).await;
     talked(dir, who, card.word).await;
     let calm = story.animals().into_keys().find(|a| *a != who).expect("another animal");
-    About { who, word: card.word, calm }
+    About { who, word: card.word, calm, probe }
 }
 
 /// Brings a table as a person does; gives the address of its preview.
@@ -129,7 +138,7 @@ async fn brought(browser: &Browser, server: &Server, table: &str) -> String {
 }
 
 /// Addresses of all pages.
-pub async fn every_page(browser: &Browser, server: &Server, About { who, word, calm }: &About) -> Vec<String> {
+pub async fn every_page(browser: &Browser, server: &Server, About { who, word, calm, probe }: &About) -> Vec<String> {
     let preview =
         brought(browser, server, "kind,happened_at,text\nremark,2026-03-01 10:00,rain\nremarc,2026-03-01,\n").await;
     let pages = [
@@ -154,6 +163,8 @@ pub async fn every_page(browser: &Browser, server: &Server, About { who, word, c
         format!("/a/{who}/checks"),
         format!("/a/{who}/scored"),
         format!("/a/{who}/checks/new"),
+        format!("/a/{who}/checks/{probe}"),
+        format!("/a/{who}/checks/{probe}/alone"),
         format!("/a/{who}/swaps"),
         format!("/a/{who}/designs"),
         format!("/a/{who}/designs/new"),

@@ -28,7 +28,6 @@ const NOT_LOOKED_AT: &[(&str, &str)] = &[
     ("/learn/booklet.pdf", "a PDF; its structure is held by the tests of paper"),
     ("/a/{}/checks/{}/sheet.pdf", "a PDF; its structure is held by the tests of paper"),
     ("/a/{}/checks/{}/scorer.pdf", "a PDF; its structure is held by the tests of paper"),
-    ("/a/{}/checks/{}", "needs a check; its parts are those of the forms"),
     ("/a/{}/checks/{}/presenter", "needs a check"),
     ("/a/{}/checks/{}/scorer", "needs a check"),
     ("/a/{}/checks/{}/setter", "needs a check"),

@@ -25,8 +25,8 @@ use sayso_wording::figures::finding;
 use sayso_wording::{Locale, say};
 
 /// Words with a line of their own; what does not fit a screen and a half is folded, and named. Those that need something come
-/// first, and have a line whatever else there is.
-const LINES: usize = 6;
+/// first, and have a line whatever else there is as long as there are lines.
+const LINES: usize = 5;
 /// Lines that make room for each thing about welfare, and for the lesson below it.
 const LINES_FOR_WELFARE: usize = 6;
 /// Lines that find room where neither a session nor a pause before the next one is planned.
@@ -211,7 +211,8 @@ fn words(page: &AnimalPage, today: &Today) -> Markup {
     let (l, steps) = (&page.locale, &today.steps);
     let free = if matches!(today.next, Next::Session { .. } | Next::Pause { .. }) { 0 } else { LINES_FOR_PLAN };
     let needy = steps.iter().filter(|w| w.needs_something()).count();
-    let lines = (LINES + free).saturating_sub(LINES_FOR_WELFARE * today.welfare.len()).max(FEWEST_LINES).max(needy);
+    let lines =
+        (LINES + free).saturating_sub(LINES_FOR_WELFARE * today.welfare.len()).max(FEWEST_LINES).max(needy.min(LINES));
     // A fold is as tall as a line: for one word alone it would win nothing.
     let lines = if steps.len() <= lines + 1 { steps.len() } else { lines };
     // Those that need something first, else as they come.
