@@ -39,7 +39,8 @@ pub fn release(order: &Release) -> Result<(), Failed> {
     let mut nothing = FromSeed::new(0);
     make(&[], None, asked.clone(), epsilon.map(|loss| (loss, &mut nothing as &mut dyn Noise)))?;
     if let Some(budget) = &order.budget {
-        enter(budget, (made, &order.name), epsilon, order.club.as_deref())?;
+        // By the day on which it is made, whatever day it is called by: a year's budget is spent in that year.
+        enter(budget, (today(), &order.name), epsilon, order.club.as_deref())?;
     }
     let (mut proven, mut seeded) = (Proven, FromSeed::new(order.seed_for_tests.unwrap_or(0)));
     let noise: &mut dyn Noise = if order.seed_for_tests.is_some() { &mut seeded } else { &mut proven };
@@ -65,17 +66,11 @@ fn today() -> Day {
     Day::EPOCH.plus(i32::try_from(days).unwrap_or(i32::MAX))
 }
 
-/// The command without folders, which may tell of whoever gave it, and the program.
+/// The command without names of files, which may tell of whoever gave it or, being many, of the homes; and the program.
 fn made_by(order: &Release) -> Result<MadeBy, Failed> {
-    let file = |path: &Path| path.file_name().map(|name| name.to_string_lossy().into_owned()).unwrap_or_default();
-    let mut words = vec!["study norms release".to_owned()];
-    words.extend(order.rows.iter().map(|path| file(path)));
-    let files = [
-        ("--agreed", order.agreed.as_deref()),
-        ("--budget", order.budget.as_deref()),
-        ("--to", Some(order.to.as_path())),
-    ];
-    words.extend(files.into_iter().filter_map(|(flag, path)| path.map(|path| format!("{flag} {}", file(path)))));
+    let mut words = vec!["study norms release ROWS".to_owned()];
+    words.extend(order.agreed.is_some().then(|| "--agreed FILE".to_owned()));
+    words.extend(order.budget.is_some().then(|| "--budget FILE".to_owned()));
     match &order.club {
         Some(club) => words.push(format!("--club {club:?}")),
         None => words.push(format!("--epsilon {}", order.epsilon)),

@@ -35,8 +35,12 @@ impl Place {
     }
 
     fn release(&self, name: &str, more: &[&str]) -> Output {
+        self.dated(name, "2026-11-27", more)
+    }
+
+    fn dated(&self, name: &str, day: &str, more: &[&str]) -> Output {
         let (rows, to) = (self.text("rows.jsonl"), self.text(&format!("{name}.sayso-norms")));
-        study(&[&["norms", "release", &rows, "--name", name, "--to", &to, "--made", "2026-11-27"], more].concat())
+        study(&[&["norms", "release", &rows, "--name", name, "--to", &to, "--made", day], more].concat())
     }
 }
 
@@ -58,13 +62,19 @@ fn a_release_is_made_once_a_year_of_those_who_agree_and_becomes_a_table() {
     assert!(said(&made).contains("600 households used, 300 left out"), "{}", said(&made));
     let release = read(&place.path("first.sayso-norms"));
     assert_eq!((release.people, release.noise.map(|n| n.epsilon)), (People::SelfChosen, Some(1.0)));
-    // No folder of whoever made it.
+    // No name of a file: of whoever made it, or, a file a home, of homes.
     let command = &release.made_by.command;
-    assert!(command.starts_with("study norms release rows.jsonl --agreed agreed.txt"), "{command}");
+    assert!(command.starts_with("study norms release ROWS --agreed FILE --budget FILE --epsilon 1"), "{command}");
+    assert!(!command.contains("jsonl") && !command.contains(".txt"), "{command}");
     // The same again, with other noise: refused, and nothing is written.
     let again = place.release("second", &real);
     assert!(!again.status.success() && said(&again).contains("would go over the budget"), "{}", said(&again));
     assert!(!place.path("second.sayso-norms").exists());
+    // Nor by another date of its own: the year is that in which it is made.
+    for day in ["2020-01-01", "2031-01-01"] {
+        let dated = place.dated("dated", day, &real);
+        assert!(!dated.status.success() && said(&dated).contains("would go over the budget"), "{}", said(&dated));
+    }
     // Nor over another.
     let over = place.release("first", &real);
     assert!(said(&over).contains("is there already"), "{}", said(&over));

@@ -1,8 +1,9 @@
 //! What stands in the tables, for whoever reads them.
 
 use crate::schema::{Column, animal_columns, event_columns};
-use crate::vocabulary::{AgeBand, By, Kind, Outcome, Vocabulary, WordKind};
+use crate::vocabulary::{By, Kind, Outcome, Vocabulary};
 use datafusion::arrow::datatypes::DataType;
+use sayso_norms::{AgeBand, WordKind};
 use std::fmt::Write;
 
 /// Columns of both tables with their types, and every word that can stand in them with its meaning, in Markdown.

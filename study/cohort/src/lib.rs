@@ -12,5 +12,6 @@ mod vocabulary;
 pub use codebook::codebook;
 pub use questions::{Question, ask, config};
 pub use rows::{Animal, Row, animals_batch, events_batch};
+pub use sayso_norms::{AgeBand, WordKind};
 pub use schema::{ORDER, animals_schema, events_schema};
-pub use vocabulary::{AgeBand, By, Kind, Outcome, Vocabulary, WordKind};
+pub use vocabulary::{By, Kind, Outcome, Vocabulary};

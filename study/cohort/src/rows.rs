@@ -1,10 +1,11 @@
 //! Rows as values, and the batches made of them.
 
 use crate::schema::{animals_schema, events_schema};
-use crate::vocabulary::{AgeBand, By, Kind, Outcome, Vocabulary, WordKind, column};
+use crate::vocabulary::{By, Kind, Outcome, Vocabulary, column};
 use datafusion::arrow::array::{ArrayRef, BooleanArray, Int32Array, RecordBatch, StringArray};
 use datafusion::arrow::array::{UInt8Array, UInt16Array, UInt32Array};
 use datafusion::arrow::error::ArrowError;
+use sayso_norms::{AgeBand, WordKind};
 use std::sync::Arc;
 
 /// One event. Sorts as the table does: by household, then by time.

@@ -3,6 +3,7 @@
 use datafusion::arrow::array::{Array, AsArray, DictionaryArray, StringArray, UInt8Array};
 use datafusion::arrow::datatypes::UInt8Type;
 use datafusion::common::{Result, exec_err};
+use sayso_norms::{AgeBand, WordKind};
 use std::sync::Arc;
 
 /// A list of words, known beforehand.
@@ -69,25 +70,6 @@ vocabulary! {
         /// A word came to a stage.
         Stage => "stage",
     }
-    /// What the word brings.
-    WordKind {
-        /// Anything eaten or licked.
-        Food => "food",
-        /// Play with a person or a toy.
-        Play => "play",
-        /// Being stroked, brushed, held.
-        Touch => "touch",
-        /// A known exercise.
-        Training => "training",
-        /// Going somewhere, sniffing, looking.
-        Exploring => "exploring",
-        /// A place or time to rest.
-        Rest => "rest",
-        /// It ends a session.
-        Closing => "closing",
-        /// Nothing is said of what it brings.
-        Other => "other",
-    }
     /// Who pressed.
     By {
         /// The animal.
@@ -142,16 +124,43 @@ vocabulary! {
         /// The stage in which the animal presses of its own accord.
         Converse => "converse",
     }
-    /// Age at the first showing.
-    AgeBand {
-        /// Under two years.
-        UnderTwo => "under 2",
-        /// Two to seven years.
-        TwoToSeven => "2 to 7",
-        /// Eight years or more.
-        EightOrMore => "8 or more",
-        /// Not known.
-        Unknown => "unknown",
+}
+
+impl Vocabulary for WordKind {
+    const ALL: &'static [Self] = &Self::ALL;
+
+    fn name(self) -> &'static str {
+        self.name()
+    }
+
+    fn means(self) -> &'static str {
+        match self {
+            Self::Food => "Anything eaten or licked.",
+            Self::Play => "Play with a person or a toy.",
+            Self::Touch => "Being stroked, brushed, held.",
+            Self::Training => "A known exercise.",
+            Self::Exploring => "Going somewhere, sniffing, looking.",
+            Self::Rest => "A place or time to rest.",
+            Self::Closing => "It ends a session.",
+            Self::Other => "Nothing is said of what it brings.",
+        }
+    }
+}
+
+impl Vocabulary for AgeBand {
+    const ALL: &'static [Self] = &Self::ALL;
+
+    fn name(self) -> &'static str {
+        self.name()
+    }
+
+    fn means(self) -> &'static str {
+        match self {
+            Self::UnderTwo => "Under two years.",
+            Self::TwoToSeven => "Two to seven years.",
+            Self::EightOrMore => "Eight years or more.",
+            Self::Unknown => "Not known.",
+        }
     }
 }
 

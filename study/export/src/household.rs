@@ -42,13 +42,8 @@ pub fn household(story: &Story, number: u32) -> Household {
     all
 }
 
-/// The table's word for what a row of the house says; both vocabularies are one.
-fn same<V: Vocabulary>(name: &str, otherwise: V) -> V {
-    V::named(name).unwrap_or(otherwise)
-}
-
 fn word_kind(card: &WordCard, kind: impl Fn(RewardId) -> Option<RewardKind>) -> WordKind {
-    same(sayso_norms::WordKind::of(card.closing, card.reward.and_then(kind)).name(), WordKind::Other)
+    WordKind::of(card.closing, card.reward.and_then(kind))
 }
 
 /// One animal's part of a story.
@@ -96,7 +91,7 @@ impl Told<'_> {
         };
         let rows: Vec<Row> = seen.iter().map(row).collect();
         let until_s = rows.iter().map(|r| r.at_s).max().unwrap_or(0);
-        let age_band = age_band(card.born, zero.day(self.zone));
+        let age_band = AgeBand::of(card.born, zero.day(self.zone));
         Some((Animal { household, animal, species: card.species.name(), age_band, until_s }, rows))
     }
 
@@ -214,21 +209,4 @@ fn order(seen: &[Seen]) -> BTreeMap<WordId, u16> {
 fn since(at: Moment, zero: Moment) -> i32 {
     // Moments lie within two centuries, which is more seconds than this holds: those at the end are one.
     at.seconds_since(zero).floor() as i32
-}
-
-fn age_band(born: Option<Day>, on: Day) -> AgeBand {
-    same(sayso_norms::AgeBand::of(born, on).name(), AgeBand::Unknown)
-}
-
-#[cfg(test)]
-mod tests {
-    use super::*;
-
-    #[test]
-    fn both_vocabularies_are_one() {
-        let ours: Vec<_> = AgeBand::ALL.iter().map(|band| band.name()).collect();
-        assert_eq!(ours, sayso_norms::AgeBand::ALL.map(sayso_norms::AgeBand::name));
-        let ours: Vec<_> = WordKind::ALL.iter().map(|kind| kind.name()).collect();
-        assert_eq!(ours, sayso_norms::WordKind::ALL.map(sayso_norms::WordKind::name));
-    }
 }

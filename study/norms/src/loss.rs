@@ -29,12 +29,6 @@ impl Loss {
         Self(self.0.saturating_add(other.0))
     }
 
-    /// What is left of this after that.
-    #[must_use]
-    pub const fn less(self, spent: Self) -> Self {
-        Self(self.0.saturating_sub(spent.0))
-    }
-
     fn read(text: &str) -> Option<Self> {
         let (whole, part) = text.split_once('.').unwrap_or((text, ""));
         let digits = |text: &str| text.bytes().all(|b| b.is_ascii_digit());

@@ -156,17 +156,21 @@ pub fn measure(drawn: &[Drawn], kind: Kind<'_>) -> Result<Measured, NoNoise> {
     };
     let sizes_noise =
         [Counted::Species, Counted::Kinds, Counted::Leaves, Counted::Ages].map(|counted| counter.noise(counted));
-    let (by_word, by_species) = (sizes.by_word(), sizes.by_species());
-    let mut by_learner = sizes.by_learner();
-    if matches!(counter.kind, Kind::Plain) && cross(&by_word, &by_learner, drawn, least as usize) {
-        by_learner = by_species.clone();
-    }
+    let (by_word, by_species, by_learner) = (sizes.by_word(), sizes.by_species(), sizes.by_learner());
+    let by_invited = match counter.kind {
+        Kind::Noisy(..) => by_learner,
+        // Of a learner's cell those invited often enough are told: they, and the others, are groups as well.
+        Kind::Plain => {
+            let tells = |division: &Division| !cross(&by_word, division, seldom, drawn, least as usize);
+            [by_learner, by_species.clone()].into_iter().find(tells).unwrap_or_default()
+        }
+    };
     let showings = |one: &Drawn| vec![SHOWINGS.bin(one.exposures, one.pressed)];
     let days = |one: &Drawn| vec![DAYS.bin(one.days, one.pressed)];
     Ok(Measured {
         showings: counter.table(Counted::Showings, drawn, &by_word, (SHOWINGS.bins(), &showings))?,
         days: counter.table(Counted::Days, drawn, &by_word, (DAYS.bins(), &days))?,
-        joined: counter.table(Counted::Joined, drawn, &by_learner, (JOINED_BINS, &|one| vec![joined_bin(one)]))?,
+        joined: counter.table(Counted::Joined, drawn, &by_invited, (JOINED_BINS, &|one| vec![joined_bin(one)]))?,
         words: counter.table(Counted::Words, drawn, &by_species, (WORD_BINS, &word_bins))?,
         sizes,
         sizes_noise,
@@ -174,11 +178,16 @@ pub fn measure(drawn: &[Drawn], kind: Kind<'_>) -> Result<Measured, NoNoise> {
     })
 }
 
+/// Whether it was invited too seldom for a share.
+fn seldom(one: &Drawn) -> bool {
+    one.joined.1 < LEAST_INVITED
+}
+
 fn joined_bin(one: &Drawn) -> usize {
-    let (joined, invited) = one.joined;
-    if invited < LEAST_INVITED {
+    if seldom(one) {
         return SHARE_STEPS;
     }
+    let (joined, invited) = one.joined;
     // The step that ends at or above the share.
     let steps = u64::from(joined) * SHARE_STEPS as u64;
     usize::try_from(steps.div_ceil(u64::from(invited)).saturating_sub(1)).unwrap_or(0).min(SHARE_STEPS - 1)

@@ -160,14 +160,15 @@ fn known_age(group: &Group) -> bool {
     group.age_band != Some(AgeBand::Unknown)
 }
 
-/// Whether two divisions together tell of fewer households than `least`: of those in the same part of both. Where there is no noise,
-/// counts of groups that cross could be subtracted from each other.
+/// Whether two divisions together tell of fewer households than `least`: of those in the same part of both, and on the same side of what
+/// cuts through the other's parts. Where there is no noise, counts of groups that cross could be subtracted from each other.
 #[must_use]
-pub fn cross(one: &Division, other: &Division, drawn: &[Drawn], least: usize) -> bool {
+pub fn cross(one: &Division, other: &Division, side: impl Fn(&Drawn) -> bool, drawn: &[Drawn], least: usize) -> bool {
     let place = |division: &Division, of: &Drawn| division.parts.iter().position(|part| part.holds(of));
     let mut together: BTreeMap<_, usize> = BTreeMap::new();
     for of in drawn {
-        *together.entry((place(one, of), place(other, of))).or_default() += 1;
+        let cut = place(other, of).map(|part| (part, side(of)));
+        *together.entry((place(one, of), cut)).or_default() += 1;
     }
     // Those in no part of either are not told of.
     together.into_iter().any(|(places, many)| places != (None, None) && many < least)

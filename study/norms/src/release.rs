@@ -121,8 +121,8 @@ pub fn cells(measured: &Measured) -> Vec<Cell> {
     }
     cells.extend(each(&measured.joined, |group, counts| joined(measured, group, counts, z)));
     cells.extend(each(&measured.words, |group, counts| {
-        let parts = parts(&counts, measured.sizes.least, z)?;
-        Some(cell(Question::Words, group, measured.size(group).0, Answer::Parts(parts)))
+        let (size, _) = measured.size(group);
+        Some(cell(Question::Words, group, size, Answer::Parts(parts(&counts, (size, measured.sizes.least), z)?)))
     }));
     cells
 }
@@ -154,7 +154,7 @@ impl Measured {
 
 fn curve(counts: &Counts, grid: Grid, z: f64) -> Option<Curve> {
     let steps = steps(counts, grid, z);
-    let point = |step: &crate::estimate::Step| Point {
+    let point = |step: &Point| Point {
         at: step.at,
         share: rounded(step.share, SHARES),
         low: rounded(step.low, SHARES),
@@ -168,29 +168,30 @@ fn curve(counts: &Counts, grid: Grid, z: f64) -> Option<Curve> {
 fn joined(measured: &Measured, group: &Group, counts: Counts, z: f64) -> Option<Cell> {
     let (size, noise) = measured.size(group);
     let mut counts = counts.told(size, noise);
-    let seldom = counts.bins.pop()?;
+    counts.bins.pop()?;
     let many = counts.bins.len() as f64;
     let (enough, least) = (counts.whole(), measured.sizes.least);
     if enough < least + z * counts.noise_of(many, many).sqrt() {
         return None;
     }
-    // Without noise the two counts could be subtracted: tens leave open how many were invited too seldom.
-    let open = counts.noise == 0.0 && seldom > 0.0 && seldom < least;
-    let households = if open { (enough / 10.0).floor() * 10.0 } else { enough };
     let places: Vec<f64> = (1..=SHARE_STEPS).map(|step| step as f64 / SHARE_STEPS as f64).collect();
     let steps = steps_of_shares(&counts, &places, z);
     let spread = Spread { quantiles: told(quantiles(&steps, Between::Shares), SHARES) };
-    Some(cell(Question::Joined, group, households, Answer::Spread(spread)))
+    Some(cell(Question::Joined, group, enough, Answer::Spread(spread)))
 }
 
-fn parts(counts: &Counts, least: f64, z: f64) -> Option<Parts> {
+/// Kinds of the first words of a group of a size. Without noise a later word tells how many had none, by its interval: they are a group
+/// as well, and where it is too small, that word is not told.
+fn parts(counts: &Counts, (size, least): (f64, f64), z: f64) -> Option<Parts> {
     let kinds = WordKind::ALL.len();
-    let mut parts = Vec::new();
+    let (mut parts, mut told) = (Vec::new(), size);
     for (word, bins) in (1..).zip(counts.bins.chunks(kinds).take(FIRST_WORDS)) {
         let of_word = Counts::new(bins.to_vec(), counts.noise);
-        if of_word.whole() < least {
+        let (whole, without) = (of_word.whole(), told - of_word.whole());
+        if whole < least || counts.noise == 0.0 && without > 0.0 && without < least {
             continue;
         }
+        told = whole;
         let shares = shares(&of_word, z).unwrap_or_default();
         parts.extend(WordKind::ALL.into_iter().zip(shares).map(|(kind, one)| Part {
             word,

@@ -2,10 +2,11 @@
 
 use super::tally::{TakesIn, Tally, no_state, typed};
 use crate::schema;
-use crate::vocabulary::{By, Kind, Outcome, Vocabulary, WordKind, words};
+use crate::vocabulary::{By, Kind, Outcome, Vocabulary, words};
 use datafusion::arrow::array::{ArrayRef, Int32Array, StringArray, StructArray, UInt32Array};
 use datafusion::arrow::datatypes::{DataType, Field, Fields, Int32Type};
 use datafusion::common::Result;
+use sayso_norms::WordKind;
 use std::sync::Arc;
 
 /// Showings of one word, up to the first press, and that press.

@@ -3,7 +3,7 @@
 use super::counts::Counts;
 use super::interval::interval;
 use crate::grid::Grid;
-use sayso_norms::{Quantile, Quantiles};
+use sayso_norms::{Point, Quantile, Quantiles};
 
 /// The curve ends where fewer than so many are left to look at.
 const LEAST_LEFT: f64 = 10.0;
@@ -11,19 +11,6 @@ const LEAST_LEFT: f64 = 10.0;
 const LEAST_SURE: f64 = 4.0;
 /// Nearest to 0 and 1 that a share may be where its logarithm is taken.
 const NEAR: f64 = 1e-6;
-
-/// A share that has come by a place.
-#[derive(Clone, Copy, PartialEq, Debug)]
-pub struct Step {
-    /// The place.
-    pub at: f64,
-    /// The share.
-    pub share: f64,
-    /// Lower end of its interval.
-    pub low: f64,
-    /// Upper end.
-    pub high: f64,
-}
 
 /// What is counted by each place of a grid.
 struct Bins<'a> {
@@ -43,14 +30,14 @@ impl Bins<'_> {
 /// Who was watched for a part of a step counts as that part. The variance is that of the logarithm of what is left, by its derivatives
 /// with respect to the counts: of the households (Greenwood's, without noise) and of the noise.
 #[must_use]
-pub fn steps(counts: &Counts, grid: Grid, z: f64) -> Vec<Step> {
+pub fn steps(counts: &Counts, grid: Grid, z: f64) -> Vec<Point> {
     let many = grid.places().len();
     let (came, rest) = counts.bins.split_at(many.min(counts.bins.len()));
     let bins = Bins { came, ended: &rest[..(many - 1).min(rest.len())] };
     let mut left = counts.whole();
     let whole = left.max(1.0);
     let mut open = counts.bins.len() as f64;
-    let mut made: Vec<Step> = Vec::with_capacity(many);
+    let mut made: Vec<Point> = Vec::with_capacity(many);
     // Of the logarithm of what is left, the derivative by what came at each place so far, by what ended there, and by all the rest.
     let (mut by_came, mut by_ended, mut by_rest) = (Vec::new(), Vec::new(), 0.0_f64);
     let mut survived = 1.0_f64;
@@ -77,10 +64,10 @@ pub fn steps(counts: &Counts, grid: Grid, z: f64) -> Vec<Step> {
 
 /// The share of values at or below each of `places`, from one bin a place. The last is whole.
 #[must_use]
-pub fn steps_of_shares(counts: &Counts, places: &[f64], z: f64) -> Vec<Step> {
+pub fn steps_of_shares(counts: &Counts, places: &[f64], z: f64) -> Vec<Point> {
     let (whole, many) = (counts.whole().max(1.0), counts.bins.len() as f64);
     let mut below = 0.0;
-    let mut made: Vec<Step> = Vec::with_capacity(places.len());
+    let mut made: Vec<Point> = Vec::with_capacity(places.len());
     for ((at, bin), so_far) in places.iter().zip(&counts.bins).zip(1_u32..) {
         below += bin;
         let (share, so_far) = (below / whole, f64::from(so_far));
@@ -88,10 +75,10 @@ pub fn steps_of_shares(counts: &Counts, places: &[f64], z: f64) -> Vec<Step> {
         let sum = so_far * own + (many - so_far) * other;
         let squares = so_far * own * own + (many - so_far) * other * other;
         let (low, high) = interval(share, whole, counts.noise_of(sum, squares), z);
-        made.push(Step { at: *at, share: share.clamp(low, high), low, high });
+        made.push(Point { at: *at, share: share.clamp(low, high), low, high });
     }
     if let Some(last) = made.last_mut() {
-        *last = Step { at: last.at, share: 1.0, low: 1.0, high: 1.0 };
+        *last = Point { at: last.at, share: 1.0, low: 1.0, high: 1.0 };
     }
     rising(&mut made);
     made
@@ -107,7 +94,7 @@ struct Slopes<'a> {
     bins: &'a Bins<'a>,
 }
 
-fn step_of(at: f64, survived: f64, slopes: &Slopes<'_>, counts: &Counts, (whole, z): (f64, f64)) -> Step {
+fn step_of(at: f64, survived: f64, slopes: &Slopes<'_>, counts: &Counts, (whole, z): (f64, f64)) -> Point {
     let (bins, rest) = (slopes.bins, slopes.by_rest);
     let mut sampled = rest * rest * slopes.left;
     let (mut sum, mut squares) = (rest * slopes.open, rest * rest * slopes.open);
@@ -125,12 +112,12 @@ fn step_of(at: f64, survived: f64, slopes: &Slopes<'_>, counts: &Counts, (whole,
     let same = share * survived / (scale * sampled.max(0.0));
     let n = if same.is_finite() { same.clamp(slopes.left.max(1.0).min(whole), whole) } else { whole };
     let (low, high) = interval(share, n, scale * counts.noise_of(sum, squares), z);
-    Step { at, share: share.clamp(low, high), low, high }
+    Point { at, share: share.clamp(low, high), low, high }
 }
 
 /// Makes shares and both ends rise, by pooling neighbours that do not.
-fn rising(steps: &mut [Step]) {
-    let pooled = |of: fn(&Step) -> f64, steps: &[Step]| {
+fn rising(steps: &mut [Point]) {
+    let pooled = |of: fn(&Point) -> f64, steps: &[Point]| {
         let mut pools: Vec<(f64, usize)> = Vec::with_capacity(steps.len());
         for value in steps.iter().map(of) {
             let mut pool = (value, 1);
@@ -145,7 +132,7 @@ fn rising(steps: &mut [Step]) {
     let (shares, lows, highs) = (pooled(|s| s.share, steps), pooled(|s| s.low, steps), pooled(|s| s.high, steps));
     for (step, ((share, low), high)) in steps.iter_mut().zip(shares.into_iter().zip(lows).zip(highs)) {
         // Pooled apart they may cross by a rounding error.
-        *step = Step { low: low.min(share), share, high: high.max(share), ..*step };
+        *step = Point { low: low.min(share), share, high: high.max(share), ..*step };
     }
 }
 
@@ -160,9 +147,9 @@ pub enum Between {
 
 /// Where a twentieth, a quarter, half, three quarters, nineteen twentieths have come, with the places at which the band allows it.
 #[must_use]
-pub fn quantiles(steps: &[Step], between: Between) -> Quantiles {
+pub fn quantiles(steps: &[Point], between: Between) -> Quantiles {
     let one = |share: f64| {
-        let place = |of: fn(&Step) -> f64| reached(steps, of, share, between);
+        let place = |of: fn(&Point) -> f64| reached(steps, of, share, between);
         // Early where the upper end of the band reaches it.
         let (value, low, high) = (place(|s| s.share), place(|s| s.high), place(|s| s.low));
         Quantile { value, low, high }
@@ -170,7 +157,7 @@ pub fn quantiles(steps: &[Step], between: Between) -> Quantiles {
     Quantiles { p05: one(0.05), p25: one(0.25), p50: one(0.5), p75: one(0.75), p95: one(0.95) }
 }
 
-fn reached(steps: &[Step], of: fn(&Step) -> f64, share: f64, between: Between) -> Option<f64> {
+fn reached(steps: &[Point], of: fn(&Point) -> f64, share: f64, between: Between) -> Option<f64> {
     let at = steps.iter().position(|step| of(step) >= share)?;
     let (end, after) = (steps[at].at, of(&steps[at]));
     // Shares begin at 0 with nobody below; waits begin at the first place.

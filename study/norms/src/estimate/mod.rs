@@ -7,6 +7,6 @@ mod interval;
 mod shares;
 
 pub use counts::Counts;
-pub use curve::{Between, Step, quantiles, steps, steps_of_shares};
+pub use curve::{Between, quantiles, steps, steps_of_shares};
 pub use interval::interval;
 pub use shares::{Share, shares};

@@ -2,7 +2,7 @@
 
 use crate::made::{order, row};
 use sayso_norms::{AgeBand, Answer, Question, Release, SummaryRow, WordKind};
-use study_norms::draw::draw;
+use study_norms::draw::{LEAST_INVITED, draw};
 use study_norms::group::Group;
 use study_norms::known::Laws;
 use study_norms::measure::{Kind, measure};
@@ -43,17 +43,48 @@ fn a_small_group_does_not_follow_from_a_wide_one_less_its_siblings() {
 }
 
 #[test]
+fn who_is_invited_too_seldom_or_has_no_second_word_is_told_of_as_many_or_not_at_all() {
+    // Of `many` households so many were invited often enough, and so many have a second word.
+    let rows = |many: usize, invited: usize, second: usize| {
+        let of = |n: usize, word| SummaryRow {
+            joined: 6,
+            invited: if word == 1 && n < invited { 12 } else { 6 },
+            ..row(&format!("h{n}"), 0, word)
+        };
+        (0..many).flat_map(move |n| [1, 2].into_iter().filter(move |w| *w == 1 || n < second).map(move |w| of(n, w)))
+    };
+    let cells = |question, rows: Vec<SummaryRow>| {
+        let made = release(&rows, None, order("a", Some("Club")), None).unwrap();
+        made.release.cells.into_iter().filter(|cell| cell.question == question).collect::<Vec<_>>()
+    };
+    let joined = |invited| cells(Question::Joined, rows(60, invited, 0).collect());
+    assert!(joined(58).is_empty(), "two households would follow from the interval");
+    assert_eq!(joined(60)[0].households, 60);
+    assert_eq!(joined(40)[0].households, 40, "twenty are enough");
+    let words = |second| {
+        let all = cells(Question::Words, rows(60, 60, second).collect());
+        let Answer::Parts(parts) = &all[0].answer else { panic!("{all:?}") };
+        parts.parts.iter().map(|part| part.word).max()
+    };
+    assert_eq!((words(59), words(60), words(40)), (Some(1), Some(2), Some(2)));
+}
+
+#[test]
 fn whatever_is_published_without_noise_is_made_of_groups_that_are_large_enough() {
     for seed in 0..60 {
         let laws = Laws { words: 3, ..Laws::default() };
         let drawn = draw(&laws.rows(30 + 17 * (seed as u32), seed), "a");
         let measured = measure(&drawn, Kind::Plain).unwrap();
-        let (by_word, by_learner) = (&measured.showings.division, &measured.joined.division);
+        let (by_word, by_invited) = (&measured.showings.division, &measured.joined.division);
         // Two households that are in the same published groups cannot be told apart by subtracting: together they must be enough.
-        let published: Vec<Group> = [by_word, by_learner].iter().flat_map(|d| d.groups.iter().map(|g| g.0)).collect();
+        let published: Vec<Group> = [by_word, by_invited].iter().flat_map(|d| d.groups.iter().map(|g| g.0)).collect();
         let mut alike: std::collections::BTreeMap<Vec<bool>, usize> = std::collections::BTreeMap::new();
         for one in &drawn {
-            *alike.entry(published.iter().map(|group| group.holds(one)).collect()).or_default() += 1;
+            let mut of: Vec<bool> = published.iter().map(|group| group.holds(one)).collect();
+            // Whether they join is told of those invited often enough: the others could be subtracted.
+            let joins = by_invited.groups.iter().any(|(group, _)| group.holds(one));
+            of.push(joins && one.joined.1 >= LEAST_INVITED);
+            *alike.entry(of).or_default() += 1;
         }
         for (of, many) in alike {
             assert!(many >= 20 || !of.contains(&true), "seed {seed}: {many} of {of:?}");
