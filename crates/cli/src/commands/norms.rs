@@ -1,8 +1,10 @@
 //! `norms`: rows that homes give, and the release that a notebook keeps.
 
-use super::host::{DATABASE, given};
+use super::host::database;
+use super::host::restored::people_in_place;
 use super::serve::now;
 use super::tell::story;
+use crate::args::host::AtDatabase;
 use crate::args::norms::{Norming, Rows};
 use crate::error::CliError;
 use crate::out::{note, tell};
@@ -10,8 +12,7 @@ use sayso_advisor::summary::summary_rows;
 use sayso_host::{RowsKey, norm_rows};
 use sayso_norms::{StudyName, write_rows};
 use sayso_notebook::{ReadNorms, keep_norms};
-use sayso_people::{Lifetimes, People};
-use sayso_store::{Database, Server, keep_new};
+use sayso_store::{Database, Server, folder_of, keep_new};
 use sayso_wording::{Locale, words};
 use std::path::{Path, PathBuf};
 
@@ -48,11 +49,11 @@ async fn of_notebook(l: &Locale, dir: &Path, name: &StudyName) -> Result<(), Cli
 /// The rows of the homes of a server that agree, into a file.
 async fn of_server(l: &Locale, asked: &Rows, key: &Path, to: &Path) -> Result<(), CliError> {
     let key = key_of(key, to)?;
-    let address = given(asked.database.as_ref(), DATABASE);
-    let address = address.ok_or_else(|| CliError::said(words!(command_host::no_database)))?;
-    let database = Database { connections: CONNECTIONS, ..Database::at(address) };
+    let at = AtDatabase { database: asked.database.clone(), database_owner: None };
+    let database = Database { connections: CONNECTIONS, ..database(&at)? };
     let server = Server::open(&database).await?;
-    let people = People::at(&database.address, Lifetimes::default(), CONNECTIONS).await.map_err(CliError::below)?;
+    // A backup that was brought back would give rows of homes that took their consent back since.
+    let people = people_in_place(&database).await?;
     let all = norm_rows(&server, &people, &key, now()).await;
     server.close().await;
     people.close().await;
@@ -71,7 +72,7 @@ async fn of_server(l: &Locale, asked: &Rows, key: &Path, to: &Path) -> Result<()
 fn key_of(path: &Path, to: &Path) -> Result<RowsKey, CliError> {
     let io = |why: std::io::Error| CliError::file(path, why);
     let real = path.canonicalize().map_err(io)?;
-    let folder = to.parent().filter(|folder| !folder.as_os_str().is_empty()).unwrap_or_else(|| Path::new("."));
+    let folder = folder_of(to);
     let folder: PathBuf = folder.canonicalize().map_err(|why| CliError::file(folder, why))?;
     if real.starts_with(&folder) {
         return Err(CliError::said(words!(command_norms::key_beside, key = path.display().to_string())));

@@ -120,6 +120,11 @@ impl People {
         let here = self.here().await?;
         let mut done = Restored::default();
         let mut tx = self.begin().await?;
+        // Before accounts go, and what they belonged to with them.
+        let peopled: Vec<Uuid> =
+            sqlx::query_scalar("SELECT DISTINCT home FROM people.membership WHERE home IS NOT NULL")
+                .fetch_all(&mut *tx)
+                .await?;
         for (closed, at) in &closings.all {
             match closed {
                 Closed::Home(home) => done.homes += left(&mut tx, *home, *at).await?,
@@ -161,11 +166,11 @@ impl People {
             *count = sqlx::query(sql).bind(now.millis()).execute(&mut *tx).await?.rows_affected();
         }
         done.without_keeper = sqlx::query_scalar(
-            "SELECT count(*) FROM people.home h WHERE left_at IS NULL
-             AND EXISTS (SELECT 1 FROM people.membership m WHERE m.home = h.id)
+            "SELECT count(*) FROM people.home h WHERE left_at IS NULL AND h.id = ANY($1)
              AND NOT EXISTS (SELECT 1 FROM people.membership m
                  WHERE m.home = h.id AND m.ended_at IS NULL AND m.role = 'keeper')",
         )
+        .bind(&peopled)
         .fetch_one(&mut *tx)
         .await?;
         stands(&mut tx, &here, Some(now)).await?;

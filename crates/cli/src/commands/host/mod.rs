@@ -50,7 +50,7 @@ pub fn given(flag: Option<&String>, variable: &str) -> Option<String> {
 }
 
 /// The database that the flags say, else the variables. What is wrong with an address is told without it: it may hold a password.
-fn database(at: &AtDatabase) -> Result<Database, CliError> {
+pub fn database(at: &AtDatabase) -> Result<Database, CliError> {
     let address = given(at.database.as_ref(), DATABASE);
     let address = address.ok_or_else(|| CliError::said(words!(command_host::no_database)))?;
     let owner = given(at.database_owner.as_ref(), DATABASE_OWNER);

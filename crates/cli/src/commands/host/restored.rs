@@ -9,14 +9,23 @@ use sayso_host::HostError;
 use sayso_model::Moment;
 use sayso_people::db::{Restored, Standing};
 use sayso_people::{Closings, Lifetimes, NoClosings, People};
-use sayso_store::{Database, Server, StoreError};
+use sayso_store::{Database, Server, StoreError, keep_private};
 use sayso_wording::{Locale, Words, words};
 use std::collections::{BTreeMap, BTreeSet};
-use std::io::{ErrorKind, Write};
+use std::io::ErrorKind;
 use std::path::Path;
 
 async fn people(at: &Database) -> Result<People, CliError> {
     Ok(People::at(&at.address, Lifetimes::default(), 2).await.map_err(HostError::from)?)
+}
+
+/// The same of a database on which nothing is open that was closed since a backup: it was not brought back, or that was seen to.
+pub async fn people_in_place(at: &Database) -> Result<People, CliError> {
+    let people = people(at).await?;
+    match people.standing().await.map_err(HostError::from)? {
+        Standing::Same => Ok(people),
+        Standing::Elsewhere => Err(HostError::Elsewhere.into()),
+    }
 }
 
 fn list(path: &Path) -> Result<Closings, CliError> {
@@ -49,18 +58,8 @@ pub async fn closings(l: &Locale, asked: &Listing) -> Result<(), CliError> {
         Some(before) => now.with(before),
         None => now,
     };
-    write(to, &all).map_err(|why| CliError::file(to, why))?;
+    keep_private(to, all.write().as_bytes())?;
     tell!(l, command_host::closings, n = all.all.len(), file = to.display().to_string());
-    Ok(())
-}
-
-/// The list is there whole, or as it was.
-fn write(to: &Path, all: &Closings) -> std::io::Result<()> {
-    let beside = to.parent().filter(|dir| !dir.as_os_str().is_empty()).unwrap_or(Path::new("."));
-    let mut file = tempfile::NamedTempFile::new_in(beside)?;
-    file.write_all(all.write().as_bytes())?;
-    file.as_file().sync_all()?;
-    file.persist(to)?;
     Ok(())
 }
 
