@@ -100,7 +100,7 @@ impl<'a> Asks<'a> {
         for (place, event) in events {
             match self.ask(&event, known.as_ref(), story.as_deref()) {
                 // Given here it would open nothing: nobody saw its words being read.
-                Ok(_) if gives_consent(&event.body) => {
+                Ok(_) if matches!(event.body.stands_as(), Body::ConsentGiven(_)) => {
                     if let Some(slot) = came.get_mut(place) {
                         *slot = Some(refused_for("body", Fault::OnItsPage));
                     }
@@ -132,14 +132,6 @@ impl<'a> Asks<'a> {
             return Err(Denied::NotYourName);
         }
         may(&self.who, Capability::Advise, event.home, known, now).map(Some)
-    }
-}
-
-fn gives_consent(body: &Body) -> bool {
-    match body {
-        Body::ConsentGiven(_) => true,
-        Body::Correction(correction) => matches!(*correction.body, Body::ConsentGiven(_)),
-        _ => false,
     }
 }
 

@@ -34,19 +34,18 @@ pub async fn home(State(host): State<Arc<Host>>, mut request: Request) -> Result
     let Some(ToHome { who, home: first, homes }) = chosen(&host, &signed, request.headers()).await? else {
         return Ok(Redirect::to(CHOOSE).into_response());
     };
-    let lost = was_lost(request.headers(), &homes);
-    let named = home_in(request.uri()).map(|id| id.filter(|id| homes.contains(id)));
-    let Some(named) = named.map_or(Some(None), |known| known.map(Some)) else {
-        return Err(Error::NotFound(words!(sharing::not_among)));
-    };
-    let home = match animal_in(request.uri().path()) {
+    let not_among = || Error::NotFound(words!(sharing::not_among));
+    let own = |id: Option<HomeId>| id.filter(|id| homes.contains(id)).ok_or_else(not_among);
+    let named = home_in(request.uri()).map(own).transpose()?;
+    let animals = match animal_in(request.uri().path()) {
         Some(animal) => home_of(&host, animal, named.unwrap_or(first), &homes).await?,
-        None => named.unwrap_or(first),
+        None => None,
     };
+    let home = animals.or(named).unwrap_or(first);
     // What this browser was about is theirs no more: nobody is put into another home without a word.
-    if lost && named.is_none() && !homes_animal(&host, request.uri().path(), &homes).await? {
+    if named.is_none() && animals.is_none() && was_lost(request.headers(), &homes) {
         if !request.method().is_safe() || asks_json(request.headers()) {
-            return Err(Error::NotFound(words!(sharing::not_among)));
+            return Err(not_among());
         }
         if is_page(request.headers()) {
             let mut response = shut::lost(&signed, request.headers());
@@ -80,30 +79,23 @@ pub async fn home(State(host): State<Arc<Host>>, mut request: Request) -> Result
 pub async fn chosen(host: &Host, signed: &Signed, headers: &HeaderMap) -> Result<Option<ToHome>, Error> {
     let who = host.people.who(signed.account.id).await.map_err(told)?;
     let homes = homes_of(host, &who).await?;
-    let chosen = cookie(headers, HOME_COOKIE).and_then(|id| id.parse::<HomeId>().ok());
-    let home = chosen.filter(|id| homes.contains(id)).or(homes.first().copied());
+    let home = remembered(headers).filter(|id| homes.contains(id)).or(homes.first().copied());
     Ok(home.map(|home| ToHome { who, home, homes }))
 }
 
 /// Whether a browser was about a home that is not one of these.
 pub fn was_lost(headers: &HeaderMap, homes: &[HomeId]) -> bool {
-    cookie(headers, HOME_COOKIE).and_then(|id| id.parse::<HomeId>().ok()).is_some_and(|id| !homes.contains(&id))
+    remembered(headers).is_some_and(|id| !homes.contains(&id))
+}
+
+/// The home that a browser was about last, whether it is one's own or not.
+fn remembered(headers: &HeaderMap) -> Option<HomeId> {
+    cookie(headers, HOME_COOKIE)?.parse().ok()
 }
 
 /// Whether a browser asks for a page, to be shown.
 fn is_page(headers: &HeaderMap) -> bool {
     headers.get(ACCEPT).is_some_and(|accept| accept.as_bytes().starts_with(b"text/html"))
-}
-
-/// Whether an address is about an animal of one of these homes.
-async fn homes_animal(host: &Host, path: &str, homes: &[HomeId]) -> Result<bool, Error> {
-    let Some(animal) = animal_in(path) else { return Ok(false) };
-    for home in homes {
-        if story(host, *home).await?.is_some_and(|story| story.animals().contains_key(&animal)) {
-            return Ok(true);
-        }
-    }
-    Ok(false)
 }
 
 /// The homes an account belongs to, then those that may share something with it.
@@ -147,14 +139,14 @@ fn animal_in(path: &str) -> Option<AnimalId> {
     id.parse().ok()
 }
 
-/// The home that an animal lives in, of those of the account; the chosen one where none has it.
-async fn home_of(host: &Host, animal: AnimalId, chosen: HomeId, homes: &[HomeId]) -> Result<HomeId, Error> {
+/// The home that an animal lives in, of those of the account, the chosen one before others.
+async fn home_of(host: &Host, animal: AnimalId, chosen: HomeId, homes: &[HomeId]) -> Result<Option<HomeId>, Error> {
     for home in std::iter::once(chosen).chain(homes.iter().copied().filter(|id| *id != chosen)) {
         if story(host, home).await?.is_some_and(|story| story.animals().contains_key(&animal)) {
-            return Ok(home);
+            return Ok(Some(home));
         }
     }
-    Ok(chosen)
+    Ok(None)
 }
 
 #[cfg(test)]

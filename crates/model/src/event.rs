@@ -276,6 +276,12 @@ impl Body {
         self.about().word
     }
 
+    /// What will stand of it: what a correction makes of an event, else itself.
+    #[must_use]
+    pub fn stands_as(&self) -> &Self {
+        if let Self::Correction(correction) = self { &correction.body } else { self }
+    }
+
     /// The event this amends, if it is a correction or withdrawal.
     #[must_use]
     pub fn amends(&self) -> Option<EventId> {

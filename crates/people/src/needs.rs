@@ -65,9 +65,11 @@ pub const fn needs_of(body: &Body) -> Option<Capability> {
 /// ([`sayso_model::consents`]), so whoever reads it in should be told rather than wonder.
 #[must_use]
 pub fn may_be_read_in(body: &Body) -> bool {
-    let consent = |body: &Body| matches!(body, Body::ConsentGiven(_) | Body::ConsentTakenBack(_));
-    let corrected = if let Body::Correction(correction) = body { consent(&correction.body) } else { false };
-    !corrected && !consent(body)
+    !is_consent(body.stands_as())
+}
+
+fn is_consent(body: &Body) -> bool {
+    matches!(body, Body::ConsentGiven(_) | Body::ConsentTakenBack(_))
 }
 
 /// Whoever writes.
@@ -150,8 +152,15 @@ pub fn needs<'a>(event: &Event, first: impl Fn(EventId) -> Option<&'a Event>, me
     all
 }
 
-/// How far clocks of phones may be ahead, seconds.
-const CLOCKS_AHEAD_S: f64 = 86_400.0;
+/// Moments of which an event says that something happened then: its own, and that to which it moves another one.
+pub fn dated(event: &Event) -> impl Iterator<Item = Moment> {
+    let moved = if let Body::Correction(correction) = &event.body { correction.happened_at } else { None };
+    std::iter::once(event.happened_at).chain(moved)
+}
+
+/// How far clocks of phones and notebooks may be ahead, seconds.
+pub const CLOCKS_AHEAD_S: f64 = 86_400.0;
+
 /// Whether it is a proposal that opens the home to somebody once it is accepted.
 fn opens(event: &Event) -> bool {
     matches!(&event.body, Body::Proposal(proposal) if proposal.proposes.opens_to().is_some())
@@ -169,7 +178,7 @@ pub enum NotBrought {
     /// It amends, or agrees to, what is not there.
     Lacks,
     /// It takes something else that a notebook does not bring.
-    Other(Capability),
+    Other,
 }
 
 /// Whether a notebook that is linked to a home may bring an event into that home's log. It has no account there and nobody vouches for
@@ -186,29 +195,24 @@ pub fn notebook_may_append<'a>(
     if event.home != home {
         return Err(NotBrought::OtherHome);
     }
-    if let Body::ProposalAnswer(ProposalAnswer { by: Some(_), .. }) = amended(&event.body) {
+    let stands = event.body.stands_as();
+    if let Body::ProposalAnswer(ProposalAnswer { by: Some(_), .. }) = stands {
         return Err(NotBrought::Coach);
     }
     let target = goes_by(&event.body);
     // Nobody's account: no proposal names it as the one that wrote.
     let nobody = Me { account: AccountId(Uuid::nil()), person: None };
-    let missing = |capability: &&Capability| !notebook_brings(**capability);
-    let all = needs(event, &first, nobody);
-    let Some(first_missing) = all.iter().find(missing) else { return Ok(()) };
-    let consents = |body: &Body| matches!(body, Body::ConsentGiven(_) | Body::ConsentTakenBack(_));
+    if needs(event, &first, nobody).into_iter().all(notebook_brings) {
+        return Ok(());
+    }
     Err(match target.map(&first) {
-        _ if consents(amended(&event.body)) => NotBrought::Consent,
-        _ if matches!(amended(&event.body), Body::Proposal(_)) => NotBrought::Coach,
+        _ if is_consent(stands) => NotBrought::Consent,
+        _ if matches!(stands, Body::Proposal(_)) => NotBrought::Coach,
         Some(None) => NotBrought::Lacks,
-        Some(Some(of)) if consents(&of.body) || opens(of) && event.body.amends().is_none() => NotBrought::Consent,
+        Some(Some(of)) if is_consent(&of.body) || opens(of) && event.body.amends().is_none() => NotBrought::Consent,
         Some(Some(of)) if matches!(of.body, Body::Proposal(_)) => NotBrought::Coach,
-        _ => NotBrought::Other(*first_missing),
+        _ => NotBrought::Other,
     })
-}
-
-/// A body as it will stand: what a correction makes of it.
-fn amended(body: &Body) -> &Body {
-    if let Body::Correction(correction) = body { &correction.body } else { body }
 }
 
 /// Whether an account may write an event into a home's log. The sign-in must be fresh where one of the capabilities asks for
@@ -226,19 +230,18 @@ pub fn may_append<'a>(
     fresh: bool,
 ) -> Result<Allowed, Denied> {
     // Days agreed are those of what happened: a phone without a network sends the last evening's taps the day after. What is
-    // dated ahead goes by the day of sending.
+    // dated ahead goes by the day of sending; no further than a clock may be ahead: what is dated later goes by its own day, too.
     let when = event.happened_at.min(at);
-    // No further than a clock may be ahead: what is dated later goes by its own day, too.
-    let ahead = (event.happened_at.plus_seconds(-CLOCKS_AHEAD_S) > at).then_some(event.happened_at);
+    let far = |day: Moment| (day.plus_seconds(-CLOCKS_AHEAD_S) > at).then_some(day);
+    let days: Vec<Moment> = dated(event).flat_map(|day| std::iter::once(day.min(at)).chain(far(day))).collect();
     // Any leave to write at all comes first: to others the home does not exist.
     let leave = may(who, Capability::Record, event.home, known, when);
     let leave = leave.or_else(|why| may(who, Capability::Advise, event.home, known, when).map_err(|_| why))?;
     let me = Me { account: who.account, person: leave.person };
     let all = needs(event, first, me);
     for capability in &all {
-        may(who, *capability, event.home, known, when)?;
-        if let Some(ahead) = ahead {
-            may(who, *capability, event.home, known, ahead)?;
+        for day in &days {
+            may(who, *capability, event.home, known, *day)?;
         }
         if capability.needs_fresh() && !fresh {
             return Err(Denied::NotFresh(*capability));

@@ -7,20 +7,17 @@ use axum::Json;
 use axum::body::Bytes;
 use axum::extract::State;
 use axum::extract::rejection::BytesRejection;
-use axum::http::StatusCode;
 use sayso_linked::letters::{BringsEvents, Came, GivesEvents, MOST_BYTES, MOST_EVENTS, Outcomes, Spot, Why};
 use sayso_model::{Event, EventId, Moment};
-use sayso_people::needs::{NotBrought, goes_by, notebook_may_append};
+use sayso_people::needs::{CLOCKS_AHEAD_S, NotBrought, dated, goes_by, notebook_may_append};
 use sayso_store::{Appended, AtOnce, Revision, Stands, Store, read_event};
 use sayso_web::Error;
+use sayso_web::api::body_error;
 use sayso_web::form::Form;
 use sayso_wording::words;
 use serde::Deserialize;
 use serde_json::value::RawValue;
 use std::sync::Arc;
-
-/// A notebook's clock may be so many seconds ahead; what it dates later than that waits at home until then.
-const AHEAD_S: f64 = 86_400.0;
 
 /// From which place it is read on.
 #[derive(Deserialize)]
@@ -47,12 +44,8 @@ pub async fn give(
     let given = log.given(who.home(), after, who.home(), most).await?;
     let events: Result<Vec<_>, _> = given.events.into_iter().map(|(_, json)| RawValue::from_string(json)).collect();
     let events = events.map_err(Error::internal)?;
-    let up_to = spot(&log, given.up_to).await?;
+    let up_to = Spot::of(&log, given.up_to).await?;
     Ok(Json(GivesEvents { events, up_to, more: given.more, anew }))
-}
-
-async fn spot(log: &Store, at: Revision) -> Result<Spot, Refused> {
-    Ok(Spot { at: at.0, is: log.id_at(at).await? })
 }
 
 /// Takes what a notebook brings.
@@ -64,10 +57,7 @@ pub async fn take(
     who: Who,
     body: Result<Bytes, BytesRejection>,
 ) -> Result<Json<Outcomes>, Refused> {
-    let body = body.map_err(|why| match why.status() {
-        StatusCode::PAYLOAD_TOO_LARGE => Error::TooLarge(sayso_web::MOST_BODY),
-        _ => Error::BadRequest(words!(errors::body_broke)),
-    })?;
+    let body = body.map_err(|why| body_error(&why, sayso_web::MOST_BODY))?;
     let brought: BringsEvents = serde_json::from_slice(&body)
         .map_err(|why| Error::BadRequest(words!(errors::no_array, line = why.line(), column = why.column())))?;
     let got = brought.events.len();
@@ -109,7 +99,7 @@ pub async fn take(
     if out > 0 {
         tracing::info!("Of {got} events that a notebook brought to home {}, {out} were not taken.", who.home());
     }
-    let up_to = spot(&log, log.revision().await?).await?;
+    let up_to = Spot::of(&log, log.revision().await?).await?;
     Ok(Json(Outcomes { came, up_to }))
 }
 
@@ -119,8 +109,9 @@ fn put(came: &mut [Came], place: usize, what: Came) {
     }
 }
 
+/// Whether it is dated later than a clock may be ahead: then it waits at home until that day.
 fn is_ahead(event: &Event, now: Moment) -> bool {
-    event.happened_at.max(event.recorded_at).seconds_since(now) > AHEAD_S
+    dated(event).chain([event.recorded_at]).any(|at| at.seconds_since(now) > CLOCKS_AHEAD_S)
 }
 
 struct Bring<'a> {
@@ -168,6 +159,6 @@ const fn said(why: NotBrought) -> Why {
         NotBrought::Consent => Why::Consent,
         NotBrought::Coach => Why::Coach,
         NotBrought::Lacks => Why::Lacks,
-        NotBrought::Other(_) => Why::Unsound,
+        NotBrought::Other => Why::Unsound,
     }
 }

@@ -4,6 +4,7 @@ use crate::door::From;
 use crate::fault::told;
 use crate::host::Host;
 use crate::json::Sent;
+use crate::stories::opening;
 use axum::Json;
 use axum::extract::{Extension, State};
 use axum::http::StatusCode;
@@ -40,7 +41,7 @@ pub async fn give(
     match host.people.link_notebook(&code, &asks.name, now, &mut OsSecrets).await {
         Ok((notebook, key)) => {
             tracing::info!("A notebook was linked to home {} from {from}.", notebook.home);
-            let story = host.server.home(home).story(home).await?;
+            let story = opening(&host.server, &[home]).await?.remove(&home).unwrap_or_default();
             let name = story.home().map(|card| card.name.to_string()).unwrap_or_default();
             Ok(Json(GivesKey { key: key.reveal().to_owned(), home, name }).into_response())
         }

@@ -12,6 +12,7 @@ use axum::response::{IntoResponse, Response};
 use sayso_linked::{letters, named};
 use sayso_store::{ClipHash, MOST_CLIP_BYTES};
 use sayso_web::Error;
+use sayso_web::api::body_error;
 use sayso_web::told::no_such_page;
 use sayso_wording::words;
 use std::collections::BTreeSet;
@@ -55,7 +56,7 @@ pub async fn put(
     body: Result<Bytes, BytesRejection>,
 ) -> Result<StatusCode, Refused> {
     let hash = asked_for(&host, &who, &hash).await?;
-    let bytes = body.map_err(|_| Error::TooLarge(MOST_CLIP_BYTES))?;
+    let bytes = body.map_err(|why| body_error(&why, MOST_CLIP_BYTES))?;
     if ClipHash::of(&bytes) != hash {
         return Err(Error::BadRequest(words!(errors::body_broke)).into());
     }
