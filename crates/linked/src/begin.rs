@@ -5,7 +5,7 @@ use crate::fault::LinkError;
 use crate::kept::{self, Link, Progress, Sends};
 use crate::letters::{AsksForKey, END, GivesKey, KEY, MOST_KNOWN};
 use crate::there::There;
-use sayso_model::{EventId, HomeId, Moment};
+use sayso_model::{EventId, HomeId};
 use sayso_store::{AtOnce, Revision, Store, StoreError};
 use uuid::Uuid;
 
@@ -26,7 +26,7 @@ pub struct Asked {
 ///
 /// # Errors
 /// [`LinkError`]: of a code, a home or a server that does not do, nothing is kept.
-pub async fn begin(store: &Store, asked: Asked, now: Moment) -> Result<Link, LinkError> {
+pub async fn begin(store: &Store, asked: Asked) -> Result<Link, LinkError> {
     if store.is_read_only() {
         let what = "it may only be read here".to_owned();
         return Err(StoreError::Unwritable { path: store.dir().to_owned(), what }.into());
@@ -52,7 +52,6 @@ pub async fn begin(store: &Store, asked: Asked, now: Moment) -> Result<Link, Lin
         // Nothing is written here yet: what comes from there is written as it stands there.
         home_here: home.unwrap_or(gives.home),
         home_there: gives.home,
-        linked_at: now,
         sends: None,
     };
     let mut progress = Progress::of(&link);
@@ -65,8 +64,8 @@ pub async fn begin(store: &Store, asked: Asked, now: Moment) -> Result<Link, Lin
 /// What a server says of a code, which it answers as any question.
 fn of_a_code(why: LinkError) -> LinkError {
     match why {
-        LinkError::Strange(said) if said.starts_with("404") => LinkError::Code,
-        LinkError::Strange(said) if said.starts_with("409") => LinkError::OtherHome,
+        LinkError::Answered(404) => LinkError::Code,
+        LinkError::Answered(409) => LinkError::OtherHome,
         other => other,
     }
 }
@@ -90,10 +89,9 @@ async fn first_events(store: &Store, home: HomeId) -> Result<Vec<EventId>, LinkE
 ///
 /// # Errors
 /// [`LinkError::NotLinked`]; where the file cannot be written.
-pub fn say_yes(store: &Store, pictures: bool, recordings: bool, now: Moment) -> Result<(), LinkError> {
+pub fn say_yes(store: &Store, pictures: bool, recordings: bool) -> Result<(), LinkError> {
     let link = kept::link(store.dir())?.ok_or(LinkError::NotLinked)?;
-    let since = link.sends.map_or(now, |sends| sends.since);
-    kept::keep_link(store.dir(), &Link { sends: Some(Sends { since, pictures, recordings }), ..link })
+    kept::keep_link(store.dir(), &Link { sends: Some(Sends { pictures, recordings }), ..link })
 }
 
 /// Goes through everything once more with the next turn, also where the server took nothing any more.
@@ -102,15 +100,9 @@ pub fn say_yes(store: &Store, pictures: bool, recordings: bool, now: Moment) -> 
 /// As [`say_yes`].
 pub fn again(store: &Store) -> Result<(), LinkError> {
     let link = kept::link(store.dir())?.ok_or(LinkError::NotLinked)?;
-    let before = kept::progress(store.dir(), &link)?;
-    let progress = Progress {
-        agreed_at: before.agreed_at,
-        sent: before.sent,
-        received: before.received,
-        media: before.media,
-        about: before.about,
-        ..Progress::of(&link)
-    };
+    let mut progress = kept::progress(store.dir(), &link)?;
+    progress.begin_anew();
+    (progress.stopped, progress.hinders, progress.failures) = (None, None, 0);
     kept::keep_progress(store.dir(), &progress)?;
     // Whoever serves looks at this file, and begins at once where it changed.
     kept::keep_link(store.dir(), &link)

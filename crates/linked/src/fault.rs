@@ -52,6 +52,9 @@ pub enum LinkError {
     /// The server answered otherwise than one of this program does.
     #[error("the server answered otherwise than expected: {0}")]
     Strange(String),
+    /// It answered with a status that says no, and with nothing that this program would say beside it.
+    #[error("the server answered otherwise than expected: {0}")]
+    Answered(u16),
 }
 
 impl LinkError {

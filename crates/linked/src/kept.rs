@@ -9,7 +9,7 @@ use sayso_model::{EventId, HomeId, Moment};
 use sayso_store::{Revision, Store, StoreError, keep_private, read_private};
 use serde::de::DeserializeOwned;
 use serde::{Deserialize, Serialize};
-use std::collections::BTreeMap;
+use std::collections::{BTreeMap, BTreeSet};
 use std::path::{Path, PathBuf};
 use uuid::Uuid;
 
@@ -33,8 +33,6 @@ pub struct Link {
     pub home_here: HomeId,
     /// The home's id on the server.
     pub home_there: HomeId,
-    /// Since when.
-    pub linked_at: Moment,
     /// What may go there; none until somebody at home said so, and then nothing goes.
     pub sends: Option<Sends>,
 }
@@ -58,8 +56,6 @@ impl Link {
 /// What may go to the server, besides all that is written in the notebook.
 #[derive(Clone, Copy, PartialEq, Eq, Serialize, Deserialize, Debug)]
 pub struct Sends {
-    /// Since when.
-    pub since: Moment,
     /// Pictures, both ways.
     pub pictures: bool,
     /// Recordings of words, both ways. Sound around presses never goes.
@@ -115,8 +111,6 @@ pub struct Progress {
     pub there: Spot,
     /// When the two last agreed.
     pub agreed_at: Option<Moment>,
-    /// When the last try began.
-    pub tried_at: Option<Moment>,
     /// What hinders, in English, for whoever looks after the machine; none where nothing does.
     pub hinders: Option<Hindrance>,
     /// Tries that failed since one did not.
@@ -135,8 +129,11 @@ pub struct Progress {
     pub received: u64,
     /// Recordings and pictures that went there or came from there.
     pub media: u64,
-    /// Of how far a log, and by which choice, recordings and pictures were compared last.
-    pub media_of: Option<(i64, i64, bool, bool)>,
+    /// What cards named when recordings and pictures were compared last, as a hash.
+    pub media_of: Option<String>,
+    /// Those of them that neither side had.
+    #[serde(default)]
+    pub missing: BTreeSet<String>,
     /// What the server said about the home.
     pub about: About,
 }
@@ -145,6 +142,16 @@ impl Progress {
     /// The beginning of a link.
     pub(crate) fn of(link: &Link) -> Self {
         Self { link: link.id, ..Self::default() }
+    }
+
+    /// All is gone through once more.
+    pub(crate) fn begin_anew(&mut self) {
+        self.here = Spot::default();
+        self.there = Spot::default();
+        self.held = Held::default();
+        self.lacks = Held::default();
+        self.again_at = None;
+        self.media_of = None;
     }
 
     /// What came of an event that was sent.
@@ -256,7 +263,6 @@ mod tests {
             key: "0f".repeat(32),
             home_here: HomeId(Uuid::from_u128(2)),
             home_there: HomeId(Uuid::from_u128(3)),
-            linked_at: Moment::clamped(0),
             sends: None,
         }
     }

@@ -2,6 +2,7 @@
 //! on the same day.
 
 use sayso_model::{EventId, HomeId};
+use sayso_store::{Revision, Store, StoreError};
 use serde::{Deserialize, Serialize};
 use serde_json::value::RawValue;
 
@@ -68,6 +69,16 @@ pub struct Spot {
     pub at: i64,
     /// The event there; none at the beginning.
     pub is: Option<EventId>,
+}
+
+impl Spot {
+    /// A place in a log.
+    ///
+    /// # Errors
+    /// Where the log cannot be read.
+    pub async fn of(log: &Store, at: Revision) -> Result<Self, StoreError> {
+        Ok(Self { at: at.0, is: log.id_at(at).await? })
+    }
 }
 
 /// Events for the server's log.

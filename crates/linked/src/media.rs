@@ -13,8 +13,7 @@ use std::collections::BTreeSet;
 pub fn named(story: &Story, pictures: bool, recordings: bool) -> BTreeSet<String> {
     let mut found = BTreeSet::new();
     for event in story.ledger().all() {
-        let body = if let Body::Correction(correction) = &event.body { &correction.body } else { &event.body };
-        match body {
+        match event.body.stands_as() {
             Body::PictureCard(card) if pictures => found.extend(card.picture.as_ref().map(|p| p.sha256.clone())),
             Body::ClipCard(card) if recordings => {
                 found.insert(card.sha256.clone());
@@ -25,18 +24,22 @@ pub fn named(story: &Story, pictures: bool, recordings: bool) -> BTreeSet<String
     found
 }
 
-/// Brings each side what it lacks.
+/// Brings each side what it lacks: of all that cards name, where they name something else than before; then of what neither had.
 pub(crate) async fn both_ways(work: &mut Work<'_>) -> Result<(), LinkError> {
-    let (pictures, recordings) = (work.sends.pictures, work.sends.recordings);
-    let grown = (work.store.revision().await?.0, work.progress.there.at, pictures, recordings);
-    if !(pictures || recordings) || work.progress.media_of == Some(grown) {
+    let story = work.store.story(work.link.home_here).await?;
+    let mut wanted = named(&story, work.sends.pictures, work.sends.recordings);
+    let names = ClipHash::of(wanted.iter().flat_map(|name| name.bytes()).collect::<Vec<_>>().as_slice()).to_string();
+    if work.progress.media_of.as_ref() == Some(&names) {
+        wanted = work.progress.missing.clone();
+    }
+    if wanted.is_empty() {
         return Ok(());
     }
-    let story = work.store.story(work.link.home_here).await?;
     work.still()?;
     let Media { hashes } = work.there.get(MEDIA).await?;
     let there: BTreeSet<String> = hashes.into_iter().collect();
-    for sha256 in named(&story, pictures, recordings) {
+    let mut missing = BTreeSet::new();
+    for sha256 in wanted {
         let Ok(hash) = sha256.parse::<ClipHash>() else { continue };
         let (here, path) = (sound(work.store, &hash).await?, format!("{MEDIA}/{hash}"));
         work.still()?;
@@ -48,14 +51,23 @@ pub(crate) async fn both_ways(work: &mut Work<'_>) -> Result<(), LinkError> {
                     work.store.put_clip(bytes).await?;
                 }
                 Some(_) => return Err(LinkError::Strange(format!("{hash} came with other bytes"))),
-                None => continue,
+                None => {
+                    missing.insert(sha256);
+                    continue;
+                }
             },
-            (Some(_), true) | (None, false) => continue,
+            (Some(_), true) => continue,
+            // Cards come before what they name: it may be brought yet.
+            (None, false) => {
+                missing.insert(sha256);
+                continue;
+            }
         }
         work.progress.media += 1;
         work.keep()?;
     }
-    work.progress.media_of = Some(grown);
+    work.progress.media_of = Some(names);
+    work.progress.missing = missing;
     Ok(())
 }
 

@@ -103,7 +103,7 @@ fn sound(answer: Response<Vec<u8>>) -> Result<Response<Vec<u8>>, LinkError> {
         StatusCode::TOO_MANY_REQUESTS => LinkError::TooOften,
         _ if status.is_server_error() => LinkError::Away(status.to_string()),
         // Not what it says: who may type an address here shall not read by it what else this machine reaches.
-        _ => LinkError::Strange(status.to_string()),
+        _ => LinkError::Answered(status.as_u16()),
     })
 }
 
@@ -121,7 +121,7 @@ mod tests {
         };
         assert!(matches!(says(401, r#"{"stopped":"ended"}"#), LinkError::Stopped(Stop::Ended)));
         assert!(matches!(says(410, r#"{"stopped":"left"}"#), LinkError::Stopped(Stop::Left)));
-        assert!(matches!(says(401, "<html>Sign in to the guest network"), LinkError::Strange(_)));
+        assert!(matches!(says(401, "<html>Sign in to the guest network"), LinkError::Answered(401)));
         assert!(matches!(says(503, ""), LinkError::Away(_)) && matches!(says(429, ""), LinkError::TooOften));
     }
 }

@@ -45,7 +45,6 @@ pub async fn turn(store: &Store, now: Moment) -> Result<Turned, LinkError> {
     }
     let there = There::new(link.address()?, Some(link.key.clone()))?;
     let mut work = Work { store, there, link, sends, progress, now };
-    work.progress.tried_at = Some(now);
     let (done, came) = match work.all().await {
         Ok(()) => {
             work.progress.agreed_at = Some(now);
@@ -87,22 +86,9 @@ impl Work<'_> {
         let here = self.progress.here;
         let other = here.at > 0 && self.store.id_at(Revision(here.at)).await? != here.is;
         if other || self.progress.again_at.is_some_and(|at| at <= self.now) {
-            self.begin_anew();
+            self.progress.begin_anew();
         }
         Ok(())
-    }
-
-    fn begin_anew(&mut self) {
-        self.progress.here = Spot::default();
-        self.progress.there = Spot::default();
-        self.progress.held = Default::default();
-        self.progress.lacks = Default::default();
-        self.progress.again_at = None;
-        self.progress.media_of = None;
-    }
-
-    async fn spot(&self, at: Revision) -> Result<Spot, LinkError> {
-        Ok(Spot { at: at.0, is: self.store.id_at(at).await? })
     }
 
     /// What the server's log holds after the place that was reached.
@@ -115,7 +101,7 @@ impl Work<'_> {
             self.still()?;
             if gives.anew && from.at > 0 {
                 // It may lack what it was sent since, too.
-                self.begin_anew();
+                self.progress.begin_anew();
             }
             let events: Vec<&str> = gives.events.iter().map(|event| event.get()).collect();
             let taken = self.store.taken(&events, self.link.home_there, self.link.home_here).await?;
@@ -131,7 +117,7 @@ impl Work<'_> {
             self.progress.received += u64::try_from(new).unwrap_or(0);
             let grown = self.store.revision().await?;
             if new > 0 && self.progress.here.at + new == grown.0 {
-                self.progress.here = self.spot(grown).await?;
+                self.progress.here = Spot::of(self.store, grown).await?;
             }
             self.progress.there = gives.up_to;
             self.plan_again();
@@ -162,7 +148,7 @@ impl Work<'_> {
                 }
                 new += fresh;
             }
-            self.progress.here = self.spot(given.up_to).await?;
+            self.progress.here = Spot::of(self.store, given.up_to).await?;
             self.plan_again();
             self.keep()?;
             if !given.more {

@@ -46,10 +46,10 @@ async fn of(l: &Locale, store: &Store, asked: Linking) -> Result<(), CliError> {
             None => None,
         };
         let asked = Asked { address, code, name: name.unwrap_or_default(), home: None };
-        sayso_linked::begin(store, asked, now()).await.map_err(told)?;
+        sayso_linked::begin(store, asked).await.map_err(told)?;
     }
     if asked.yes {
-        sayso_linked::say_yes(store, asked.pictures, asked.recordings, now()).map_err(told)?;
+        sayso_linked::say_yes(store, asked.pictures, asked.recordings).map_err(told)?;
     }
     // How it stands is told also where the turn failed; then that is told besides.
     let turned = if asked.now { sayso_linked::turn(store, now()).await.map(drop) } else { Ok(()) };

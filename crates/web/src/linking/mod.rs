@@ -8,19 +8,15 @@ mod words;
 pub use words::{held, hinders, said};
 
 use crate::error::Error;
-use crate::layout::{Tab, bare, layout};
-use crate::page::Page;
-use crate::reading::locale;
 use crate::state::AppState;
 use crate::typed::{Typed, again};
+use crate::visitor::Visitor;
 use axum::Router;
-use axum::extract::FromRequestParts;
-use axum::http::request::Parts;
 use axum::response::{IntoResponse, Redirect, Response};
 use axum::routing::{get, post};
 use maud::Markup;
 use sayso_linked::{Address, Asked, LinkError};
-use sayso_wording::{Locale, say, words};
+use sayso_wording::{say, words};
 
 /// Where it is.
 const HERE: &str = "/linked";
@@ -34,42 +30,17 @@ pub fn router() -> Router<AppState> {
         .route("/linked/end", post(end))
 }
 
-/// Who asks: a page of a home, or, in an empty notebook, no page yet: what comes from the server begins it.
-struct Visitor {
-    state: AppState,
-    locale: Locale,
-    page: Option<Box<Page>>,
-}
-
-impl FromRequestParts<AppState> for Visitor {
-    type Rejection = Error;
-
-    async fn from_request_parts(parts: &mut Parts, state: &AppState) -> Result<Self, Error> {
-        let page = match Page::from_request_parts(parts, state).await {
-            Ok(page) => Some(Box::new(page)),
-            Err(Error::NoHome) => None,
-            Err(other) => return Err(other),
-        };
-        let locale = page.as_ref().map_or_else(|| locale(&parts.headers, None), |page| page.locale);
-        Ok(Self { state: state.clone(), locale, page })
-    }
-}
-
 impl Visitor {
-    fn framed(&self, body: Markup) -> Markup {
-        let title = say!(&self.locale, linked::title);
-        match &self.page {
-            Some(page) => layout(page, Tab::People, &title, body),
-            None => bare(&self.locale, &title, body),
-        }
+    fn page_of(&self, body: Markup) -> Markup {
+        self.framed(&say!(&self.locale, linked::title), body)
     }
 
     async fn told(&self, typed: &Typed) -> Result<Markup, Error> {
         match sayso_linked::state(&self.state.store).await {
-            Ok(None) => Ok(self.framed(view::begin(&self.locale, typed))),
-            Ok(Some(state)) => Ok(self.framed(view::state(self, &state))),
+            Ok(None) => Ok(self.page_of(view::begin(&self.locale, typed))),
+            Ok(Some(state)) => Ok(self.page_of(view::state(self, &state))),
             // What is kept cannot be read: the page says so, and offers to unlink.
-            Err(why @ LinkError::Damaged { .. }) => Ok(self.framed(view::damaged(&self.locale, &why))),
+            Err(why @ LinkError::Damaged { .. }) => Ok(self.page_of(view::damaged(&self.locale, &why))),
             Err(other) => Err(error(other)),
         }
     }
@@ -96,7 +67,7 @@ async fn begin(visitor: Visitor, typed: Typed) -> Result<Response, Error> {
         Ok((address, code)) => {
             let home = visitor.page.as_ref().map(|page| page.home);
             let asked = Asked { address, code, name: name.unwrap_or_default(), home };
-            sayso_linked::begin(store, asked, visitor.state.now()).await.map(drop)
+            sayso_linked::begin(store, asked).await.map(drop)
         }
         Err(why) => Err(why.into()),
     };
@@ -114,7 +85,7 @@ async fn begin(visitor: Visitor, typed: Typed) -> Result<Response, Error> {
 async fn yes(visitor: Visitor, typed: Typed) -> Result<Redirect, Error> {
     let typed = typed.only(&["pictures", "recordings"])?;
     let (pictures, recordings) = (typed.ticked("pictures"), typed.ticked("recordings"));
-    sayso_linked::say_yes(&visitor.state.store, pictures, recordings, visitor.state.now()).map_err(error)?;
+    sayso_linked::say_yes(&visitor.state.store, pictures, recordings).map_err(error)?;
     Ok(Redirect::to(HERE))
 }
 
@@ -125,5 +96,5 @@ async fn once_more(visitor: Visitor) -> Result<Redirect, Error> {
 
 async fn end(visitor: Visitor) -> Result<Markup, Error> {
     let told = sayso_linked::end(&visitor.state.store).await.map_err(error)?;
-    Ok(visitor.framed(view::ended(&visitor.locale, told)))
+    Ok(visitor.page_of(view::ended(&visitor.locale, told)))
 }

@@ -1,8 +1,9 @@
 //! Markup of the page.
 
-use super::{Visitor, held, hinders};
+use super::{held, hinders};
 use crate::fields::{area, summary};
 use crate::typed::Typed;
+use crate::visitor::Visitor;
 use maud::{Markup, html};
 use sayso_linked::{Held, LinkError, Sends, State};
 use sayso_model::{Moment, Zone};
@@ -25,7 +26,7 @@ pub fn begin(l: &Locale, typed: &Typed) -> Markup {
 /// Linked: what goes, how far it is, what is held.
 pub fn state(visitor: &Visitor, state: &State) -> Markup {
     let (l, progress) = (&visitor.locale, &state.progress);
-    let zone = visitor.page.as_ref().map_or_else(Zone::utc, |page| page.zone.clone());
+    let zone = visitor.zone();
     let name = if progress.about.name.is_empty() { say!(l, linked::unnamed) } else { progress.about.name.clone() };
     html! {
         p data-test="with" { (say!(l, linked::with, home = name, url = &state.link.server)) }

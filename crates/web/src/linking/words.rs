@@ -22,6 +22,7 @@ pub fn said(why: LinkError) -> Words {
         LinkError::NoWire(why) => words!(linked::unreached, kind = "away", why = why.to_string()),
         LinkError::Away(why) => words!(linked::unreached, kind = "away", why = why),
         LinkError::Strange(why) => words!(linked::unreached, kind = "strange", why = why),
+        LinkError::Answered(status) => words!(linked::unreached, kind = "strange", why = status.to_string()),
         other => words!(linked::unreached, kind = "strange", why = other.to_string()),
     }
 }
@@ -35,5 +36,5 @@ pub fn hinders(l: &Locale, hindrance: &sayso_linked::Hindrance) -> String {
 /// How many records do not stand on the other side, and why.
 #[must_use]
 pub fn held(l: &Locale, why: Why, count: u64) -> String {
-    say!(l, linked::held, why = why.name(), count = usize::try_from(count).unwrap_or(usize::MAX))
+    say!(l, linked::held, why = why.name(), count = count)
 }

@@ -84,7 +84,7 @@ impl Book {
 
     pub async fn link(&self, served: &Served, code: String) -> Result<sayso_linked::Link, LinkError> {
         let asked = Asked { address: served.address(), code, name: "Kitchen".into(), home: None };
-        sayso_linked::begin(&self.store, asked, machine_clock()).await
+        sayso_linked::begin(&self.store, asked).await
     }
 
     /// Links it and says yes.
@@ -94,7 +94,7 @@ impl Book {
     }
 
     pub fn yes(&self, media: bool) {
-        sayso_linked::say_yes(&self.store, media, media, machine_clock()).unwrap();
+        sayso_linked::say_yes(&self.store, media, media).unwrap();
     }
 
     pub async fn turn(&self) -> Result<Turned, LinkError> {

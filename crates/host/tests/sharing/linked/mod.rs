@@ -232,7 +232,7 @@ async fn to_a_server_and_back_loses_nothing_and_sound_goes_only_where_somebody_s
     book.linked(&house, &served, &here).await;
     book.turn().await.unwrap();
     assert!(log.clips().await.unwrap().is_empty(), "neither goes by itself");
-    sayso_linked::say_yes(&book.store, true, false, machine_clock()).unwrap();
+    sayso_linked::say_yes(&book.store, true, false).unwrap();
     book.turn().await.unwrap();
     assert_eq!(log.clips().await.unwrap(), [ClipHash::of(&picture)], "pictures, and no sound");
     book.yes(true);
