@@ -1,8 +1,7 @@
 //! The release of norms that a notebook keeps: one file beside its log, put in place whole.
 
 use sayso_norms::{Release, ReleaseFault};
-use sayso_store::{Store, StoreError, keep_private};
-use sha2::{Digest, Sha256};
+use sayso_store::{ClipHash, Store, StoreError, keep_private};
 use std::fs::File;
 use std::io::Read;
 use std::path::{Path, PathBuf};
@@ -92,6 +91,5 @@ fn text_of(path: &Path) -> Result<String, NoNorms> {
 
 fn checked(path: &Path, text: &str) -> Result<ReadNorms, NoNorms> {
     let release = Release::read(text).map_err(|why| NoNorms::Unusable { path: path.to_owned(), why })?;
-    let sha256 = Sha256::digest(text.as_bytes()).iter().map(|byte| format!("{byte:02x}")).collect();
-    Ok(ReadNorms { release, sha256 })
+    Ok(ReadNorms { release, sha256: ClipHash::of(text.as_bytes()).to_string() })
 }

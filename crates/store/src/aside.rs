@@ -2,6 +2,7 @@
 //! What a killed process left aside is known by its name and by nobody holding it, and is cleared away.
 
 use crate::error::StoreError;
+use crate::folder::folder_of;
 use std::fs::{File, OpenOptions, TryLockError};
 use std::io::{self, Write};
 use std::path::{Path, PathBuf};
@@ -101,7 +102,7 @@ fn remove(path: &Path) {
 
 /// A new name is safe only once its folder is.
 fn sync_folder_of(path: &Path) -> Result<(), StoreError> {
-    let folder = path.parent().filter(|p| !p.as_os_str().is_empty()).unwrap_or_else(|| Path::new("."));
+    let folder = folder_of(path);
     File::open(folder).and_then(|f| f.sync_all()).map_err(StoreError::io(folder))
 }
 

@@ -2,6 +2,7 @@
 
 use crate::damage::{ClipFault, Damage, DamagedRow};
 use crate::exchange::problem::RowProblem;
+use crate::folder::folder_of;
 use crate::shares::{Shares, in_words};
 use sayso_model::{EventId, HomeId, Problems};
 use std::io::Write;
@@ -302,7 +303,7 @@ static LITTLE: [u8; 65_536] = [0; 65_536];
 /// Whether the disk of a file takes nothing more. Asked by writing to a file without a name: what the system counts as
 /// free leaves out quotas and what is kept back.
 fn no_room_beside(path: &Path) -> bool {
-    let folder = path.parent().filter(|p| !p.as_os_str().is_empty()).unwrap_or_else(|| Path::new("."));
+    let folder = folder_of(path);
     let tried = tempfile::tempfile_in(folder).and_then(|mut file| {
         file.write_all(&LITTLE)?;
         file.sync_all()

@@ -10,6 +10,7 @@ mod clips;
 mod damage;
 mod error;
 mod exchange;
+mod folder;
 mod gained;
 mod held;
 mod homes;
@@ -36,6 +37,7 @@ pub use exchange::{
     MOST_FILE_BYTES, MOST_LINE_BYTES, MOST_PROBLEMS, Preview, RowProblem, TakenIn, Wanted, columns_of,
     events_of_archive, labelled,
 };
+pub use folder::folder_of;
 pub use held::HeldFile;
 pub use incoming::{NotRead, read_event};
 pub use postgres::digest::{Digest, Grown};

@@ -18,6 +18,7 @@ pub mod download;
 pub mod error;
 pub mod fields;
 pub mod form;
+mod fresh;
 pub mod home_label;
 pub mod kept;
 pub mod layout;
@@ -36,6 +37,7 @@ pub mod state;
 pub mod store;
 pub mod told;
 pub mod typed;
+mod visitor;
 
 pub use error::Error;
 pub use layout::{Tab, layout};

@@ -12,8 +12,6 @@ use sayso_sim::rehearsal::{Character, Does, Exercise, Rehearsal, Run, Setup, Thi
 
 /// Rehearsals before the animals.
 const REHEARSALS: usize = 8;
-/// The same, to see how it goes on.
-const OFTEN: [usize; 4] = [2, 4, 8, 16];
 /// Sessions with each animal, which remembers.
 const SESSIONS: usize = 3;
 /// How far towards the best a person comes who changes something.
@@ -53,11 +51,6 @@ impl Person {
         }
     }
 
-    /// The same person, heeding the animal in all.
-    const fn heeding(self) -> Self {
-        Self { lets_go: 1.0, heeds: 1.0, lets_eat: 1.0, calls: 0.0, ..self }
-    }
-
     /// Changes one habit.
     fn changes(&mut self, what: &Change) {
         let towards = |now: &mut f64, best: f64| *now += STEP * (best - *now);
@@ -83,19 +76,6 @@ impl Person {
             | Change::CarryOn => {}
         }
     }
-}
-
-/// The same for those who heed the animal already, of whom only the teaching is left.
-fn any_teaching(c: &mut Chance) -> Change {
-    let all = [
-        Change::Answer,
-        Change::Sooner { delay_s: 3.0 },
-        Change::WhenThere,
-        Change::Oftener,
-        Change::Even { most: Thing::Treat, least: Thing::Ball },
-    ];
-    let at = c.below(all.len());
-    all[at].clone()
 }
 
 /// What a person may change, for those who change something whatever it is.
@@ -227,20 +207,10 @@ struct Taught {
     delay_s: f64,
 }
 
-/// Who rehearses.
-#[derive(Clone, Copy, PartialEq, Eq)]
-enum Who {
-    /// Anybody.
-    Any,
-    /// Somebody who heeds the animal already.
-    Heeding,
-}
-
-fn one(way: Way, who: Who, rehearsals: usize, seed: u64) -> Taught {
-    let drawn = Person::drawn(&mut Chance::new(seed, 900));
-    let mut person = if who == Who::Heeding { drawn.heeding() } else { drawn };
+fn one(way: Way, seed: u64) -> Taught {
+    let mut person = Person::drawn(&mut Chance::new(seed, 900));
     let mut c = Chance::new(seed, 901);
-    for at in 0..rehearsals {
+    for at in 0..REHEARSALS {
         let setup = Setup {
             seed: seed.wrapping_add(at as u64),
             character: Character::ALL[at % 5],
@@ -249,7 +219,6 @@ fn one(way: Way, who: Who, rehearsals: usize, seed: u64) -> Taught {
         let run = session(person, setup, None, &mut c);
         match way {
             Way::Follows => person.changes(&change(&conduct(&run), &run).change),
-            Way::Anything if who == Who::Heeding => person.changes(&any_teaching(&mut c)),
             Way::Anything => person.changes(&any_change(&mut c)),
             Way::Nothing => {}
         }
@@ -277,9 +246,8 @@ fn one(way: Way, who: Who, rehearsals: usize, seed: u64) -> Taught {
 pub fn run(work: &Work) -> Result<Section, LabError> {
     let mut section = Section::new("Rehearsing: do those who follow the feedback teach faster?");
     let n = work.size(400, 8);
-    let all = work.each("rehearsal", n, |seed| {
-        Ok([Way::Follows, Way::Nothing, Way::Anything].map(|way| one(way, Who::Any, REHEARSALS, seed)))
-    })?;
+    let all =
+        work.each("rehearsal", n, |seed| Ok([Way::Follows, Way::Nothing, Way::Anything].map(|way| one(way, seed))))?;
     if all.is_empty() {
         return Err(told("no person rehearsed"));
     }
@@ -350,61 +318,8 @@ pub fn run(work: &Work) -> Result<Section, LabError> {
         ],
         &rows,
     ));
-    compared(work, &mut section, n)?;
     section.text(format!("{n} persons drawn at random: how soon they give, how often they show, what they do when the animal eats, shows a sign or leaves. Each rehearses “press, say, give” {REHEARSALS} times, with all five characters, in three lives: following the one thing that the feedback names, changing nothing, changing something drawn at random. Whoever changes something comes 60 % of the way. Then each teaches five animals that they have not met, {SESSIONS} sessions each. Animals and luck are the same in the three lives. Changing at random is a strict control: each of the nine changes is one that the feedback might name, and makes a better teacher or an oftener one. That people change as told, and by so much, is assumed."));
     Ok(section)
-}
-
-/// Following against changing at random, after more and fewer rehearsals: of anybody, and of those who heed the animal already, for
-/// whom what is named is what would teach most.
-fn compared(work: &Work, section: &mut Section, n: usize) -> Result<(), LabError> {
-    let mut rows = Vec::new();
-    for (who, name) in [(Who::Any, "anybody"), (Who::Heeding, "who heeds the animal already")] {
-        for rehearsals in OFTEN {
-            let all = work.each("rehearsal", n, |seed| {
-                Ok([Way::Follows, Way::Anything].map(|way| one(way, who, rehearsals, seed)))
-            })?;
-            let less = |figure: fn(&Taught) -> f64| -> Vec<f64> {
-                all.iter().map(|[follows, random]| figure(follows) - figure(random)).collect()
-            };
-            let of = |way: usize, figure: fn(&Taught) -> f64| -> f64 {
-                all.iter().map(|ways| figure(&ways[way])).sum::<f64>() / all.len().max(1) as f64
-            };
-            let learned = Finding::mean("", Wanted::Known, &less(|t| t.learned), In::Number(""));
-            if who == Who::Heeding {
-                section.add(Finding::mean(
-                    format!(
-                        "who heeds the animal already, after {rehearsals}: learned more than by a change at random"
-                    ),
-                    Wanted::AtLeast(0.0),
-                    &less(|t| t.learned),
-                    In::Number(""),
-                ));
-            }
-            rows.push(vec![
-                name.to_owned(),
-                rehearsals.to_string(),
-                format!("{:.2}", of(0, |t| t.learned)),
-                format!("{:.2}", of(1, |t| t.learned)),
-                format!("{:.2}", learned.value),
-                format!("{:.2}", of(0, |t| t.strong)),
-                format!("{:.2}", of(1, |t| t.strong)),
-            ]);
-        }
-    }
-    section.tables.push(table(
-        &[
-            "persons",
-            "rehearsals",
-            "logits learned a session: follow",
-            "at random",
-            "difference",
-            "strong signs a session: follow",
-            "at random",
-        ],
-        &rows,
-    ));
-    Ok(())
 }
 
 #[cfg(test)]
@@ -413,7 +328,7 @@ mod tests {
 
     #[test]
     fn whoever_follows_the_feedback_gives_sooner_than_whoever_does_not() {
-        let mean = |way| (0..40).map(|seed| one(way, Who::Any, REHEARSALS, seed).delay_s).sum::<f64>() / 40.0;
+        let mean = |way| (0..40).map(|seed| one(way, seed).delay_s).sum::<f64>() / 40.0;
         assert!(mean(Way::Follows) < mean(Way::Nothing));
     }
 }

@@ -5,6 +5,7 @@ use super::{Format, MOST_FILE_BYTES};
 use crate::aside::{self, Aside};
 use crate::clips::{ClipHash, MOST_CLIP_BYTES};
 use crate::error::{ArchiveFault, StoreError};
+use crate::folder::folder_of;
 use crate::held::cannot_hold;
 use crate::store::Store;
 use std::fs::File;
@@ -54,7 +55,7 @@ impl Store {
         if to.exists() {
             return Err(StoreError::Exists(to.to_owned()));
         }
-        aside::tidy(to.parent().filter(|p| !p.as_os_str().is_empty()).unwrap_or_else(|| Path::new(".")));
+        aside::tidy(folder_of(to));
         let mut aside = Aside::beside(to)?;
         let done = self.write_archive(aside.file(), to).await?;
         aside.place()?;

@@ -5,6 +5,7 @@ use super::cells::{self, ENVELOPE, WHOLE, column};
 use crate::aside::{self, Aside};
 use crate::damage::Damage;
 use crate::error::StoreError;
+use crate::folder::folder_of;
 use crate::row::Row;
 use crate::store::Store;
 use crate::written::Revision;
@@ -39,7 +40,7 @@ impl Store {
         if to.exists() {
             return Err(StoreError::Exists(to.to_owned()));
         }
-        let folder = to.parent().filter(|p| !p.as_os_str().is_empty()).unwrap_or_else(|| Path::new("."));
+        let folder = folder_of(to);
         aside::tidy(folder);
         let mut aside = Aside::beside(to)?;
         let mut out = BufWriter::new(aside.file());

@@ -3,6 +3,7 @@
 use crate::aside::{self, Aside};
 use crate::clips::ClipHash;
 use crate::error::{BackupFault, OnlyInAFolder, StoreError};
+use crate::folder::folder_of;
 use crate::sqlite::db::{Db, Opening};
 use crate::sqlite::digest::{self, Digest};
 use crate::store::Store;
@@ -34,7 +35,7 @@ impl Store {
         if to.exists() {
             return Err(StoreError::Exists(to.to_owned()));
         }
-        let folder = to.parent().filter(|p| !p.as_os_str().is_empty()).unwrap_or_else(|| Path::new("."));
+        let folder = folder_of(to);
         aside::tidy(folder);
         let aside = Aside::beside(to)?;
         let made = self.make_backup(aside.path()).await?;

@@ -1,8 +1,8 @@
 //! A check that one person carries out, who knows the answer: one page, one next thing at a time. What is laid out stands on it, so
 //! nothing that comes of it is blind.
 
-use super::run::{enough, last, lay, stops, taps};
-use super::{address, known};
+use super::known;
+use super::run::{comes, enough, last, lay, stop_for_now, stops, taps};
 use crate::error::Error;
 use crate::fields::summary;
 use crate::layout::{Tab, layout};
@@ -10,10 +10,8 @@ use crate::page::AnimalPage;
 use crate::typed::Typed;
 use axum::extract::{Path, Query};
 use maud::{Markup, html};
-use sayso_advisor::checks::{Next, next_trial};
-use sayso_model::{ProbeDesign, ProbePlan};
-use sayso_people::Capability;
-use sayso_wording::{Message, say};
+use sayso_model::ProbePlan;
+use sayso_wording::say;
 use serde::Deserialize;
 
 #[derive(Deserialize)]
@@ -36,8 +34,7 @@ pub async fn show(
 
 /// The page where the trial of this number was laid out, or has to be.
 pub fn view(page: &AnimalPage, plan: &ProbePlan, typed: &Typed, laid: &str, twice: bool) -> Markup {
-    let next = next_trial(&page.story, page.id, plan.probe).unwrap_or(Ok(Next::Done));
-    let (l, name) = (&page.locale, page.card.name.as_str());
+    let l = &page.locale;
     layout(
         page,
         Tab::Evidence,
@@ -48,19 +45,15 @@ pub fn view(page: &AnimalPage, plan: &ProbePlan, typed: &Typed, laid: &str, twic
             p.quiet { (say!(l, checks::who_one_hint)) }
             (stops(page))
             (enough(page, plan))
-            @match next {
-                Err(why) => p { (say!(l, checks::cannot_run, why = why.say(l))) },
-                Ok(Next::Done) => {
-                    p { strong { (say!(l, checks::all_done, trials = plan.trials)) } " " (say!(l, checks::thanks, name = name)) }
-                    @if page.may(Capability::SeeFigures) { a.button.primary.wide href=(address(page, plan.probe)) { (say!(l, checks::see)) } }
+            (comes(page, plan, |trial| {
+                if laid == trial.number.to_string() {
+                    taps(page, plan, trial.number, trial.laid_out.len(), typed)
+                } else {
+                    lay(page, plan, trial, true)
                 }
-                Ok(Next::Trial(_)) if plan.design == ProbeDesign::WrongDelivery => p { (say!(l, checks::at_board)) },
-                Ok(Next::Trial(trial)) if laid == trial.number.to_string() => (taps(page, plan, trial.number, trial.laid_out.len(), typed)),
-                Ok(Next::Trial(trial)) => (lay(page, plan, &trial, true)),
-            }
+            }))
             (last(page, plan))
-            @let away = if page.may(Capability::SeeFigures) { address(page, plan.probe) } else { Tab::Board.href(Some(page.id)) };
-            p { a href=(away) { (say!(l, checks::stop_for_now)) } " " span.quiet { (say!(l, checks::stop_for_now_kept)) } }
+            (stop_for_now(page, plan))
         },
     )
 }

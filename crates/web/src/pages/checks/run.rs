@@ -123,8 +123,7 @@ pub async fn presenter(
 
 /// The presenter's page. No word, no thing and no word's id may stand here.
 pub fn presenter_view(page: &AnimalPage, plan: &ProbePlan, typed: &Typed, twice: bool) -> Markup {
-    let next = next_trial(&page.story, page.id, plan.probe).unwrap_or(Ok(Next::Done));
-    let (l, name) = (&page.locale, page.card.name.as_str());
+    let l = &page.locale;
     layout(
         page,
         Tab::Evidence,
@@ -135,19 +134,34 @@ pub fn presenter_view(page: &AnimalPage, plan: &ProbePlan, typed: &Typed, twice:
             (stops(page))
             (last(page, plan))
             (enough(page, plan))
-            @match next {
-                Err(why) => p { (say!(l, checks::cannot_run, why = why.say(l))) },
-                Ok(Next::Done) => {
-                    p { strong { (say!(l, checks::all_done, trials = plan.trials)) } " " (say!(l, checks::thanks, name = name)) }
-                    @if page.may(Capability::SeeFigures) { a.button.primary.wide href=(address(page, plan.probe)) { (say!(l, checks::see)) } }
-                }
-                Ok(Next::Trial(_)) if plan.design == ProbeDesign::WrongDelivery => p { (say!(l, checks::at_board)) },
-                Ok(Next::Trial(trial)) => (taps(page, plan, trial.number, trial.laid_out.len(), typed)),
-            }
-            @let away = if page.may(Capability::SeeFigures) { address(page, plan.probe) } else { Tab::Board.href(Some(page.id)) };
-            p { a href=(away) { (say!(l, checks::stop_for_now)) } " " span.quiet { (say!(l, checks::stop_for_now_kept)) } }
+            (comes(page, plan, |trial| taps(page, plan, trial.number, trial.laid_out.len(), typed)))
+            (stop_for_now(page, plan))
         },
     )
+}
+
+/// The trial that comes next, shown so; or why there is none, and where to see what came of them.
+pub(super) fn comes(page: &AnimalPage, plan: &ProbePlan, shown: impl FnOnce(&PlannedTrial) -> Markup) -> Markup {
+    let (l, name) = (&page.locale, page.card.name.as_str());
+    html! {
+        @match next_trial(&page.story, page.id, plan.probe).unwrap_or(Ok(Next::Done)) {
+            Err(why) => p { (say!(l, checks::cannot_run, why = why.say(l))) },
+            Ok(Next::Done) => {
+                p { strong { (say!(l, checks::all_done, trials = plan.trials)) } " " (say!(l, checks::thanks, name = name)) }
+                @if page.may(Capability::SeeFigures) { a.button.primary.wide href=(address(page, plan.probe)) { (say!(l, checks::see)) } }
+            }
+            Ok(Next::Trial(_)) if plan.design == ProbeDesign::WrongDelivery => p { (say!(l, checks::at_board)) },
+            Ok(Next::Trial(trial)) => (shown(&trial)),
+        }
+    }
+}
+
+/// The way out, to go on another time.
+pub(super) fn stop_for_now(page: &AnimalPage, plan: &ProbePlan) -> Markup {
+    let l = &page.locale;
+    let away =
+        if page.may(Capability::SeeFigures) { address(page, plan.probe) } else { Tab::Board.href(Some(page.id)) };
+    html! { p { a href=(away) { (say!(l, checks::stop_for_now)) } " " span.quiet { (say!(l, checks::stop_for_now_kept)) } } }
 }
 
 pub(super) fn taps(page: &AnimalPage, plan: &ProbePlan, trial: u16, places: usize, typed: &Typed) -> Markup {

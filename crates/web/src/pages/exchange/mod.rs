@@ -9,22 +9,21 @@ use crate::brought::{Report, Shown, Waits};
 use crate::computing::file_turn;
 use crate::error::Error;
 use crate::form::Form;
-use crate::layout::{Tab, bare, layout};
 use crate::leave::{Leave, admits};
-use crate::page::Page;
-use crate::reading::locale;
 use crate::state::AppState;
+use crate::visitor::Visitor;
 use axum::Router;
 use axum::extract::{DefaultBodyLimit, FromRequestParts, Path, Request};
 use axum::http::request::Parts;
 use axum::response::Redirect;
 use axum::routing::{get, post};
 use maud::Markup;
-use sayso_model::{Body, Zone};
+use sayso_model::Body;
 use sayso_store::{Look, Others};
 use sayso_wording::errors::homes;
 use sayso_wording::{Locale, say, words};
 use serde::Deserialize;
+use std::convert::Infallible;
 use upload::{MOST_UPLOAD, received};
 use uuid::Uuid;
 
@@ -42,48 +41,24 @@ pub fn router() -> Router<AppState> {
         .layer(DefaultBodyLimit::max(MOST_UPLOAD + FRAME))
 }
 
-/// Who asks: a page of a home, or, in an empty notebook, no page yet.
-struct Visitor {
-    state: AppState,
-    locale: Locale,
-    page: Option<Box<Page>>,
-    admits: fn(&Body) -> bool,
-}
+/// Which records of a file whoever asks may take in.
+struct Admits(fn(&Body) -> bool);
 
-impl FromRequestParts<AppState> for Visitor {
-    type Rejection = Error;
+impl<S: Sync> FromRequestParts<S> for Admits {
+    type Rejection = Infallible;
 
-    async fn from_request_parts(parts: &mut Parts, state: &AppState) -> Result<Self, Error> {
-        let page = match Page::from_request_parts(parts, state).await {
-            Ok(page) => Some(Box::new(page)),
-            Err(Error::NoHome) => None,
-            Err(other) => return Err(other),
-        };
-        Ok(Self {
-            state: state.clone(),
-            admits: admits(parts.extensions.get::<Leave>()),
-            locale: page.as_ref().map_or_else(|| locale(&parts.headers, None), |page| page.locale),
-            page,
-        })
+    async fn from_request_parts(parts: &mut Parts, _: &S) -> Result<Self, Infallible> {
+        Ok(Self(admits(parts.extensions.get::<Leave>())))
     }
 }
 
 impl Visitor {
-    fn framed(&self, title: &str, body: Markup) -> Markup {
-        match &self.page {
-            Some(page) => layout(page, Tab::People, title, body),
-            None => bare(&self.locale, title, body),
-        }
-    }
-
     /// What was brought under this id and is still here.
     fn waits(&self, id: Uuid) -> Result<Waits, Error> {
         let gone = || Error::NotFound(words!(exchange::gone));
         self.state.brought.get(id, self.state.now()).ok_or_else(gone)
     }
-}
 
-impl Visitor {
     /// An address of these pages that names the home they are about, where there is a choice.
     fn at(&self, path: &str) -> String {
         self.page.as_ref().map_or_else(|| path.to_owned(), |page| page.of_home(path))
@@ -105,7 +80,7 @@ fn address(id: Uuid) -> String {
 }
 
 /// What the file would bring, or, once it was taken in, what it brought.
-async fn look(visitor: Visitor, Path(id): Path<Uuid>) -> Result<Markup, Error> {
+async fn look(visitor: Visitor, Admits(admits): Admits, Path(id): Path<Uuid>) -> Result<Markup, Error> {
     let upload = match visitor.waits(id)? {
         Waits::Done(report) => {
             return Ok(visitor.framed(
@@ -115,7 +90,7 @@ async fn look(visitor: Visitor, Path(id): Path<Uuid>) -> Result<Markup, Error> {
         }
         Waits::Upload(upload) => upload,
     };
-    let zone = visitor.page.as_ref().map_or_else(Zone::utc, |page| page.zone.clone());
+    let zone = visitor.zone();
     // Before the look: what comes in meanwhile is told by the next.
     let at = visitor.state.store.revision().await?;
     let framed = |preview| Ok(visitor.framed(&say!(&visitor.locale, exchange::title_look), preview));
@@ -127,7 +102,7 @@ async fn look(visitor: Visitor, Path(id): Path<Uuid>) -> Result<Markup, Error> {
     if let Some(preview) = upload.shown(at, &zone, &visitor.locale) {
         return framed(preview);
     }
-    let look = upload.look(&visitor.state.store, &visitor.locale, visitor.admits).await;
+    let look = upload.look(&visitor.state.store, &visitor.locale, admits).await;
     let look = look.inspect_err(|_| visitor.state.brought.remove(id))?;
     let to = [visitor.at(&address(id)), visitor.at(&format!("{}/away", address(id)))];
     let preview = view::look(&visitor.locale, &upload.name, &to, &look, &zone, visitor.page.is_none());
@@ -150,14 +125,19 @@ enum Yes {
     Yes,
 }
 
-async fn take_in(visitor: Visitor, Path(id): Path<Uuid>, Form(decided): Form<Decided>) -> Result<Redirect, Error> {
+async fn take_in(
+    visitor: Visitor,
+    Admits(admits): Admits,
+    Path(id): Path<Uuid>,
+    Form(decided): Form<Decided>,
+) -> Result<Redirect, Error> {
     // Sent twice, also at once, it is done once.
     let Waits::Upload(upload) = visitor.waits(id)? else { return Ok(Redirect::to(&visitor.at(&address(id)))) };
     let _turn = file_turn().await;
     // Who waited finds what the first did.
     let Waits::Upload(_) = visitor.waits(id)? else { return Ok(Redirect::to(&visitor.at(&address(id)))) };
     let store = &visitor.state.store;
-    let look = upload.look(store, &visitor.locale, visitor.admits).await?;
+    let look = upload.look(store, &visitor.locale, admits).await?;
     let look = decided_on(&visitor.locale, look, &decided, visitor.page.is_none())?;
     let others = if decided.take_in_other_home.is_some() { Others::TakeIn } else { Others::Refuse };
     let done = store.take_in(upload.file.path(), look, others).await.map_err(|e| upload.unfit(&visitor.locale, e))?;
