@@ -80,7 +80,7 @@ fn rest(c: &Conduct, exercise: Exercise) -> Change {
     if exercise == Exercise::Likes && c.chosen.iter().any(|(_, held)| *held < FEWEST_HELD) {
         return Change::MorePairs;
     }
-    if exercise == Exercise::Showing && c.showings() < FEWEST {
+    if exercise == Exercise::Showing && c.showings() < FEWEST && c.signs == 0 {
         return Change::Oftener;
     }
     uneven(c).filter(|_| exercise != Exercise::Stuck).unwrap_or(Change::CarryOn)

@@ -40,6 +40,8 @@ pub struct Conduct {
     pub mild: Estimate,
     /// Of strong signs: heeded.
     pub strong: Estimate,
+    /// Signs that it showed, whether or not there was time to heed them.
+    pub signs: usize,
     /// Of treats: eaten in peace.
     pub eaten: Estimate,
     /// Of pairs held out: nothing else was done until it had chosen.
@@ -123,6 +125,7 @@ pub fn conduct(run: &Run) -> Conduct {
         leaving: leavings(run),
         mild: signs(run, SignLevel::Mild),
         strong: signs(run, SignLevel::Strong),
+        signs: each(run, |what| matches!(what, What::Sign(_))).count(),
         eaten: eaten(run),
         held: held(run),
         chosen: chosen(run),

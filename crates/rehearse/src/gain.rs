@@ -100,10 +100,10 @@ fn had(run: &Run, other: impl Fn(Pairing) -> Pairing) -> [f64; 4] {
     std::array::from_fn(|place| would[place] - run.logits.1[place])
 }
 
-/// Showings for which there was room: where showing is the work, and the animal neither showed a sign nor was eating.
+/// Showings for which there was room: where showing is the work, and the animal showed no sign.
 fn room(conduct: &Conduct, run: &Run) -> f64 {
     let works = matches!(run.setup.exercise, Exercise::Showing | Exercise::Free);
-    if !works || conduct.mild.n + conduct.strong.n > 0 {
+    if !works || conduct.signs > 0 {
         return 0.0;
     }
     (A_MINUTE * at_board_ms(run) / 60_000.0 - conduct.showings() as f64).max(0.0)

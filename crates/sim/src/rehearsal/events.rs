@@ -94,8 +94,9 @@ pub fn written_of(run: &Run, whose: &Whose) -> Written {
             What::Person(Does::Give(given)) => {
                 if let Some((id, pressed, since)) = own.take().or_else(|| shown.take()) {
                     let answer = if given == pressed { Answer::Given } else { Answer::Alternative };
-                    let came = ms + fetching(run, i);
-                    write(came, delivery((id, word(pressed)), answer, came - since, then(run, i)));
+                    if let Some(came) = comes_at(run, i) {
+                        write(came, delivery((id, word(pressed)), answer, came - since, then(run, i)));
+                    }
                 }
                 shown = None;
             }
@@ -106,8 +107,9 @@ pub fn written_of(run: &Run, whose: &Whose) -> Written {
             }
             What::Person(Does::Instead(_)) => {
                 if let Some((id, pressed, since)) = own.take() {
-                    let came = ms + fetching(run, i);
-                    write(came, delivery((id, word(pressed)), Answer::Alternative, came - since, then(run, i)));
+                    if let Some(came) = comes_at(run, i) {
+                        write(came, delivery((id, word(pressed)), Answer::Alternative, came - since, then(run, i)));
+                    }
                 }
             }
             What::Unanswered(_) => own = None,
@@ -145,12 +147,15 @@ fn delivery((id, word): (EventId, WordId), answer: Answer, after_ms: u32, then: 
     .into()
 }
 
-/// Milliseconds for which what was given at that place of what was told was still being fetched.
-fn fetching(run: &Run, given: usize) -> u32 {
-    let mut after =
-        run.told[given + 1..].iter().take_while(|t| !matches!(t.what, What::Person(Does::Give(_) | Does::Instead(_))));
-    let fetched = after.find(|t| matches!(t.what, What::Fetched(_)));
-    fetched.map_or(0, |t| t.at_ms - run.told[given].at_ms)
+/// Milliseconds at which what was given at that place of what was told came: at once, or when it was fetched; none where fetching it
+/// never came to its end.
+fn comes_at(run: &Run, given: usize) -> Option<u32> {
+    let after = &run.told[given + 1..];
+    if !matches!(after.first().map(|t| t.what), Some(What::Fetches(_))) {
+        return Some(run.told[given].at_ms);
+    }
+    let mut after = after.iter().take_while(|t| !matches!(t.what, What::Person(Does::Give(_) | Does::Instead(_))));
+    after.find(|t| matches!(t.what, What::Fetched(_))).map(|t| t.at_ms)
 }
 
 /// What it did with what was given at that place of what was told.
