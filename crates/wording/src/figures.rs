@@ -106,6 +106,15 @@ pub fn interval(locale: &Locale, low: &str, high: &str) -> String {
     say!(locale, figures::interval, low = low, high = high)
 }
 
+/// A share of few as a count; with more, its interval too.
+#[must_use]
+pub fn counted(locale: &Locale, share: &Estimate) -> String {
+    #[allow(clippy::cast_possible_truncation, clippy::cast_sign_loss, clippy::cast_precision_loss)]
+    let k = (share.value.unwrap_or(0.0) * share.n as f64).round() as usize;
+    let few = say!(locale, rehearse::k_of_n, k = k, n = share.n);
+    if share.too_early() { few } else { locale.colon(&few, &finding(locale, share)) }
+}
+
 #[cfg(test)]
 mod tests {
     use super::*;

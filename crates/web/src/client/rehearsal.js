@@ -65,7 +65,7 @@ export function standing(told, t) {
         s.waits = s.then = undefined;
         break;
       case "gone":
-        s.own = undefined;
+        s.own = s.shown = s.waits = s.then = undefined;
         s.holds = false;
         s.sign = "";
         break;

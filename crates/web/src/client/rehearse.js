@@ -190,6 +190,10 @@ function look(t, stands = standing(moments.told, t)) {
 function over() {
   root.dataset.state = "over";
   for (const control of [...pads, ...buttons]) control.disabled = true;
+  for (const pad of pads) {
+    pad.dataset.state = "idle";
+    for (const told of [".does", ".count"]) text(pad.querySelector(told), "");
+  }
   const see = part("see");
   see.href = `${root.dataset.went}&acts=${acts.join("_")}`;
   part("over").hidden = false;

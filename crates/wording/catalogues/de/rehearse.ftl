@@ -111,7 +111,7 @@ rehearse-seen = { $what ->
     [wait-over] Fünf Sekunden sind um.
     [noise] Draußen knallt etwas.
     [startled] { $name } fährt vor „{ $word }“ zurück.
-    [fetches] Das liegt nicht bereit: Du gehst und holst es. { $word }
+    [fetches] Nicht zur Hand: { $word }. Du gehst und holst es.
     [fetched] Du bist damit zurück: { $word }.
    *[unanswered] „{ $word }“ blieb ohne Antwort.
 }
@@ -244,7 +244,7 @@ rehearse-asks-more = { $name } fragt öfter als vorher nach: { $things }
 rehearse-asks-less = { $name } fragt seltener als vorher nach: { $things }
 rehearse-asks-same = { $name } fragt nach allem etwa so oft wie vorher.
 rehearse-stuck-word = Das Wort, das nicht vorankommt: „{ $word }“
-rehearse-before-shown = Aus dem Notizbuch, gezeigt in den letzten drei Wochen: { $list }. Weniger als zwei am Tag (42 in drei Wochen) ist wenig.
+rehearse-before-shown = Aus dem Notizbuch, gezeigt in den letzten drei Wochen: { $list }. Für ein Wort sind weniger als zwei am Tag (42 in drei Wochen) wenig.
 rehearse-name-it = Woran liegt es bei „{ $word }“?
 rehearse-name-help = Sag, was du denkst, bevor du weiterliest. Niemand erfährt es.
 rehearse-name-button = Sagen

@@ -113,7 +113,7 @@ rehearse-seen = { $what ->
     [wait-over] Five seconds are over.
     [noise] Outside something bangs.
     [startled] { $name } starts back from “{ $word }”.
-    [fetches] It is not at hand: you go and fetch it. { $word }
+    [fetches] Not at hand: { $word }. You go and fetch it.
     [fetched] You are back with it: { $word }.
    *[unanswered] “{ $word }” was left without an answer.
 }
@@ -246,7 +246,7 @@ rehearse-asks-more = { $name } asks more often than before for: { $things }
 rehearse-asks-less = { $name } asks less often than before for: { $things }
 rehearse-asks-same = { $name } asks about as often as before for everything.
 rehearse-stuck-word = The word that does not get on: “{ $word }”
-rehearse-before-shown = From the notebook, shown in the last three weeks: { $list }. Under two a day (42 in three weeks) is little.
+rehearse-before-shown = From the notebook, shown in the last three weeks: { $list }. For any one word, under two a day (42 in three weeks) is little.
 rehearse-name-it = What holds “{ $word }” up?
 rehearse-name-help = Say what you think before you read on. Nobody is told.
 rehearse-name-button = Say it

@@ -111,7 +111,7 @@ rehearse-seen = { $what ->
     [wait-over] Han pasado cinco segundos.
     [noise] Fuera suena un golpe.
     [startled] { $name } retrocede ante «{ $word }».
-    [fetches] No está a mano: vas a buscarlo. { $word }
+    [fetches] No está a mano: { $word }. Vas a buscarlo.
     [fetched] Ya estás de vuelta: { $word }.
    *[unanswered] «{ $word }» quedó sin respuesta.
 }
@@ -244,7 +244,7 @@ rehearse-asks-more = { $name } pide más que antes: { $things }
 rehearse-asks-less = { $name } pide menos que antes: { $things }
 rehearse-asks-same = { $name } pide todo más o menos como antes.
 rehearse-stuck-word = La palabra que no avanza: «{ $word }»
-rehearse-before-shown = Del cuaderno, mostrado en las últimas tres semanas: { $list }. Menos de dos al día (42 en tres semanas) es poco.
+rehearse-before-shown = Del cuaderno, mostrado en las últimas tres semanas: { $list }. Para una palabra, menos de dos al día (42 en tres semanas) es poco.
 rehearse-name-it = ¿Qué frena a «{ $word }»?
 rehearse-name-help = Di lo que piensas antes de seguir leyendo. Nadie se entera.
 rehearse-name-button = Decirlo

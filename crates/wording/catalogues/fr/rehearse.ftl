@@ -111,7 +111,7 @@ rehearse-seen = { $what ->
     [wait-over] Cinq secondes ont passé.
     [noise] Dehors, quelque chose claque.
     [startled] { $name } recule devant « { $word } ».
-    [fetches] Ce n’est pas sous la main : tu vas le chercher. { $word }
+    [fetches] Pas sous la main : { $word }. Tu vas le chercher.
     [fetched] Tu es de retour avec : { $word }.
    *[unanswered] « { $word } » est resté sans réponse.
 }
@@ -245,7 +245,7 @@ rehearse-asks-more = { $name } demande plus souvent qu’avant : { $things }
 rehearse-asks-less = { $name } demande moins souvent qu’avant : { $things }
 rehearse-asks-same = { $name } demande tout à peu près aussi souvent qu’avant.
 rehearse-stuck-word = Le mot qui n’avance pas : « { $word } »
-rehearse-before-shown = Dans le carnet, montré ces trois dernières semaines : { $list }. Moins de deux par jour (42 en trois semaines), c’est peu.
+rehearse-before-shown = Dans le carnet, montré ces trois dernières semaines : { $list }. Pour un mot, moins de deux par jour (42 en trois semaines), c’est peu.
 rehearse-name-it = Qu’est-ce qui retient « { $word } » ?
 rehearse-name-help = Dis ce que tu penses avant de lire la suite. Personne ne l’apprend.
 rehearse-name-button = Le dire

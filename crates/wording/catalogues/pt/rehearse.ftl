@@ -111,7 +111,7 @@ rehearse-seen = { $what ->
     [wait-over] Passaram cinco segundos.
     [noise] Lá fora algo bate.
     [startled] { $name } recua diante de “{ $word }”.
-    [fetches] Não está à mão: você vai buscar. { $word }
+    [fetches] Não está à mão: { $word }. Você vai buscar.
     [fetched] Você voltou com: { $word }.
    *[unanswered] “{ $word }” ficou sem resposta.
 }
@@ -245,7 +245,7 @@ rehearse-asks-more = { $name } pede mais do que antes: { $things }
 rehearse-asks-less = { $name } pede menos do que antes: { $things }
 rehearse-asks-same = { $name } pede tudo mais ou menos como antes.
 rehearse-stuck-word = A palavra que não avança: “{ $word }”
-rehearse-before-shown = Do caderno, mostrado nas últimas três semanas: { $list }. Menos de dois por dia (42 em três semanas) é pouco.
+rehearse-before-shown = Do caderno, mostrado nas últimas três semanas: { $list }. Para uma palavra, menos de dois por dia (42 em três semanas) é pouco.
 rehearse-name-it = O que segura “{ $word }”?
 rehearse-name-help = Diga o que pensa antes de continuar a ler. Ninguém fica sabendo.
 rehearse-name-button = Dizer

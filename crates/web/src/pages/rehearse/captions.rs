@@ -1,9 +1,7 @@
 //! What can be seen and heard, in words.
 
-use sayso_advisor::Estimate;
 use sayso_model::facts;
 use sayso_sim::rehearsal::{Character, LEANS_AWAY, Over, SignSeen, Thing, What};
-use sayso_wording::figures::finding;
 use sayso_wording::signs::seen;
 use sayso_wording::{Locale, say};
 
@@ -43,12 +41,4 @@ fn sign_seen(l: &Locale, character: Character, sign: SignSeen) -> String {
 /// Why it is over.
 pub fn over(l: &Locale, why: Over) -> String {
     say!(l, rehearse::over, why = why.name())
-}
-
-/// A share of few as a count; with more, its interval too.
-pub fn counted(l: &Locale, share: &Estimate) -> String {
-    #[allow(clippy::cast_possible_truncation, clippy::cast_sign_loss, clippy::cast_precision_loss)]
-    let k = (share.value.unwrap_or(0.0) * share.n as f64).round() as usize;
-    let few = say!(l, rehearse::k_of_n, k = k, n = share.n);
-    if share.too_early() { few } else { l.colon(&few, &finding(l, share)) }
 }

@@ -1,7 +1,7 @@
 //! Markup of a word that does not get on: what the notebook has beforehand, the question what holds it up, and what was true.
 
 use super::asked::{Asked, REHEARSE, cause_name};
-use super::captions::{counted, name, word};
+use super::captions::{name, word};
 use super::line::line;
 use super::list::simulation;
 use crate::layout::{Tab, layout};
@@ -12,7 +12,7 @@ use sayso_model::Label;
 use sayso_rehearse::{Found, NAMEABLE, Shown, before, found, shown_before};
 use sayso_sim::rehearsal::{Run, Setup, Thing, Weeks, written};
 use sayso_wording::advice::{bearing, because, cause};
-use sayso_wording::figures::finding;
+use sayso_wording::figures::{counted, finding};
 use sayso_wording::{Locale, say};
 
 /// The records of the weeks before, in the reader's words.

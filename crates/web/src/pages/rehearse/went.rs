@@ -1,7 +1,7 @@
 //! Markup of how a rehearsal went: the one thing to change, the figures of real use, what was true, and the whole of it again.
 
 use super::asked::{Asked, REHEARSE, address, another};
-use super::captions::{counted, name, word};
+use super::captions::{name, word};
 use super::drawn::room;
 use super::lessons;
 use super::line::line;
@@ -18,7 +18,7 @@ use sayso_advisor::{Estimate, Unit};
 use sayso_model::SignLevel;
 use sayso_rehearse::{Change, Conduct, Gain, Truth, change, conduct, truth};
 use sayso_sim::rehearsal::{Character, Exercise, Run, Setup, Thing, What};
-use sayso_wording::figures::finding;
+use sayso_wording::figures::{counted, finding};
 use sayso_wording::{Locale, say};
 
 /// How much oftener or more rarely it may ask without that being told.

@@ -18,9 +18,9 @@ use sayso_model::{
 };
 use sayso_rehearse::{conduct, figures};
 use sayso_sim::rehearsal::{Act, Character, Exercise, Setup, play, read as read_acts, written};
-use sayso_wording::figures::finding;
+use sayso_wording::figures::{counted, finding};
 use sayso_wording::lessons::title;
-use sayso_wording::{say, words};
+use sayso_wording::{Locale, say, words};
 use std::collections::BTreeMap;
 
 /// Fields of the coach's form.
@@ -107,7 +107,7 @@ pub fn shared(page: &Page, of: &Rehearsed) -> Markup {
             dl.facts.num {
                 @for figure in &of.figures {
                     dt { (say!(l, rehearse::row, which = row(figure.of()), name = name.as_str())) }
-                    dd { (finding(l, &estimate(figure))) }
+                    dd { (told(l, figure)) }
                 }
             }
         }
@@ -122,16 +122,21 @@ const fn row(of: RehearsalMeasure) -> &'static str {
     }
 }
 
-/// A figure with its interval: that of a share follows from its counts.
-fn estimate(figure: &RehearsedFigure) -> Estimate {
+/// A figure with its interval, as it is told after the rehearsal itself: that of a share follows from its counts.
+fn told(l: &Locale, figure: &RehearsedFigure) -> String {
     match figure {
-        RehearsedFigure::Times { times, among, .. } => Estimate::share(usize::from(*times), usize::from(*among)),
-        RehearsedFigure::Middle { seconds, between, among, .. } => Estimate {
-            value: Some(seconds.get()),
-            low: between.map(|b| b.low.get()),
-            high: between.map(|b| b.high.get()),
-            ..Estimate { n: usize::from(*among), ..Estimate::unknown(Unit::Seconds) }
-        },
+        RehearsedFigure::Times { times, among, .. } => {
+            counted(l, &Estimate::share(usize::from(*times), usize::from(*among)))
+        }
+        RehearsedFigure::Middle { seconds, between, among, .. } => {
+            let middle = Estimate {
+                value: Some(seconds.get()),
+                low: between.map(|b| b.low.get()),
+                high: between.map(|b| b.high.get()),
+                ..Estimate { n: usize::from(*among), ..Estimate::unknown(Unit::Seconds) }
+            };
+            finding(l, &middle)
+        }
     }
 }
 
