@@ -40,7 +40,7 @@ impl Question {
 #[derive(Clone, Copy, PartialEq, Debug, Serialize, Deserialize)]
 #[serde(deny_unknown_fields)]
 pub struct Part {
-    /// The how-manieth word, from 1.
+    /// The place in the order of the words, from 1.
     pub word: u16,
     /// What it brought.
     pub kind: WordKind,
@@ -56,7 +56,7 @@ pub struct Part {
 #[derive(Clone, PartialEq, Debug, Serialize, Deserialize)]
 #[serde(deny_unknown_fields)]
 pub struct Parts {
-    /// By the how-manieth word and kind, each once.
+    /// By the place in the order of the words and kind, each once.
     pub parts: Vec<Part>,
 }
 

@@ -64,7 +64,7 @@ pub struct SummaryRow {
     pub household: StudyName,
     /// Which learner of the household, from 0.
     pub learner: u8,
-    /// The how-manieth word of this learner, by first showing, from 1.
+    /// The place in the order of this learner's words, by first showing, from 1.
     pub word: u16,
     /// The learner's species.
     pub species: Species,

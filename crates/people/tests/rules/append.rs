@@ -194,3 +194,24 @@ fn a_sitters_days_are_those_of_what_happened_not_of_the_sending() {
     assert_eq!(sent(days(1.0), days(1.0)), Err(Denied::NotToday));
     assert_eq!(sent(days(60.0), at(0)), Err(Denied::NotToday), "dated further ahead than any clock is");
 }
+
+#[test]
+fn a_sitter_cannot_move_a_press_out_of_the_days_agreed_by_correcting_it() {
+    let known = home_now(home(1), Vec::new(), at(0));
+    let today = at(0).day(&known.zone);
+    let agreed = Part::new(Scope::Home(home(1)), Role::Sitter, Some(ME), Some(Days::every(today, today))).unwrap();
+    let asker = who(account(1), &[agreed]);
+    let days = |n: f64| at(0).plus_seconds(n * 86_400.0);
+    let press = sayso_sim::samples().into_iter().find(|e| e.body.kind() == Kind::Press).unwrap();
+    let press = Event { home: home(1), person: Some(ME), happened_at: at(0), ..press };
+    let moved = |to: Moment| {
+        let correction =
+            Correction { of: press.id, happened_at: Some(to), animal: None, body: Box::new(press.body.clone()) };
+        let event = Event { id: EventId(id(77)), body: correction.into(), ..press.clone() };
+        let first = |of| (of == press.id).then_some(&press);
+        may_append(&asker, &event, Some(&known), first, at(0), true).map(|_| ())
+    };
+    assert_eq!(moved(at(0).plus_seconds(-60.0)), Ok(()), "within the day agreed");
+    assert_eq!(moved(days(-1.0)), Err(Denied::NotToday));
+    assert_eq!(moved(days(60.0)), Err(Denied::NotToday));
+}

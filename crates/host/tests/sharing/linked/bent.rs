@@ -170,10 +170,17 @@ async fn a_notebook_reaches_one_home_and_no_other_thing() {
     let end = Event { recorded_at: Moment::clamped(i64::MAX), ..remark(house.home, "At the end of time.") };
     let standing = house.host.server.home(house.home).story(house.home).await.unwrap();
     let standing = standing.ledger().all().next().unwrap().clone();
+    let moved = Correction {
+        of: standing.id,
+        happened_at: Some(machine_clock().plus_seconds(3.0 * 86_400.0)),
+        animal: None,
+        body: Box::new(standing.body.clone()),
+    };
     let events = [
         remark(other, "Into another home."),
         far,
         end,
+        event(house.home, moved),
         Event { id: standing.id, ..remark(house.home, "In place of another.") },
         event(house.home, Withdrawal { of: EventId(Uuid::now_v7()), because: None }),
         // Needs its animal.
@@ -187,7 +194,8 @@ async fn a_notebook_reaches_one_home_and_no_other_thing() {
             },
         ),
     ];
-    let expected = [Why::OtherHome, Why::Ahead, Why::Ahead, Why::Differs, Why::Lacks, Why::Unsound].map(out);
+    let expected =
+        [Why::OtherHome, Why::Ahead, Why::Ahead, Why::Ahead, Why::Differs, Why::Lacks, Why::Unsound].map(out);
     assert_eq!(bring(&house, &key, &events).await, expected);
     assert_eq!(house.host.server.home(other).revision().await.unwrap(), Revision(0));
     let sound = serde_json::to_string(&remark(house.home, "Sound.")).unwrap();
