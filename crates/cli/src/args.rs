@@ -210,7 +210,7 @@ pub enum Command {
         data: Data,
         #[arg(long, value_name = "URL", requires = "code")]
         server: Option<String>,
-        #[arg(long, requires = "server")]
+        #[arg(long)]
         code: Option<String>,
         #[arg(long)]
         yes: bool,

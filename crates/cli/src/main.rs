@@ -81,7 +81,7 @@ async fn run(l: &Locale, cli: Cli) -> Result<ExitCode, CliError> {
         Command::Restored(asked) => commands::host::restored::restored(l, &asked).await?,
         Command::Devices { data, end, end_all } => commands::devices::devices(l, &data.data, end.as_deref(), end_all)?,
         Command::Link { data, server, code, yes, pictures, recordings, now } => {
-            let asked = commands::link::Linking { to: server.zip(code), yes, pictures, recordings, now };
+            let asked = commands::link::Linking { server, code, yes, pictures, recordings, now };
             commands::link::link(l, &data.data, asked).await?;
         }
         Command::Unlink { data } => commands::link::unlink(l, &data.data).await?,

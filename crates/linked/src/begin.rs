@@ -3,7 +3,7 @@
 use crate::address::Address;
 use crate::fault::LinkError;
 use crate::kept::{self, Link, Progress, Sends};
-use crate::letters::{AsksForKey, END, GivesKey, KEY, MOST_KNOWN};
+use crate::letters::{ABOUT, AsksForKey, END, GivesKey, KEY, MOST_KNOWN};
 use crate::there::There;
 use sayso_model::{EventId, HomeId};
 use sayso_store::{AtOnce, Revision, Store, StoreError};
@@ -44,7 +44,7 @@ pub async fn begin(store: &Store, asked: Asked) -> Result<Link, LinkError> {
     };
     let letter = AsksForKey { code: asked.code, name: asked.name, home, known };
     let there = There::new(asked.address.clone(), None)?;
-    let gives: GivesKey = there.post(KEY, &letter).await.map_err(of_a_code)?;
+    let gives: GivesKey = there.post(KEY, &letter).await?;
     let link = Link {
         id: Uuid::now_v7(),
         server: asked.address.to_string(),
@@ -54,20 +54,19 @@ pub async fn begin(store: &Store, asked: Asked) -> Result<Link, LinkError> {
         home_there: gives.home,
         sends: None,
     };
-    let mut progress = Progress::of(&link);
-    progress.about.name = gives.name;
+    let mut progress = Progress { called: gives.name, ..Progress::of(&link) };
+    // Who sees something there is told before the yes. The code is used up by now, so a server that goes away here hinders nothing.
+    let there = There::new(asked.address, Some(link.key.clone()))?;
+    progress.about = match there.get(ABOUT).await {
+        Ok(about) => Some(about),
+        Err(why) => {
+            tracing::warn!("The server did not say who sees something there: {why}");
+            None
+        }
+    };
     kept::keep_progress(store.dir(), &progress)?;
     kept::keep_link(store.dir(), &link)?;
     Ok(link)
-}
-
-/// What a server says of a code, which it answers as any question.
-fn of_a_code(why: LinkError) -> LinkError {
-    match why {
-        LinkError::Answered(404) => LinkError::Code,
-        LinkError::Answered(409) => LinkError::OtherHome,
-        other => other,
-    }
 }
 
 /// The first events of a home, which a log that it moved into has, too.
@@ -108,31 +107,42 @@ pub fn again(store: &Store) -> Result<(), LinkError> {
     kept::keep_link(store.dir(), &link)
 }
 
-/// Unlinks: from here on nothing is sent, whatever the server says. Whether the server was told, so that it ends the key as well.
+/// What unlinking came to.
+#[derive(Clone, Copy, PartialEq, Eq, Debug)]
+pub struct Ended {
+    /// Whether the server was told, so that it ends the key as well.
+    pub told: bool,
+    /// Records of this notebook that never went there.
+    pub waited: u64,
+}
+
+/// Unlinks: from here on nothing is sent, whatever the server says.
 ///
 /// # Errors
 /// [`LinkError::NotLinked`]; where the files cannot be removed.
-pub async fn end(store: &Store) -> Result<bool, LinkError> {
+pub async fn end(store: &Store) -> Result<Ended, LinkError> {
     let link = match kept::link(store.dir()) {
         Ok(link) => link.ok_or(LinkError::NotLinked)?,
         // What cannot be read is taken away; whom to tell is not known then.
         Err(LinkError::Damaged { .. }) => {
             kept::remove(store.dir())?;
-            return Ok(false);
+            return Ok(Ended { told: false, waited: 0 });
         }
         Err(other) => return Err(other),
     };
+    let waited = kept::state(store).await?.map_or(0, |state| state.waits);
     kept::remove(store.dir())?;
     let told = async {
         let there = There::new(link.address()?, Some(link.key.clone()))?;
         there.put(END, Vec::new()).await
     };
-    match tokio::time::timeout(std::time::Duration::from_secs(10), told).await {
-        Ok(Ok(()) | Err(LinkError::Stopped(_))) => Ok(true),
+    let told = match tokio::time::timeout(std::time::Duration::from_secs(10), told).await {
+        Ok(Ok(()) | Err(LinkError::Stopped(_))) => true,
         Ok(Err(why)) => {
             tracing::warn!("The notebook is unlinked; the server could not be told: {why}");
-            Ok(false)
+            false
         }
-        Err(_) => Ok(false),
-    }
+        Err(_) => false,
+    };
+    Ok(Ended { told, waited })
 }

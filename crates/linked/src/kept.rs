@@ -1,6 +1,6 @@
-//! What a notebook keeps of its link, in two files of its folder, each for its owner alone and in no backup and no export: what
-//! people decided (`link.json`, which holds the key), and how far the two have got (`link-progress.json`). The first is the truth:
-//! without it nothing is sent, in whichever process.
+//! What a notebook keeps of its link, in files of its folder, each for its owner alone and in no backup and no export: what people
+//! decided (`link.json`, which holds the key), and how far the two have got (`link-progress.json`). The first is the truth: without
+//! it nothing is sent, in whichever process. What the server saw being written by whom it names (`link-witnessed.json`) outlasts them.
 
 use crate::address::Address;
 use crate::fault::{Hindrance, LinkError};
@@ -17,6 +17,8 @@ use uuid::Uuid;
 pub const LINK_FILE: &str = "link.json";
 /// The file of how far the two have got.
 pub const PROGRESS_FILE: &str = "link-progress.json";
+/// The file of what servers saw being written by whom it names. It stays when the link ends: what was seen was seen.
+pub const WITNESSED_FILE: &str = "link-witnessed.json";
 /// Events told one by one of those that do not stand on the other side; the others are counted.
 const MOST_TOLD: usize = 50;
 
@@ -134,14 +136,24 @@ pub struct Progress {
     /// Those of them that neither side had.
     #[serde(default)]
     pub missing: BTreeSet<String>,
-    /// What the server said about the home.
-    pub about: About,
+    /// What the home is called there, as told with the key.
+    #[serde(default)]
+    pub called: String,
+    /// What the server said about the home; none until it said something.
+    #[serde(default)]
+    pub about: Option<About>,
 }
 
 impl Progress {
     /// The beginning of a link.
     pub(crate) fn of(link: &Link) -> Self {
         Self { link: link.id, ..Self::default() }
+    }
+
+    /// What the home is called there; empty where nothing is written there yet.
+    #[must_use]
+    pub fn name(&self) -> &str {
+        self.about.as_ref().map_or(&self.called, |about| &about.name)
     }
 
     /// All is gone through once more.
@@ -226,7 +238,32 @@ pub(crate) fn keep_progress(dir: &Path, progress: &Progress) -> Result<(), LinkE
     write(&path(dir, PROGRESS_FILE), progress)
 }
 
-/// Takes both files away, the key first.
+/// What servers saw being written by whom it names.
+///
+/// # Errors
+/// [`LinkError::Damaged`] naming the file; [`LinkError::Store`] where it cannot be read.
+pub fn witnessed(dir: &Path) -> Result<BTreeSet<EventId>, LinkError> {
+    Ok(read(&path(dir, WITNESSED_FILE))?.unwrap_or_default())
+}
+
+/// Adds what a server saw. A file that cannot be read is begun anew by what the server says, which is all it saw of the home.
+pub(crate) fn keep_witnessed(dir: &Path, seen: &[EventId]) -> Result<(), LinkError> {
+    let before = match witnessed(dir) {
+        Err(LinkError::Damaged { file, why }) => {
+            tracing::warn!("{} cannot be read ({why}) and is written anew.", file.display());
+            None
+        }
+        other => Some(other?),
+    };
+    let mut all = before.clone().unwrap_or_default();
+    all.extend(seen);
+    if before.as_ref() == Some(&all) {
+        return Ok(());
+    }
+    write(&path(dir, WITNESSED_FILE), &all)
+}
+
+/// Takes the link and how far it got away, the key first.
 pub(crate) fn remove(dir: &Path) -> Result<(), LinkError> {
     for file in [LINK_FILE, PROGRESS_FILE] {
         let file = path(dir, file);
@@ -297,6 +334,23 @@ mod tests {
         assert_eq!(progress(dir.path(), &made()).unwrap().sent, 0);
         std::fs::write(dir.path().join(LINK_FILE), "{").unwrap();
         assert!(matches!(link(dir.path()), Err(LinkError::Damaged { .. })), "what was decided is not guessed");
+    }
+
+    #[test]
+    fn what_a_server_saw_being_written_outlasts_the_link() {
+        let dir = tempfile::tempdir().unwrap();
+        let [one, two] = [1, 2].map(|n| EventId(Uuid::from_u128(n)));
+        assert!(witnessed(dir.path()).unwrap().is_empty());
+        keep_link(dir.path(), &made()).unwrap();
+        keep_witnessed(dir.path(), &[one]).unwrap();
+        keep_witnessed(dir.path(), &[two]).unwrap();
+        remove(dir.path()).unwrap();
+        assert_eq!(link(dir.path()).unwrap(), None);
+        assert_eq!(witnessed(dir.path()).unwrap(), BTreeSet::from([one, two]));
+        std::fs::write(dir.path().join(WITNESSED_FILE), "{").unwrap();
+        assert!(matches!(witnessed(dir.path()), Err(LinkError::Damaged { .. })));
+        keep_witnessed(dir.path(), &[two]).unwrap();
+        assert_eq!(witnessed(dir.path()).unwrap(), BTreeSet::from([two]), "begun anew by what the server says");
     }
 
     #[test]

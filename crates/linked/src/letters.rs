@@ -174,6 +174,9 @@ pub struct About {
     pub coaches: Vec<String>,
     /// Proposals and notes of coaches that the server saw being written by whom they name.
     pub witnessed: Vec<EventId>,
+    /// How many records stand there.
+    #[serde(default)]
+    pub records: u64,
 }
 
 /// Recordings and pictures that the server holds of the home, by hash.
@@ -181,6 +184,23 @@ pub struct About {
 pub struct Media {
     /// 64 hexadecimal digits each.
     pub hashes: Vec<String>,
+}
+
+/// That a code is not exchanged. Told by its own name, so that no other program's "not found" is taken for it.
+#[derive(Serialize, Deserialize, Debug)]
+pub struct NoKey {
+    /// Why.
+    pub no_key: NoKeyFor,
+}
+
+/// Why a code is not exchanged.
+#[derive(Clone, Copy, PartialEq, Eq, Serialize, Deserialize, Debug)]
+#[serde(rename_all = "snake_case")]
+pub enum NoKeyFor {
+    /// It is unknown, used or too old.
+    Code,
+    /// The home there holds other records than the notebook.
+    OtherHome,
 }
 
 /// That the server takes nothing from this notebook any more.

@@ -17,10 +17,13 @@ pub mod wire;
 mod work;
 
 pub use address::{Address, NotAnAddress, SHOWN_AT};
-pub use begin::{Asked, again, begin, end, say_yes};
+pub use begin::{Asked, Ended, again, begin, end, say_yes};
 pub use fault::{Hinders, Hindrance, LinkError};
 pub use going_on::go_on;
-pub use kept::{Held, HeldEvent, LINK_FILE, Link, PROGRESS_FILE, Place, Progress, Sends, State, link, progress, state};
+pub use kept::{
+    Held, HeldEvent, LINK_FILE, Link, PROGRESS_FILE, Place, Progress, Sends, State, WITNESSED_FILE, link, progress,
+    state, witnessed,
+};
 pub use media::named;
 pub use there::PATIENCE;
 pub use turn::{Turned, turn};

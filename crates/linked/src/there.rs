@@ -2,7 +2,7 @@
 
 use crate::address::Address;
 use crate::fault::LinkError;
-use crate::letters::Stopped;
+use crate::letters::{NoKey, NoKeyFor, Stopped};
 use crate::wire::{Bounds, Wire};
 use hyper::header::{ACCEPT, AUTHORIZATION, CONTENT_TYPE, HeaderValue};
 use hyper::{Method, Request, Response, StatusCode};
@@ -99,6 +99,12 @@ fn sound(answer: Response<Vec<u8>>) -> Result<Response<Vec<u8>>, LinkError> {
     if let Ok(Stopped { stopped }) = serde_json::from_slice(answer.body()) {
         return Err(LinkError::Stopped(stopped));
     }
+    if let Ok(NoKey { no_key }) = serde_json::from_slice(answer.body()) {
+        return Err(match no_key {
+            NoKeyFor::Code => LinkError::Code,
+            NoKeyFor::OtherHome => LinkError::OtherHome,
+        });
+    }
     Err(match status {
         StatusCode::TOO_MANY_REQUESTS => LinkError::TooOften,
         _ if status.is_server_error() => LinkError::Away(status.to_string()),
@@ -121,6 +127,12 @@ mod tests {
         };
         assert!(matches!(says(401, r#"{"stopped":"ended"}"#), LinkError::Stopped(Stop::Ended)));
         assert!(matches!(says(410, r#"{"stopped":"left"}"#), LinkError::Stopped(Stop::Left)));
+        assert!(matches!(says(404, r#"{"no_key":"code"}"#), LinkError::Code));
+        assert!(matches!(says(409, r#"{"no_key":"other_home"}"#), LinkError::OtherHome));
+        assert!(
+            matches!(says(404, "<html>Not found"), LinkError::Answered(404)),
+            "another program's is no word on a code"
+        );
         assert!(matches!(says(401, "<html>Sign in to the guest network"), LinkError::Answered(401)));
         assert!(matches!(says(503, ""), LinkError::Away(_)) && matches!(says(429, ""), LinkError::TooOften));
     }

@@ -7,7 +7,7 @@
 use crate::fault::{Hindrance, LinkError};
 use crate::kept;
 use crate::letters::{
-    ABOUT, BringsEvents, Came, EVENTS, GivesEvents, MOST_BYTES, MOST_EVENTS, Outcomes, Spot, Stop, Why,
+    ABOUT, About, BringsEvents, Came, EVENTS, GivesEvents, MOST_BYTES, MOST_EVENTS, Outcomes, Spot, Stop, Why,
 };
 use crate::media;
 use crate::there::There;
@@ -77,7 +77,9 @@ impl Work<'_> {
         self.receive().await?;
         self.send().await?;
         self.still()?;
-        self.progress.about = self.there.get(ABOUT).await?;
+        let about: About = self.there.get(ABOUT).await?;
+        kept::keep_witnessed(self.store.dir(), &about.witnessed)?;
+        self.progress.about = Some(about);
         media::both_ways(self).await
     }
 

@@ -9,7 +9,7 @@ use axum::Json;
 use axum::extract::{Extension, State};
 use axum::http::StatusCode;
 use axum::response::{IntoResponse, Response};
-use sayso_linked::letters::{AsksForKey, GivesKey, MOST_KNOWN};
+use sayso_linked::letters::{AsksForKey, GivesKey, MOST_KNOWN, NoKey, NoKeyFor};
 use sayso_model::HomeId;
 use sayso_people::{OsSecrets, Secret};
 use sayso_store::{Revision, StoreError};
@@ -30,13 +30,13 @@ pub async fn give(
         Ok(home) => home,
         Err(sayso_people::Error::NotValid) => {
             tracing::warn!("A code for a notebook that does not hold was tried from {from}.");
-            return Ok(StatusCode::NOT_FOUND.into_response());
+            return Ok(no_key(NoKeyFor::Code));
         }
         Err(other) => return Err(told(other)),
     };
     if !is_one_home(&host, home, &asks).await? {
         // The code still holds: the notebook of the right home may come yet.
-        return Ok(StatusCode::CONFLICT.into_response());
+        return Ok(no_key(NoKeyFor::OtherHome));
     }
     match host.people.link_notebook(&code, &asks.name, now, &mut OsSecrets).await {
         Ok((notebook, key)) => {
@@ -45,9 +45,17 @@ pub async fn give(
             let name = story.home().map(|card| card.name.to_string()).unwrap_or_default();
             Ok(Json(GivesKey { key: key.reveal().to_owned(), home, name }).into_response())
         }
-        Err(sayso_people::Error::NotValid) => Ok(StatusCode::NOT_FOUND.into_response()),
+        Err(sayso_people::Error::NotValid) => Ok(no_key(NoKeyFor::Code)),
         Err(other) => Err(told(other)),
     }
+}
+
+fn no_key(why: NoKeyFor) -> Response {
+    let status = match why {
+        NoKeyFor::Code => StatusCode::NOT_FOUND,
+        NoKeyFor::OtherHome => StatusCode::CONFLICT,
+    };
+    (status, Json(NoKey { no_key: why })).into_response()
 }
 
 /// Two homes are not mixed: one of the logs is empty, or the notebook came from here, or moved in here before.

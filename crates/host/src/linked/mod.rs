@@ -50,7 +50,8 @@ async fn about(State(host): State<Arc<Host>>, who: Who) -> Result<Json<letters::
     }
     names.sort();
     let name = story.home().map(|card| card.name.to_string()).unwrap_or_default();
-    Ok(Json(letters::About { name, coaches: names, witnessed: witnessed.into_iter().collect() }))
+    let records = u64::try_from(who.log(&host).revision().await?.0).unwrap_or(0);
+    Ok(Json(letters::About { name, coaches: names, witnessed: witnessed.into_iter().collect(), records }))
 }
 
 /// A notebook goes.

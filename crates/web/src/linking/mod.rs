@@ -95,6 +95,6 @@ async fn once_more(visitor: Visitor) -> Result<Redirect, Error> {
 }
 
 async fn end(visitor: Visitor) -> Result<Markup, Error> {
-    let told = sayso_linked::end(&visitor.state.store).await.map_err(error)?;
-    Ok(visitor.page_of(view::ended(&visitor.locale, told)))
+    let ended = sayso_linked::end(&visitor.state.store).await.map_err(error)?;
+    Ok(visitor.page_of(view::ended(&visitor.locale, ended)))
 }

@@ -1,7 +1,7 @@
 //! What the server saw being written by whom it names, as the link was told: so that at home, too, a coach's words stand as a coach's.
 
 use crate::fresh::Fresh;
-use sayso_linked::PROGRESS_FILE;
+use sayso_linked::WITNESSED_FILE;
 use sayso_model::EventId;
 use std::collections::BTreeSet;
 use std::path::Path;
@@ -12,15 +12,15 @@ use std::sync::Arc;
 pub struct Seen(Fresh<Arc<BTreeSet<EventId>>>);
 
 impl Seen {
-    /// Whether the server that the notebook in a folder is linked to saw an event being written by whom it names.
+    /// Whether a server that the notebook in a folder is or was linked to saw an event being written by whom it names.
     #[must_use]
     pub fn has(&self, dir: &Path, id: EventId) -> bool {
         let read = || {
-            // One that cannot be read is told on the page of the link.
-            let link = sayso_linked::link(dir).ok().flatten();
-            let progress = link.and_then(|link| sayso_linked::progress(dir, &link).ok());
-            Arc::new(progress.map(|progress| progress.about.witnessed.into_iter().collect()).unwrap_or_default())
+            Arc::new(sayso_linked::witnessed(dir).unwrap_or_else(|why| {
+                tracing::warn!("What a server saw being written is not known: {why}");
+                BTreeSet::new()
+            }))
         };
-        self.0.of(&dir.join(PROGRESS_FILE), read).is_some_and(|all| all.contains(&id))
+        self.0.of(&dir.join(WITNESSED_FILE), read).is_some_and(|all| all.contains(&id))
     }
 }

@@ -5,9 +5,12 @@ use crate::fields::{area, summary};
 use crate::typed::Typed;
 use crate::visitor::Visitor;
 use maud::{Markup, html};
-use sayso_linked::{Held, LinkError, Sends, State};
+use sayso_linked::{Ended, Held, LinkError, Sends, State};
 use sayso_model::{Moment, Zone};
 use sayso_wording::{Locale, say};
+
+/// Seconds for which something may wait before the server is said not to answer: a turn begins within a minute.
+const SILENT_S: f64 = 120.0;
 
 /// Not linked: what a link is, and where its text goes.
 pub fn begin(l: &Locale, typed: &Typed) -> Markup {
@@ -27,35 +30,60 @@ pub fn begin(l: &Locale, typed: &Typed) -> Markup {
 pub fn state(visitor: &Visitor, state: &State) -> Markup {
     let (l, progress) = (&visitor.locale, &state.progress);
     let zone = visitor.zone();
-    let name = if progress.about.name.is_empty() { say!(l, linked::unnamed) } else { progress.about.name.clone() };
+    let name = if progress.name().is_empty() { say!(l, linked::unnamed) } else { progress.name().to_owned() };
+    let stopped = progress.stopped.filter(|_| state.link.sends.is_some());
     html! {
-        p data-test="with" { (say!(l, linked::with, home = name, url = &state.link.server)) }
-        @match state.link.sends {
-            None => {
+        p data-test="with" {
+            @if stopped.is_some() { (say!(l, linked::was_with, home = name, url = &state.link.server)) }
+            @else { (say!(l, linked::with, home = name, url = &state.link.server)) }
+        }
+        @match (state.link.sends, stopped) {
+            (None, _) => {
                 p.caution data-test="not-yet" { (say!(l, linked::not_yet)) }
                 (goes(visitor, state, None))
             }
-            Some(sends) => {
-                @if let Some(stop) = progress.stopped {
-                    p.caution role="alert" data-test="stopped" { (say!(l, linked::stopped, why = stop.name())) }
-                } @else if let Some(hindrance) = &progress.hinders {
+            (Some(_), Some(stop)) => {
+                p.caution role="alert" data-test="stopped" { (say!(l, linked::stopped, why = stop.name())) }
+                p { (say!(l, linked::after_stopped)) }
+                (not_there(l, progress))
+            }
+            (Some(sends), None) => {
+                @if let Some(hindrance) = &progress.hinders {
                     p.caution data-test="hinders" { (hinders(l, hindrance)) }
+                    (as_said(l, &hindrance.said))
+                } @else if let Some(since) = no_answer(visitor, state) {
+                    p.caution data-test="silent" { (say!(l, linked::silent, when = l.weekday_date_time(since, &zone))) }
                 }
                 (how_far(l, state, &zone))
                 (not_there(l, progress))
-                @if progress.stopped.is_some() || progress.held.total() + progress.lacks.total() > 0 {
-                    form method="post" action="/linked/again" { button data-test="again" { (say!(l, linked::again)) } }
-                }
-                @if progress.stopped.is_none() { (goes(visitor, state, Some(sends))) }
+                @if progress.held.total() + progress.lacks.total() > 0 { (once_more(l)) }
+                (goes(visitor, state, Some(sends)))
             }
         }
         section {
             h2 { (say!(l, linked::unlinking)) }
             p { (say!(l, linked::unlinking_what)) }
-            form method="post" action="/linked/end" { button data-test="unlink" { (say!(l, linked::unlink)) } }
+            form method="post" action="/linked/end" { button.primary[stopped.is_some()] data-test="unlink" { (say!(l, linked::unlink)) } }
+            @if stopped.is_some() { (once_more(l)) }
         }
         p { a.button href="/people" { (say!(l, exchange::to_people)) } }
     }
+}
+
+/// Goes through everything once more.
+fn once_more(l: &Locale) -> Markup {
+    html! { form method="post" action="/linked/again" { button data-test="again" { (say!(l, linked::again)) } } }
+}
+
+/// What the network or the server said, as it was said, for whoever looks after the machine.
+fn as_said(l: &Locale, said: &str) -> Markup {
+    html! { details { summary { (say!(l, linked::as_said)) } p lang="en" dir="ltr" { code { (said) } } } }
+}
+
+/// Since when the server has not answered, where something has waited for longer than it takes to send it.
+fn no_answer(visitor: &Visitor, state: &State) -> Option<Moment> {
+    let agreed = state.progress.agreed_at.filter(|_| state.waits > 0)?;
+    (visitor.state.now().seconds_since(agreed) > SILENT_S).then_some(agreed)
 }
 
 fn how_far(l: &Locale, state: &State, zone: &Zone) -> Markup {
@@ -99,18 +127,22 @@ fn one_way(l: &Locale, all: &Held, title: &str, test: &str) -> Markup {
 
 /// What goes there and who sees it, with the yes to it.
 fn goes(visitor: &Visitor, state: &State, sends: Option<Sends>) -> Markup {
-    let (l, about) = (&visitor.locale, &state.progress.about);
+    let (l, about) = (&visitor.locale, state.progress.about.as_ref());
     let (pictures, recordings) = (sends.is_some_and(|s| s.pictures), sends.is_some_and(|s| s.recordings));
     html! {
         section {
             h2 { (say!(l, linked::goes)) }
             p { (say!(l, linked::goes_all)) }
             p { (say!(l, linked::goes_who)) }
-            @if sends.is_some() {
-                p data-test="coaches" {
-                    @if about.coaches.is_empty() { (say!(l, linked::no_coach)) }
-                    @else { (say!(l, linked::coaches, names = l.and(&about.coaches))) }
+            p data-test="coaches" {
+                @match about {
+                    None => (say!(l, linked::coaches_unknown)),
+                    Some(about) if about.coaches.is_empty() => (say!(l, linked::no_coach)),
+                    Some(about) => (say!(l, linked::coaches, names = l.and(&about.coaches))),
                 }
+            }
+            @if let Some(about) = about.filter(|about| sends.is_none() && about.records > 0) {
+                p data-test="comes" { (say!(l, linked::comes, count = about.records)) }
             }
             form method="post" action="/linked/yes" .stack {
                 label { input type="checkbox" name="pictures" value="yes" checked[pictures]; span { (say!(l, linked::pictures)) } }
@@ -137,11 +169,12 @@ pub fn damaged(l: &Locale, why: &LinkError) -> Markup {
     }
 }
 
-/// Unlinked; whether the server was told.
-pub fn ended(l: &Locale, told: bool) -> Markup {
+/// Unlinked; whether the server was told, and what never went there.
+pub fn ended(l: &Locale, ended: Ended) -> Markup {
     html! {
         p data-test="ended" { (say!(l, linked::ended)) }
-        @if !told { p.caution data-test="not-told" { (say!(l, linked::not_told)) } }
+        @if ended.waited > 0 { p data-test="never-went" { (say!(l, linked::never_went, count = ended.waited)) } }
+        @if !ended.told { p.caution data-test="not-told" { (say!(l, linked::not_told)) } }
         p { a.button href="/linked" { (say!(l, linked::title)) } }
         p { a.button href="/people" { (say!(l, exchange::to_people)) } }
     }

@@ -1,4 +1,5 @@
-//! What goes wrong with a link, in the reader's language; what the network or the server said of it stays as it was said.
+//! What goes wrong with a link, in the reader's language. What the network said of it is told beside it where it is kept, and goes to
+//! the log else.
 
 use sayso_linked::LinkError;
 use sayso_linked::NotAnAddress;
@@ -19,18 +20,17 @@ pub fn said(why: LinkError) -> Words {
         LinkError::OtherHome => words!(linked::other_home),
         LinkError::TooOften => words!(linked::too_often),
         LinkError::Stopped(stop) => words!(linked::stopped, why = stop.name()),
-        LinkError::NoWire(why) => words!(linked::unreached, kind = "away", why = why.to_string()),
-        LinkError::Away(why) => words!(linked::unreached, kind = "away", why = why),
-        LinkError::Strange(why) => words!(linked::unreached, kind = "strange", why = why),
-        LinkError::Answered(status) => words!(linked::unreached, kind = "strange", why = status.to_string()),
-        other => words!(linked::unreached, kind = "strange", why = other.to_string()),
+        other => {
+            tracing::warn!("{other}");
+            words!(linked::unreached, kind = other.hinders().name())
+        }
     }
 }
 
 /// What hinders for now.
 #[must_use]
 pub fn hinders(l: &Locale, hindrance: &sayso_linked::Hindrance) -> String {
-    say!(l, linked::hinders, kind = hindrance.kind.name(), why = &hindrance.said)
+    say!(l, linked::hinders, kind = hindrance.kind.name())
 }
 
 /// How many records do not stand on the other side, and why.

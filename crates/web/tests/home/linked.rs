@@ -10,8 +10,8 @@ async fn a_text_that_is_none_of_a_server_is_told_and_kept_and_nothing_is_linked(
     assert!(home.page("/people").await.text.contains("href=\"/linked\""));
     assert!(home.page("/linked").await.text.contains("data-test=\"begin\""));
     for (text, told) in [
-        ("", "is no text of a server"),
-        ("https://sayso.example/linked", "is no text of a server"),
+        ("", "is not what a server shows"),
+        ("https://sayso.example/linked", "is not what a server shows"),
         ("http://sayso.example/linked#00", "is not https"),
         // Nothing listens there.
         ("http://127.0.0.1:9/linked#00", "The server is not reached"),

@@ -5,13 +5,13 @@ linked-what-offline = Ohne Netz geht dieses Notizbuch wie immer. Was wartet, geh
 linked-step-code = Öffne auf dem Server „Wer das sehen kann“, dann „Notizbücher zu Hause“, und mach einen Code.
 linked-step-open = Öffne im Notizbuch zu Hause „Menschen“, dann „Verbunden mit einem Server“.
 linked-step-paste = Füge dort den ganzen Text mit dem Code ein.
-linked-step-yes = Sieh nach, was wohin geht, und sag ja. Vorher wird nichts gesendet.
+linked-step-yes = Sieh nach, was wohin geht, und sag ja. Vorher wird nichts gesendet, was im Notizbuch steht; der Server erfährt nur, wie das Zuhause heißt.
 linked-link = Text vom Server
 linked-link-hint = die Adresse mit dem Code, etwa https://sayso.example/linked#…
 linked-begin = Verbinden
 linked-with = Verbunden mit „{ $home }“ auf { $url }.
 linked-unnamed = ein Zuhause noch ohne Namen
-linked-not-yet = Noch wurde nichts gesendet. Sag unten, was gehen darf.
+linked-not-yet = Noch wurde nichts gesendet, was hier steht; der Server kennt das Notizbuch unter dem Namen des Zuhauses. Sag unten, was gehen darf.
 linked-not-yet-command = Noch wurde nichts gesendet. Um ja zu sagen: sayso link --yes, mit --pictures und --recordings, wo auch die gehen dürfen.
 linked-goes = Was dorthin geht
 linked-goes-all = Alles, was in diesem Notizbuch steht, geht dorthin, auch das Frühere: Protokoll, Karten, Rationen, Bemerkungen.
@@ -31,13 +31,14 @@ linked-waits = { $count ->
 }
 linked-moved = Einträge gesendet: { $sent }, empfangen: { $received }. Bilder und Aufnahmen: { $media }.
 linked-hinders = { $kind ->
-    [away] Der Server wird nicht erreicht ({ $why }). Es wird von selbst wieder versucht.
-    [here] Dieses Notizbuch kann gerade nicht gelesen oder beschrieben werden ({ $why }). Es wird von selbst wieder versucht.
-   *[strange] Der Server hat anders geantwortet als erwartet ({ $why }). Es wird von selbst wieder versucht.
+    [away] Der Server wird nicht erreicht. Es wird von selbst wieder versucht.
+    [here] Dieses Notizbuch kann gerade nicht gelesen oder beschrieben werden. Es wird von selbst wieder versucht.
+   *[strange] Der Server hat anders geantwortet als erwartet. Es wird von selbst wieder versucht.
 }
 linked-unreached = { $kind ->
-    [away] Der Server wird nicht erreicht ({ $why }). Prüf die Adresse und versuch es noch einmal.
-   *[strange] Was dort antwortet, ist kein Server dieses Programms ({ $why }). Prüf die Adresse.
+    [away] Der Server wird nicht erreicht. Läuft er, und ist es die Adresse, die er zeigt, mit http:// oder https:// davor?
+    [here] Dieses Notizbuch kann gerade nicht gelesen oder beschrieben werden.
+   *[strange] Was dort antwortet, ist kein Server dieses Programms. Prüf die Adresse: Es ist die, die der Server zeigt.
 }
 linked-stopped = { $why ->
     [left] Das Zuhause hat diesen Server verlassen und wurde dort gelöscht. Es wird nichts mehr gesendet, und hier geht nichts verloren.
@@ -92,7 +93,7 @@ linked-unsafe-address = { $url } ist nicht https, also könnten andere mitlesen,
 linked-damaged = { $file } enthält keine Verbindung ({ $why }). Löse sie hier und verbinde neu; im Notizbuch geht nichts verloren.
 linked-already = Dieses Notizbuch ist schon verbunden, mit { $url }. Löse es zuerst.
 linked-bad-code = Dieser Code gilt nicht oder nicht mehr. Mach auf dem Server einen neuen.
-linked-other-home = Das Zuhause auf dem Server enthält andere Einträge als dieses Notizbuch, und zwei werden nicht vermischt. Eröffne dort ein neues oder wähle das, in das dieses Notizbuch umgezogen ist.
+linked-other-home = Das Zuhause auf dem Server enthält andere Einträge als dieses Notizbuch, und zwei werden nicht vermischt. Wähle das, in das dieses Notizbuch umgezogen ist, oder bitte um ein neues, wer den Server betreibt, und lass es leer, bis das Notizbuch verbunden ist.
 linked-too-often = Zu viele Versuche. Warte eine Viertelstunde.
 linked-notebooks = Notizbücher zu Hause
 linked-notebooks-what = Ein Notizbuch, das jemand auf einem Gerät zu Hause führt, kann mit diesem Zuhause verbunden werden. Es enthält dann alles, was hier steht, und bringt, was in ihm geschrieben wird.
@@ -104,7 +105,7 @@ linked-how-many = { $count ->
 }
 linked-see = Verbindungen ansehen und beenden
 linked-nameless = Ein Notizbuch ohne Namen
-linked-times = Verbunden: { $linked }. Zuletzt gehört: { $heard }.
+linked-times = Code benutzt: { $linked }. Zuletzt gehört: { $heard }. Was zu Hause geschrieben wird, kommt, sobald dort jemand ja gesagt hat.
 linked-make-code = Code machen
 linked-code-what = Der Code verbindet ein Notizbuch, einmal, innerhalb einer Stunde.
 linked-code-sees = Das Notizbuch liest alles in diesem Zuhause. Was von ihm kommt, öffnet dieses Zuhause für niemanden: Eingewilligt wird allein hier.
@@ -114,3 +115,16 @@ linked-code-once = Bring ihn jetzt zum Notizbuch. Er wird nicht noch einmal geze
 linked-qr = Der Text mit dem Code als QR-Code
 linked-shown = Das gehört in ein Notizbuch
 linked-shown-what = Dieser Text verbindet ein Notizbuch zu Hause mit einem Zuhause auf diesem Server. Ihn zu öffnen bewirkt von selbst nichts.
+linked-was-with = War verbunden mit „{ $home }“ auf { $url }.
+linked-after-stopped = Löse hier die Verbindung. Soll es weitergehen, mach auf dem Server einen neuen Code und verbinde neu.
+linked-silent = Etwas wartet, und der Server hat seit { $when } nicht geantwortet.
+linked-as-said = Was gesagt wurde
+linked-coaches-unknown = Welche Coaches dort etwas davon sehen, ist noch nicht bekannt: Der Server hat es nicht gesagt.
+linked-comes = { $count ->
+    [one] Ein Eintrag, der dort steht, kommt hierher.
+   *[other] { $count } Einträge, die dort stehen, kommen hierher.
+}
+linked-never-went = { $count ->
+    [one] Ein Eintrag dieses Notizbuchs kam nie dorthin.
+   *[other] { $count } Einträge dieses Notizbuchs kamen nie dorthin.
+}

@@ -23,3 +23,7 @@ start-zone-field = Zeitzone
 start-bring = Schon ein Notizbuch oder Tagebuch geführt? { $link }
 start-bring-link = Eine Datei einlesen
 start-no-vet = Sayso hilft beim Hinsehen und Zählen. Es ersetzt weder Tierarztpraxis noch Fachleute für Verhalten.
+start-linked = Ist dein Zuhause schon auf einem Server? { $link }
+start-linked-link = Dieses Notizbuch damit verbinden
+start-notebook = Gibt es zu Hause schon ein Notizbuch? Lass diese Seite leer. { $link }
+start-notebook-link = Das Notizbuch verbinden

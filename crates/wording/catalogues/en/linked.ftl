@@ -5,13 +5,13 @@ linked-what-offline = Without a network this notebook works as ever. What waits 
 linked-step-code = On the server, open “Who can see this”, then “Notebooks at home”, and make a code.
 linked-step-open = In the notebook at home, open People, then “Linked to a server”.
 linked-step-paste = Paste the whole text with the code there.
-linked-step-yes = Look at what goes where, and say yes. Before that nothing is sent.
+linked-step-yes = Look at what goes where, and say yes. Before that nothing written in the notebook is sent; the server only learns what the home is called.
 linked-link = Text from the server
 linked-link-hint = the address with the code, such as https://sayso.example/linked#…
 linked-begin = Link
 linked-with = Linked to “{ $home }” at { $url }.
 linked-unnamed = a home without a name yet
-linked-not-yet = Nothing has been sent yet. Say below what may go.
+linked-not-yet = Nothing written here has been sent yet; the server knows this notebook by the name of the home. Say below what may go.
 linked-not-yet-command = Nothing has been sent yet. To say yes: sayso link --yes, with --pictures and --recordings where those may go too.
 linked-goes = What goes there
 linked-goes-all = Everything written in this notebook goes there, also what was written before: log, cards, rations, remarks.
@@ -31,13 +31,14 @@ linked-waits = { $count ->
 }
 linked-moved = Records sent: { $sent }, received: { $received }. Pictures and recordings: { $media }.
 linked-hinders = { $kind ->
-    [away] The server is not reached ({ $why }). It is tried again by itself.
-    [here] This notebook cannot be read or written just now ({ $why }). It is tried again by itself.
-   *[strange] The server answered otherwise than expected ({ $why }). It is tried again by itself.
+    [away] The server is not reached. It is tried again by itself.
+    [here] This notebook cannot be read or written just now. It is tried again by itself.
+   *[strange] The server answered otherwise than expected. It is tried again by itself.
 }
 linked-unreached = { $kind ->
-    [away] The server is not reached ({ $why }). Check the address, and try again.
-   *[strange] What answers there is no server of this program ({ $why }). Check the address.
+    [away] The server is not reached. Is it on, and is the address the one it shows, with http:// or https:// in front?
+    [here] This notebook cannot be read or written just now.
+   *[strange] What answers there is no server of this program. Check the address: it is the one that the server shows.
 }
 linked-stopped = { $why ->
     [left] The home has left that server and was erased there. Nothing is sent any more, and nothing is lost here.
@@ -92,7 +93,7 @@ linked-unsafe-address = { $url } is not https, so others could read what is sent
 linked-damaged = { $file } does not hold a link ({ $why }). Unlink here, and link anew; nothing in the notebook is lost.
 linked-already = This notebook is linked already, to { $url }. Unlink it first.
 linked-bad-code = This code does not hold, or not any more. Make a new one on the server.
-linked-other-home = The home on the server holds other records than this notebook, and two homes are not mixed. Open a new home there, or choose the one that this notebook moved into.
+linked-other-home = The home on the server holds other records than this notebook, and two homes are not mixed. Choose the home that this notebook moved into, or ask whoever runs the server for a new one and leave it empty until the notebook is linked.
 linked-too-often = Too many tries. Wait a quarter of an hour.
 linked-notebooks = Notebooks at home
 linked-notebooks-what = A notebook that someone keeps on a machine at home can be linked to this home. It then holds all that this home holds, and brings what is written in it.
@@ -104,7 +105,7 @@ linked-how-many = { $count ->
 }
 linked-see = See and end links
 linked-nameless = A notebook without a name
-linked-times = Linked: { $linked }. Last heard of: { $heard }.
+linked-times = Code used: { $linked }. Last heard of: { $heard }. What is written at home comes once somebody there has said yes.
 linked-make-code = Make a code
 linked-code-what = The code links one notebook, once, within an hour.
 linked-code-sees = The notebook reads everything in this home. What comes from it opens this home to nobody: consent is given here alone.
@@ -114,3 +115,16 @@ linked-code-once = Take it to the notebook now. It is not shown again.
 linked-qr = The text with the code, as a QR code
 linked-shown = This belongs in a notebook
 linked-shown-what = This text links a notebook at home to a home on this server. Opening it does nothing by itself.
+linked-was-with = Was linked to “{ $home }” at { $url }.
+linked-after-stopped = Unlink here. To go on, make a new code on the server and link anew.
+linked-silent = Something waits, and the server has not answered since { $when }.
+linked-as-said = What was said
+linked-coaches-unknown = Which coaches see something of it there is not known yet: the server has not said.
+linked-comes = { $count ->
+    [one] One record that stands there comes here.
+   *[other] { $count } records that stand there come here.
+}
+linked-never-went = { $count ->
+    [one] One record of this notebook never went there.
+   *[other] { $count } records of this notebook never went there.
+}

@@ -23,3 +23,7 @@ start-zone-field = Time zone
 start-bring = Kept a notebook or a diary before? { $link }
 start-bring-link = Bring in a file
 start-no-vet = Sayso helps to notice and to count. It does not replace a veterinarian or a qualified behaviour professional.
+start-linked = Is your home on a server already? { $link }
+start-linked-link = Link this notebook to it
+start-notebook = Is there a notebook at home already? Leave this page empty. { $link }
+start-notebook-link = Link the notebook

@@ -5,13 +5,13 @@ linked-what-offline = Sin red, este cuaderno funciona como siempre. Lo que esper
 linked-step-code = En el servidor, abre «Quién puede ver esto», luego «Cuadernos en casa», y haz un código.
 linked-step-open = En el cuaderno de casa, abre Personas y luego «Enlazado con un servidor».
 linked-step-paste = Pega allí todo el texto con el código.
-linked-step-yes = Mira qué va adónde y di que sí. Antes no se envía nada.
+linked-step-yes = Mira qué va adónde y di que sí. Antes no se envía nada de lo escrito en el cuaderno; el servidor solo sabe cómo se llama el hogar.
 linked-link = Texto del servidor
 linked-link-hint = la dirección con el código, como https://sayso.example/linked#…
 linked-begin = Enlazar
 linked-with = Enlazado con «{ $home }» en { $url }.
 linked-unnamed = un hogar todavía sin nombre
-linked-not-yet = Todavía no se ha enviado nada. Di abajo qué puede ir.
+linked-not-yet = Todavía no se ha enviado nada de lo escrito aquí; el servidor conoce este cuaderno por el nombre del hogar. Di abajo qué puede ir.
 linked-not-yet-command = Todavía no se ha enviado nada. Para decir que sí: sayso link --yes, con --pictures y --recordings si también pueden ir.
 linked-goes = Qué va allí
 linked-goes-all = Todo lo escrito en este cuaderno va allí, también lo de antes: registro, fichas, raciones, comentarios.
@@ -31,13 +31,14 @@ linked-waits = { $count ->
 }
 linked-moved = Registros enviados: { $sent }, recibidos: { $received }. Imágenes y grabaciones: { $media }.
 linked-hinders = { $kind ->
-    [away] No se llega al servidor ({ $why }). Se intenta de nuevo por sí solo.
-    [here] Este cuaderno no se puede leer o escribir ahora ({ $why }). Se intenta de nuevo por sí solo.
-   *[strange] El servidor respondió de otro modo que el esperado ({ $why }). Se intenta de nuevo por sí solo.
+    [away] No se llega al servidor. Se intenta de nuevo por sí solo.
+    [here] Este cuaderno no se puede leer o escribir ahora. Se intenta de nuevo por sí solo.
+   *[strange] El servidor respondió de otro modo que el esperado. Se intenta de nuevo por sí solo.
 }
 linked-unreached = { $kind ->
-    [away] No se llega al servidor ({ $why }). Comprueba la dirección e inténtalo de nuevo.
-   *[strange] Lo que responde allí no es un servidor de este programa ({ $why }). Comprueba la dirección.
+    [away] No se llega al servidor. ¿Está encendido, y es la dirección que muestra, con http:// o https:// delante?
+    [here] Este cuaderno no se puede leer o escribir ahora.
+   *[strange] Lo que responde allí no es un servidor de este programa. Comprueba la dirección: es la que muestra el servidor.
 }
 linked-stopped = { $why ->
     [left] El hogar dejó ese servidor y se borró allí. Ya no se envía nada, y aquí no se pierde nada.
@@ -92,7 +93,7 @@ linked-unsafe-address = { $url } no es https, así que otros podrían leer lo qu
 linked-damaged = { $file } no contiene un enlace ({ $why }). Desenlaza aquí y enlaza de nuevo; en el cuaderno no se pierde nada.
 linked-already = Este cuaderno ya está enlazado, con { $url }. Desenlázalo primero.
 linked-bad-code = Este código no vale, o ya no. Haz uno nuevo en el servidor.
-linked-other-home = El hogar del servidor contiene otros registros que este cuaderno, y dos hogares no se mezclan. Abre allí uno nuevo, o elige aquel al que se mudó este cuaderno.
+linked-other-home = El hogar del servidor contiene otros registros que este cuaderno, y dos hogares no se mezclan. Elige aquel al que se mudó este cuaderno, o pide uno nuevo a quien lleva el servidor y déjalo vacío hasta enlazar el cuaderno.
 linked-too-often = Demasiados intentos. Espera un cuarto de hora.
 linked-notebooks = Cuadernos en casa
 linked-notebooks-what = Un cuaderno que alguien lleva en una máquina en casa se puede enlazar con este hogar. Entonces contiene todo lo que hay aquí, y trae lo que se escribe en él.
@@ -104,7 +105,7 @@ linked-how-many = { $count ->
 }
 linked-see = Ver y terminar enlaces
 linked-nameless = Un cuaderno sin nombre
-linked-times = Enlazado: { $linked }. Última noticia: { $heard }.
+linked-times = Código usado: { $linked }. Última noticia: { $heard }. Lo que se escribe en casa llega cuando alguien allí haya dicho que sí.
 linked-make-code = Hacer un código
 linked-code-what = El código enlaza un cuaderno, una vez, durante una hora.
 linked-code-sees = El cuaderno lee todo lo de este hogar. Lo que viene de él no abre este hogar a nadie: el consentimiento se da solo aquí.
@@ -114,3 +115,16 @@ linked-code-once = Llévalo ahora al cuaderno. No se muestra otra vez.
 linked-qr = El texto con el código, como código QR
 linked-shown = Esto va en un cuaderno
 linked-shown-what = Este texto enlaza un cuaderno en casa con un hogar de este servidor. Abrirlo no hace nada por sí solo.
+linked-was-with = Estuvo enlazado con «{ $home }» en { $url }.
+linked-after-stopped = Desenlázalo aquí. Para seguir, haz un código nuevo en el servidor y enlaza de nuevo.
+linked-silent = Algo espera, y el servidor no ha respondido desde { $when }.
+linked-as-said = Lo que se dijo
+linked-coaches-unknown = Todavía no se sabe qué coaches ven algo de ello allí: el servidor no lo ha dicho.
+linked-comes = { $count ->
+    [one] Un registro que está allí viene aquí.
+   *[other] { $count } registros que están allí vienen aquí.
+}
+linked-never-went = { $count ->
+    [one] Un registro de este cuaderno nunca llegó allí.
+   *[other] { $count } registros de este cuaderno nunca llegaron allí.
+}

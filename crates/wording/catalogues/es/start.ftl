@@ -23,3 +23,7 @@ start-zone-field = Zona horaria
 start-bring = ¿Llevabas ya un cuaderno o un diario? { $link }
 start-bring-link = Trae un archivo
 start-no-vet = Sayso ayuda a observar y a contar. No sustituye a un veterinario ni a un profesional del comportamiento cualificado.
+start-linked = ¿Tu hogar ya está en un servidor? { $link }
+start-linked-link = Enlaza este cuaderno con él
+start-notebook = ¿Ya hay un cuaderno en casa? Deja esta página vacía. { $link }
+start-notebook-link = Enlaza el cuaderno

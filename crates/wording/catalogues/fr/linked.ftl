@@ -5,13 +5,13 @@ linked-what-offline = Sans réseau, ce carnet marche comme toujours. Ce qui atte
 linked-step-code = Sur le serveur, ouvre « Qui peut voir ceci », puis « Carnets à la maison », et fais un code.
 linked-step-open = Dans le carnet à la maison, ouvre Personnes, puis « Relié à un serveur ».
 linked-step-paste = Colle là tout le texte avec le code.
-linked-step-yes = Regarde ce qui va où, et dis oui. Avant cela, rien n’est envoyé.
+linked-step-yes = Regarde ce qui va où, et dis oui. Avant cela, rien de ce qui est écrit dans le carnet n’est envoyé ; le serveur apprend seulement le nom du foyer.
 linked-link = Texte du serveur
 linked-link-hint = l’adresse avec le code, comme https://sayso.example/linked#…
 linked-begin = Relier
 linked-with = Relié à « { $home } » sur { $url }.
 linked-unnamed = un foyer encore sans nom
-linked-not-yet = Rien n’a encore été envoyé. Dis ci-dessous ce qui peut partir.
+linked-not-yet = Rien de ce qui est écrit ici n’a encore été envoyé ; le serveur connaît ce carnet par le nom du foyer. Dis ci-dessous ce qui peut partir.
 linked-not-yet-command = Rien n’a encore été envoyé. Pour dire oui : sayso link --yes, avec --pictures et --recordings si cela peut partir aussi.
 linked-goes = Ce qui va là-bas
 linked-goes-all = Tout ce qui est écrit dans ce carnet va là-bas, aussi ce qui l’était avant : journal, fiches, rations, remarques.
@@ -31,13 +31,14 @@ linked-waits = { $count ->
 }
 linked-moved = Entrées envoyées : { $sent }, reçues : { $received }. Images et enregistrements : { $media }.
 linked-hinders = { $kind ->
-    [away] Le serveur ne répond pas ({ $why }). Un nouvel essai se fait tout seul.
-    [here] Ce carnet ne peut être lu ou écrit en ce moment ({ $why }). Un nouvel essai se fait tout seul.
-   *[strange] Le serveur a répondu autrement que prévu ({ $why }). Un nouvel essai se fait tout seul.
+    [away] Le serveur ne répond pas. Un nouvel essai se fait tout seul.
+    [here] Ce carnet ne peut être lu ou écrit en ce moment. Un nouvel essai se fait tout seul.
+   *[strange] Le serveur a répondu autrement que prévu. Un nouvel essai se fait tout seul.
 }
 linked-unreached = { $kind ->
-    [away] Le serveur ne répond pas ({ $why }). Vérifie l’adresse et réessaie.
-   *[strange] Ce qui répond là-bas n’est pas un serveur de ce programme ({ $why }). Vérifie l’adresse.
+    [away] Le serveur ne répond pas. Est-il allumé, et est-ce bien l’adresse qu’il montre, avec http:// ou https:// devant ?
+    [here] Ce carnet ne peut être lu ou écrit en ce moment.
+   *[strange] Ce qui répond là-bas n’est pas un serveur de ce programme. Vérifie l’adresse : c’est celle que montre le serveur.
 }
 linked-stopped = { $why ->
     [left] Le foyer a quitté ce serveur et y a été effacé. Plus rien n’est envoyé, et rien n’est perdu ici.
@@ -92,7 +93,7 @@ linked-unsafe-address = { $url } n’est pas en https : d’autres pourraient l
 linked-damaged = { $file } ne contient pas de lien ({ $why }). Délie ici et relie de nouveau ; rien n’est perdu dans le carnet.
 linked-already = Ce carnet est déjà relié, à { $url }. Délie-le d’abord.
 linked-bad-code = Ce code ne vaut pas, ou plus. Fais-en un nouveau sur le serveur.
-linked-other-home = Le foyer sur le serveur contient d’autres entrées que ce carnet, et deux foyers ne se mélangent pas. Ouvres-y un nouveau foyer, ou choisis celui où ce carnet a emménagé.
+linked-other-home = Le foyer sur le serveur contient d’autres entrées que ce carnet, et deux foyers ne se mélangent pas. Choisis celui où ce carnet a emménagé, ou demande-en un nouveau à qui gère le serveur et laisse-le vide jusqu’à ce que le carnet soit relié.
 linked-too-often = Trop d’essais. Attends un quart d’heure.
 linked-notebooks = Carnets à la maison
 linked-notebooks-what = Un carnet que quelqu’un tient sur une machine à la maison peut être relié à ce foyer. Il contient alors tout ce qui est ici, et apporte ce qui y est écrit.
@@ -104,7 +105,7 @@ linked-how-many = { $count ->
 }
 linked-see = Voir et terminer les liens
 linked-nameless = Un carnet sans nom
-linked-times = Relié : { $linked }. Dernières nouvelles : { $heard }.
+linked-times = Code utilisé : { $linked }. Dernières nouvelles : { $heard }. Ce qui s’écrit à la maison arrive dès que quelqu’un y a dit oui.
 linked-make-code = Faire un code
 linked-code-what = Le code relie un carnet, une fois, pendant une heure.
 linked-code-sees = Le carnet lit tout dans ce foyer. Ce qui vient de lui n’ouvre ce foyer à personne : l’accord se donne ici seulement.
@@ -114,3 +115,16 @@ linked-code-once = Porte-le maintenant au carnet. Il n’est plus montré ensuit
 linked-qr = Le texte avec le code, en code QR
 linked-shown = Ceci va dans un carnet
 linked-shown-what = Ce texte relie un carnet à la maison à un foyer de ce serveur. L’ouvrir ne fait rien à lui seul.
+linked-was-with = Était relié à « { $home } » sur { $url }.
+linked-after-stopped = Délie-le ici. Pour continuer, fais un nouveau code sur le serveur et relie de nouveau.
+linked-silent = Quelque chose attend, et le serveur n’a pas répondu depuis { $when }.
+linked-as-said = Ce qui a été dit
+linked-coaches-unknown = On ne sait pas encore quels coachs en voient quelque chose là-bas : le serveur ne l’a pas dit.
+linked-comes = { $count ->
+    [1] Une entrée qui est là-bas vient ici.
+   *[other] { $count } entrées qui sont là-bas viennent ici.
+}
+linked-never-went = { $count ->
+    [1] Une entrée de ce carnet n’y est jamais arrivée.
+   *[other] { $count } entrées de ce carnet n’y sont jamais arrivées.
+}

@@ -23,3 +23,7 @@ start-zone-field = Fuseau horaire
 start-bring = Tu tenais déjà un carnet ou un journal ? { $link }
 start-bring-link = Importe un fichier
 start-no-vet = Sayso aide à observer et à compter. Il ne remplace ni vétérinaire ni spécialiste qualifié du comportement.
+start-linked = Ton foyer est-il déjà sur un serveur ? { $link }
+start-linked-link = Relie ce carnet à lui
+start-notebook = Y a-t-il déjà un carnet à la maison ? Laisse cette page vide. { $link }
+start-notebook-link = Relie le carnet

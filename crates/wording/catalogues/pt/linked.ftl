@@ -5,13 +5,13 @@ linked-what-offline = Sem rede, este caderno funciona como sempre. O que espera 
 linked-step-code = No servidor, abra “Quem pode ver isto”, depois “Cadernos em casa”, e faça um código.
 linked-step-open = No caderno de casa, abra Pessoas e depois “Ligado a um servidor”.
 linked-step-paste = Cole lá o texto inteiro com o código.
-linked-step-yes = Veja o que vai para onde e diga sim. Antes disso nada é enviado.
+linked-step-yes = Veja o que vai para onde e diga sim. Antes disso nada do que está escrito no caderno é enviado; o servidor só fica sabendo o nome da casa.
 linked-link = Texto do servidor
 linked-link-hint = o endereço com o código, como https://sayso.example/linked#…
 linked-begin = Ligar
 linked-with = Ligado a “{ $home }” em { $url }.
 linked-unnamed = uma casa ainda sem nome
-linked-not-yet = Nada foi enviado ainda. Diga abaixo o que pode ir.
+linked-not-yet = Nada do que está escrito aqui foi enviado ainda; o servidor conhece este caderno pelo nome da casa. Diga abaixo o que pode ir.
 linked-not-yet-command = Nada foi enviado ainda. Para dizer sim: sayso link --yes, com --pictures e --recordings se também puderem ir.
 linked-goes = O que vai para lá
 linked-goes-all = Tudo o que está escrito neste caderno vai para lá, também o de antes: registro, fichas, porções, comentários.
@@ -31,13 +31,14 @@ linked-waits = { $count ->
 }
 linked-moved = Registros enviados: { $sent }, recebidos: { $received }. Imagens e gravações: { $media }.
 linked-hinders = { $kind ->
-    [away] O servidor não responde ({ $why }). Tenta-se de novo automaticamente.
-    [here] Este caderno não pode ser lido ou escrito agora ({ $why }). Tenta-se de novo automaticamente.
-   *[strange] O servidor respondeu de outro modo que o esperado ({ $why }). Tenta-se de novo automaticamente.
+    [away] O servidor não responde. Tenta-se de novo automaticamente.
+    [here] Este caderno não pode ser lido ou escrito agora. Tenta-se de novo automaticamente.
+   *[strange] O servidor respondeu de outro modo que o esperado. Tenta-se de novo automaticamente.
 }
 linked-unreached = { $kind ->
-    [away] O servidor não responde ({ $why }). Confira o endereço e tente de novo.
-   *[strange] O que responde lá não é um servidor deste programa ({ $why }). Confira o endereço.
+    [away] O servidor não responde. Ele está ligado, e é o endereço que ele mostra, com http:// ou https:// na frente?
+    [here] Este caderno não pode ser lido ou escrito agora.
+   *[strange] O que responde lá não é um servidor deste programa. Confira o endereço: é o que o servidor mostra.
 }
 linked-stopped = { $why ->
     [left] A casa saiu desse servidor e foi apagada lá. Nada mais é enviado, e nada se perde aqui.
@@ -92,7 +93,7 @@ linked-unsafe-address = { $url } não é https, então outros poderiam ler o que
 linked-damaged = { $file } não contém uma ligação ({ $why }). Desligue aqui e ligue de novo; nada se perde no caderno.
 linked-already = Este caderno já está ligado, a { $url }. Desligue-o primeiro.
 linked-bad-code = Este código não vale, ou não mais. Faça um novo no servidor.
-linked-other-home = A casa no servidor contém outros registros que este caderno, e duas casas não se misturam. Abra lá uma casa nova, ou escolha aquela para a qual este caderno se mudou.
+linked-other-home = A casa no servidor contém outros registros que este caderno, e duas casas não se misturam. Escolha aquela para a qual este caderno se mudou, ou peça uma nova a quem cuida do servidor e deixe-a vazia até ligar o caderno.
 linked-too-often = Tentativas demais. Espere um quarto de hora.
 linked-notebooks = Cadernos em casa
 linked-notebooks-what = Um caderno que alguém mantém em uma máquina em casa pode ser ligado a esta casa. Ele passa a conter tudo o que há aqui, e traz o que é escrito nele.
@@ -104,7 +105,7 @@ linked-how-many = { $count ->
 }
 linked-see = Ver e encerrar ligações
 linked-nameless = Um caderno sem nome
-linked-times = Ligado: { $linked }. Última notícia: { $heard }.
+linked-times = Código usado: { $linked }. Última notícia: { $heard }. O que se escreve em casa chega quando alguém lá tiver dito sim.
 linked-make-code = Fazer um código
 linked-code-what = O código liga um caderno, uma vez, dentro de uma hora.
 linked-code-sees = O caderno lê tudo nesta casa. O que vem dele não abre esta casa a ninguém: o consentimento é dado só aqui.
@@ -114,3 +115,16 @@ linked-code-once = Leve-o agora ao caderno. Ele não é mostrado de novo.
 linked-qr = O texto com o código, como código QR
 linked-shown = Isto vai em um caderno
 linked-shown-what = Este texto liga um caderno em casa a uma casa deste servidor. Abri-lo não faz nada por si só.
+linked-was-with = Esteve ligado a “{ $home }” em { $url }.
+linked-after-stopped = Desligue aqui. Para continuar, faça um código novo no servidor e ligue de novo.
+linked-silent = Algo espera, e o servidor não responde desde { $when }.
+linked-as-said = O que foi dito
+linked-coaches-unknown = Ainda não se sabe quais coaches veem algo disso lá: o servidor não disse.
+linked-comes = { $count ->
+    [1] Um registro que está lá vem para cá.
+   *[other] { $count } registros que estão lá vêm para cá.
+}
+linked-never-went = { $count ->
+    [1] Um registro deste caderno nunca chegou lá.
+   *[other] { $count } registros deste caderno nunca chegaram lá.
+}

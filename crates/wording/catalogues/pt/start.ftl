@@ -23,3 +23,7 @@ start-zone-field = Fuso horário
 start-bring = Já tinha um caderno ou um diário? { $link }
 start-bring-link = Traga um arquivo
 start-no-vet = O Sayso ajuda a observar e a contar. Não substitui um veterinário nem um profissional qualificado de comportamento.
+start-linked = A sua casa já está em um servidor? { $link }
+start-linked-link = Ligue este caderno a ela
+start-notebook = Já existe um caderno em casa? Deixe esta página vazia. { $link }
+start-notebook-link = Ligue o caderno

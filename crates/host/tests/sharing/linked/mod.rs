@@ -9,7 +9,7 @@ use crate::house::{Has, House, asked};
 use axum::http::StatusCode;
 use book::{Book, Served, all, code, remark};
 use sayso_linked::letters::{Stop, Why};
-use sayso_linked::{LinkError, Place, Turned};
+use sayso_linked::{Ended, LinkError, Place, Turned};
 use sayso_model::*;
 use sayso_store::{ClipHash, Revision};
 use sayso_web::state::machine_clock;
@@ -142,13 +142,13 @@ async fn unlinked_at_either_end_nothing_goes_any_more() {
     }
     assert_eq!((log.revision().await.unwrap(), book.state().await.waits), (before, 1));
     // At home; the same home is known again, and what waited goes.
-    assert!(sayso_linked::end(&book.store).await.unwrap());
+    assert_eq!(sayso_linked::end(&book.store).await.unwrap(), Ended { told: true, waited: 1 });
     assert_eq!(book.turn().await.unwrap(), Turned::Nothing);
     book.linked(&house, &served, &here).await;
     let key = book.state().await.link.key;
     assert_eq!(book.turn().await.unwrap(), Turned::Agreed);
     assert_eq!(all(&log, home).await, all(&book.store, book.home().await).await);
-    assert!(sayso_linked::end(&book.store).await.unwrap(), "the server was told");
+    assert!(sayso_linked::end(&book.store).await.unwrap().told, "the server was told");
     assert!(
         book.dir.path().read_dir().unwrap().all(|file| !file
             .unwrap()

@@ -37,6 +37,9 @@ pub fn view(l: &Locale, typed: &Typed, account: Option<&str>) -> Markup {
                 button.primary.wide { (say!(l, setup::next)) }
             }
             p { (rich!(l, start::bring, link = html! { a href="/exchange" { (say!(l, start::bring_link)) } })) }
+            // Two homes are not mixed: whoever has one already links it before anything is written here.
+            @if account.is_some() { p { (rich!(l, start::notebook, link = html! { a href="/sharing/notebooks" data-test="notebook" { (say!(l, start::notebook_link)) } })) } }
+            @else { p { (rich!(l, start::linked, link = html! { a href="/linked" data-test="linked" { (say!(l, start::linked_link)) } })) } }
             p.quiet { (say!(l, start::no_vet)) }
             @if let Some(account) = account { (doors(l, account)) }
         },
