@@ -176,6 +176,8 @@ checks-thanks = Danke, { $name }.
 checks-see = Sehen, was herauskam
 checks-stop-for-now = Für jetzt aufhören
 checks-stop-for-now-kept = – was notiert wurde, bleibt; mach später weiter.
+checks-go-on = Trotzdem weitermachen
+checks-note-sign = Ein Anzeichen von Stress? Notier es auf dem Brett von { $name }
 checks-which = { $kind ->
     [picks] Zu welchem Platz ging { $name } zuerst?
     [place] Auf welchem Platz drückte { $name } zuerst?
@@ -212,8 +214,9 @@ checks-date-and-who = Tag und Stunde, wer da war:
 checks-prints-again = Startzahl { $seed }: Derselbe Plan druckt diese Reihenfolge wieder.
 checks-nothing-done = Noch nichts wurde durchgeführt.
 checks-came-out = Was herauskam
+checks-this-not-blind = Diese Prüfung war nicht blind: Wer notierte, kannte die Antwort. Wo unten eine blinde Prüfung steht, ist es eine frühere.
 checks-figures = Zahlen bisher
-checks-read-any-time = Lies es, wann du willst, mach weiter oder hör auf: Dafür sind die Belege gemacht. Was begonnen wurde, bleibt in der Rechnung.
+checks-read-any-time = Lies es, wann du willst, mach weiter oder lass es hier: Geschlossen werden muss nichts. Dafür sind die Belege gemacht. Was begonnen wurde, bleibt in der Rechnung.
 checks-chart = Richtig, von getroffenen Wahlen
 checks-chart-axis = Anteil richtig
 checks-chart-read = Senkrechte Linie: Zufall, { $chance }. Balken: 95-%-Bereiche, die gelten, wann immer sie gelesen werden. Für jedes Wort: von den Malen, die { $name } dorthin ging, wie oft es das verlangte war; ein Liebling ist nur durch Zufall richtig. Es zählen erste Antworten; zurückgenommene zählen als falsch.

@@ -187,6 +187,8 @@ checks-thanks = Thank you, { $name }.
 checks-see = See what came out
 checks-stop-for-now = Stop for now
 checks-stop-for-now-kept = – what was noted is kept; go on later.
+checks-go-on = Go on all the same
+checks-note-sign = A sign of stress? Note it on the Board of { $name }
 checks-which = { $kind ->
     [picks] Which place did { $name } go to first?
     [place] In which place did { $name } press first?
@@ -227,8 +229,9 @@ checks-prints-again = seed { $seed }: the same plan prints this order again.
 # What came out.
 checks-nothing-done = Nothing was carried out yet.
 checks-came-out = What came out
+checks-this-not-blind = This check was not blind: whoever noted knew the answer. Where a line below names a blind check, it is an earlier one.
 checks-figures = Figures so far
-checks-read-any-time = Read it whenever you like, go on or stop: the evidence is made for that. What was begun stays in the pool.
+checks-read-any-time = Read it whenever you like, go on, or leave it here: nothing has to be closed. The evidence is made for that. What was begun stays in the pool.
 checks-chart = Right, of choices made
 checks-chart-axis = share right
 checks-chart-read = Upright line: chance, { $chance }. Bars: 95% intervals that hold whenever they are read. For each word: of the times { $name } went for it, how often it was the one asked for; a favourite is right by chance only. First answers count; those taken back count as wrong.

@@ -176,6 +176,8 @@ checks-thanks = Gracias, { $name }.
 checks-see = Ver qué salió
 checks-stop-for-now = Parar por ahora
 checks-stop-for-now-kept = – lo anotado se guarda; sigue más tarde.
+checks-go-on = Seguir de todos modos
+checks-note-sign = ¿Una señal de estrés? Anótala en el tablero de { $name }
 checks-which = { $kind ->
     [picks] ¿A qué lugar fue primero { $name }?
     [place] ¿En qué lugar pulsó primero { $name }?
@@ -212,8 +214,9 @@ checks-date-and-who = Fecha y hora, quién estaba:
 checks-prints-again = semilla { $seed }: el mismo plan imprime de nuevo este orden.
 checks-nothing-done = Todavía no se ha hecho nada.
 checks-came-out = Qué salió
+checks-this-not-blind = Esta comprobación no fue a ciegas: quien anotó sabía la respuesta. Donde abajo se nombra una comprobación a ciegas, es una anterior.
 checks-figures = Cifras hasta ahora
-checks-read-any-time = Léelo cuando quieras, sigue o para: las pruebas están hechas para eso. Lo que se empezó sigue en el conjunto.
+checks-read-any-time = Léelo cuando quieras, sigue o déjalo aquí: no hay que cerrar nada. Las pruebas están hechas para eso. Lo que se empezó sigue en el conjunto.
 checks-chart = Aciertos, de las elecciones hechas
 checks-chart-axis = proporción de aciertos
 checks-chart-read = Línea vertical: el azar, { $chance }. Barras: intervalos del 95 % que valen se lean cuando se lean. Para cada palabra: de las veces que { $name } fue a ella, cuántas era la pedida; una favorita acierta solo por azar. Cuentan las primeras respuestas; las retiradas cuentan como errores.

@@ -176,6 +176,8 @@ checks-thanks = Merci, { $name }.
 checks-see = Voir ce qui en est sorti
 checks-stop-for-now = Arrêter pour l’instant
 checks-stop-for-now-kept = – ce qui est noté est gardé ; continue plus tard.
+checks-go-on = Continuer quand même
+checks-note-sign = Un signe de stress ? Note-le sur le tableau de { $name }
 checks-which = { $kind ->
     [picks] Quelle place est le premier choix de { $name } ?
     [place] À quelle place le premier appui de { $name } ?
@@ -212,8 +214,9 @@ checks-date-and-who = Date et heure, qui était là :
 checks-prints-again = graine { $seed } : le même plan imprime de nouveau cet ordre.
 checks-nothing-done = Rien n’a encore été fait.
 checks-came-out = Ce qui en est sorti
+checks-this-not-blind = Cette vérification n’était pas à l’aveugle : qui notait connaissait la réponse. Là où une vérification à l’aveugle est nommée plus bas, c’en est une plus ancienne.
 checks-figures = Chiffres jusqu’ici
-checks-read-any-time = Lis-le quand tu veux, continue ou arrête : les preuves sont faites pour cela. Ce qui a été commencé reste dans l’ensemble.
+checks-read-any-time = Lis-le quand tu veux, continue ou laisse-le là : rien n’est à fermer. Les preuves sont faites pour cela. Ce qui a été commencé reste dans l’ensemble.
 checks-chart = Justes, parmi les choix faits
 checks-chart-axis = part juste
 checks-chart-read = Ligne verticale : le hasard, { $chance }. Barres : intervalles à 95 % valables quel que soit le moment où on les lit. Pour chaque mot : parmi les fois où { $name } l’a choisi, combien de fois c’était celui demandé ; un favori n’est juste que par hasard. Les premières réponses comptent ; les réponses annulées comptent comme fausses.

@@ -176,6 +176,8 @@ checks-thanks = Bom trabalho, { $name }.
 checks-see = Ver o resultado
 checks-stop-for-now = Parar por agora
 checks-stop-for-now-kept = – o que foi anotado fica guardado; continua mais tarde.
+checks-go-on = Continuar mesmo assim
+checks-note-sign = Um sinal de estresse? Anote no quadro de { $name }
 checks-which = { $kind ->
     [picks] A que lugar { $name } foi primeiro?
     [place] Que lugar { $name } apertou primeiro?
@@ -212,8 +214,9 @@ checks-date-and-who = Data e hora, quem estava:
 checks-prints-again = semente { $seed }: o mesmo plano imprime de novo esta ordem.
 checks-nothing-done = Ainda não foi feito nada.
 checks-came-out = O resultado
+checks-this-not-blind = Esta verificação não foi às cegas: quem anotou sabia a resposta. Onde abaixo se cita uma verificação às cegas, é uma anterior.
 checks-figures = Números até agora
-checks-read-any-time = Leia quando quiser, continue ou pare: as evidências são feitas para isso. O que foi começado fica no conjunto.
+checks-read-any-time = Leia quando quiser, continue ou deixe aqui: nada precisa ser fechado. As evidências são feitas para isso. O que foi começado fica no conjunto.
 checks-chart = Certas, das escolhas feitas
 checks-chart-axis = parte certa
 checks-chart-read = Linha vertical: o acaso, { $chance }. Barras: intervalos de 95% que valem a qualquer leitura. Para cada palavra: das vezes em que { $name } foi a ela, quantas era a pedida; uma preferida só acerta por acaso. Contam as primeiras respostas; as retiradas contam como erros.

@@ -47,7 +47,7 @@ pub fn view(page: &AnimalPage, plan: &ProbePlan, typed: &Typed, laid: &str, twic
             (enough(page, plan))
             (comes(page, plan, |trial| {
                 if laid == trial.number.to_string() {
-                    taps(page, plan, trial.number, trial.laid_out.len(), typed)
+                    taps(page, plan, trial.number, trial.laid_out.len(), Some(&trial.laid_out), typed)
                 } else {
                     lay(page, plan, trial, true)
                 }

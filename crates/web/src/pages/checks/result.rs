@@ -18,7 +18,11 @@ pub fn result(page: &AnimalPage, plan: &ProbePlan, r: &Report) -> Markup {
         @if r.carried_out == 0 { p.quiet { (say!(l, checks::nothing_done)) } }
         @else if r.finished() {
             h2 { (say!(l, checks::came_out)) }
-            div data-part="figures" { (figures(page, plan, r)) (may_be_said(page, plan)) }
+            div data-part="figures" {
+                (figures(page, plan, r))
+                @if !plan.blind { p.caution data-test="not-blind" { (say!(l, checks::this_not_blind)) } }
+                (may_be_said(page, plan))
+            }
         } @else {
             details {
                 summary { (say!(l, checks::figures)) }

@@ -13,7 +13,8 @@ use axum::extract::{Path, Query};
 use maud::{Markup, html};
 use sayso_advisor::checks::{Next, PER_SITTING, PlannedTrial, next_trial, order, trials};
 use sayso_advisor::welfare::rest_today;
-use sayso_model::{PictureOf, ProbeDesign, ProbePlan, ProbeResponse, ProbeTrial, WordId};
+use sayso_model::facts::held_up;
+use sayso_model::{PictureOf, ProbeDesign, ProbePlan, ProbeResponse, ProbeTrial, RewardCard, WordId};
 use sayso_people::Capability;
 use sayso_wording::checks::{design, place};
 use sayso_wording::say;
@@ -35,12 +36,17 @@ pub(super) fn stops(page: &AnimalPage) -> Markup {
     }
 }
 
-/// The trials of today, for short sittings.
-pub(super) fn enough(page: &AnimalPage, plan: &ProbePlan) -> Markup {
+/// The trials of today where they make a whole sitting.
+fn sitting_of(page: &AnimalPage, plan: &ProbePlan) -> Option<usize> {
     let today = page.now.day(&page.zone);
     let n = trials(&page.story, page.id, plan.probe).iter().filter(|t| t.at().day(&page.zone) == today).count();
+    (n > 0 && n % PER_SITTING == 0).then_some(n)
+}
+
+/// The trials of today, for short sittings.
+pub(super) fn enough(page: &AnimalPage, plan: &ProbePlan) -> Markup {
     html! {
-        @if n > 0 && n % PER_SITTING == 0 { p.caution { (say!(&page.locale, checks::sitting_done, trials = n)) } }
+        @if let Some(n) = sitting_of(page, plan) { p.caution { (say!(&page.locale, checks::sitting_done, trials = n)) } }
     }
 }
 
@@ -84,7 +90,7 @@ pub(super) fn lay(page: &AnimalPage, plan: &ProbePlan, trial: &PlannedTrial, alo
             h2 { (say!(l, checks::lay_out, name = name)) }
             p.quiet { (whose_left(l, name)) }
             ol.lay { @for (at, w) in trial.laid_out.iter().enumerate() {
-                li { (picture::of(&page.story, PictureOf::Word { word: *w })) " " strong { (thing(page, *w)) } @if at == trial.right_place { " " span.quiet { (say!(l, checks::asked_for)) } } @if let Some(r) = card(w) { (for_animal(&page.locale, &page.card, r)) } }
+                li { (picture::of(&page.story, PictureOf::Word { word: *w })) " " strong { (thing(page, *w)) } (shown_as(page, card(w))) @if at == trial.right_place { " " span.quiet { (say!(l, checks::asked_for)) } } @if let Some(r) = card(w) { (for_animal(&page.locale, &page.card, r)) } }
             } }
             @let word = html! { strong { (quoted(trial.word)) } };
             p { @if alone { (rich!(l, checks::then_play_alone, word = word)) } @else { (rich!(l, checks::then_play, word = word)) } }
@@ -112,6 +118,21 @@ pub(super) fn lay(page: &AnimalPage, plan: &ProbePlan, trial: &PlannedTrial, alo
     }
 }
 
+/// How a thing that cannot be laid out is: by what stands for it, the same as in a likes test.
+fn shown_as(page: &AnimalPage, reward: Option<&RewardCard>) -> Markup {
+    let l = &page.locale;
+    let Some(reward) = reward.filter(|r| !held_up(r)) else { return html! {} };
+    html! {
+        @match &reward.stand_in {
+            Some(stand_in) => { " " span.quiet data-test="shown-as" { (say!(l, likes::shown_as, stand_in = stand_in)) } }
+            None => {
+                span.hint data-test="no-stand-in" { (say!(l, likes::no_stand_in, thing = &reward.name, kind = reward.kind.name())) }
+                @if page.may(Capability::Plan) { " " a href=(format!("/people/reward/{}", reward.reward)) { (say!(l, likes::name_stand_in)) } }
+            }
+        }
+    }
+}
+
 pub async fn presenter(
     page: AnimalPage,
     Path((_, id)): Path<(String, String)>,
@@ -134,7 +155,7 @@ pub fn presenter_view(page: &AnimalPage, plan: &ProbePlan, typed: &Typed, twice:
             (stops(page))
             (last(page, plan))
             (enough(page, plan))
-            (comes(page, plan, |trial| taps(page, plan, trial.number, trial.laid_out.len(), typed)))
+            (comes(page, plan, |trial| taps(page, plan, trial.number, trial.laid_out.len(), None, typed)))
             (stop_for_now(page, plan))
         },
     )
@@ -151,20 +172,39 @@ pub(super) fn comes(page: &AnimalPage, plan: &ProbePlan, shown: impl FnOnce(&Pla
                 @if page.may(Capability::SeeFigures) { a.button.primary.wide href=(address(page, plan.probe)) { (say!(l, checks::see)) } }
             }
             Ok(Next::Trial(_)) if plan.design == ProbeDesign::WrongDelivery => p { (say!(l, checks::at_board)) },
+            // After a sitting the way out comes first; whoever goes on all the same says so.
+            Ok(Next::Trial(trial)) if sitting_of(page, plan).is_some() => {
+                p { a.button.primary.wide href=(away(page, plan)) data-test="rest" { (say!(l, checks::stop_for_now)) } }
+                details.after data-test="go-on" { summary { (say!(l, checks::go_on)) } (shown(&trial)) }
+            }
             Ok(Next::Trial(trial)) => (shown(&trial)),
         }
     }
 }
 
+/// Where one goes from a check that rests.
+fn away(page: &AnimalPage, plan: &ProbePlan) -> String {
+    if page.may(Capability::SeeFigures) { address(page, plan.probe) } else { Tab::Board.href(Some(page.id)) }
+}
+
 /// The way out, to go on another time.
 pub(super) fn stop_for_now(page: &AnimalPage, plan: &ProbePlan) -> Markup {
     let l = &page.locale;
-    let away =
-        if page.may(Capability::SeeFigures) { address(page, plan.probe) } else { Tab::Board.href(Some(page.id)) };
-    html! { p { a href=(away) { (say!(l, checks::stop_for_now)) } " " span.quiet { (say!(l, checks::stop_for_now_kept)) } } }
+    html! {
+        p { a href=(Tab::Board.href(Some(page.id))) data-test="note-sign" { (say!(l, checks::note_sign, name = &page.card.name)) } }
+        p { a href=(away(page, plan)) { (say!(l, checks::stop_for_now)) } " " span.quiet { (say!(l, checks::stop_for_now_kept)) } }
+    }
 }
 
-pub(super) fn taps(page: &AnimalPage, plan: &ProbePlan, trial: u16, places: usize, typed: &Typed) -> Markup {
+/// What came, to be tapped. `laid`: what lies where, for one who knows it anyway, so that left and right are not mistaken.
+pub(super) fn taps(
+    page: &AnimalPage,
+    plan: &ProbePlan,
+    trial: u16,
+    places: usize,
+    laid: Option<&[WordId]>,
+    typed: &Typed,
+) -> Markup {
     let (l, name) = (&page.locale, page.card.name.as_str());
     let drawn = plan.design.places_drawn();
     let kind = match plan.design {
@@ -181,6 +221,9 @@ pub(super) fn taps(page: &AnimalPage, plan: &ProbePlan, trial: u16, places: usiz
                 @for at in 1..=places {
                     button.pick name="answer" value=(at) {
                         strong { (place(l, plan.design, at)) }
+                        @if let Some(word) = laid.and_then(|laid| laid.get(at - 1)) {
+                            span data-test="lies-there" { @if plan.design == ProbeDesign::PickForWord { (thing(page, *word)) } @else { (says(page, *word)) } }
+                        }
                         @if drawn && at == 1 { span.quiet { (say!(l, checks::left, name = name)) } }
                         @if drawn && at == places { span.quiet { (say!(l, checks::right, name = name)) } }
                     }
