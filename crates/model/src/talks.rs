@@ -8,7 +8,7 @@
 //!
 //! Whether the account named in a proposal wrote it, an event does not prove: a server of many homes remembers that beside the log.
 
-use crate::body::{OwnPlan, PlanLine, Proposal, ProposalAnswer, Proposed, Reply};
+use crate::body::{OwnPlan, PlanLine, Practice, Proposal, ProposalAnswer, Proposed, Reply};
 use crate::event::{Event, Kind, Part};
 use crate::id::{AnimalId, EventId, WordId};
 use crate::story::{Fact, Story};
@@ -24,7 +24,7 @@ pub enum Standing {
     Accepted,
     /// The home said no.
     Declined,
-    /// A note or question that was answered.
+    /// A note or question that was answered; what was handed over to practise, and something was shared of it.
     Answered,
     /// Its last day, or the meeting, has passed.
     Ended {
@@ -86,6 +86,15 @@ impl Talk<'_> {
         matches!(self.standing, Standing::Open | Standing::Accepted)
     }
 
+    /// What was handed over to practise and still may be: also once something was shared of it.
+    #[must_use]
+    pub fn practice(&self) -> Option<&Practice> {
+        match &self.part.proposes {
+            Proposed::Practice { practice } if self.is_live() || self.standing == Standing::Answered => Some(practice),
+            _ => None,
+        }
+    }
+
     /// Whether the home may still say yes or no: a plan whose last day has passed, and what was taken back, is over.
     #[must_use]
     pub const fn may_be_settled(&self) -> bool {
@@ -136,7 +145,7 @@ fn talk<'a>(
         Standing::Withdrawn
     } else if declined {
         Standing::Declined
-    } else if part.proposes.is_words() && !answers.is_empty() {
+    } else if is_answered(part, &answers) && accepted.is_none() {
         Standing::Answered
     } else if over {
         Standing::Ended { accepted: accepted.is_some() }
@@ -147,6 +156,14 @@ fn talk<'a>(
     };
     let agreed_at = accepted.filter(|_| matches!(standing, Standing::Accepted | Standing::Ended { .. }));
     Talk { event, part, answers, agreed_at, standing }
+}
+
+/// Whether words were answered by words, or what was handed over to practise by what was shared of it.
+fn is_answered(part: &Proposal, answers: &[Answered<'_>]) -> bool {
+    match part.proposes {
+        Proposed::Practice { .. } => answers.iter().any(|a| a.part.rehearsed.is_some()),
+        ref other => other.is_words() && !answers.is_empty(),
+    }
 }
 
 /// Plans that a home made of its own for an animal, oldest first.

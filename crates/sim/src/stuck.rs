@@ -117,8 +117,8 @@ pub(crate) fn plain(c: &mut Chance, days: u32) -> Home {
         days,
         board: (1, 6),
         people: vec![
-            PersonTruth::ordinary(label("First"), c.between(1.2, 2.0)),
-            PersonTruth { share: 0.5, ..PersonTruth::ordinary(label("Second"), c.between(1.2, 2.4)) },
+            PersonTruth::ordinary(label("Mora"), c.between(1.2, 2.0)),
+            PersonTruth { share: 0.5, ..PersonTruth::ordinary(label("Kes"), c.between(1.2, 2.4)) },
         ],
         rewards: vec![
             reward("yard", RewardKind::Exploring, None, 30.0),

@@ -94,15 +94,15 @@ pub(super) fn trials(case: &Case<'_>, plans: &[Fact<'_, DesignPlan>]) -> Vec<Tri
 /// What was handed to the home to practise, out of the talk, oldest first: lessons that anybody of the home has read, and rehearsals
 /// that it shared.
 pub(super) fn practices(case: &Case<'_>, talks: &[Talk<'_>]) -> Vec<PracticeLine> {
-    let live = talks.iter().filter(|t| t.concerns(case.animal()) && t.is_live());
+    let about = talks.iter().filter(|t| t.concerns(case.animal()));
     let one = |talk: &Talk<'_>| {
-        let Proposed::Practice { practice } = &talk.part.proposes else { return None };
+        let practice = talk.practice()?;
         let read = practice.lessons.iter().filter(|lesson| is_read(case.story(), lesson.as_str(), case.now())).count();
         let shared = talk.answers.iter().filter(|a| a.part.rehearsed.is_some()).count();
         let (proposal, by) = (talk.id(), talk.part.from.account);
         Some(PracticeLine { proposal, by, read: (read, practice.lessons.len()), shared })
     };
-    let mut found: Vec<PracticeLine> = live.filter_map(one).collect();
+    let mut found: Vec<PracticeLine> = about.filter_map(one).collect();
     found.reverse();
     found
 }

@@ -84,6 +84,10 @@ async fn an_exercise_and_lessons_are_handed_over_and_a_home_shares_figures_by_it
     let told = house.get(&coach, "/talk").await;
     assert!(told.holds("with Zip, a simulated animal:") && told.holds("From your press to the thing"), "{}", told.body);
     assert!(told.holds("Lessons read by somebody of the home: 1 of 2") && told.holds("Rehearsals shared: 1"));
+    // What was shared answers it; more may be shared.
+    assert!(told.marked("open").is_empty() && !told.marked("before").is_empty(), "{}", told.body);
+    assert!(house.get(&house.keeper, "/talk").await.marked("open").is_empty());
+    assert_eq!(house.get(&house.keeper, &went()).await.marked("share").len(), 1);
     // It needs nothing else.
     let desk = house.get(&coach, "/desk?kind=none").await;
     assert!(desk.holds("To practise: 1 of 2 lessons read, rehearsals shared: 1"), "{}", desk.body);

@@ -274,4 +274,4 @@ rehearse-notebook-what = Aus sechs Wochen Aufzeichnungen eines solchen Zuhauses 
 rehearse-advisor = { $cause }: { $bearing }.
 rehearse-three-more = Auch Wörter, die ähnlich klingen, eine schwer verständliche Aufnahme und Menschen, die verschieden antworten, können ein Wort aufhalten. Diese Übung hat sie nicht.
 rehearse-share = Mit { $name } teilen
-rehearse-share-what = Nur die Zahlen von „Wie du gelehrt hast“ gehen an { $name }, auf die Seite Vereinbart. Nicht die Linie, kein Augenblick, nicht, was wahr war. Ohne diesen Tipp sieht es niemand.
+rehearse-share-what = Nur Zeiten und Anteile von „Wie du gelehrt hast“ gehen an { $name }, auf die Seite Vereinbart. Nicht die Linie, kein Augenblick, nicht, was wahr war. Ohne diesen Tipp sieht es niemand.

@@ -276,4 +276,4 @@ rehearse-notebook-what = From six weeks of records of such a home and this sessi
 rehearse-advisor = { $cause }: { $bearing }.
 rehearse-three-more = Words that sound alike, a recording that is hard to make out, and people who answer differently can also hold a word up. This exercise does not have them.
 rehearse-share = Share this with { $name }
-rehearse-share-what = Only the figures of “How you taught” go to { $name }, on the page Agreed. Not the line, not a moment, not what was true. Without this tap nobody sees it.
+rehearse-share-what = Only times and shares of “How you taught” go to { $name }, on the page Agreed. Not the line, not a moment, not what was true. Without this tap nobody sees it.

@@ -274,4 +274,4 @@ rehearse-notebook-what = De seis semanas de registros de un hogar así y de esta
 rehearse-advisor = { $cause }: { $bearing }.
 rehearse-three-more = También pueden frenar una palabra las que suenan parecido, una grabación difícil de distinguir y personas que responden distinto. Este ejercicio no las tiene.
 rehearse-share = Compartir esto con { $name }
-rehearse-share-what = Solo las cifras de «Cómo enseñaste» van a { $name }, en la página Acordado. Ni la línea, ni un momento, ni qué era verdad. Sin este toque nadie lo ve.
+rehearse-share-what = Solo los tiempos y las proporciones de «Cómo enseñaste» van a { $name }, en la página Acordado. Ni la línea, ni un momento, ni qué era verdad. Sin este toque nadie lo ve.

@@ -275,4 +275,4 @@ rehearse-notebook-what = D’après six semaines de notes d’un tel foyer et ce
 rehearse-advisor = { $cause } : { $bearing }.
 rehearse-three-more = Des mots qui se ressemblent, un enregistrement difficile à distinguer et des personnes qui répondent différemment peuvent aussi retenir un mot. Cet exercice ne les a pas.
 rehearse-share = Partager ceci avec { $name }
-rehearse-share-what = Seuls les chiffres de « Comment tu as enseigné » vont à { $name }, sur la page Convenu. Ni la ligne, ni un moment, ni ce qui était vrai. Sans ce geste, personne ne le voit.
+rehearse-share-what = Seuls les temps et les parts de « Comment tu as enseigné » vont à { $name }, sur la page Convenu. Ni la ligne, ni un moment, ni ce qui était vrai. Sans ce geste, personne ne le voit.

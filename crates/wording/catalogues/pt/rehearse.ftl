@@ -275,4 +275,4 @@ rehearse-notebook-what = De seis semanas de registros de uma casa assim e desta 
 rehearse-advisor = { $cause }: { $bearing }.
 rehearse-three-more = Palavras que soam parecidas, uma gravação difícil de distinguir e pessoas que respondem de modos diferentes também podem segurar uma palavra. Este exercício não as tem.
 rehearse-share = Compartilhar isto com { $name }
-rehearse-share-what = Só os números de “Como você ensinou” vão para { $name }, na página Combinado. Nem a linha, nem um momento, nem o que era verdade. Sem este toque ninguém vê.
+rehearse-share-what = Só os tempos e as proporções de “Como você ensinou” vão para { $name }, na página Combinado. Nem a linha, nem um momento, nem o que era verdade. Sem este toque ninguém vê.

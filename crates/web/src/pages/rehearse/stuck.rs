@@ -76,17 +76,27 @@ pub fn answer(l: &Locale, run: &Run, named: Option<Cause>) -> Markup {
             p.act { (say!(l, rehearse::held_up, hit = hit, cause = called(found.cause), said = said)) }
             p data-test="showed" { (showed(l, &name, &found)) }
         }
-        h2 { (say!(l, rehearse::notebook)) }
-        p.quiet { (say!(l, rehearse::notebook_what)) }
-        ul data-test="notebook" {
-            @for weighed in &found.said {
-                li data-cause=(cause_name(weighed.cause)) data-suspected=(weighed.suspected()) {
-                    (say!(l, rehearse::advisor, cause = called(weighed.cause), bearing = bearing(l, weighed.bearing)))
-                    @for fact in &weighed.evidence { " " (because(l, &name, fact)) }
+    }
+}
+
+/// What the notebook would have said, for whoever wants to read it: the one thing for next time stands before it.
+pub fn notebook(l: &Locale, run: &Run) -> Markup {
+    let Some(found) = weeks(l, run.setup).and_then(|weeks| found(run, &weeks)) else { return html! {} };
+    let name = name(l, run.setup.character);
+    html! {
+        details.fold data-test="notebook-fold" {
+            summary { (say!(l, rehearse::notebook)) }
+            p.quiet { (say!(l, rehearse::notebook_what)) }
+            ul data-test="notebook" {
+                @for weighed in &found.said {
+                    li data-cause=(cause_name(weighed.cause)) data-suspected=(weighed.suspected()) {
+                        (say!(l, rehearse::advisor, cause = cause(l, &name, weighed.cause), bearing = bearing(l, weighed.bearing)))
+                        @for fact in &weighed.evidence { " " (because(l, &name, fact)) }
+                    }
                 }
             }
+            p.quiet { (say!(l, rehearse::three_more)) }
         }
-        p.quiet { (say!(l, rehearse::three_more)) }
     }
 }
 

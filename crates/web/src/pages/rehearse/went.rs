@@ -42,6 +42,7 @@ pub fn view(page: &Page, asked: &Asked, named: Option<Cause>) -> Markup {
             (next_time(l, &run, &conduct, &next))
             (cautions(l, &run))
             (lessons::next(page, &next.change, setup.exercise))
+            (stuck::notebook(l, &run))
             (measured(l, setup, &conduct))
             (share(page, setup, &asked.acts))
             (what_was_true(l, &run))

@@ -149,7 +149,7 @@ pub fn share(page: &Page, setup: Setup, acts: &[Act]) -> Markup {
     let all = seen(page);
     let mut open: BTreeMap<_, &Talk<'_>> = BTreeMap::new();
     // The newest of each coach stands for what was handed over before it.
-    for talk in all.iter().filter(|t| t.is_live() && matches!(t.part.proposes, Proposed::Practice { .. })) {
+    for talk in all.iter().filter(|t| t.practice().is_some()) {
         open.entry(talk.part.from.account).or_insert(talk);
     }
     html! {
@@ -171,8 +171,7 @@ pub async fn note(page: Page, typed: Typed) -> Result<Redirect, Error> {
     let typed = typed.only(&["to", "exercise", "character", "seed", "acts"])?;
     let to: EventId = named(typed.text("to"), "proposal")?;
     let all = seen(&page);
-    let is_open = |t: &&Talk<'_>| t.id() == to && t.is_live() && matches!(t.part.proposes, Proposed::Practice { .. });
-    let talk = all.iter().find(is_open).ok_or_else(no_such)?;
+    let talk = all.iter().find(|t| t.id() == to && t.practice().is_some()).ok_or_else(no_such)?;
     let exercise = Exercise::named(typed.text("exercise")).ok_or_else(no_such)?;
     let character = Character::named(typed.text("character")).ok_or_else(no_such)?;
     let seed: u32 = typed.text("seed").parse().map_err(|_| no_such())?;
