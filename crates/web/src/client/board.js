@@ -76,8 +76,8 @@ function draw() {
   at("mat").hidden = now.padsHidden?.(pad) ?? false;
   for (const b of pads) drawPad(b, view, now);
   fitBrings();
-  // Whatever is being done, a growl or a leaving can be noted.
-  at("actions").hidden = !view.session;
+  // Whatever is being done, a growl can be noted; what belongs to a session, while one runs.
+  at("actions").classList.toggle("idle", !view.session);
   action("joined").disabled = view.here;
   action("joined").classList.toggle("primary", !view.here);
   action("left").disabled = view.stop === "left";
@@ -203,11 +203,7 @@ function drawStop(view) {
     el(
       "p",
       {},
-      el(
-        "strong",
-        {},
-        view.stop === "left" ? say("client-board-stop-left", { name }) : say(`client-board-stop-${view.stop}`),
-      ),
+      el("strong", {}, showing.stopSaid(pad, view.stop)),
       ` ${say(`client-board-stop-${view.stop}-do`, { name })}`,
     ),
     view.stop === "strong" && el("p", { "data-test": "whom-to-ask" }, say("client-board-whom-to-ask")),

@@ -29,6 +29,13 @@ const STEPS = ["waiting", "late", "after", "shown", "left"];
  */
 const going = (pad, s) => s.step === "waiting" || s.step === "late" || (STEPS.includes(s.step) && Boolean(event(pad)));
 
+/**
+ * Whether the person now shows this word: on the pad as everywhere, or by the button below it.
+ * @param {InvitationMemo} s
+ * @param {string} word
+ */
+const isShown = (s, word) => !s.press && word === s.word;
+
 /** @param {Pad} pad */
 export const padsHidden = (pad) => {
   const s = state(pad);
@@ -43,7 +50,7 @@ export function padState(pad, word) {
   const s = state(pad);
   if (s.step === "waiting") return { does: say("client-board-it-pressed", { name: pad.now.name }), count: "" };
   if (s.step === "after") {
-    if (pad.view.pending[word]) return showState(pad, word);
+    if (pad.view.pending[word] || isShown(s, word)) return showState(pad, word);
     return { off: true, does: "" };
   }
   if (going(pad, s)) return { off: true, does: "" };
@@ -65,7 +72,8 @@ export function tap(pad, word) {
   }
   if (s.step === "after") {
     const press = pad.view.pending[word];
-    return press && given(pad, press);
+    if (press) return given(pad, press);
+    return isShown(s, word) && Object.keys(pad.view.pending).length === 0 ? pad.press(word, "person") : undefined;
   }
   if (going(pad, s)) return undefined;
   if (s.way === "ask_between_two" && s.word && s.word !== word) return set(pad, { other: word });

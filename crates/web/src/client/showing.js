@@ -10,7 +10,7 @@ import { before, startPanel } from "./starting.js";
 import { withSign } from "./swaps.js";
 import { minutes, number, say } from "./say.js";
 
-/** @import { Child, Pad, Panel, SignLevel, Then, Told } from "../../client-checks/client" */
+/** @import { Child, Pad, Panel, SignLevel, Stop, Then, Told } from "../../client-checks/client" */
 
 /**
  * A press waiting for its delivery makes the pad the place to note that.
@@ -83,15 +83,20 @@ export function panel(pad) {
   const enough = most !== undefined && reached(pad);
   return (
     asks ?? {
-      key: `showing-${enough}-${offers}`,
+      key: `showing-${enough}-${offers}-${pad.view.stop}`,
       build: () => [
         tell(
           el(
             "p",
             { class: "quiet", "data-test": enough ? "enough" : undefined },
-            enough ? say("client-board-enough", { n: minutes(most) }) : say("client-board-tap-twice"),
+            pad.view.stop
+              ? stopSaid(pad, pad.view.stop)
+              : enough
+                ? say("client-board-enough", { n: minutes(most) })
+                : say("client-board-tap-twice"),
           ),
           !enough &&
+            !pad.view.stop &&
             offers &&
             el("p", { class: "quiet", "data-test": "offer-first" }, say("client-board-offer-first", { list: offers })),
         ),
@@ -101,6 +106,14 @@ export function panel(pad) {
     }
   );
 }
+
+/**
+ * Why to stop, in a word or two.
+ * @param {Pad} pad
+ * @param {Stop} stop
+ */
+export const stopSaid = (pad, stop) =>
+  stop === "left" ? say("client-board-stop-left", { name: pad.now.name }) : say(`client-board-stop-${stop}`);
 
 /**
  * The newest press that waits for its thing.
@@ -230,6 +243,8 @@ export function chooseWord(pad, title, chosen, extra = () => []) {
  */
 export function action(pad, name) {
   const { session } = pad.view;
+  // A growl is no matter of sessions.
+  if (name === "sign") return signs(pad);
   if (!session) return undefined;
   switch (name) {
     case "joined":
@@ -257,8 +272,6 @@ export function action(pad, name) {
       return chooseWord(pad, say("client-board-which-brushed"), (word) => pad.note([{ kind: "brush", word, session }]));
     case "pressed":
       return animalPressed(pad);
-    case "sign":
-      return signs(pad);
     case "closing":
       return settled(pad, () => closing(pad));
     case "end":
@@ -290,6 +303,18 @@ function animalPressed(pad) {
   );
 }
 
+/**
+ * A strong sign with no session to stop: what to do now, and whom to ask.
+ * @param {Pad} pad
+ */
+function stopHere(pad) {
+  navigator.vibrate?.([120, 60, 120]);
+  openSheet(say("client-board-stop-here", { name: pad.now.name }), (close) => [
+    el("p", { class: "stop", "data-test": "whom-to-ask" }, say("client-board-whom-to-ask")),
+    button(say("client-board-done"), "stop-here-done", close, { class: "wide" }),
+  ]);
+}
+
 /** @type {SignLevel[]} */
 const LEVELS = ["strong", "mild", "joining"];
 
@@ -305,6 +330,8 @@ export function signs(pad) {
       const seen = (/** @type {string} */ sign) => {
         close();
         pad.note([{ kind: "sign", sign, level, when: "during", ...pad.in() }, ...withSign(pad, level)]);
+        // In a session the pad itself stops; outside one it is said here.
+        if (level === "strong" && !pad.view.session) stopHere(pad);
       };
       return [
         el("h3", {}, say(`client-board-level-${level}`)),

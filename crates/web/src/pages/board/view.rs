@@ -157,7 +157,7 @@ fn pad(w: &WordNow, test: &str, zone: Option<usize>, planned: bool, written: Lan
     }
 }
 
-/// Always in the same places. The closing word, where there is one, has the corner beside the end.
+/// Always in the same places; outside a session a sign alone can be noted. The closing word, where there is one, has the corner beside the end.
 fn actions(locale: &Locale, now: &Now) -> Markup {
     let closing = now.words.iter().find(|w| w.closing);
     let all = [
@@ -169,7 +169,7 @@ fn actions(locale: &Locale, now: &Now) -> Markup {
         ("sign", say!(locale, board::sign)),
     ];
     html! {
-        section.actions data-part="actions" data-test="actions" aria-label=(say!(locale, board::does, name = now.name.as_str())) hidden[now.open.is_none()] {
+        section.actions .idle[now.open.is_none()] data-part="actions" data-test="actions" aria-label=(say!(locale, board::does, name = now.name.as_str())) {
             @for (action, name) in all {
                 button type="button" data-action=(action) data-test=(format!("act-{action}")) { (name) }
             }
