@@ -219,7 +219,8 @@ fn figures(case: &Case<'_>, first: Day, all: &[Answered<'_>]) -> [Figure; 3] {
         before: of(stretches.1),
     };
     let within = |at: Moment, (from, to): (Moment, Moment)| at >= from && at <= to;
-    let share = |all: Vec<bool>| Estimate::share(all.iter().filter(|yes| **yes).count(), all.len());
+    // As everywhere else these figures are told: they are read day by day.
+    let share = |all: Vec<bool>| Estimate::share_any_time(all.iter().filter(|yes| **yes).count(), all.len());
     let pressed = figure(Measure::Pressed, &|stretch| {
         let usable = case.all_invitations().flat_map(|(_, i)| &i.usable);
         share(usable.filter(|u| within(u.invitation.at(), stretch)).map(|u| u.pressed).collect())

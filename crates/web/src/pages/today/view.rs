@@ -29,8 +29,9 @@ use sayso_wording::{Locale, say};
 const LINES: usize = 5;
 /// Lines that make room for each thing about welfare, and for the lesson below it.
 const LINES_FOR_WELFARE: usize = 6;
-/// Lines that find room where neither a session nor a pause before the next one is planned.
+/// Lines that find room where no session is planned, and where it is a pause before the next one.
 const LINES_FOR_PLAN: usize = 3;
+const LINES_FOR_PAUSE: usize = 1;
 /// Facts told of the last seven days.
 const FACTS: usize = 2;
 /// Words that keep a line whatever else there is.
@@ -209,7 +210,11 @@ fn best_time(l: &Locale, plan: &Plan) -> Markup {
 /// A line a word: its trend, stage and one step; why, and what also holds, behind the tap.
 fn words(page: &AnimalPage, today: &Today) -> Markup {
     let (l, steps) = (&page.locale, &today.steps);
-    let free = if matches!(today.next, Next::Session { .. } | Next::Pause { .. }) { 0 } else { LINES_FOR_PLAN };
+    let free = match today.next {
+        Next::Session { .. } => 0,
+        Next::Pause { .. } => LINES_FOR_PAUSE,
+        _ => LINES_FOR_PLAN,
+    };
     let needy = steps.iter().filter(|w| w.needs_something()).count();
     let lines =
         (LINES + free).saturating_sub(LINES_FOR_WELFARE * today.welfare.len()).max(FEWEST_LINES).max(needy.min(LINES));
