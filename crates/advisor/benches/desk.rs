@@ -39,7 +39,7 @@ fn main() {
     );
     for times in [1, 10] {
         let all = || (0..times).flat_map(|turn| lines.iter().enumerate().map(move |(i, line)| ((turn, i), line)));
-        let placed = (0..5).map(|_| timed(|| drop(black_box(desk(all(), now, &Seen::default())))).1);
+        let placed = (0..5).map(|_| timed(|| drop(black_box(desk(all(), now, &Seen::default(), None)))).1);
         let placed = placed.fold(f64::INFINITY, f64::min);
         let many = lines.len() * times;
         println!("a desk of {many:<6} lines, needs and order    {placed:>10.2} ms  ({:.5} of the fold)", placed / fold);

@@ -25,15 +25,17 @@ fn path() -> PathBuf {
 }
 
 pub fn rows() -> Vec<SummaryRow> {
+    (1..=HOMES).flat_map(rows_of).collect()
+}
+
+/// Rows of one home of that population.
+pub fn rows_of(seed: u64) -> Vec<SummaryRow> {
     let end = "2026-03-01T19:00:00Z".parse().unwrap();
-    let of = |seed: u64| {
-        let mut home = any_home(seed);
-        home.days = DAYS;
-        home.animals[0].species = Species::Dog;
-        let story = Story::from_events(simulate(&home, seed, end).unwrap().events);
-        summary_rows(&story, &StudyName::new(&format!("invented-{seed}")).unwrap())
-    };
-    (1..=HOMES).flat_map(of).collect()
+    let mut home = any_home(seed);
+    home.days = DAYS;
+    home.animals[0].species = Species::Dog;
+    let story = Story::from_events(simulate(&home, seed, end).unwrap().events);
+    summary_rows(&story, &StudyName::new(&format!("invented-{seed}")).unwrap())
 }
 
 /// Four digits say all there is to say, and are read as they were written.

@@ -113,6 +113,6 @@ pub async fn open(asker: &Asker, who: &Who) -> Result<Opened, Error> {
         .kept
         .iter()
         .flat_map(|(home, kept)| kept.animals.iter().map(move |(animal, kept)| ((*home, *animal), &kept.line)));
-    let rows = desk(all, now, &put);
+    let rows = desk(all, now, &put, asker.host.norms.as_deref());
     Ok(Opened { found, rows, asides })
 }

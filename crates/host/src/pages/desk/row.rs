@@ -6,9 +6,11 @@ use crate::pages::desk::open::Key;
 use maud::{Markup, html};
 use sayso_advisor::desk::{About, Line, Need, WEEKS};
 use sayso_model::{AccountId, Day, Label, Moment, WordId};
+use sayso_norms::Release;
 use sayso_web::chart::spark;
 use sayso_wording::advice::sure;
 use sayso_wording::desk::{Names, aside, need as told_need, until, why};
+use sayso_wording::others::source;
 use sayso_wording::{Locale, say};
 
 /// Words whose presses are drawn beside the rest; more stand on the animal's own pages.
@@ -32,6 +34,8 @@ pub struct Of<'a> {
     pub me: AccountId,
     /// The coach's own mark of the home.
     pub mark: Option<&'a Label>,
+    /// What other homes did, where the server was told.
+    pub norms: Option<&'a Release>,
 }
 
 /// What a button says, by what is kept.
@@ -122,6 +126,13 @@ fn told(of: &Of<'_>, names: &Names<'_>, need: &Need) -> Markup {
             }
         }
         p.quiet { (say!(l, desk_page::until, what = until(l, names, need.until))) }
+        @if let Some(release) = of.norms.filter(|_| need.about == About::Outside) {
+            details data-test="whose-figures" {
+                summary { (say!(l, desk_page::whose_figures)) }
+                @for sentence in source(l, release) { p { (sentence) } }
+                p { a.link href=(page(of.key, "others")) { (say!(l, others::link)) } }
+            }
+        }
         @if let Some(put) = aside(l, line, need) { p.quiet data-test="aside-since" { (put) } }
     }
 }

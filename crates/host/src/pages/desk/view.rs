@@ -47,6 +47,7 @@ pub fn view(asker: &Asker, opened: &Opened, chosen: &Chosen) -> Markup {
                             home: called(l, &opened.found, one.key.0),
                             me: asker.signed.account.id,
                             mark: chosen.marks.get(&one.key.0),
+                            norms: asker.host.norms.as_deref(),
                         }, &one.needs))
                     }
                 } }

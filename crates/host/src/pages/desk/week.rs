@@ -62,6 +62,7 @@ pub async fn show(asker: &Asker, opened: &Opened, asked: Asked) -> Result<Markup
             home,
             me: asker.signed.account.id,
             mark: marks.get(&news.key.0),
+            norms: None,
         };
         let day = l.weekday_date(news.since.day(&animal.line.zone));
         html! {
