@@ -13,6 +13,7 @@ mod files;
 mod followed;
 #[path = "../../../../tests/postgres/fresh.rs"]
 mod fresh;
+mod handed;
 mod house;
 mod invitations;
 mod leaving;
