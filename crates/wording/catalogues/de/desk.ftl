@@ -55,9 +55,9 @@ desk-outside-wait = { $by ->
     }
    *[showings] { $wait } Zeigen
 }
-desk-outside-open = noch kein Druck von „{ $word }“ nach { $wait }. Dort kamen neunzehn von zwanzig nach höchstens { $place } ({ $level }-Intervall: { $low } bis { $high }).
-desk-outside-later = „{ $word }“ wurde zum ersten Mal nach { $wait } gedrückt. Dort kamen neunzehn von zwanzig nach höchstens { $place } ({ $level }-Intervall: { $low } bis { $high }).
-desk-outside-sooner = „{ $word }“ wurde zum ersten Mal nach { $wait } gedrückt. Dort brauchten neunzehn von zwanzig { $place } oder mehr ({ $level }-Intervall: { $low } bis { $high }).
+desk-outside-open = noch kein Druck von „{ $word }“ nach { $wait }. Dort waren neunzehn von zwanzig Wörtern nach höchstens { $place } zum ersten Mal gedrückt ({ $level }-Intervall: { $low } bis { $high }).
+desk-outside-later = „{ $word }“ wurde zum ersten Mal nach { $wait } gedrückt. Dort waren neunzehn von zwanzig Wörtern nach höchstens { $place } zum ersten Mal gedrückt ({ $level }-Intervall: { $low } bis { $high }).
+desk-outside-sooner = „{ $word }“ wurde zum ersten Mal nach { $wait } gedrückt. Dort brauchten neunzehn von zwanzig Wörtern { $place } oder mehr ({ $level }-Intervall: { $low } bis { $high }).
 
 desk-why-recurring = Es kommt immer wieder: in { $weeks } der letzten { $of } Wochen.
 desk-why-taken-back = Vielleicht war es vertippt. Frage das Zuhause, was geschehen ist.

@@ -59,9 +59,9 @@ desk-outside-wait = { $by ->
        *[other] { $wait } showings
     }
 }
-desk-outside-open = no press of “{ $word }” yet, after { $wait }. There, nineteen in twenty came within { $place } ({ $level } interval: { $low } to { $high }).
-desk-outside-later = “{ $word }” was first pressed after { $wait }. There, nineteen in twenty came within { $place } ({ $level } interval: { $low } to { $high }).
-desk-outside-sooner = “{ $word }” was first pressed after { $wait }. There, nineteen in twenty took { $place } or more ({ $level } interval: { $low } to { $high }).
+desk-outside-open = no press of “{ $word }” yet, after { $wait }. There, nineteen in twenty words were first pressed within { $place } ({ $level } interval: { $low } to { $high }).
+desk-outside-later = “{ $word }” was first pressed after { $wait }. There, nineteen in twenty words were first pressed within { $place } ({ $level } interval: { $low } to { $high }).
+desk-outside-sooner = “{ $word }” was first pressed after { $wait }. There, nineteen in twenty words took { $place } or more ({ $level } interval: { $low } to { $high }).
 
 desk-why-recurring = They come back: in { $weeks } of the last { $of } weeks.
 desk-why-taken-back = It may have been a slip of the finger. Ask the home what happened.

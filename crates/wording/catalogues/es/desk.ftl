@@ -58,9 +58,9 @@ desk-outside-wait = { $by ->
        *[other] { $wait } demostraciones
     }
 }
-desk-outside-open = aún ninguna pulsación de «{ $word }» tras { $wait }. Allí diecinueve de cada veinte llegaron en { $place } o menos (intervalo del { $level }: { $low } a { $high }).
-desk-outside-later = «{ $word }» se pulsó por primera vez tras { $wait }. Allí diecinueve de cada veinte llegaron en { $place } o menos (intervalo del { $level }: { $low } a { $high }).
-desk-outside-sooner = «{ $word }» se pulsó por primera vez tras { $wait }. Allí diecinueve de cada veinte necesitaron { $place } o más (intervalo del { $level }: { $low } a { $high }).
+desk-outside-open = aún ninguna pulsación de «{ $word }» tras { $wait }. Allí diecinueve de cada veinte palabras tuvieron su primera pulsación en { $place } o menos (intervalo del { $level }: { $low } a { $high }).
+desk-outside-later = «{ $word }» se pulsó por primera vez tras { $wait }. Allí diecinueve de cada veinte palabras tuvieron su primera pulsación en { $place } o menos (intervalo del { $level }: { $low } a { $high }).
+desk-outside-sooner = «{ $word }» se pulsó por primera vez tras { $wait }. Allí diecinueve de cada veinte palabras necesitaron { $place } o más (intervalo del { $level }: { $low } a { $high }).
 
 desk-why-recurring = Vuelven: en { $weeks } de las últimas { $of } semanas.
 desk-why-taken-back = Pudo ser un toque sin querer. Pregunta en la casa qué pasó.

@@ -58,9 +58,9 @@ desk-outside-wait = { $by ->
        *[other] { $wait } démonstrations
     }
 }
-desk-outside-open = pas encore d’appui sur « { $word } » après { $wait }. Là-bas, dix-neuf sur vingt sont venus en { $place } ou moins (intervalle à { $level } : { $low } à { $high }).
-desk-outside-later = premier appui sur « { $word } » après { $wait }. Là-bas, dix-neuf sur vingt sont venus en { $place } ou moins (intervalle à { $level } : { $low } à { $high }).
-desk-outside-sooner = premier appui sur « { $word } » après { $wait }. Là-bas, dix-neuf sur vingt ont demandé { $place } ou plus (intervalle à { $level } : { $low } à { $high }).
+desk-outside-open = pas encore d’appui sur « { $word } » après { $wait }. Là-bas, dix-neuf mots sur vingt ont reçu leur premier appui en { $place } ou moins (intervalle à { $level } : { $low } à { $high }).
+desk-outside-later = premier appui sur « { $word } » après { $wait }. Là-bas, dix-neuf mots sur vingt ont reçu leur premier appui en { $place } ou moins (intervalle à { $level } : { $low } à { $high }).
+desk-outside-sooner = premier appui sur « { $word } » après { $wait }. Là-bas, dix-neuf mots sur vingt ont demandé { $place } ou plus (intervalle à { $level } : { $low } à { $high }).
 
 desk-why-recurring = Cela revient : { $weeks } des { $of } dernières semaines.
 desk-why-taken-back = C’était peut-être une erreur de doigt. Demande au foyer ce qui s’est passé.

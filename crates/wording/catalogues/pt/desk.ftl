@@ -58,9 +58,9 @@ desk-outside-wait = { $by ->
        *[other] { $wait } demonstrações
     }
 }
-desk-outside-open = ainda nenhum aperto de “{ $word }” depois de { $wait }. Lá, dezenove em cada vinte vieram em { $place } ou menos (intervalo de { $level }: { $low } a { $high }).
-desk-outside-later = “{ $word }” foi apertada pela primeira vez depois de { $wait }. Lá, dezenove em cada vinte vieram em { $place } ou menos (intervalo de { $level }: { $low } a { $high }).
-desk-outside-sooner = “{ $word }” foi apertada pela primeira vez depois de { $wait }. Lá, dezenove em cada vinte precisaram de { $place } ou mais (intervalo de { $level }: { $low } a { $high }).
+desk-outside-open = ainda nenhum aperto de “{ $word }” depois de { $wait }. Lá, dezenove em cada vinte palavras tiveram o primeiro aperto em { $place } ou menos (intervalo de { $level }: { $low } a { $high }).
+desk-outside-later = “{ $word }” foi apertada pela primeira vez depois de { $wait }. Lá, dezenove em cada vinte palavras tiveram o primeiro aperto em { $place } ou menos (intervalo de { $level }: { $low } a { $high }).
+desk-outside-sooner = “{ $word }” foi apertada pela primeira vez depois de { $wait }. Lá, dezenove em cada vinte palavras precisaram de { $place } ou mais (intervalo de { $level }: { $low } a { $high }).
 
 desk-why-recurring = Eles voltam: em { $weeks } das últimas { $of } semanas.
 desk-why-taken-back = Pode ter sido um toque sem querer. Pergunte à casa o que aconteceu.
