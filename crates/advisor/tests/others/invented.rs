@@ -147,7 +147,8 @@ fn cell(
     Some(Cell { question, species: Species::Dog, age_band, word_kind, households, words, answer })
 }
 
-fn release(rows: &[SummaryRow]) -> Release {
+/// The release that rows come to, without noise.
+pub fn release(rows: &[SummaryRow]) -> Release {
     let ages = [None, Some(AgeBand::UnderTwo), Some(AgeBand::TwoToSeven), Some(AgeBand::EightOrMore)];
     let kinds = || std::iter::once(None).chain(WordKind::ALL.map(Some));
     let mut cells = Vec::new();
