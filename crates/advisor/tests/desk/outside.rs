@@ -65,7 +65,7 @@ fn it_brings_the_cause_that_the_desk_has_for_that_word() {
         What::Held { word: of, held, .. } if *of == word(2) => *held,
         _ => None,
     };
-    let held = all.iter().find_map(own).expect("the desk has a cause for it");
+    let held = all.iter().find_map(own).unwrap();
     let found = told(&home, &release());
     assert!(matches!(&found[0].what, What::Outside { held: Some(h), .. } if *h == held), "{found:?}");
 }
@@ -93,7 +93,7 @@ fn a_home_that_writes_little_is_not_called_late_nor_early() {
 #[test]
 fn what_was_pressed_late_is_told_for_four_weeks() {
     let (home, release) = (home(60, Some(10)), release());
-    assert_eq!(only(&told(&home, &release)).3, true);
+    assert!(only(&told(&home, &release)).3);
     let later = |days: f64| {
         let mut home = home.clone();
         for d in 1..=(days as i32) {
