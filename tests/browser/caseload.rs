@@ -146,3 +146,72 @@ async fn the_desk_is_worked_by_keyboard_alone_and_holds_by_the_rules() {
     coach.close().await;
     keeper.close().await;
 }
+
+/// A word shown twice a day for sixty days, and not pressed.
+fn not_pressed(pattern: &Event, animal: AnimalId) -> Vec<Event> {
+    let now = sayso_web::state::machine_clock();
+    let event = |at: sayso_model::Moment, body: serde_json::Value| Event {
+        id: EventId(Uuid::now_v7()),
+        animal: Some(animal),
+        happened_at: at,
+        recorded_at: at,
+        source: Source::Tap,
+        body: serde_json::from_value(body).unwrap(),
+        ..pattern.clone()
+    };
+    let word = Uuid::now_v7();
+    let card = json!({ "kind": "word_card", "word": word, "says": "rope", "answer": "Tug.", "not_now": "Later." });
+    let mut all = vec![Event { animal: None, ..event(now.plus_seconds(-61.0 * 86_400.0), card) }];
+    for nth in 0..120 {
+        let at = now.plus_seconds(-43_200.0 * f64::from(nth + 1));
+        let press = event(at, json!({ "kind": "press", "word": word, "by": "person" }));
+        let given = json!({ "kind": "delivery", "answers": press.id, "word": word, "answer": "given", "then": "took" });
+        all.extend([event(at.plus_seconds(2.0), given), press]);
+    }
+    all
+}
+
+#[tokio::test(flavor = "multi_thread")]
+async fn a_word_outside_the_middle_of_comparable_homes_is_told_with_whose_figures_these_are() {
+    let norms = sayso_norms::Release::read(include_str!("../norms/invented.sayso-norms")).unwrap();
+    let server = Hosted::start_beside(Some(norms)).await;
+    let (home, keeper_link, club, coach_link) = server.home_and_club().await;
+    let story = server.story(home).await;
+    let dog = story.animals().into_values().find(|card| card.species == sayso_model::Species::Dog).unwrap().animal;
+    let pattern = story.ledger().all().find(|e| e.animal.is_some()).unwrap();
+    server.writes(home, not_pressed(pattern, dog)).await;
+    let (keeper, coach) = keeper_and_coach(&server, (&keeper_link, club, &coach_link), PHONE).await;
+    let path = "/desk?kind=outside";
+    let mut wrong = Vec::new();
+    let session = coach.page.get_named_cookie(sayso_host::SESSION_COOKIE).await.unwrap().value().to_owned();
+    for (size, what) in [(SCREEN, "screen"), (PHONE, "phone"), (NARROW, "narrow")] {
+        let reader = keeper.another(size).await;
+        let cookie = json!({ "name": sayso_host::SESSION_COOKIE, "value": session, "url": server.url("/") });
+        reader.devtools("Network.setCookie", cookie).await;
+        wrong.extend(accessibility::faults(&reader, &server.url(path), &format!("{path} ({what})")).await);
+        for language in [STAND_IN, "de", "en"] {
+            phone::reads_at(&reader, &server.url("/"), language).await;
+            reader.goto(&server.url(path)).await;
+            reader.picture(&format!("outside-{what}-{language}")).await;
+            reader.press("[data-test=whose-figures] summary").await;
+            reader.picture(&format!("outside-{what}-{language}-whose")).await;
+            let over = "return document.documentElement.scrollWidth - document.documentElement.clientWidth";
+            let over = reader.page.execute(over, vec![]).await.unwrap();
+            if over != 0 {
+                wrong.push(format!("{path} ({what}, {language}): scrolls sideways by {over}"));
+            }
+        }
+        reader.close().await;
+    }
+    assert!(wrong.is_empty(), "{} faults:\n{}", wrong.len(), wrong.join("\n"));
+    coach.goto(&server.url(path)).await;
+    let need = coach.text("need").await;
+    assert!(need.contains("Outside the middle nine tenths of 66 comparable homes: no press of “rope” yet"), "{need}");
+    coach.press("[data-test=whose-figures] summary").await;
+    assert!(coach.text("whose-figures").await.contains("From the release “Invented homes”"));
+    turns_figures(&keeper, &server, club).await;
+    coach.goto(&server.url(path)).await;
+    assert_eq!(count(&coach, "row").await, 0);
+    coach.close().await;
+    keeper.close().await;
+}

@@ -3,6 +3,7 @@
 use crate::cluster::Cluster;
 use sayso_host::{Host, HostConfig, links};
 use sayso_model::{AccountId, ClubId, Event, HomeId, Label, Language, Story};
+use sayso_norms::Release;
 use sayso_people::db::Taker;
 use sayso_people::{Allowed, Capability, OsSecrets, Part, Role, Scope, Secret, Session};
 use sayso_store::Database;
@@ -23,11 +24,17 @@ pub struct Hosted {
 
 impl Hosted {
     pub async fn start() -> Self {
+        Self::start_beside(None).await
+    }
+
+    /// The same that was given what other homes did.
+    pub async fn start_beside(norms: Option<Release>) -> Self {
         let cluster = Cluster::start(false);
         let listener = TcpListener::bind((Ipv4Addr::LOCALHOST, 0)).await.unwrap();
         let at = listener.local_addr().unwrap();
         let database = Database::at(cluster.address("postgres", "postgres"));
-        let config = HostConfig::here(database, format!("http://localhost:{}", at.port()).parse().unwrap());
+        let mut config = HostConfig::here(database, format!("http://localhost:{}", at.port()).parse().unwrap());
+        config.norms = norms.map(Arc::new);
         let host = Arc::new(Host::open(&config).await.unwrap());
         let (app, patience) = (sayso_host::app(Arc::clone(&host)), config.patience);
         let runs = tokio::spawn(async move {

@@ -32,9 +32,8 @@ async fn a_notebook_is_linked_by_a_code_goes_after_a_yes_and_is_unlinked() {
     browser.css("[name=name]").await.send_keys("Ilda").await.unwrap();
     browser.follow("[data-test=join]").await;
     browser.goto(&hosted.url("/sharing")).await;
-    browser.follow("a[href='/sharing/notebooks']").await;
     browser.picture("linked-1-none").await;
-    browser.follow("[data-test=new]").await;
+    browser.follow("[data-test=make-code]").await;
     browser.picture("linked-2-before").await;
     browser.follow("[data-test=make]").await;
     browser.picture("linked-3-code").await;

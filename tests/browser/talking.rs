@@ -188,6 +188,10 @@ async fn a_home_is_handed_over_in_three_browsers_and_the_old_coach_is_out_at_the
     let (keeper, brook) = keeper_and_coach(&server, (&keeper_link, club, &coach_link), PHONE).await;
     let ash = keeper.another(PHONE).await;
     joins(&ash, &server, &ash_link, "Ash").await;
+    // A question that is open when the home is handed over.
+    brook.goto(&server.url("/talk/write?what=question")).await;
+    brook.css("[name=text]").await.send_keys("Does the ball roll off?").await.unwrap();
+    brook.follow("[data-test=send]").await;
     brook.goto(&server.url("/desk")).await;
     brook.follow("[data-test=to-colleagues]").await;
     brook.picture("colleagues-1").await;
@@ -216,6 +220,22 @@ async fn a_home_is_handed_over_in_three_browsers_and_the_old_coach_is_out_at_the
     ash.goto(&server.url("/desk?kind=none")).await;
     ash.css("[data-test=row]").await;
     ash.picture("colleagues-6-new").await;
+    // At home Today says who it is from now on; Ash goes on with what was open, and ends it.
+    let animal = server.story(home).await.animals().into_keys().next().unwrap();
+    keeper.goto(&server.url(&format!("/a/{animal}/today"))).await;
+    assert!(keeper.text("whose-now").await.contains("Ash is your coach now, in place of Brook"));
+    keeper.picture("colleagues-7-today").await;
+    wrong.extend(faults(&keeper, &server, &format!("/a/{animal}/today")).await);
+    ash.goto(&server.url("/talk")).await;
+    assert!(ash.text("goes-on").await.contains("Ash goes on with this"));
+    ash.picture("colleagues-8-goes-on").await;
+    wrong.extend(faults(&ash, &server, "/talk").await);
+    ash.goto(&server.url("/talk")).await;
+    ash.follow("[data-test=end]").await;
+    keeper.goto(&server.url("/talk")).await;
+    keeper.picture("colleagues-9-ended").await;
+    let ended = "return [...document.querySelectorAll('[data-test=reply]')].some((r) => r.textContent.includes('Ash ended this'))";
+    assert_eq!(keeper.page.execute(ended, vec![]).await.unwrap(), true);
     wrong.retain(|fault| !fault.ends_with("): 4 tabs"));
     assert!(wrong.is_empty(), "{} faults:\n{}", wrong.len(), wrong.join("\n"));
     for browser in [brook, ash, keeper] {

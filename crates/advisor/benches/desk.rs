@@ -4,6 +4,7 @@
 #![allow(clippy::unwrap_used, clippy::cast_precision_loss, missing_docs)]
 
 use sayso_advisor::desk::{Line, Seen, desk};
+use sayso_advisor::summary::summaries;
 use sayso_advisor::{Case, welfare};
 use sayso_model::{AnimalId, Moment, Story};
 use std::hint::black_box;
@@ -30,6 +31,8 @@ fn main() {
     println!("welfare alone, read from every story       {page:>10.1} ms");
     let (lines, made) = timed(|| cases().map(|c| Line::of(&c)).collect::<Vec<_>>());
     println!("lines worked out from stories              {made:>10.1} ms  ({:.2} ms a home)", made / f64::from(homes));
+    let (_, waits) = timed(|| stories.iter().zip(&who).for_each(|(s, a)| drop(black_box(summaries(s, *a, now)))));
+    println!("of it, waits of words for other homes      {waits:>10.1} ms");
     let kept: Vec<String> = lines.iter().map(|line| serde_json::to_string(line).unwrap()).collect();
     let bytes: usize = kept.iter().map(String::len).sum();
     let (_, read) = timed(|| kept.iter().map(|k| serde_json::from_str::<Line>(k).unwrap()).collect::<Vec<_>>());
@@ -39,7 +42,7 @@ fn main() {
     );
     for times in [1, 10] {
         let all = || (0..times).flat_map(|turn| lines.iter().enumerate().map(move |(i, line)| ((turn, i), line)));
-        let placed = (0..5).map(|_| timed(|| drop(black_box(desk(all(), now, &Seen::default())))).1);
+        let placed = (0..5).map(|_| timed(|| drop(black_box(desk(all(), now, &Seen::default(), None)))).1);
         let placed = placed.fold(f64::INFINITY, f64::min);
         let many = lines.len() * times;
         println!("a desk of {many:<6} lines, needs and order    {placed:>10.2} ms  ({:.5} of the fold)", placed / fold);

@@ -2,10 +2,81 @@
 
 use crate::summary::Summary;
 use sayso_model::WordId;
-use sayso_norms::{Curve, Like, Nearest, NotEnough, Part, Quantile, Question, Release, Spread, SummaryRow};
+use sayso_norms::{Curve, Like, Nearest, NotEnough, Outside, Part, Quantile, Question, Release, Spread, SummaryRow};
+use serde::{Deserialize, Serialize};
 
 /// Fewest showings before anything is said on Today: before that nobody waits.
 const WAITED: u32 = 5;
+
+/// How long one word has waited for its first press, and beside whom it is to be laid.
+#[derive(Clone, Copy, PartialEq, Eq, Debug, Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct Wait {
+    /// The learner and what the word brings.
+    pub like: Like,
+    /// Showings before the first press, or so far.
+    pub showings: u32,
+    /// Whole days from the first showing to the first press, or to the last record.
+    pub days: u32,
+    /// Whether it was pressed. If not, it was not yet.
+    pub pressed: bool,
+}
+
+impl Wait {
+    /// The wait of a row.
+    #[must_use]
+    pub const fn of(row: &SummaryRow) -> Self {
+        Self { like: Like::of(row), showings: row.exposures, days: row.days, pressed: row.pressed }
+    }
+
+    /// As far as a question asks.
+    const fn by(&self, question: Question) -> u32 {
+        match question {
+            Question::DaysToFirstPress => self.days,
+            _ => self.showings,
+        }
+    }
+}
+
+/// Questions by which a word is laid beside others, the one that says more of it first: days depend on how often people show.
+const WAITS: [Question; 2] = [Question::ShowingsToFirstPress, Question::DaysToFirstPress];
+
+/// A word outside the middle nine tenths of comparable homes.
+#[derive(Clone, Copy, PartialEq, Debug)]
+pub struct Lies<'a> {
+    /// On which side.
+    pub side: Outside,
+    /// By which question.
+    pub by: Question,
+    /// Its own wait by that.
+    pub wait: u32,
+    /// The place beyond which a twentieth of the others lies.
+    pub place: Quantile,
+    /// The cell of those others.
+    pub nearest: Nearest<'a>,
+}
+
+/// Whether there are homes beside which a word can be laid at all.
+#[must_use]
+pub fn is_laid(release: &Release, wait: &Wait) -> bool {
+    WAITS.into_iter().any(|question| release.cell_for(question, wait.like).is_ok())
+}
+
+/// Where a word lies outside the middle nine tenths of comparable homes, beyond the whole interval of the place where that ends; none
+/// where it does not, where that is in doubt, where its wait is not long enough to tell, or where too few are like it.
+#[must_use]
+pub fn outside<'a>(release: &'a Release, wait: &Wait) -> Option<Lies<'a>> {
+    WAITS.into_iter().find_map(|by| {
+        let nearest = release.cell_for(by, wait.like).ok()?;
+        let (own, quantiles) = (wait.by(by), nearest.curve()?.quantiles);
+        let side = quantiles.outside(f64::from(own), wait.pressed)?;
+        let place = match side {
+            Outside::Above => quantiles.p95,
+            Outside::Below => quantiles.p05,
+        };
+        Some(Lies { side, by, wait: own, place, nearest })
+    })
+}
 
 /// A wait beside those of the closest cell.
 #[derive(Clone, Copy, PartialEq, Debug)]
@@ -23,6 +94,15 @@ pub struct Beside<'a> {
 pub fn beside<'a>(release: &'a Release, question: Question, row: &SummaryRow) -> Result<Beside<'a>, NotEnough> {
     let nearest = release.cell_for(question, Like::of(row))?;
     nearest.curve().map(|curve| Beside { nearest, curve }).ok_or(NotEnough)
+}
+
+impl Beside<'_> {
+    /// Whether a wait in showings lies beyond three quarters of the others, beyond the whole interval of that place: whoever sees it
+    /// drawn there may take it for more than it is.
+    #[must_use]
+    pub fn looks_late(&self, row: &SummaryRow) -> bool {
+        self.curve.quantiles.p75.high.is_some_and(|high| f64::from(row.exposures) > high)
+    }
 }
 
 /// How a share lies across homes whose animal is like that of a row.

@@ -28,17 +28,19 @@ pub struct Summary {
 pub fn summary_rows(story: &Story, household: &StudyName) -> Vec<SummaryRow> {
     // Numbers by the order of ids, which is that of the cards' making; they tell no more than which rows are of one learner.
     let learners = story.animals().into_iter().zip(0_u8..=u8::MAX);
-    let rows = learners.flat_map(|((animal, card), learner)| of_learner(story, animal, card, household, learner));
+    let ever = Moment::clamped(i64::MAX);
+    let rows =
+        learners.flat_map(|((animal, card), learner)| of_learner(story, (animal, card), household, learner, ever));
     rows.map(|summary| summary.row).collect()
 }
 
-/// The rows of one animal, by word; none where it was never shown any.
+/// The rows of one animal, by word, of what is dated up to a moment; none where it was never shown any.
 #[must_use]
-pub fn summaries(story: &Story, animal: AnimalId) -> Vec<Summary> {
+pub fn summaries(story: &Story, animal: AnimalId, upto: Moment) -> Vec<Summary> {
     let (Some(card), Ok(home)) = (story.animals().get(&animal).copied(), StudyName::new("here")) else {
         return Vec::new();
     };
-    of_learner(story, animal, card, &home, 0)
+    of_learner(story, (animal, card), &home, 0, upto)
 }
 
 /// What is counted of one word, at seconds since the learner's first showing.
@@ -56,8 +58,14 @@ impl Counted {
     }
 }
 
-fn of_learner(story: &Story, animal: AnimalId, card: &AnimalCard, household: &StudyName, learner: u8) -> Vec<Summary> {
-    let seen = Seen::of(story, animal);
+fn of_learner(
+    story: &Story,
+    (animal, card): (AnimalId, &AnimalCard),
+    household: &StudyName,
+    learner: u8,
+    upto: Moment,
+) -> Vec<Summary> {
+    let seen = Seen::of(story, animal, upto);
     let Some((zero, _)) = seen.showings.first().copied() else { return Vec::new() };
     let since = |at: Moment| at.seconds_since(zero).floor() as i64;
     let mut order: Vec<WordId> = Vec::new();
@@ -134,8 +142,8 @@ struct Seen {
 }
 
 impl Seen {
-    fn of(story: &Story, animal: AnimalId) -> Self {
-        let (first, last) = (Moment::clamped(i64::MIN), Moment::clamped(i64::MAX));
+    fn of(story: &Story, animal: AnimalId, last: Moment) -> Self {
+        let first = Moment::clamped(i64::MIN);
         let mut seen = Self { showings: Vec::new(), presses: Vec::new(), invited: Vec::new(), until: first };
         for answered in answered_between(story, animal, (first, last), last) {
             let (at, part) = (answered.press.at(), answered.press.part);
@@ -148,20 +156,21 @@ impl Seen {
         }
         let sessions = story.sessions(animal);
         let joined: BTreeSet<_> = sessions.iter().filter(|s| s.joined()).map(Session::id).collect();
-        sessions.iter().for_each(|s| seen.until(s.start.at()));
-        for fact in story.of::<Invitation>(animal) {
+        let by_then = |at: &Moment| *at <= last;
+        sessions.iter().map(|s| s.start.at()).filter(by_then).for_each(|at| seen.until(at));
+        for fact in story.of::<Invitation>(animal).filter(|f| f.at() <= last) {
             seen.invitation(fact, fact.part.session.is_none_or(|session| joined.contains(&session)));
         }
-        for Fact { event, part } in story.of::<Catch>(animal) {
+        for Fact { event, part } in story.of::<Catch>(animal).filter(|f| f.at() <= last) {
             seen.until(event.happened_at);
             if part.shown {
                 seen.showings.push((event.happened_at, part.word));
             }
         }
-        story.of::<Look>(animal).for_each(|f| seen.until(f.at()));
-        story.of::<Brush>(animal).for_each(|f| seen.until(f.at()));
-        story.of::<Sign>(animal).for_each(|f| seen.until(f.at()));
-        story.of::<StageChoice>(animal).for_each(|f| seen.until(f.at()));
+        story.of::<Look>(animal).map(|f| f.at()).filter(by_then).for_each(|at| seen.until(at));
+        story.of::<Brush>(animal).map(|f| f.at()).filter(by_then).for_each(|at| seen.until(at));
+        story.of::<Sign>(animal).map(|f| f.at()).filter(by_then).for_each(|at| seen.until(at));
+        story.of::<StageChoice>(animal).map(|f| f.at()).filter(by_then).for_each(|at| seen.until(at));
         seen.showings.sort_by_key(|(at, _)| *at);
         seen
     }

@@ -151,6 +151,7 @@ pub static TABLE: &[Line] = &[
     ("/talk/answer", NOBODY, AGREE),
     ("/talk/write", ADVISE, ADVISE),
     ("/talk/back", NOBODY, ADVISE),
+    ("/talk/end", NOBODY, ADVISE),
     ("/talk/try", NOBODY, PLAN),
     ("/talk/aim", NOBODY, AGREE),
     ("/talk/rehearsed", NOBODY, AGREE),

@@ -96,6 +96,10 @@ impl<'a> Asks<'a> {
         // The log is read where something in it decides alone: a tap waits for no more than it needs.
         let decides = events.iter().any(|(_, event)| goes_by(&event.body).is_some());
         let story = if known.is_some() && decides { story(self.host, home).await? } else { None };
+        let known = match (known, &story) {
+            (Some(known), Some(story)) => Some(known.with_talk(story, now)),
+            (known, _) => known,
+        };
         let mut may = Vec::new();
         for (place, event) in events {
             match self.ask(&event, known.as_ref(), story.as_deref()) {

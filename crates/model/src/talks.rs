@@ -8,11 +8,12 @@
 //!
 //! Whether the account named in a proposal wrote it, an event does not prove: a server of many homes remembers that beside the log.
 
-use crate::body::{OwnPlan, PlanLine, Practice, Proposal, ProposalAnswer, Proposed, Reply};
+use crate::body::{Author, OwnPlan, PlanLine, Practice, Proposal, ProposalAnswer, Proposed, Reply};
 use crate::event::{Event, Kind, Part};
-use crate::id::{AnimalId, EventId, WordId};
+use crate::id::{AccountId, AnimalId, EventId, WordId};
 use crate::story::{Fact, Story};
-use crate::time::Moment;
+use crate::time::{Day, Moment};
+use serde::{Deserialize, Serialize};
 use std::collections::BTreeMap;
 
 /// How a proposal stands.
@@ -192,4 +193,63 @@ pub fn agreed(story: &Story, all: &[Talk<'_>], animal: AnimalId, at: Moment) -> 
     plans.extend(own.map(|plan| (plan.at(), plan.id(), plan.part.lines.as_slice())));
     plans.sort_by_key(|(at, id, _)| (*at, *id));
     plans.into_iter().flat_map(|(.., lines)| lines).map(|line| (line.word, *line)).collect()
+}
+
+/// What one coach of a home wrote passes on to another: by a hand-over, or by a cover on its days, to which the home agreed. Whether
+/// those whom it names wrote it, the log does not prove.
+#[derive(Clone, PartialEq, Eq, Debug, Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct Passed {
+    /// The proposal to which the home agreed.
+    pub agreement: EventId,
+    /// Whose place it is.
+    pub from: Author,
+    /// Who takes it.
+    pub to: Author,
+    /// Since when the home agrees.
+    pub since: Moment,
+    /// On which days alone, both included; for good where there are none.
+    pub days: Option<(Day, Day)>,
+}
+
+/// Every hand-over and cover to which a home agreed, also covers whose days are over.
+#[must_use]
+pub fn passed(all: &[Talk<'_>]) -> Vec<Passed> {
+    let one = |talk: &Talk<'_>| {
+        let (to, days) = match &talk.part.proposes {
+            Proposed::HandOver { to } => (to, None),
+            Proposed::Cover { by, first, last } => (by, Some((*first, *last))),
+            _ => return None,
+        };
+        let (agreement, from, to) = (talk.id(), talk.part.from.clone(), to.clone());
+        Some(Passed { agreement, from, to, since: talk.agreed_at?, days })
+    };
+    all.iter().filter_map(one).collect()
+}
+
+/// By what something that an account wrote at a moment has passed on to others by a day: from hand to hand, and to whoever covers for
+/// one of them that day. What was written after a hand-over does not go with it.
+#[must_use]
+pub fn hands(all: &[Passed], (from, written): (AccountId, Moment), today: Day) -> Vec<&Passed> {
+    let (mut found, mut open): (Vec<&Passed>, _) = (Vec::new(), vec![(from, written)]);
+    while let Some((account, since)) = open.pop() {
+        for passed in all.iter().filter(|p| p.from.account == account) {
+            let goes = match passed.days {
+                None => since <= passed.since,
+                Some((first, last)) => (first..=last).contains(&today),
+            };
+            if goes && found.iter().all(|known| known.agreement != passed.agreement) {
+                found.push(passed);
+                // Who covers passes nothing on.
+                open.extend(passed.days.is_none().then_some((passed.to.account, passed.since)));
+            }
+        }
+    }
+    found
+}
+
+/// Whether something that an account wrote at a moment has passed on to another by a day.
+#[must_use]
+pub fn reaches(all: &[Passed], wrote: (AccountId, Moment), other: AccountId, today: Day) -> bool {
+    hands(all, wrote, today).iter().any(|passed| passed.to.account == other)
 }

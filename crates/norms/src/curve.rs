@@ -69,7 +69,8 @@ pub struct Spread {
 }
 
 /// Outside the middle nine tenths. Which side says nothing of worth.
-#[derive(Clone, Copy, PartialEq, Eq, Debug)]
+#[derive(Clone, Copy, PartialEq, Eq, Debug, Serialize, Deserialize)]
+#[serde(rename_all = "snake_case")]
 pub enum Outside {
     /// Below the twentieth part.
     Below,

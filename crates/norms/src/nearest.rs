@@ -6,9 +6,11 @@ use crate::kinds::{AgeBand, WordKind};
 use crate::release::Release;
 use crate::row::SummaryRow;
 use sayso_model::Species;
+use serde::{Deserialize, Serialize};
 
 /// Whom a learner is to be laid beside.
-#[derive(Clone, Copy, PartialEq, Eq, Debug)]
+#[derive(Clone, Copy, PartialEq, Eq, Debug, Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
 pub struct Like {
     /// Its species.
     pub species: Species,
@@ -55,7 +57,8 @@ pub struct NotEnough;
 
 impl Release {
     /// The closest cell for a learner: of its age and of words of this kind; else of any age, for what a word brings says more of
-    /// a wait than age; else of its age and any kind; else of its species. An unknown age is laid beside every age.
+    /// a wait than age; else of its age and any kind; else of its species. An unknown age is laid beside every age. A word that ends a session
+    /// is laid beside such words alone: it is shown when something stops, and learned otherwise than a word that brings something.
     ///
     /// # Errors
     /// [`NotEnough`].
@@ -70,8 +73,10 @@ impl Release {
                     && cell.word_kind == word_kind
             })
         };
+        let wider = kind != Some(WordKind::Closing);
         let cell = [(age, kind), (None, kind), (age, None), (None, None)]
             .into_iter()
+            .filter(|(_, of)| wider || *of == kind)
             .find_map(|(age, kind)| find(age, kind))
             .ok_or(NotEnough)?;
         let any_kind = kind.is_some() && cell.word_kind.is_none();

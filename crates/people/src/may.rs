@@ -8,6 +8,7 @@ use crate::membership::{Membership, Scope, Who};
 use crate::role::{Role, ScopeKind};
 use crate::table::{Grant, grant};
 use sayso_model::consents::{Consents, consents};
+use sayso_model::talks::{Passed, Talk, passed, talks};
 use sayso_model::{AccountId, ClubId, Coach, Consent, ConsentPurpose, EventId, HomeId, Moment, PersonId, Story, Zone};
 use std::collections::BTreeSet;
 
@@ -22,6 +23,8 @@ pub struct HomeNow {
     pub consents: Consents,
     /// Events that this server saw being written by whom they name: givings of consent, and what coaches proposed.
     pub witnessed: BTreeSet<EventId>,
+    /// By what the writing of one coach passed on to another, as far as it was read: [`HomeNow::with_talk`].
+    pub passed: Vec<Passed>,
 }
 
 impl HomeNow {
@@ -30,7 +33,19 @@ impl HomeNow {
     #[must_use]
     pub fn of(home: HomeId, story: &Story, witnessed: &BTreeSet<EventId>, at: Moment) -> Self {
         let consents = consents(story, at).only(|given| witnessed.contains(&given));
-        Self { home, zone: story.zone(), consents, witnessed: witnessed.clone() }
+        Self { home, zone: story.zone(), consents, witnessed: witnessed.clone(), passed: Vec::new() }
+    }
+
+    /// The same with what its whole log says of coaches who took another's place.
+    #[must_use]
+    pub fn with_talk(self, story: &Story, at: Moment) -> Self {
+        Self { passed: self.passed_among(&talks(story, at)), ..self }
+    }
+
+    /// Hand-overs and covers to which the home agreed, and which this server saw being proposed.
+    #[must_use]
+    pub fn passed_among(&self, all: &[Talk<'_>]) -> Vec<Passed> {
+        passed(all).into_iter().filter(|p| self.witnessed.contains(&p.agreement)).collect()
     }
 }
 

@@ -8,6 +8,7 @@ use crate::may::{Allowed, Denied, HomeNow, may};
 use crate::membership::Who;
 use crate::role::Role;
 use crate::table::notebook_brings;
+use sayso_model::talks::reaches;
 use sayso_model::{
     AccountId, Body, ClubId, Event, EventId, HomeId, Moment, PersonId, Proposal, ProposalAnswer, Reply, Source,
 };
@@ -94,11 +95,13 @@ fn needs_amended(body: &Body) -> Option<Capability> {
     if needs == Some(Capability::TakeBack) { Some(Capability::Consent) } else { needs }
 }
 
-/// The event of the home by which alone it can be told what writing a body takes, if there is one: what it amends, or what it agrees
-/// to.
+/// The event of the home by which alone it can be told what writing a body takes, if there is one: what it amends, what it agrees to, or
+/// what it declines in the name of an account.
 #[must_use]
 pub fn goes_by(body: &Body) -> Option<EventId> {
-    if let Body::ProposalAnswer(ProposalAnswer { to, reply: Reply::Accepted, .. }) = body {
+    if let Body::ProposalAnswer(ProposalAnswer { to, reply, by, .. }) = body
+        && (*reply == Reply::Accepted || (*reply == Reply::Declined && by.is_some()))
+    {
         Some(*to)
     } else {
         body.amends()
@@ -238,6 +241,12 @@ pub fn may_append<'a>(
     let leave = may(who, Capability::Record, event.home, known, when);
     let leave = leave.or_else(|why| may(who, Capability::Advise, event.home, known, when).map_err(|_| why))?;
     let me = Me { account: who.account, person: leave.person };
+    if known.is_some_and(|known| closes(who, event, known, &first, at)) {
+        for day in &days {
+            may(who, Capability::Advise, event.home, known, *day)?;
+        }
+        return Ok(leave);
+    }
     let all = needs(event, first, me);
     for capability in &all {
         for day in &days {
@@ -258,6 +267,26 @@ pub fn may_append<'a>(
         return Err(Denied::NotYourName);
     }
     Ok(leave)
+}
+
+/// Whether a coach closes what another one wrote that has passed on to them: in the own name, and nothing but that. To close is never
+/// the danger; to agree is the home's.
+fn closes<'a>(
+    who: &Who,
+    event: &Event,
+    known: &HomeNow,
+    first: &impl Fn(EventId) -> Option<&'a Event>,
+    at: Moment,
+) -> bool {
+    let Body::ProposalAnswer(ProposalAnswer { to, reply: Reply::Declined, by: Some(by), rehearsed: None, .. }) =
+        &event.body
+    else {
+        return false;
+    };
+    let Some(Event { body: Body::Proposal(of), happened_at, .. }) = first(*to) else { return false };
+    let own = by.account == who.account && event.person.is_none() && event.source == Source::Tap;
+    let wrote = (of.from.account, *happened_at);
+    own && of.proposes.opens_to().is_none() && reaches(&known.passed, wrote, who.account, at.day(&known.zone))
 }
 
 /// Whether an account is a coach of a club.

@@ -121,7 +121,8 @@ impl Kept {
 
     /// A row for each word of an animal that was shown, as it may be given for norms.
     pub fn summaries(&self, home: HomeId, case: &Case<'_>) -> Arc<Vec<Summary>> {
-        self.summaries.get((home, case.animal()), case.story(), case.now(), || summaries(case.story(), case.animal()))
+        self.summaries
+            .get((home, case.animal()), case.story(), case.now(), || summaries(case.story(), case.animal(), case.now()))
     }
 
     /// What homes are called beside each other, where the log has not grown since.

@@ -5,11 +5,13 @@
 
 use crate::advice::{because, caution, change, stage_name};
 use crate::figures::{finding, told};
+use crate::others::{animals, place, words_for};
 use crate::{Locale, say};
 use sayso_advisor::desk::{Changed, Held, Line, Look, Measure, Need, SignKind, Until, What};
 use sayso_advisor::stuck::Cause;
 use sayso_advisor::{Because, Caution, Change};
 use sayso_model::{Day, WordId};
+use sayso_norms::{Outside, Quantile, Question};
 
 /// Days looked back on by the causes of a word.
 const CAUSE_DAYS: i32 = 21;
@@ -105,6 +107,44 @@ pub fn need(l: &Locale, names: &Names<'_>, need: &Need) -> String {
         What::CheckOpen { done, of } => say!(l, desk::check_open, done = *done, of = *of),
         What::CheckNever { words } => say!(l, desk::check_never, words = *words),
         What::Little { days, of, .. } => say!(l, desk::little, days = *days, of = *of),
+        What::Outside { word, side, by, wait, pressed, place, level, beside, .. } => {
+            let lies = lies(l, &(names.says)(*word), (*side, *pressed), (*by, *wait, *place), *level);
+            say!(l, desk::outside, homes = beside.homes, lies = lies)
+        }
+    }
+}
+
+/// Its own wait, and the place where the middle nine tenths end.
+fn lies(
+    l: &Locale,
+    word: &str,
+    (side, pressed): (Outside, bool),
+    (by, wait, ends): (Question, u32, Quantile),
+    level: f64,
+) -> String {
+    let by = if by == Question::DaysToFirstPress { "days" } else { "showings" };
+    let wait = say!(l, desk::outside_wait, by = by, wait = wait);
+    let [value, low, high] = [ends.value, ends.low, ends.high].map(|x| place(l, x));
+    let level = l.percent(level);
+    match side {
+        Outside::Above if pressed => {
+            say!(l, desk::outside_later, word = word, wait = wait, place = value, level = level, low = low, high = high)
+        }
+        Outside::Above => {
+            say!(l, desk::outside_open, word = word, wait = wait, place = value, level = level, low = low, high = high)
+        }
+        Outside::Below => {
+            say!(
+                l,
+                desk::outside_sooner,
+                word = word,
+                wait = wait,
+                place = value,
+                level = level,
+                low = low,
+                high = high
+            )
+        }
     }
 }
 
@@ -135,6 +175,18 @@ pub fn why(l: &Locale, names: &Names<'_>, need: &Need) -> Vec<String> {
         What::Held { right, held, .. } => {
             let right = say!(l, desk::why_right, name = name, right = finding(l, right));
             held.iter().map(|h| figure(l, name, h)).chain([right, asks(Caution::NotPressing)]).collect()
+        }
+        What::Outside { side, beside, laid, held, .. } => {
+            let (who, kind) = (animals(l, beside.species, beside.age_band), words_for(l, beside.word_kind));
+            let whom = say!(l, desk::why_outside, who = who, kind = kind, laid = *laid, name = name);
+            let causes = held
+                .iter()
+                .flat_map(|h| [say!(l, desk::why_outside_cause, cause = cause(l, names, h.cause)), figure(l, name, h)]);
+            let not = match side {
+                Outside::Above => say!(l, others::late, name = name),
+                Outside::Below => say!(l, desk::why_sooner),
+            };
+            std::iter::once(whom).chain(causes).chain([not]).collect()
         }
         What::Ration { most_kcal, budget_kcal, .. } => {
             let (most, budget) = (l.number(*most_kcal, 0), l.number(*budget_kcal, 0));
@@ -185,6 +237,8 @@ pub fn until(l: &Locale, names: &Names<'_>, until: Until) -> String {
         Until::FewerOver => say!(l, desk::until_fewer_over),
         Until::Invited => say!(l, desk::until_invited),
         Until::Checked => said(&Change::Checked),
+        Until::FirstPress => say!(l, desk::until_first_press),
+        Until::DaysSincePress { days } => say!(l, desk::until_since_press, days = days),
     }
 }
 

@@ -9,11 +9,16 @@ use sayso_norms::{AgeBand, Cell, Curve, People, Quantile, Question, Release, Spr
 /// The animals of a cell, as it stands after "with".
 #[must_use]
 pub fn who(l: &Locale, cell: &Cell) -> String {
-    let species = match cell.species {
+    animals(l, cell.species, cell.age_band)
+}
+
+/// Animals of a species and an age, none for every age, as it stands after "with".
+pub(crate) fn animals(l: &Locale, species: Species, age_band: Option<AgeBand>) -> String {
+    let species = match species {
         Species::Other => "other",
         known => known.name(),
     };
-    let age = match cell.age_band {
+    let age = match age_band {
         Some(AgeBand::UnderTwo) => "under-two",
         Some(AgeBand::TwoToSeven) => "two-to-seven",
         Some(AgeBand::EightOrMore) => "eight-or-more",
@@ -25,7 +30,12 @@ pub fn who(l: &Locale, cell: &Cell) -> String {
 /// The words of a cell, as they stand after "of all".
 #[must_use]
 pub fn kind(l: &Locale, cell: &Cell) -> String {
-    say!(l, others::kind, kind = cell.word_kind.map_or("every", WordKind::name))
+    words_for(l, cell.word_kind)
+}
+
+/// Words of a kind, none for every kind, as they stand after "of all".
+pub(crate) fn words_for(l: &Locale, kind: Option<WordKind>) -> String {
+    say!(l, others::kind, kind = kind.map_or("every", WordKind::name))
 }
 
 /// What a word brings, in a table.
@@ -41,7 +51,7 @@ pub fn level(l: &Locale, release: &Release) -> String {
 }
 
 /// A place on a grid; beyond what was recorded where it was not reached.
-fn place(l: &Locale, value: Option<f64>) -> String {
+pub(crate) fn place(l: &Locale, value: Option<f64>) -> String {
     value.map_or_else(|| say!(l, others::beyond), |x| l.number(x, 0))
 }
 

@@ -99,8 +99,8 @@ pub(super) fn practices(case: &Case<'_>, talks: &[Talk<'_>]) -> Vec<PracticeLine
         let practice = talk.practice()?;
         let read = practice.lessons.iter().filter(|lesson| is_read(case.story(), lesson.as_str(), case.now())).count();
         let shared = talk.answers.iter().filter(|a| a.part.rehearsed.is_some()).count();
-        let (proposal, by) = (talk.id(), talk.part.from.account);
-        Some(PracticeLine { proposal, by, read: (read, practice.lessons.len()), shared })
+        let (proposal, by, written) = (talk.id(), talk.part.from.account, talk.event.happened_at);
+        Some(PracticeLine { proposal, by, written, read: (read, practice.lessons.len()), shared })
     };
     let mut found: Vec<PracticeLine> = about.filter_map(one).collect();
     found.reverse();
@@ -117,6 +117,7 @@ pub(super) fn programmes(case: &Case<'_>, talks: &[Talk<'_>]) -> Vec<ProgrammeLi
         Some(ProgrammeLine {
             proposal: talk.id(),
             by: talk.part.from.account,
+            written: talk.event.happened_at,
             programme: course.programme,
             first,
             weeks: (0..course.weeks.len()).map(week).collect(),

@@ -3,7 +3,7 @@
 //! Source: Benjamini & Hochberg 1995, over every look of every animal, whatever it found. Read at any one moment, at most
 //! one in twenty of what stands on the desk as a change is chance; where nothing changed anywhere, so is one reading in twenty.
 
-use super::line::Line;
+use super::line::{Held, Line, WordLine};
 use sayso_methods::stats::benjamini_hochberg;
 
 /// Share of what is told that may be chance.
@@ -37,10 +37,10 @@ impl Bar {
         p <= self.change
     }
 
-    /// Whether a cause of a word that gets on counts.
+    /// The cause of a word that may be told: a word that gets on is held up only by what counts among everything looked at.
     #[must_use]
-    pub fn cause(&self, p: f64) -> bool {
-        p <= self.cause
+    pub fn cause_of(&self, word: &WordLine) -> Option<Held> {
+        word.held.filter(|held| word.stuck || held.p.is_some_and(|p| p <= self.cause))
     }
 }
 

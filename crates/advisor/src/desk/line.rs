@@ -8,6 +8,7 @@ use super::tried::{ChangeLine, PracticeLine, ProgrammeLine, TrialLine};
 use crate::advice::Sure;
 use crate::cause::Cause;
 use crate::estimate::Estimate;
+use crate::others::Wait;
 use sayso_model::{AnimalId, Day, Moment, Stage, WordId, Zone};
 use serde::{Deserialize, Serialize};
 use std::fmt;
@@ -22,7 +23,7 @@ pub struct Version;
 
 impl Version {
     /// The number of this form.
-    pub const NUMBER: u16 = 5;
+    pub const NUMBER: u16 = 6;
 }
 
 /// A line of another form.
@@ -177,6 +178,8 @@ pub struct WordLine {
     pub ready_since: Option<Day>,
     /// Own presses in each of the line's weeks, oldest first.
     pub weeks: [usize; WEEKS],
+    /// How long it has waited for its first press, to be laid beside other homes; none where it was never shown.
+    pub wait: Option<Wait>,
 }
 
 /// A planned check.

@@ -16,6 +16,7 @@ mod make;
 mod need;
 mod needs;
 mod order;
+mod outside;
 mod tried;
 mod words;
 
@@ -27,12 +28,13 @@ pub use line::{
     WeekLine, WordLine,
 };
 pub use logging::LEAST_SILENT;
-pub use need::{About, Mark, Need, Seen, Until, What};
+pub use need::{About, Comparable, Mark, Need, Seen, Until, What};
 pub use needs::needs;
 pub use order::order;
 pub use tried::{ChangeKind, ChangeLine, DAYS, PracticeLine, Pressed, ProgrammeLine, TrialLine};
 
 use sayso_model::Moment;
+use sayso_norms::Release;
 
 /// One animal on a desk.
 #[derive(Clone, PartialEq, Debug)]
@@ -44,12 +46,17 @@ pub struct Row<K> {
 }
 
 /// Every animal of a desk at `now`, the one that needs a coach first in the first place. Those without a need come last, by
-/// their key.
+/// their key. `norms`, where there are any, tell what other homes did.
 #[must_use]
-pub fn desk<'a, K: Ord>(lines: impl IntoIterator<Item = (K, &'a Line)>, now: Moment, seen: &Seen) -> Vec<Row<K>> {
+pub fn desk<'a, K: Ord>(
+    lines: impl IntoIterator<Item = (K, &'a Line)>,
+    now: Moment,
+    seen: &Seen,
+    norms: Option<&Release>,
+) -> Vec<Row<K>> {
     let lines: Vec<(K, &Line)> = lines.into_iter().collect();
     let bar = Bar::over(lines.iter().map(|(_, line)| *line));
-    let rows = lines.into_iter().map(|(key, line)| Row { key, needs: needs(line, now, &bar, seen) });
+    let rows = lines.into_iter().map(|(key, line)| Row { key, needs: needs(line, now, &bar, seen, norms) });
     let mut placed: Vec<(Vec<order::Place>, Row<K>)> =
         rows.map(|row| (row.needs.iter().map(order::place).collect(), row)).collect();
     placed.sort_by(|(a, x), (b, y)| {

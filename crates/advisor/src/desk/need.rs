@@ -3,7 +3,8 @@
 use super::line::{Held, Look, SignKind};
 use crate::advice::Sure;
 use crate::estimate::Estimate;
-use sayso_model::{AnimalId, Day, Moment, WordId};
+use sayso_model::{AnimalId, Day, Moment, Species, WordId};
+use sayso_norms::{AgeBand, Cell, Outside, Quantile, Question, WordKind};
 use serde::{Deserialize, Serialize};
 use std::collections::BTreeMap;
 
@@ -31,6 +32,27 @@ pub enum About {
     Check,
     /// Too little is written down to say more.
     Little,
+    /// A word lies outside the middle nine tenths of comparable homes: context, no trouble.
+    Outside,
+}
+
+/// Homes that a word was laid beside.
+#[derive(Clone, Copy, PartialEq, Eq, Debug, Serialize)]
+pub struct Comparable {
+    /// How many.
+    pub homes: u32,
+    /// Species of their animals.
+    pub species: Species,
+    /// Age of their animals; none for every age.
+    pub age_band: Option<AgeBand>,
+    /// What their words bring; none for every kind.
+    pub word_kind: Option<WordKind>,
+}
+
+impl Comparable {
+    pub(crate) const fn of(cell: &Cell) -> Self {
+        Self { homes: cell.households, species: cell.species, age_band: cell.age_band, word_kind: cell.word_kind }
+    }
 }
 
 /// What is so.
@@ -133,6 +155,29 @@ pub enum What {
         /// Share of presses and sessions written down whole.
         closed: Estimate,
     },
+    /// A word whose first press came, or is still to come, outside the middle nine tenths of comparable homes.
+    Outside {
+        /// The word.
+        word: WordId,
+        /// Sooner or later than theirs.
+        side: Outside,
+        /// Counted in showings or in days.
+        by: Question,
+        /// So many of them.
+        wait: u32,
+        /// Whether it was pressed; if not, it was not yet.
+        pressed: bool,
+        /// The place beyond which a twentieth of the others lies.
+        place: Quantile,
+        /// The level of its interval.
+        level: f64,
+        /// Whom it was laid beside.
+        beside: Comparable,
+        /// Words of the animal that could be laid beside others: about one in ten lies outside anywhere.
+        laid: usize,
+        /// The best supported cause of a wait longer than theirs, where the records carry one.
+        held: Option<Held>,
+    },
 }
 
 /// What would change it.
@@ -164,6 +209,13 @@ pub enum Until {
     Invited,
     /// The check is carried out.
     Checked,
+    /// A first press, or another release.
+    FirstPress,
+    /// So many days since the first press, or another release.
+    DaysSincePress {
+        /// How many.
+        days: i32,
+    },
 }
 
 /// One thing that may need a coach.
@@ -190,7 +242,7 @@ impl Need {
     #[must_use]
     pub const fn mark(&self) -> Mark {
         let (word, kind) = match &self.what {
-            What::Held { word, .. } | What::Ready { word, .. } => (Some(*word), None),
+            What::Held { word, .. } | What::Ready { word, .. } | What::Outside { word, .. } => (Some(*word), None),
             What::Signs { kind, .. } | What::TakenBack { kind, .. } => (None, Some(*kind)),
             _ => (None, None),
         };

@@ -3,11 +3,13 @@
 use super::bar::Bar;
 use super::line::{Line, Look, Measure, SignDay, SignKind, WordLine};
 use super::need::{About, Need, Seen, Until, What};
+use super::outside::outside;
 use crate::advice::Sure;
 use crate::estimate::Estimate;
 use crate::weeks::WEEK;
 use crate::welfare::LASTS_DAYS;
 use sayso_model::{Day, Moment};
+use sayso_norms::Release;
 use std::collections::BTreeSet;
 
 /// Weeks looked at for what comes back, and those with one from which it does: as on the home's own page.
@@ -26,9 +28,10 @@ const OVER_DAYS: usize = 3;
 /// Whole days that a word may be ready without being invited.
 const READY_DAYS: u32 = 7;
 
-/// Everything that may need a coach at `now`, in the order of precedence. `bar` is that of all lines read together.
+/// Everything that may need a coach at `now`, in the order of precedence. `bar` is that of all lines read together; `norms`, where
+/// there are any, what other homes did.
 #[must_use]
-pub fn needs(line: &Line, now: Moment, bar: &Bar, seen: &Seen) -> Vec<Need> {
+pub fn needs(line: &Line, now: Moment, bar: &Bar, seen: &Seen, norms: Option<&Release>) -> Vec<Need> {
     let today = now.day(&line.zone);
     let mut found: Vec<Need> = safety(line, today);
     let unsafe_now = !found.is_empty();
@@ -54,6 +57,7 @@ pub fn needs(line: &Line, now: Moment, bar: &Bar, seen: &Seen) -> Vec<Need> {
     if !unsafe_now && !is_silent {
         found.extend(check(line));
         found.extend(little(line));
+        found.extend(norms.into_iter().flat_map(|release| outside(line, today, release, bar)));
     }
     for need in &mut found {
         need.seen = seen.at(line.animal, need.mark()).filter(|at| aside(need, *at, line));
@@ -177,8 +181,7 @@ fn silent(line: &Line, now: Moment, today: Day) -> Option<Need> {
 }
 
 fn held(word: &WordLine, bar: &Bar) -> Option<Need> {
-    // A word that gets on is held up only by what counts among everything looked at.
-    let held = word.held.filter(|h| word.stuck || h.p.is_some_and(|p| bar.cause(p)));
+    let held = bar.cause_of(word);
     if !word.stuck && held.is_none() {
         return None;
     }

@@ -7,6 +7,7 @@
 use super::line::SignKind;
 use super::need::{About, Need, What};
 use sayso_model::Day;
+use sayso_norms::Outside;
 use std::cmp::Reverse;
 
 /// The place of a need: smaller comes first.
@@ -24,7 +25,7 @@ fn pressing(need: &Need) -> u8 {
         What::Held { stuck: true, held: Some(_), .. } => 0,
         What::Held { stuck: true, .. } => 1,
         What::Held { .. } => 2,
-        What::CheckNever { .. } => 1,
+        What::CheckNever { .. } | What::Outside { side: Outside::Below, .. } => 1,
         _ => 0,
     }
 }
@@ -50,7 +51,8 @@ fn strength(need: &Need) -> i64 {
             i64::try_from(*days).unwrap_or(0) * 1_000_000 + thousand(most_kcal / budget_kcal.max(1.0)).min(999_999)
         }
         What::Ready { showings, .. } => i64::try_from(*showings).unwrap_or(0),
-        What::CheckOpen { .. } | What::CheckNever { .. } | What::Little { .. } => 0,
+        // How far outside is nobody's rank.
+        What::CheckOpen { .. } | What::CheckNever { .. } | What::Little { .. } | What::Outside { .. } => 0,
     }
 }
 

@@ -4,7 +4,7 @@
 //! is no design: nobody drew lots, a change is proposed when things go badly, and what goes badly often gets better by itself.
 
 use crate::designs::Outcome;
-use sayso_model::{AccountId, CaseQuestion, Day, DesignId, EventId, PlanWay, ProgrammeId, Stage};
+use sayso_model::{AccountId, CaseQuestion, Day, DesignId, EventId, Moment, PlanWay, ProgrammeId, Stage};
 use serde::{Deserialize, Serialize};
 
 /// Days before a change and after it that are held against each other.
@@ -83,6 +83,8 @@ pub struct PracticeLine {
     pub proposal: EventId,
     /// The account that wrote it.
     pub by: AccountId,
+    /// When.
+    pub written: Moment,
     /// Lessons that anybody of the home has read, of how many.
     pub read: (usize, usize),
     /// Rehearsals that the home shared.
@@ -97,6 +99,8 @@ pub struct ProgrammeLine {
     pub proposal: EventId,
     /// The account that wrote it.
     pub by: AccountId,
+    /// When.
+    pub written: Moment,
     /// Which course.
     pub programme: ProgrammeId,
     /// The first day of its first week.

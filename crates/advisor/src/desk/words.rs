@@ -11,8 +11,10 @@ use crate::cause::{Bearing, Cause};
 use crate::causes::{alike, not_wanted, people_differ, too_late};
 use crate::estimate::{Estimate, Unit};
 use crate::observe::Answered;
+use crate::others::Wait;
 use crate::stages::standings;
 use crate::steps::{GIVE_WITHIN_S, WordStep, steps};
+use crate::summary::{Summary, summaries};
 use crate::sums::WordSums;
 use sayso_methods::learning::stage::StageRule;
 use sayso_methods::stats::{Proportion, Tail};
@@ -44,12 +46,14 @@ pub(crate) fn words(case: &Case<'_>, logging: &Logging) -> Vec<WordLine> {
     };
     let by_habit = case.invited_presses().len() >= HABIT
         && standings(case).iter().all(|s| !s.above_chance && !mostly_right(s.word));
-    let mut all: Vec<WordLine> = steps(case).iter().filter_map(|step| one(case, logging, by_habit, step)).collect();
+    let waits = summaries(case.story(), case.animal(), case.now());
+    let one = |step| one(case, logging, by_habit, step, &waits);
+    let mut all: Vec<WordLine> = steps(case).iter().filter_map(one).collect();
     all.sort_by_key(|w| w.word);
     all
 }
 
-fn one(case: &Case<'_>, logging: &Logging, by_habit: bool, step: &WordStep) -> Option<WordLine> {
+fn one(case: &Case<'_>, logging: &Logging, by_habit: bool, step: &WordStep, waits: &[Summary]) -> Option<WordLine> {
     let word = step.word.word;
     let standing = standings(case).iter().find(|s| s.word == word)?;
     let (sums, asked) = (case.totals().of(word), case.invitations(word));
@@ -72,6 +76,7 @@ fn one(case: &Case<'_>, logging: &Logging, by_habit: bool, step: &WordStep) -> O
         looked: if step.closing { 0 } else { CAUSES },
         ready_since: ready_since(step, sums),
         weeks: weeks(case, sums),
+        wait: waits.iter().find(|summary| summary.word == word).map(|summary| Wait::of(&summary.row)),
     })
 }
 

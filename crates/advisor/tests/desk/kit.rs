@@ -3,6 +3,7 @@
 use sayso_advisor::Case;
 use sayso_advisor::desk::{Bar, Line, Need, Seen, needs};
 use sayso_model::{AnimalId, Event, EventId, HomeId, Moment, PersonId, Source, Story, WordId, Zone};
+use sayso_norms::Release;
 use serde_json::{Value, json};
 use uuid::Uuid;
 
@@ -181,7 +182,12 @@ impl Home {
     }
 }
 
+/// The same beside what other homes did.
+pub fn read_beside(line: &Line, at: Moment, release: &Release) -> Vec<Need> {
+    needs(line, at, &Bar::over([line]), &Seen::default(), Some(release))
+}
+
 /// The needs of one line by itself.
 pub fn read(line: &Line, at: Moment) -> Vec<Need> {
-    needs(line, at, &Bar::over([line]), &Seen::default())
+    needs(line, at, &Bar::over([line]), &Seen::default(), None)
 }

@@ -6,6 +6,7 @@ mod kit;
 mod lines;
 mod little;
 mod order;
+mod outside;
 mod programme;
 mod safety;
 mod sudden;

@@ -72,7 +72,7 @@ fn animals_stand_in_the_written_order_whatever_order_they_come_in() {
     ];
     for turn in 0..all.len() {
         let turned = all.iter().cycle().skip(turn).take(all.len());
-        let rows = desk(turned.map(|(name, line)| (*name, line)), now(), &Seen::default());
+        let rows = desk(turned.map(|(name, line)| (*name, line)), now(), &Seen::default(), None);
         assert_eq!(rows.iter().map(|r| r.key).collect::<Vec<_>>(), expected);
     }
 }
@@ -86,7 +86,7 @@ fn strong_signs_stand_above_everything_that_any_other_home_can_have() {
         home.sign(ago(26.0), guard);
         let line = home.line();
         let all = worst.iter().chain([&line]).enumerate();
-        let rows = desk(all, now(), &Seen::default());
+        let rows = desk(all, now(), &Seen::default(), None);
         assert_eq!(rows[0].key, worst.len(), "{guard}: {:?}", rows[0].needs);
     }
 }
@@ -114,25 +114,25 @@ fn what_was_put_aside_goes_behind_its_like_but_safety_never_does() {
     seen.put_aside(animal(), mark, now());
     assert_eq!(seen.at(animal(), mark), Some(now()));
     let bar = Bar::over([&first, &second]);
-    assert_eq!(needs(&first, now(), &bar, &seen)[0].seen, Some(now()));
+    assert_eq!(needs(&first, now(), &bar, &seen, None)[0].seen, Some(now()));
     let growled = growls(&[3.0]);
     let mark = Mark { about: About::Safety, word: None, kind: Some(SignKind::Threat) };
     seen.put_aside(animal(), mark, now());
-    assert_eq!(needs(&growled, now(), &bar, &seen)[0].seen, None);
+    assert_eq!(needs(&growled, now(), &bar, &seen, None)[0].seen, None);
     // It began anew after it was put aside.
     let mut old = Seen::default();
     old.put_aside(animal(), Mark { about: About::Change, word: None, kind: None }, ago(40.0));
     let line = fallen();
-    assert_eq!(needs(&line, now(), &Bar::over([&line]), &old)[0].seen, None);
+    assert_eq!(needs(&line, now(), &Bar::over([&line]), &old, None)[0].seen, None);
 }
 
 #[test]
 fn a_change_counts_only_against_all_that_was_looked_at() {
     let mut weak = fallen();
     weak.looks.iter_mut().for_each(|l| l.p = 0.01);
-    let alone = needs(&weak, now(), &Bar::over([&weak]), &Seen::default());
+    let alone = needs(&weak, now(), &Bar::over([&weak]), &Seen::default(), None);
     assert!(alone.iter().any(|n| n.about == About::Change));
     let others: Vec<Line> = (0..60).map(|_| fine()).collect();
-    let among = needs(&weak, now(), &Bar::over(others.iter().chain([&weak])), &Seen::default());
+    let among = needs(&weak, now(), &Bar::over(others.iter().chain([&weak])), &Seen::default(), None);
     assert!(among.iter().all(|n| n.about != About::Change), "{among:?}");
 }

@@ -25,15 +25,17 @@ fn path() -> PathBuf {
 }
 
 pub fn rows() -> Vec<SummaryRow> {
+    (1..=HOMES).flat_map(rows_of).collect()
+}
+
+/// Rows of one home of that population.
+pub fn rows_of(seed: u64) -> Vec<SummaryRow> {
     let end = "2026-03-01T19:00:00Z".parse().unwrap();
-    let of = |seed: u64| {
-        let mut home = any_home(seed);
-        home.days = DAYS;
-        home.animals[0].species = Species::Dog;
-        let story = Story::from_events(simulate(&home, seed, end).unwrap().events);
-        summary_rows(&story, &StudyName::new(&format!("invented-{seed}")).unwrap())
-    };
-    (1..=HOMES).flat_map(of).collect()
+    let mut home = any_home(seed);
+    home.days = DAYS;
+    home.animals[0].species = Species::Dog;
+    let story = Story::from_events(simulate(&home, seed, end).unwrap().events);
+    summary_rows(&story, &StudyName::new(&format!("invented-{seed}")).unwrap())
 }
 
 /// Four digits say all there is to say, and are read as they were written.
@@ -145,7 +147,8 @@ fn cell(
     Some(Cell { question, species: Species::Dog, age_band, word_kind, households, words, answer })
 }
 
-fn release(rows: &[SummaryRow]) -> Release {
+/// The release that rows come to, without noise.
+pub fn release(rows: &[SummaryRow]) -> Release {
     let ages = [None, Some(AgeBand::UnderTwo), Some(AgeBand::TwoToSeven), Some(AgeBand::EightOrMore)];
     let kinds = || std::iter::once(None).chain(WordKind::ALL.map(Some));
     let mut cells = Vec::new();

@@ -3,3 +3,4 @@
 
 mod beside;
 mod invented;
+mod outside;

@@ -2,12 +2,13 @@
 
 use sayso_advisor::Case;
 use sayso_advisor::desk::{Line, Version};
+use sayso_model::talks::{Passed, passed, talks};
 use sayso_model::{AnimalId, Moment, Story, WordId};
 use serde::{Deserialize, Serialize};
 use std::collections::BTreeMap;
 
 /// The form of the bytes: that of the lines in them, and ours around them.
-pub const FORM: i32 = 100 * Version::NUMBER as i32 + 1;
+pub const FORM: i32 = 100 * Version::NUMBER as i32 + 2;
 
 /// The line of a week ago is worked out for so many days before, and again when it has become older than that.
 const WEEK_AGO: f64 = 7.0;
@@ -36,6 +37,8 @@ pub struct Kept {
     pub home: String,
     /// Its active animals, by id.
     pub animals: BTreeMap<AnimalId, KeptAnimal>,
+    /// By what the writing of one coach passed on to another.
+    pub passed: Vec<Passed>,
 }
 
 impl Kept {
@@ -60,7 +63,7 @@ impl Kept {
             (animal, kept)
         };
         let home = story.home().map(|card| card.name.to_string()).unwrap_or_default();
-        Self { home, animals: active.map(one).collect() }
+        Self { home, animals: active.map(one).collect(), passed: passed(&talks(story, now)) }
     }
 
     /// As it is kept.

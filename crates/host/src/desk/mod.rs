@@ -1,11 +1,14 @@
 //! What the desk knows of each home: lines of its animals, worked out from its story when that grew, and kept beside its log.
 //!
-//! Nothing here asks who may see it: [`crate::pages`] shows nothing of a home whose consent is not open at that moment.
+//! Nothing here asks who may see it: [`crate::pages`] shows nothing of a home whose consent is not open at that moment, but to who handed
+//! it over that it was ([`handed_on`]).
 
 mod going_on;
 mod kept;
 mod lines;
+mod passed;
 
 pub use going_on::go_on;
 pub use kept::{FORM, Kept, KeptAnimal};
 pub use lines::{Desks, Found, lines};
+pub use passed::{HandedOn, goes_on_with, handed_on};

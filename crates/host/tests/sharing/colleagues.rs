@@ -7,7 +7,7 @@ use sayso_model::*;
 use sayso_web::state::machine_clock;
 
 /// One more coach of a club.
-async fn another(house: &House, club: ClubId, club_keeper: &Signed, name: &str) -> Signed {
+pub async fn another(house: &House, club: ClubId, club_keeper: &Signed, name: &str) -> Signed {
     let made = house.post(club_keeper, &format!("/club/{club}/invite"), "role=coach").await;
     let secret = secret_of(made.marked("link")[0]);
     let (session, token) = take(&house.host, &secret, name).await.unwrap().session.unwrap();
@@ -15,7 +15,7 @@ async fn another(house: &House, club: ClubId, club_keeper: &Signed, name: &str) 
 }
 
 /// A club of two coaches, Brook and Ash.
-async fn club() -> (House, ClubId, Signed, Signed) {
+pub async fn club() -> (House, ClubId, Signed, Signed) {
     let house = House::new().await;
     let (club, club_keeper, brook) = house.club().await;
     let ash = another(&house, club, &club_keeper, "Ash").await;
@@ -23,7 +23,7 @@ async fn club() -> (House, ClubId, Signed, Signed) {
 }
 
 /// The home shares something with one coach alone.
-async fn shares_with(house: &House, purpose: &str, club: ClubId, coach: &Signed) {
+pub async fn shares_with(house: &House, purpose: &str, club: ClubId, coach: &Signed) {
     let form = format!("{}&coach={}", house.consent(purpose, club), coach.account);
     let done = house.post(&house.keeper, "/sharing/consent", &form).await;
     assert_eq!(done.status, StatusCode::SEE_OTHER, "{}", done.body);
@@ -40,7 +40,7 @@ async fn notes(house: &House, who: &Signed, text: &str) {
     assert_eq!(sent.status, StatusCode::SEE_OTHER, "{}", sent.body);
 }
 
-async fn last_proposal(house: &House) -> EventId {
+pub async fn last_proposal(house: &House) -> EventId {
     let story = house.host.server.home(house.home).story(house.home).await.unwrap();
     story.as_recorded(Kind::Proposal).max_by_key(|e| (e.recorded_at, e.id)).unwrap().id
 }
@@ -59,7 +59,7 @@ async fn rows(house: &House, who: &Signed) -> usize {
 }
 
 /// A keeper's yes, by the page that says what would end and begin.
-async fn agrees(house: &House, of: EventId) -> Answer {
+pub async fn agrees(house: &House, of: EventId) -> Answer {
     let path = format!("/sharing/handed/{of}");
     house.post(&house.keeper, &path, &format!("home={}&words={}", house.home, Consent::WORDS)).await
 }

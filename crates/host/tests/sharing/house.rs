@@ -150,6 +150,13 @@ impl House {
         sayso_host::app(Arc::new(open(&self.address).await))
     }
 
+    /// Another one that was given what other homes did.
+    pub async fn with_norms(&self, norms: sayso_norms::Release) -> Router {
+        let mut config = HostConfig::here(Database::at(&self.address), "http://localhost/".parse().unwrap());
+        config.norms = Some(Arc::new(norms));
+        sayso_host::app(Arc::new(Host::open(&config).await.unwrap()))
+    }
+
     /// Another one that lives some seconds later.
     pub async fn later(&self, clock: fn() -> Moment) -> Router {
         sayso_host::app(Arc::new(open(&self.address).await.with_clock(clock)))

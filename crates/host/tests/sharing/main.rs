@@ -1,6 +1,7 @@
 //! Who can see a home, consent, people, leaving, the server and clubs: by their pages, on a database, with real sessions.
 #![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic, missing_docs)]
 
+mod beside;
 mod calendar;
 #[path = "../../../../tests/postgres/cluster.rs"]
 mod cluster;
@@ -12,6 +13,7 @@ mod files;
 mod followed;
 #[path = "../../../../tests/postgres/fresh.rs"]
 mod fresh;
+mod handed;
 mod house;
 mod invitations;
 mod leaving;

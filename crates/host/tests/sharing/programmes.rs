@@ -18,7 +18,7 @@ async fn shared() -> (House, ClubId, Signed, Signed) {
 }
 
 /// The form of two weeks.
-const COURSE: &str = "weeks=2&name=First+words&showings_1=20&invitations_1=&a_day_1=2&days_1=5&lessons_1=showing\
+pub const COURSE: &str = "weeks=2&name=First+words&showings_1=20&invitations_1=&a_day_1=2&days_1=5&lessons_1=showing\
 &own_1_1=Put+the+board+by+the+door&own_1_2=&exercise_1=Watch+the+ears.&showings_2=30&exercise_2=";
 
 #[tokio::test(flavor = "multi_thread")]

@@ -124,8 +124,10 @@ pub fn run(work: &Work) -> Result<Section, LabError> {
     .into_iter()
     .collect();
     let (all, now, seen) = (all?, end()?, Seen::default());
-    let read: Vec<Club<'_>> =
-        all.chunks(homes).map(|club| (desk(club.iter().map(|h| &h.line).enumerate(), now, &seen), club)).collect();
+    let read: Vec<Club<'_>> = all
+        .chunks(homes)
+        .map(|club| (desk(club.iter().map(|h| &h.line).enumerate(), now, &seen, None), club))
+        .collect();
     troubles(&mut section, &read);
     quiet(&mut section, &read);
     order(&mut section, &read, homes);
@@ -277,7 +279,7 @@ fn order(section: &mut Section, read: &[Club<'_>], homes: usize) {
     let parts = || {
         read.iter().flat_map(|(_, club)| {
             club.chunks(50).filter(|c| c.len() == 50).map(|part| {
-                let rows = desk(part.iter().map(|h| &h.line).enumerate(), part[0].line.at, &Seen::default());
+                let rows = desk(part.iter().map(|h| &h.line).enumerate(), part[0].line.at, &Seen::default(), None);
                 rows.iter().map(|r| &part[r.key]).collect::<Vec<_>>()
             })
         })

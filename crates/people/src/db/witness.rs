@@ -11,8 +11,8 @@ use crate::error::Error;
 use crate::may::{Allowed, Denied};
 use crate::membership::{Scope, Who};
 use crate::needs::clubs_coached;
-use sayso_model::{Body, Coach, Event, EventId, HomeId, Moment};
-use std::collections::BTreeSet;
+use sayso_model::{AccountId, Body, Coach, Event, EventId, HomeId, Moment};
+use std::collections::{BTreeMap, BTreeSet};
 use uuid::Uuid;
 
 impl People {
@@ -91,7 +91,7 @@ impl People {
     ///
     /// # Errors
     /// Where the database fails.
-    pub async fn proposed_by(&self, account: sayso_model::AccountId) -> Result<BTreeSet<EventId>, Error> {
+    pub async fn proposed_by(&self, account: AccountId) -> Result<BTreeSet<EventId>, Error> {
         let ids: Vec<Uuid> = sqlx::query_scalar(
             "SELECT event FROM people.witness WHERE account = $1 AND coach IS NULL AND club IS NULL",
         )
@@ -99,6 +99,38 @@ impl People {
         .fetch_all(&self.pool)
         .await?;
         Ok(ids.into_iter().map(EventId).collect())
+    }
+
+    /// Which of some proposals this server saw being written, each with by whom.
+    ///
+    /// # Errors
+    /// Where the database fails.
+    pub async fn proposals_seen(&self, ids: &[EventId]) -> Result<BTreeMap<EventId, AccountId>, Error> {
+        if ids.is_empty() {
+            return Ok(BTreeMap::new());
+        }
+        let ids: Vec<Uuid> = ids.iter().map(|id| id.0).collect();
+        let rows: Vec<(Uuid, Uuid)> = sqlx::query_as(
+            "SELECT event, account FROM people.witness WHERE event = ANY($1) AND coach IS NULL AND club IS NULL",
+        )
+        .bind(ids)
+        .fetch_all(&self.pool)
+        .await?;
+        Ok(rows.into_iter().map(|(event, account)| (EventId(event), AccountId(account))).collect())
+    }
+
+    /// Homes to which an account proposed something, as this server saw; whether they are open to it now is not asked here.
+    ///
+    /// # Errors
+    /// Where the database fails.
+    pub async fn proposed_in(&self, account: AccountId) -> Result<Vec<HomeId>, Error> {
+        let homes: Vec<Uuid> = sqlx::query_scalar(
+            "SELECT DISTINCT home FROM people.witness WHERE account = $1 AND coach IS NULL AND club IS NULL ORDER BY home",
+        )
+        .bind(account.0)
+        .fetch_all(&self.pool)
+        .await?;
+        Ok(homes.into_iter().map(HomeId).collect())
     }
 
     /// Homes that may share something with an account as a coach; each is to be asked for with [`People::may`].
@@ -138,7 +170,7 @@ impl People {
         .await?;
         let mut all = Vec::with_capacity(accounts.len());
         for account in accounts {
-            all.push(self.who(sayso_model::AccountId(account)).await?);
+            all.push(self.who(AccountId(account)).await?);
         }
         Ok(all)
     }

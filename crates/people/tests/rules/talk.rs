@@ -163,3 +163,46 @@ fn keepers_and_members_answer() {
         assert_eq!(told.is_ok(), role == Role::Keeper, "{role:?}: {told:?}");
     }
 }
+
+/// A home that agreed, or not, to the coach's place being taken by another one from a moment on.
+fn handed(agreed: bool, seen: bool) -> (HomeNow, Vec<Event>) {
+    let from = Author { account: COACH, name: Label::new("Brook").unwrap() };
+    let to = Author { account: OTHER, name: Label::new("Ash").unwrap() };
+    let over = Proposal { from, proposes: Proposed::HandOver { to }, text: None, takes_up: None, club: None };
+    let yes = ProposalAnswer { to: EventId(id(10)), reply: Reply::Accepted, text: None, by: None, rehearsed: None };
+    let mut all = vec![event(1, home(1), -10, given(figures())), proposal(9, COACH), event(10, home(1), 1, over)];
+    all.extend(agreed.then(|| event(11, home(1), 2, yes)));
+    let story = Story::from_events(all.clone());
+    let mut known = home_now(home(1), all.clone(), at(3));
+    if !seen {
+        known.witnessed.remove(&EventId(id(10)));
+    }
+    (known.with_talk(&story, at(3)), all)
+}
+
+#[test]
+fn who_goes_on_with_a_home_closes_what_passed_on_and_agrees_to_nothing() {
+    let other = who(OTHER, &[part(Role::Coach)]);
+    let answer = |to: u128, reply: Reply, by: AccountId| {
+        let by = Some(Author { account: by, name: Label::new("Ash").unwrap() });
+        event(20, home(1), 3, ProposalAnswer { to: EventId(id(to)), reply, text: None, by, rehearsed: None })
+    };
+    let may = |(known, all): &(HomeNow, Vec<Event>), event: &Event| {
+        let first = |id: EventId| all.iter().find(|e| e.id == id);
+        may_append(&other, event, Some(known), first, at(3), true).is_ok()
+    };
+    let closes = answer(9, Reply::Declined, OTHER);
+    assert!(may(&handed(true, true), &closes));
+    assert!(!may(&handed(false, true), &closes), "before the home agreed");
+    assert!(!may(&handed(true, false), &closes), "nobody saw it being proposed");
+    assert!(!may(&handed(true, true), &answer(9, Reply::Declined, COACH)), "in another's name");
+    assert!(!may(&handed(true, true), &answer(10, Reply::Declined, OTHER)), "what opens the home");
+    assert!(!may(&handed(true, true), &answer(12, Reply::Declined, OTHER)), "what is not there");
+    for reply in [Reply::Accepted, Reply::Said] {
+        assert!(!may(&handed(true, true), &answer(9, reply, OTHER)), "{reply:?}");
+    }
+    // What the other one wrote afterwards did not pass on.
+    let (known, mut all) = handed(true, true);
+    all.push(Event { happened_at: at(3), ..proposal(13, COACH) });
+    assert!(!may(&(known, all), &answer(13, Reply::Declined, OTHER)));
+}

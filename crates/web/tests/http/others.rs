@@ -4,11 +4,13 @@ use crate::web::{Web, noon};
 use axum::body::Body;
 use axum::http::{Request, StatusCode, header};
 use sayso_advisor::summary::summaries;
-use sayso_model::{AnimalId, Language, Species, Story};
+use sayso_model::{AnimalId, Event, EventId, Language, Moment, Species, Story};
 use sayso_norms::Release;
 use sayso_notebook::CURRENT_NORMS;
 use sayso_sim::{any_home, simulate};
 use sayso_web::store::Store;
+use serde_json::{Value, json};
+use uuid::Uuid;
 
 const INVENTED: &str = include_str!("../../../../tests/norms/invented.sayso-norms");
 
@@ -54,7 +56,7 @@ async fn it_lays_each_word_beside_those_of_others_with_interval_count_and_source
     let (web, animal, story) = home().await;
     keep(&web, INVENTED);
     let page = page(&web, &format!("/a/{animal}/others"), Language::En).await;
-    let rows = summaries(&story, animal);
+    let rows = summaries(&story, animal, noon());
     assert!(rows.len() > 1);
     assert_eq!(page.matches("data-test=\"others-word\"").count(), rows.len());
     let release = Release::read(INVENTED).unwrap();
@@ -99,7 +101,7 @@ async fn every_language_says_it() {
 #[tokio::test]
 async fn a_words_evidence_has_one_line_and_today_one_only_where_it_helps() {
     let (web, animal, story) = home().await;
-    let rows = summaries(&story, animal);
+    let rows = summaries(&story, animal, noon());
     let evidence = |word: &sayso_model::WordId| format!("/a/{animal}/evidence/{word}");
     let line = "data-test=\"others\"";
     assert!(!page(&web, &evidence(&rows[0].word), Language::En).await.contains(line), "no release yet");
@@ -136,4 +138,53 @@ async fn too_few_homes_are_told_as_such() {
     keep(&web, &release.write().unwrap());
     let page = page(&web, &format!("/a/{animal}/others"), Language::En).await;
     assert!(page.contains("data-test=\"not-enough\"") && !page.contains("<figure class=\"chart\""), "{page}");
+}
+
+/// One more word of an animal: its card, and showings twice a day for so many days.
+fn shown(story: &Story, animal: AnimalId, says: &str, closing: bool, days: u32) -> Vec<Event> {
+    let pattern = story.ledger().all().find(|e| e.animal == Some(animal)).unwrap().clone();
+    let event = |at: Moment, body: Value| Event {
+        id: EventId(Uuid::now_v7()),
+        happened_at: at,
+        recorded_at: at,
+        body: serde_json::from_value(body).unwrap(),
+        ..pattern.clone()
+    };
+    let word = Uuid::now_v7();
+    let card = json!({ "kind": "word_card", "word": word, "says": says, "answer": "So.", "not_now": "Later.", "closing": closing });
+    let mut all = vec![Event { animal: None, ..event(noon().plus_seconds(-86_400.0 * f64::from(days + 1)), card) }];
+    for nth in 0..2 * days {
+        let at = noon().plus_seconds(-43_200.0 * f64::from(nth + 1));
+        let press = event(at, json!({ "kind": "press", "word": word, "by": "person" }));
+        let given = json!({ "kind": "delivery", "answers": press.id, "word": word, "answer": "given" });
+        all.extend([event(at.plus_seconds(2.0), given), press]);
+    }
+    all
+}
+
+#[tokio::test]
+async fn beside_a_long_wait_stands_what_it_does_not_mean_and_a_closing_word_is_laid_beside_no_other_kind() {
+    let (web, animal, story) = home().await;
+    keep(&web, INVENTED);
+    let path = format!("/a/{animal}/others");
+    let before = page(&web, &path, Language::En).await;
+    assert!(!before.contains("data-test=\"closing-words\""), "{before}");
+    let late = |page: &str| page.matches("data-test=\"late\"").count();
+    let rows = summaries(&story, animal, noon());
+    assert!(late(&before) < rows.len(), "not beside every word: {before}");
+    let store = Store::open(web.dir.path()).await.unwrap();
+    store.append(shown(&story, animal, "tug", false, 60)).await.unwrap();
+    store.append(shown(&story, animal, "all done", true, 60)).await.unwrap();
+    for language in Language::ALL {
+        let page = page(&web, &path, language).await;
+        let (words, closing) = page.split_once("data-test=\"closing-words\"").unwrap();
+        let closing = closing.split("</section>").next().unwrap();
+        assert!(words.contains("tug") && !words.contains("all done"), "{page}");
+        assert_eq!(late(words), late(&before) + 1, "{page}");
+        assert!(closing.contains("all done") && closing.contains("data-test=\"not-enough\""), "{closing}");
+        assert!(late(closing) == 0 && !closing.contains("<svg"), "{closing}");
+    }
+    let page = page(&web, &path, Language::En).await;
+    assert!(page.contains("It is learned otherwise than a word that brings something"), "{page}");
+    assert!(page.contains("Where other signs are there too, ask a veterinarian"), "{page}");
 }

@@ -22,5 +22,5 @@ colleagues-ends = Was endet
 colleagues-ends-club = Bisher haben das alle Coachs des Vereins. Von da an { $to } allein.
 colleagues-begins = Was beginnt
 colleagues-begins-for-days = Was beginnt, nur für diese Tage
-colleagues-reads-on = { $to } liest auch, was { $from } und ihr einander geschrieben habt.
+colleagues-reads-on = { $to } liest auch, was { $from } und ihr einander geschrieben habt, macht mit dem weiter, was offen ist, und kann es beenden.
 colleagues-done = { $asked } Zuhause gefragt. { $open } Zuhause sind der anderen Person schon offen.

@@ -47,6 +47,17 @@ desk-check-never = { $words ->
    *[other] { $words } Wörter in Gebrauch wurden nie geprüft.
 }
 desk-little = Notizen an { $days } von { $of } Tagen sind zu wenig, um zu sagen, was ein Wort aufhält.
+desk-outside = Außerhalb der mittleren neun Zehntel von { $homes } vergleichbaren Haushalten: { $lies }
+desk-outside-wait = { $by ->
+    [days] { $wait ->
+        [one] { $wait } Tag
+       *[other] { $wait } Tagen
+    }
+   *[showings] { $wait } Zeigen
+}
+desk-outside-open = noch kein Druck von „{ $word }“ nach { $wait }. Dort waren neunzehn von zwanzig Wörtern nach höchstens { $place } zum ersten Mal gedrückt ({ $level }-Intervall: { $low } bis { $high }).
+desk-outside-later = „{ $word }“ wurde zum ersten Mal nach { $wait } gedrückt. Dort waren neunzehn von zwanzig Wörtern nach höchstens { $place } zum ersten Mal gedrückt ({ $level }-Intervall: { $low } bis { $high }).
+desk-outside-sooner = „{ $word }“ wurde zum ersten Mal nach { $wait } gedrückt. Dort brauchten neunzehn von zwanzig Wörtern { $place } oder mehr ({ $level }-Intervall: { $low } bis { $high }).
 
 desk-why-recurring = Es kommt immer wieder: in { $weeks } der letzten { $of } Wochen.
 desk-why-taken-back = Vielleicht war es vertippt. Frage das Zuhause, was geschehen ist.
@@ -66,12 +77,17 @@ desk-why-ready = { $showings ->
 }, und es wartet seit { $days } Tagen.
 desk-why-check = Nur eine Prüfung schließt Hinweise und Glück aus.
 desk-why-little = Vollständig notiert (ein Druck mit Antwort, eine Sitzung mit Ende): { $closed }. Was niemand notiert hat, kann trotzdem geschehen sein.
+desk-why-outside = Neben { $kind } in Haushalten mit { $who }. Wörter von { $name }, die sich neben andere legen ließen: { $laid }. Überall liegt etwa eins von zehn Wörtern außerhalb.
+desk-why-outside-cause = Was hier aufhalten kann: { $cause }.
+desk-why-sooner = Ein Druck sagt, dass ein Knopf gedrückt wurde, nicht warum. Früher ist nicht besser.
 
 desk-until-asked = Ein Wort vom Zuhause dazu, warum es zurückgenommen wurde.
 desk-until-record = Irgendeine Notiz.
 desk-until-more-records = Notizen an den meisten Tagen, mit Antworten und dem Ende von Sitzungen.
 desk-until-fewer-over = Weniger als drei solche Tage in einer Woche oder eine Menge, die eine Tierarztpraxis festlegt.
 desk-until-invited = Zu dem Wort wird eingeladen, oder seine Zahlen weisen nicht mehr aufs Einladen.
+desk-until-first-press = Ein erster Druck oder eine neuere Ausgabe dieser Vergleichswerte.
+desk-until-since-press = { $days } Tage seit dem ersten Druck oder eine neuere Ausgabe dieser Vergleichswerte.
 desk-aside = Zur Seite gelegt am { $day }.
 
 desk-new-signs = { $kind ->

@@ -40,6 +40,7 @@ desk-page-kind = { $kind ->
     [ready] Bereit zum Einladen
     [check] Prüfungen
     [little] Wenig aufgeschrieben
+    [outside] Neben anderen Haushalten
     [aside] Beiseitegelegt
    *[none] Nichts nötig
 } ({ $count })
@@ -56,6 +57,7 @@ desk-page-more = { $count ->
     [one] { $count } weiteres Anliegen und mehr zu tun
    *[other] { $count } weitere Anliegen und mehr zu tun
 }
+desk-page-whose-figures = Wessen Zahlen das sind
 desk-page-since = Seit { $day }, aus { $n ->
     [one] { $n } Eintrag
    *[other] { $n } Einträgen

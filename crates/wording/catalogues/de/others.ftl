@@ -1,6 +1,7 @@
 others-title = Andere
 others-lead = Wie es in anderen Haushalten ging, neben dem, was von { $name } notiert ist. Üblich heißt nicht besser, und nichts hier ist ein Ziel.
 others-press = Ein Druck sagt, dass ein Knopf gedrückt wurde, nicht warum. Langes Warten sagt nichts über { $name }.
+others-late = Länger zu warten als üblich ist keine Krankheit und kein Versagen und sagt nichts darüber, was { $name } lernen kann. Kommen andere Anzeichen dazu, frag eine Tierarztpraxis oder eine qualifizierte Fachperson für Tierverhalten.
 others-who = { $species ->
     [dog] Hunden
     [cat] Katzen
@@ -58,6 +59,8 @@ others-own-open = Noch kein Druck von „{ $word }“ durch { $name }: bisher { 
 others-any-age = Zu wenige Haushalte hatten Tiere dieses Alters: Jedes Alter ist dabei.
 others-any-kind = Zu wenige Haushalte hatten solche Wörter: Wörter für alles sind dabei.
 others-not-enough = Nicht genug wie bei euch: zu wenige Haushalte für eine Zahl, in der niemand zu erkennen ist.
+others-closing-title = Wörter, die eine Sitzung beenden
+others-closing = Ein Wort, das eine Sitzung beendet, wird gezeigt, wenn etwas aufhört. Es wird anders gelernt als ein Wort, das etwas bringt, und liegt darum nur neben seinesgleichen.
 others-nothing-shown = Noch nichts, was sich neben andere legen lässt: Es beginnt mit dem ersten Zeigen.
 others-chart-title = „{ $word }“: erste Drücke nach Zeigen
 others-chart-share = Anteil gedrückt

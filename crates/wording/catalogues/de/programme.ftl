@@ -57,6 +57,7 @@ programme-done-noted = Ziel { $aim } von Woche { $week } erledigt
 programme-where-each = Wo jedes steht
 programme-no-ranking = Jedes gegen seine eigenen Ziele, nach Namen. Zuhause und Tiere werden nicht verglichen: Sie beginnen an verschiedenen Stellen.
 programme-nobody = Niemand macht mit, der gerade Zahlen mit dir teilt.
+programme-handed-on = Am { $day } an { $name } übergeben. Dort geht es weiter.
 programme-in-week = Woche { $week } von { $weeks }
 programme-begins = Beginnt am { $day }
 programme-over = Die Wochen sind vorbei.

@@ -53,8 +53,11 @@ talk-if-you-like = Wenn du magst. Höchstens { $most } Zeichen.
 talk-reply = { $reply ->
     [accepted] { $who } hat angenommen, { $when }
     [declined] { $who } hat abgelehnt, { $when }
+    [ended] { $who } hat das beendet, { $when }
    *[said] { $who } hat geantwortet, { $when }
 }
+talk-goes-on = { $name } macht damit weiter, seit { $day }.
+talk-stands-in = { $name } vertritt hier, bis { $day }.
 talk-someone = Jemand aus dem Zuhause
 talk-standing = { $standing ->
     [declined] abgelehnt
@@ -97,11 +100,14 @@ talk-to-trial = Einen Versuch mit einer Änderung planen
 talk-do-word = Wort anlegen
 talk-card = Von { $name }: { $what }
 talk-card-more = Von { $names }: { $count } zu beantworten
+talk-now-with = { $to } ist jetzt euer Coach, an der Stelle von { $from }. Was abgemacht ist, geht weiter.
+talk-now-covered = { $to } vertritt { $from } bis { $day }. Was abgemacht ist, geht weiter.
 talk-row = Abgemacht: { $dose }
 talk-write = Diesem Zuhause schreiben
 talk-write-about = Hierzu schreiben
 talk-write-again = Noch einmal schreiben
 talk-take-back = Zurücknehmen
+talk-end = Das beenden
 talk-write-intro = Eins nach dem anderen, unter deinem Namen: { $name }. Das Zuhause nimmt an, lehnt ab oder antwortet.
 talk-which = Was?
 talk-kind = { $kind ->

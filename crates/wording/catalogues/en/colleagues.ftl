@@ -22,7 +22,7 @@ colleagues-ends = What ends
 colleagues-ends-club = Until now every coach of the club has this. From then on { $to } alone.
 colleagues-begins = What begins
 colleagues-begins-for-days = What begins, for those days alone
-colleagues-reads-on = { $to } also reads what { $from } and you wrote to each other.
+colleagues-reads-on = { $to } also reads what { $from } and you wrote to each other, goes on with what is open, and may end it.
 colleagues-done = { $asked ->
     [one] { $asked } home was asked.
    *[other] { $asked } homes were asked.

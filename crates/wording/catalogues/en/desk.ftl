@@ -48,6 +48,20 @@ desk-check-never = { $words ->
    *[other] { $words } words in use were never checked.
 }
 desk-little = Records on { $days } of { $of } days are too few to say what holds a word up.
+desk-outside = Outside the middle nine tenths of { $homes } comparable homes: { $lies }
+desk-outside-wait = { $by ->
+    [days] { $wait ->
+        [one] { $wait } day
+       *[other] { $wait } days
+    }
+   *[showings] { $wait ->
+        [one] { $wait } showing
+       *[other] { $wait } showings
+    }
+}
+desk-outside-open = no press of “{ $word }” yet, after { $wait }. There, nineteen in twenty words were first pressed within { $place } ({ $level } interval: { $low } to { $high }).
+desk-outside-later = “{ $word }” was first pressed after { $wait }. There, nineteen in twenty words were first pressed within { $place } ({ $level } interval: { $low } to { $high }).
+desk-outside-sooner = “{ $word }” was first pressed after { $wait }. There, nineteen in twenty words took { $place } or more ({ $level } interval: { $low } to { $high }).
 
 desk-why-recurring = They come back: in { $weeks } of the last { $of } weeks.
 desk-why-taken-back = It may have been a slip of the finger. Ask the home what happened.
@@ -67,12 +81,17 @@ desk-why-ready = { $showings ->
 }, and waiting for { $days } days.
 desk-why-check = A check is the only way to rule out cues and luck.
 desk-why-little = Written down whole (a press with its answer, a session with its end): { $closed }. What nobody wrote down may still have happened.
+desk-why-outside = Laid beside { $kind } in homes with { $who }. Words of { $name } that could be laid beside others: { $laid }. Anywhere, about one word in ten lies outside.
+desk-why-outside-cause = What may hold it up here: { $cause }.
+desk-why-sooner = A press says that a button was pressed, not why. Sooner is not better.
 
 desk-until-asked = Word from the home on why it was taken back.
 desk-until-record = Any record.
 desk-until-more-records = Records on most days, with answers and ends of sessions.
 desk-until-fewer-over = Fewer than three such days in a week, or an allowance a veterinarian sets.
 desk-until-invited = The word is invited, or its figures no longer point to inviting.
+desk-until-first-press = A first press, or a newer release of these figures.
+desk-until-since-press = { $days } days since the first press, or a newer release of these figures.
 desk-aside = Put aside on { $day }.
 
 desk-new-signs = { $kind ->

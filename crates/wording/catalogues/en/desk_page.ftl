@@ -40,6 +40,7 @@ desk-page-kind = { $kind ->
     [ready] Ready to invite
     [check] Checks
     [little] Little written
+    [outside] Beside other homes
     [aside] Put aside
    *[none] Nothing needed
 } ({ $count })
@@ -56,6 +57,7 @@ desk-page-more = { $count ->
     [one] { $count } further need, and more to do here
    *[other] { $count } further needs, and more to do here
 }
+desk-page-whose-figures = Whose figures these are
 desk-page-since = Since { $day }, from { $n ->
     [one] { $n } record
    *[other] { $n } records

@@ -1,6 +1,7 @@
 others-title = Others
 others-lead = How it went in other homes, beside { $name }’s own records. Usual is not better, and nothing here is an aim.
 others-press = A press says that a button was pressed, not why. A long wait says nothing about { $name }.
+others-late = A wait longer than usual is no illness and no failure, and says nothing about what { $name } can learn. Where other signs are there too, ask a veterinarian or a qualified behaviour professional.
 others-who = { $species ->
     [dog] dogs
     [cat] cats
@@ -65,6 +66,8 @@ others-own-open = No press of “{ $word }” by { $name } yet: { $shown ->
 others-any-age = Too few homes had animals of this age: every age is in it.
 others-any-kind = Too few homes had words like this one: words for everything are in it.
 others-not-enough = Not enough like yours: too few homes for a figure in which nobody can be made out.
+others-closing-title = Words that end a session
+others-closing = A word that ends a session is shown when something stops. It is learned otherwise than a word that brings something, so it is laid beside its like alone.
 others-nothing-shown = Nothing to lay beside others yet: it begins with the first showing.
 others-chart-title = “{ $word }”: first presses by showings
 others-chart-share = share pressed

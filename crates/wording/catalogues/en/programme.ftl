@@ -60,6 +60,7 @@ programme-done-noted = Aim { $aim } of week { $week } done
 programme-where-each = Where each stands
 programme-no-ranking = Each against its own aims, by name. Homes and animals are not compared: they begin from different places.
 programme-nobody = Nobody has joined who shares figures with you now.
+programme-handed-on = Handed over to { $name } on { $day }. It goes on there.
 programme-in-week = Week { $week } of { $weeks }
 programme-begins = Begins on { $day }
 programme-over = The weeks are over.

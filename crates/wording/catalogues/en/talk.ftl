@@ -53,8 +53,11 @@ talk-if-you-like = If you like. At most { $most } characters.
 talk-reply = { $reply ->
     [accepted] { $who } accepted, { $when }
     [declined] { $who } declined, { $when }
+    [ended] { $who } ended this, { $when }
    *[said] { $who } answered, { $when }
 }
+talk-goes-on = { $name } goes on with this, since { $day }.
+talk-stands-in = { $name } stands in for this, up to { $day }.
 talk-someone = Someone of the home
 talk-standing = { $standing ->
     [declined] declined
@@ -97,11 +100,14 @@ talk-to-trial = Plan a trial of a change
 talk-do-word = Add the word
 talk-card = From { $name }: { $what }
 talk-card-more = From { $names }: { $count } to answer
+talk-now-with = { $to } is your coach now, in place of { $from }. What was agreed goes on.
+talk-now-covered = { $to } stands in for { $from } up to { $day }. What was agreed goes on.
 talk-row = Agreed: { $dose }
 talk-write = Write to this home
 talk-write-about = Write about this
 talk-write-again = Write again
 talk-take-back = Take back
+talk-end = End this
 talk-write-intro = One thing at a time, under your name: { $name }. The home accepts, declines or answers.
 talk-which = What?
 talk-kind = { $kind ->

@@ -22,7 +22,7 @@ colleagues-ends = Qué termina
 colleagues-ends-club = Hasta ahora esto lo tienen todos los coaches del club. Desde entonces solo { $to }.
 colleagues-begins = Qué empieza
 colleagues-begins-for-days = Qué empieza, solo en esos días
-colleagues-reads-on = { $to } lee también lo que { $from } y tú os escribisteis.
+colleagues-reads-on = { $to } lee también lo que { $from } y tú os escribisteis, sigue con lo que está abierto y puede terminarlo.
 colleagues-done = { $asked ->
     [one] Se preguntó a { $asked } hogar.
    *[other] Se preguntó a { $asked } hogares.

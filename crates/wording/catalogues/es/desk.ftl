@@ -47,6 +47,20 @@ desk-check-never = { $words ->
    *[other] { $words } palabras en uso nunca se comprobaron.
 }
 desk-little = Registros en { $days } de { $of } días son muy pocos para decir qué detiene una palabra.
+desk-outside = Fuera de las nueve décimas centrales de { $homes } hogares comparables: { $lies }
+desk-outside-wait = { $by ->
+    [days] { $wait ->
+        [one] { $wait } día
+       *[other] { $wait } días
+    }
+   *[showings] { $wait ->
+        [one] { $wait } demostración
+       *[other] { $wait } demostraciones
+    }
+}
+desk-outside-open = aún ninguna pulsación de «{ $word }» tras { $wait }. Allí diecinueve de cada veinte palabras tuvieron su primera pulsación en { $place } o menos (intervalo del { $level }: { $low } a { $high }).
+desk-outside-later = «{ $word }» se pulsó por primera vez tras { $wait }. Allí diecinueve de cada veinte palabras tuvieron su primera pulsación en { $place } o menos (intervalo del { $level }: { $low } a { $high }).
+desk-outside-sooner = «{ $word }» se pulsó por primera vez tras { $wait }. Allí diecinueve de cada veinte palabras necesitaron { $place } o más (intervalo del { $level }: { $low } a { $high }).
 
 desk-why-recurring = Vuelven: en { $weeks } de las últimas { $of } semanas.
 desk-why-taken-back = Pudo ser un toque sin querer. Pregunta en la casa qué pasó.
@@ -66,12 +80,17 @@ desk-why-ready = { $showings ->
 }, y espera desde hace { $days } días.
 desk-why-check = Solo una comprobación descarta las pistas y la suerte.
 desk-why-little = Anotado entero (una pulsación con su respuesta, una sesión con su final): { $closed }. Lo que nadie anotó pudo ocurrir igual.
+desk-why-outside = Junto a { $kind } en hogares con { $who }. Palabras de { $name } que se pudieron poner junto a otras: { $laid }. En cualquier lugar queda fuera más o menos una de cada diez palabras.
+desk-why-outside-cause = Qué puede frenarla aquí: { $cause }.
+desk-why-sooner = Una pulsación dice que se pulsó un botón, no por qué. Antes no es mejor.
 
 desk-until-asked = Que la casa cuente por qué se retiró.
 desk-until-record = Cualquier registro.
 desk-until-more-records = Registros la mayoría de los días, con respuestas y finales de sesión.
 desk-until-fewer-over = Menos de tres días así en una semana, o una cantidad que fije un veterinario.
 desk-until-invited = Se invita a la palabra, o sus cifras ya no apuntan a invitar.
+desk-until-first-press = Una primera pulsación, o una edición más nueva de estas cifras.
+desk-until-since-press = { $days } días desde la primera pulsación, o una edición más nueva de estas cifras.
 desk-aside = Apartado el { $day }.
 
 desk-new-signs = { $kind ->

@@ -40,6 +40,7 @@ desk-page-kind = { $kind ->
     [ready] Lista para invitar
     [check] Comprobaciones
     [little] Poco anotado
+    [outside] Junto a otros hogares
     [aside] Apartado
    *[none] Nada necesario
 } ({ $count })
@@ -56,6 +57,7 @@ desk-page-more = { $count ->
     [one] { $count } necesidad más, y más que hacer aquí
    *[other] { $count } necesidades más, y más que hacer aquí
 }
+desk-page-whose-figures = De quién son estas cifras
 desk-page-since = Desde el { $day }, de { $n ->
     [one] { $n } registro
    *[other] { $n } registros

@@ -1,6 +1,7 @@
 others-title = Otros
 others-lead = Cómo fue en otros hogares, junto a lo anotado de { $name }. Lo habitual no es mejor, y nada de esto es una meta.
 others-press = Una pulsación dice que se pulsó un botón, no por qué. Una espera larga no dice nada de { $name }.
+others-late = Esperar más de lo habitual no es una enfermedad ni un fallo, y no dice nada de lo que { $name } puede aprender. Si además hay otras señales, pregunta a un veterinario o a un profesional cualificado del comportamiento.
 others-who = { $species ->
     [dog] perros
     [cat] gatos
@@ -65,6 +66,8 @@ others-own-open = Aún ninguna pulsación de «{ $word }» por { $name }: { $sho
 others-any-age = Muy pocos hogares tenían animales de esta edad: están todas las edades.
 others-any-kind = Muy pocos hogares tenían palabras como esta: están las palabras para todo.
 others-not-enough = No hay bastantes como los tuyos: muy pocos hogares para una cifra en la que no se reconozca a nadie.
+others-closing-title = Palabras que cierran una sesión
+others-closing = Una palabra que cierra una sesión se muestra cuando algo termina. Se aprende de otro modo que una palabra que trae algo, y por eso solo se pone junto a otras iguales.
 others-nothing-shown = Aún nada que poner junto a otros: empieza con la primera demostración.
 others-chart-title = «{ $word }»: primeras pulsaciones según demostraciones
 others-chart-share = parte pulsada

@@ -60,6 +60,7 @@ programme-done-noted = Meta { $aim } de la semana { $week } hecha
 programme-where-each = Cómo va cada uno
 programme-no-ranking = Cada uno frente a sus propias metas, por nombre. No se comparan hogares ni animales: empiezan desde lugares distintos.
 programme-nobody = No participa nadie que ahora comparta cifras contigo.
+programme-handed-on = Traspasado a { $name } el { $day }. Allí sigue.
 programme-in-week = Semana { $week } de { $weeks }
 programme-begins = Empieza el { $day }
 programme-over = Las semanas han pasado.

@@ -53,8 +53,11 @@ talk-if-you-like = Si quieres. Como mucho { $most } caracteres.
 talk-reply = { $reply ->
     [accepted] { $who } aceptó, { $when }
     [declined] { $who } rechazó, { $when }
+    [ended] { $who } terminó esto, { $when }
    *[said] { $who } respondió, { $when }
 }
+talk-goes-on = { $name } sigue con esto desde el { $day }.
+talk-stands-in = { $name } sustituye aquí hasta el { $day }.
 talk-someone = Alguien del hogar
 talk-standing = { $standing ->
     [declined] rechazado
@@ -97,11 +100,14 @@ talk-to-trial = Planear una prueba de un cambio
 talk-do-word = Añadir la palabra
 talk-card = De { $name }: { $what }
 talk-card-more = De { $names }: { $count } por responder
+talk-now-with = { $to } es ahora tu coach, en lugar de { $from }. Lo acordado sigue.
+talk-now-covered = { $to } sustituye a { $from } hasta el { $day }. Lo acordado sigue.
 talk-row = Acordado: { $dose }
 talk-write = Escribir a este hogar
 talk-write-about = Escribir sobre esto
 talk-write-again = Escribir otra vez
 talk-take-back = Retirar
+talk-end = Terminar esto
 talk-write-intro = Una cosa cada vez, con tu nombre: { $name }. El hogar acepta, rechaza o responde.
 talk-which = ¿Qué?
 talk-kind = { $kind ->

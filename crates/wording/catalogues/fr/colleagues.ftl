@@ -22,7 +22,7 @@ colleagues-ends = Ce qui finit
 colleagues-ends-club = Jusqu’ici, tous les coachs du club ont cela. Ensuite { $to } uniquement.
 colleagues-begins = Ce qui commence
 colleagues-begins-for-days = Ce qui commence, pour ces jours-là seulement
-colleagues-reads-on = { $to } lit aussi ce que { $from } et toi vous êtes écrit.
+colleagues-reads-on = { $to } lit aussi ce que { $from } et toi vous êtes écrit, continue ce qui est ouvert et peut y mettre fin.
 colleagues-done = { $asked ->
     [0] { $asked } foyer a été consulté.
     [1] { $asked } foyer a été consulté.

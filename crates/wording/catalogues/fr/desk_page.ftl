@@ -40,6 +40,7 @@ desk-page-kind = { $kind ->
     [ready] Prêt à inviter
     [check] Vérifications
     [little] Peu de notes
+    [outside] À côté d’autres foyers
     [aside] Mis de côté
    *[none] Rien de nécessaire
 } ({ $count })
@@ -56,6 +57,7 @@ desk-page-more = { $count ->
     [1] { $count } autre besoin, et d’autres actions ici
    *[other] { $count } autres besoins, et d’autres actions ici
 }
+desk-page-whose-figures = De qui sont ces chiffres
 desk-page-since = Depuis le { $day }, sur { $n ->
     [one] { $n } note
    *[other] { $n } notes

@@ -1,6 +1,7 @@
 others-title = Les autres
 others-lead = Comment cela s’est passé dans d’autres foyers, à côté de ce qui est noté de { $name }. Habituel ne veut pas dire mieux, et rien ici n’est un but.
 others-press = Un appui dit qu’un bouton a été enfoncé, pas pourquoi. Une longue attente ne dit rien de { $name }.
+others-late = Attendre plus longtemps que d’habitude n’est ni une maladie ni un échec, et ne dit rien de ce que { $name } peut apprendre. Si d’autres signes s’y ajoutent, demande à un vétérinaire ou à un professionnel qualifié du comportement.
 others-who = { $species ->
     [dog] des chiens
     [cat] des chats
@@ -65,6 +66,8 @@ others-own-open = Pas encore d’appui de { $name } sur « { $word } » : { $
 others-any-age = Trop peu de foyers avaient des animaux de cet âge : tous les âges y sont.
 others-any-kind = Trop peu de foyers avaient des mots comme celui-ci : les mots pour tout y sont.
 others-not-enough = Pas assez de cas comme les tiens : trop peu de foyers pour un chiffre où personne n’est reconnaissable.
+others-closing-title = Mots qui terminent une séance
+others-closing = Un mot qui termine une séance est montré quand quelque chose s’arrête. Il s’apprend autrement qu’un mot qui apporte quelque chose : il n’est donc mis qu’à côté de ses pareils.
 others-nothing-shown = Rien encore à mettre à côté des autres : cela commence avec la première démonstration.
 others-chart-title = « { $word } » : premiers appuis selon les démonstrations
 others-chart-share = part appuyée

@@ -62,6 +62,7 @@ programme-done-noted = But { $aim } de la semaine { $week } fait
 programme-where-each = Où en est chacun
 programme-no-ranking = Chacun face à ses propres buts, par nom. Les foyers et les animaux ne sont pas comparés : ils partent d’endroits différents.
 programme-nobody = Personne n’y participe qui partage des chiffres avec toi en ce moment.
+programme-handed-on = Transmis à { $name } le { $day }. Cela continue là-bas.
 programme-in-week = Semaine { $week } sur { $weeks }
 programme-begins = Commence le { $day }
 programme-over = Les semaines sont passées.

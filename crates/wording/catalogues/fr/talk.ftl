@@ -53,8 +53,11 @@ talk-if-you-like = Si tu veux. Au plus { $most } caractères.
 talk-reply = { $reply ->
     [accepted] { $who } a accepté, { $when }
     [declined] { $who } a refusé, { $when }
+    [ended] { $who } a mis fin à ceci, { $when }
    *[said] { $who } a répondu, { $when }
 }
+talk-goes-on = { $name } continue ceci depuis le { $day }.
+talk-stands-in = { $name } remplace ici jusqu’au { $day }.
 talk-someone = Quelqu’un du foyer
 talk-standing = { $standing ->
     [declined] refusé
@@ -98,11 +101,14 @@ talk-to-trial = Prévoir un test d’un changement
 talk-do-word = Ajouter le mot
 talk-card = De { $name } : { $what }
 talk-card-more = De { $names } : { $count } à répondre
+talk-now-with = { $to } est maintenant ton coach, à la place de { $from }. Ce qui est convenu continue.
+talk-now-covered = { $to } remplace { $from } jusqu’au { $day }. Ce qui est convenu continue.
 talk-row = Convenu : { $dose }
 talk-write = Écrire à ce foyer
 talk-write-about = Écrire à ce sujet
 talk-write-again = Écrire encore
 talk-take-back = Retirer
+talk-end = Mettre fin à ceci
 talk-write-intro = Une chose à la fois, sous ton nom : { $name }. Le foyer accepte, refuse ou répond.
 talk-which = Quoi ?
 talk-kind = { $kind ->

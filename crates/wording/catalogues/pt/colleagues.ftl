@@ -22,7 +22,7 @@ colleagues-ends = O que termina
 colleagues-ends-club = Até agora todos os coaches do clube têm isto. A partir daí só { $to }.
 colleagues-begins = O que começa
 colleagues-begins-for-days = O que começa, só nesses dias
-colleagues-reads-on = { $to } também lê o que { $from } e você escreveram um ao outro.
+colleagues-reads-on = { $to } também lê o que { $from } e você escreveram um ao outro, continua com o que está aberto e pode encerrá-lo.
 colleagues-done = { $asked ->
     [0] { $asked } casa foi consultada.
     [1] { $asked } casa foi consultada.

@@ -47,6 +47,20 @@ desk-check-never = { $words ->
    *[other] { $words } palavras em uso nunca foram verificadas.
 }
 desk-little = Registros em { $days } de { $of } dias são poucos para dizer o que segura uma palavra.
+desk-outside = Fora dos nove décimos centrais de { $homes } casas comparáveis: { $lies }
+desk-outside-wait = { $by ->
+    [days] { $wait ->
+        [1] { $wait } dia
+       *[other] { $wait } dias
+    }
+   *[showings] { $wait ->
+        [1] { $wait } demonstração
+       *[other] { $wait } demonstrações
+    }
+}
+desk-outside-open = ainda nenhum aperto de “{ $word }” depois de { $wait }. Lá, dezenove em cada vinte palavras tiveram o primeiro aperto em { $place } ou menos (intervalo de { $level }: { $low } a { $high }).
+desk-outside-later = “{ $word }” foi apertada pela primeira vez depois de { $wait }. Lá, dezenove em cada vinte palavras tiveram o primeiro aperto em { $place } ou menos (intervalo de { $level }: { $low } a { $high }).
+desk-outside-sooner = “{ $word }” foi apertada pela primeira vez depois de { $wait }. Lá, dezenove em cada vinte palavras precisaram de { $place } ou mais (intervalo de { $level }: { $low } a { $high }).
 
 desk-why-recurring = Eles voltam: em { $weeks } das últimas { $of } semanas.
 desk-why-taken-back = Pode ter sido um toque sem querer. Pergunte à casa o que aconteceu.
@@ -66,12 +80,17 @@ desk-why-ready = { $showings ->
 }, e espera há { $days } dias.
 desk-why-check = Só uma verificação descarta pistas e sorte.
 desk-why-little = Anotado por inteiro (um aperto com sua resposta, uma sessão com seu fim): { $closed }. O que ninguém anotou pode ter acontecido mesmo assim.
+desk-why-outside = Ao lado de { $kind } em casas com { $who }. Palavras de { $name } que puderam ser postas ao lado de outras: { $laid }. Em qualquer lugar, cerca de uma palavra em dez fica fora.
+desk-why-outside-cause = O que pode segurá-la aqui: { $cause }.
+desk-why-sooner = Um aperto diz que um botão foi apertado, não por quê. Mais cedo não é melhor.
 
 desk-until-asked = A casa contar por que foi retirado.
 desk-until-record = Qualquer registro.
 desk-until-more-records = Registros na maioria dos dias, com respostas e fins de sessão.
 desk-until-fewer-over = Menos de três dias assim em uma semana, ou uma quantidade definida por um veterinário.
 desk-until-invited = A palavra é convidada, ou seus números não apontam mais para o convite.
+desk-until-first-press = Um primeiro aperto, ou uma edição mais nova destes números.
+desk-until-since-press = { $days } dias desde o primeiro aperto, ou uma edição mais nova destes números.
 desk-aside = Posto de lado em { $day }.
 
 desk-new-signs = { $kind ->

@@ -40,6 +40,7 @@ desk-page-kind = { $kind ->
     [ready] Pronta para convidar
     [check] Verificações
     [little] Pouco anotado
+    [outside] Ao lado de outras casas
     [aside] Posto de lado
    *[none] Nada necessário
 } ({ $count })
@@ -56,6 +57,7 @@ desk-page-more = { $count ->
     [1] mais { $count } necessidade, e mais a fazer aqui
    *[other] mais { $count } necessidades, e mais a fazer aqui
 }
+desk-page-whose-figures = De quem são estes números
 desk-page-since = Desde { $day }, de { $n ->
     [one] { $n } registro
    *[other] { $n } registros

@@ -1,6 +1,7 @@
 others-title = Outros
 others-lead = Como foi em outras casas, ao lado do que está anotado de { $name }. O habitual não é melhor, e nada aqui é uma meta.
 others-press = Um aperto diz que um botão foi apertado, não por quê. Uma espera longa não diz nada sobre { $name }.
+others-late = Esperar mais do que o habitual não é doença nem fracasso, e não diz nada sobre o que { $name } pode aprender. Se houver também outros sinais, pergunte a um veterinário ou a um profissional qualificado de comportamento.
 others-who = { $species ->
     [dog] cães
     [cat] gatos
@@ -65,6 +66,8 @@ others-own-open = Ainda nenhum aperto de “{ $word }” por { $name }: { $shown
 others-any-age = Poucas casas demais tinham animais desta idade: todas as idades estão incluídas.
 others-any-kind = Poucas casas demais tinham palavras como esta: as palavras para tudo estão incluídas.
 others-not-enough = Não há bastantes como os seus: casas de menos para um número em que ninguém possa ser reconhecido.
+others-closing-title = Palavras que encerram uma sessão
+others-closing = Uma palavra que encerra uma sessão é mostrada quando algo acaba. É aprendida de outro modo do que uma palavra que traz algo, por isso só fica ao lado das suas iguais.
 others-nothing-shown = Ainda nada para pôr ao lado de outros: começa com a primeira demonstração.
 others-chart-title = “{ $word }”: primeiros apertos por demonstrações
 others-chart-share = parte apertada

@@ -62,6 +62,7 @@ programme-done-noted = Meta { $aim } da semana { $week } feita
 programme-where-each = Como está cada um
 programme-no-ranking = Cada um diante das próprias metas, por nome. Casas e animais não são comparados: partem de lugares diferentes.
 programme-nobody = Ninguém participa que agora compartilhe números com você.
+programme-handed-on = Passado a { $name } em { $day }. Lá continua.
 programme-in-week = Semana { $week } de { $weeks }
 programme-begins = Começa em { $day }
 programme-over = As semanas passaram.

@@ -53,8 +53,11 @@ talk-if-you-like = Se quiser. No máximo { $most } caracteres.
 talk-reply = { $reply ->
     [accepted] { $who } aceitou, { $when }
     [declined] { $who } recusou, { $when }
+    [ended] { $who } encerrou isto, { $when }
    *[said] { $who } respondeu, { $when }
 }
+talk-goes-on = { $name } continua com isto desde { $day }.
+talk-stands-in = { $name } substitui aqui até { $day }.
 talk-someone = Alguém da casa
 talk-standing = { $standing ->
     [declined] recusado
@@ -97,11 +100,14 @@ talk-to-trial = Planejar um teste de uma mudança
 talk-do-word = Acrescentar a palavra
 talk-card = De { $name }: { $what }
 talk-card-more = De { $names }: { $count } a responder
+talk-now-with = { $to } agora é seu coach, no lugar de { $from }. O que foi combinado continua.
+talk-now-covered = { $to } substitui { $from } até { $day }. O que foi combinado continua.
 talk-row = Combinado: { $dose }
 talk-write = Escrever a esta casa
 talk-write-about = Escrever sobre isto
 talk-write-again = Escrever de novo
 talk-take-back = Retirar
+talk-end = Encerrar isto
 talk-write-intro = Uma coisa de cada vez, com o seu nome: { $name }. A casa aceita, recusa ou responde.
 talk-which = O quê?
 talk-kind = { $kind ->

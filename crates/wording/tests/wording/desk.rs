@@ -1,10 +1,11 @@
 //! A coach's desk, said in every language: every need, its why, what would change it, and every change.
 
 use sayso_advisor::Sure;
-use sayso_advisor::desk::{About, Changed, Held, Look, Measure, Need, SignKind, Until, What};
+use sayso_advisor::desk::{About, Changed, Comparable, Held, Look, Measure, Need, SignKind, Until, What};
 use sayso_advisor::estimate::{Estimate, Unit};
 use sayso_advisor::stuck::Cause;
-use sayso_model::{Day, Language, Stage, WordId};
+use sayso_model::{Day, Language, Species, Stage, WordId};
+use sayso_norms::{Outside, Quantile, Question, WordKind};
 use sayso_wording::Locale;
 use sayso_wording::desk::{Names, changed, need, until, why};
 
@@ -50,6 +51,18 @@ fn whats() -> Vec<What> {
             let held = Held { cause, sure: Sure::Fairly, figure: share, beside: share, p: Some(0.01) };
             all.push(What::Held { word: word(), stuck, right: share, held: Some(held) });
         }
+    }
+    let beside = Comparable { homes: 312, species: Species::Dog, age_band: None, word_kind: Some(WordKind::Play) };
+    let place = Quantile { value: Some(45.0), low: Some(34.0), high: Some(66.0) };
+    for (side, pressed, by) in [
+        (Outside::Above, false, Question::ShowingsToFirstPress),
+        (Outside::Above, true, Question::DaysToFirstPress),
+        (Outside::Below, true, Question::ShowingsToFirstPress),
+    ] {
+        let held = Held { cause: Cause::TooLate, sure: Sure::Fairly, figure: share, beside: share, p: Some(0.01) };
+        let held = Some(held).filter(|_| !pressed);
+        let (word, wait, level, laid) = (word(), 100, 0.95, 4);
+        all.push(What::Outside { word, side, by, wait, pressed, place, level, beside, laid, held });
     }
     all.extend([
         What::Leaves { share },
@@ -112,6 +125,8 @@ fn said(l: &Locale) -> (Vec<String>, Vec<String>) {
         Until::FewerOver,
         Until::Invited,
         Until::Checked,
+        Until::FirstPress,
+        Until::DaysSincePress { days: 28 },
     ];
     rest.extend(untils.map(|u| until(l, &names, u)));
     (needs, rest)

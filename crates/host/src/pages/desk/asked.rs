@@ -42,7 +42,7 @@ pub const ON_A_PAGE: usize = 20;
 pub const DAYS: [u16; 3] = [3, 7, 28];
 
 /// Kinds of need in their order, each by its name.
-pub const KINDS: [(About, &str); 10] = [
+pub const KINDS: [(About, &str); 11] = [
     (About::Safety, "safety"),
     (About::TakenBack, "taken_back"),
     (About::Change, "change"),
@@ -53,6 +53,7 @@ pub const KINDS: [(About, &str); 10] = [
     (About::Ready, "ready"),
     (About::Check, "check"),
     (About::Little, "little"),
+    (About::Outside, "outside"),
 ];
 /// Animals without a need.
 pub const NONE: &str = "none";

@@ -1,16 +1,16 @@
 //! What a desk holds at this moment: homes whose consent to figures is open to this account now, and what is known of each.
 
 use crate::asker::Asker;
-use crate::desk::{Found, KeptAnimal, lines};
+use crate::desk::{Found, KeptAnimal, goes_on_with, lines};
 use crate::fault::told;
 use crate::host::Host;
 use crate::stories::opening;
 use sayso_advisor::desk::{Mark, Row, Seen, desk};
-use sayso_model::{AccountId, AnimalId, HomeId, Story};
+use sayso_model::{AccountId, AnimalId, EventId, HomeId, Story};
 use sayso_people::db::Aside;
 use sayso_people::{Allowed, Capability, Who};
 use sayso_web::Error;
-use std::collections::BTreeMap;
+use std::collections::{BTreeMap, BTreeSet};
 
 /// By what looks at the desk are noted for the keepers of each home.
 const PAGE: &str = "desk";
@@ -26,6 +26,8 @@ pub struct Opened {
     pub rows: Vec<Row<Key>>,
     /// What the coach put aside.
     pub asides: Vec<Aside>,
+    /// Proposals that the coach goes on with.
+    pub goes_on: BTreeSet<EventId>,
 }
 
 impl Opened {
@@ -113,6 +115,7 @@ pub async fn open(asker: &Asker, who: &Who) -> Result<Opened, Error> {
         .kept
         .iter()
         .flat_map(|(home, kept)| kept.animals.iter().map(move |(animal, kept)| ((*home, *animal), &kept.line)));
-    let rows = desk(all, now, &put);
-    Ok(Opened { found, rows, asides })
+    let rows = desk(all, now, &put, asker.host.norms.as_deref());
+    let goes_on = goes_on_with(&asker.host, who.account, &found, now).await?;
+    Ok(Opened { found, rows, asides, goes_on })
 }

@@ -5,11 +5,14 @@ use crate::pages::desk::asked::{Asked, DAYS, FIELDS};
 use crate::pages::desk::open::Key;
 use maud::{Markup, html};
 use sayso_advisor::desk::{About, Line, Need, WEEKS};
-use sayso_model::{AccountId, Day, Label, Moment, WordId};
+use sayso_model::{Day, EventId, Label, Moment, WordId};
+use sayso_norms::Release;
 use sayso_web::chart::spark;
 use sayso_wording::advice::sure;
 use sayso_wording::desk::{Names, aside, need as told_need, until, why};
+use sayso_wording::others::source;
 use sayso_wording::{Locale, say};
+use std::collections::BTreeSet;
 
 /// Words whose presses are drawn beside the rest; more stand on the animal's own pages.
 const WORDS: usize = 6;
@@ -28,10 +31,12 @@ pub struct Of<'a> {
     pub animal: &'a KeptAnimal,
     /// What its home is called.
     pub home: String,
-    /// The coach.
-    pub me: AccountId,
+    /// Proposals that the coach goes on with.
+    pub goes_on: &'a BTreeSet<EventId>,
     /// The coach's own mark of the home.
     pub mark: Option<&'a Label>,
+    /// What other homes did, where the server was told.
+    pub norms: Option<&'a Release>,
 }
 
 /// What a button says, by what is kept.
@@ -94,9 +99,9 @@ pub fn row(of: &Of<'_>, needs: &[&Need]) -> Markup {
     }
 }
 
-/// What the coach handed over to practise, as far as it was done and shared.
+/// What the coach goes on with that was handed over to practise, as far as it was done and shared.
 fn practised(of: &Of<'_>) -> Markup {
-    let mine = of.animal.line.practices.iter().filter(|practice| practice.by == of.me);
+    let mine = of.animal.line.practices.iter().filter(|practice| of.goes_on.contains(&practice.proposal));
     html! {
         @for practice in mine {
             p.quiet data-test="practised" {
@@ -122,6 +127,13 @@ fn told(of: &Of<'_>, names: &Names<'_>, need: &Need) -> Markup {
             }
         }
         p.quiet { (say!(l, desk_page::until, what = until(l, names, need.until))) }
+        @if let Some(release) = of.norms.filter(|_| need.about == About::Outside) {
+            details data-test="whose-figures" {
+                summary { (say!(l, desk_page::whose_figures)) }
+                @for sentence in source(l, release) { p { (sentence) } }
+                p { a.link href=(page(of.key, "others")) { (say!(l, others::link)) } }
+            }
+        }
         @if let Some(put) = aside(l, line, need) { p.quiet data-test="aside-since" { (put) } }
     }
 }

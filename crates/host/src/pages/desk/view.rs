@@ -45,8 +45,9 @@ pub fn view(asker: &Asker, opened: &Opened, chosen: &Chosen) -> Markup {
                             key: one.key,
                             animal,
                             home: called(l, &opened.found, one.key.0),
-                            me: asker.signed.account.id,
+                            goes_on: &opened.goes_on,
                             mark: chosen.marks.get(&one.key.0),
+                            norms: asker.host.norms.as_deref(),
                         }, &one.needs))
                     }
                 } }

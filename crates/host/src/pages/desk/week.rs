@@ -60,8 +60,9 @@ pub async fn show(asker: &Asker, opened: &Opened, asked: Asked) -> Result<Markup
             key: news.key,
             animal,
             home,
-            me: asker.signed.account.id,
+            goes_on: &opened.goes_on,
             mark: marks.get(&news.key.0),
+            norms: None,
         };
         let day = l.weekday_date(news.since.day(&animal.line.zone));
         html! {

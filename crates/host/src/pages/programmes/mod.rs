@@ -5,6 +5,7 @@ mod form;
 mod view;
 
 use crate::asker::Asker;
+use crate::desk::{Found, goes_on_with, handed_on};
 use crate::fault::told;
 use crate::host::Host;
 use crate::pages::colleagues::propose::{near_day, propose};
@@ -115,8 +116,20 @@ async fn one(asker: Asker, Path(id): Path<String>) -> Result<Markup, Error> {
     let found = open::found(&asker, &who).await?;
     let today = asker.now.day(&sayso_model::Zone::utc());
     let typed = Typed::default().read_by(asker.locale()).with("first", today.plus(1));
-    let wrote = asker.host.people.proposed_by(who.account).await.map_err(told)?;
-    Ok(view::one(&asker, &programme, &found, &wrote, &typed))
+    page(&asker, &who, &programme, &found, &typed).await
+}
+
+async fn page(
+    asker: &Asker,
+    who: &Who,
+    programme: &ClubProgramme,
+    found: &Found,
+    typed: &Typed,
+) -> Result<Markup, Error> {
+    let (host, me, now) = (&asker.host, who.account, asker.now);
+    let goes_on = goes_on_with(host, me, found, now).await?;
+    let handed = handed_on(host, me, programme.course.programme, found, now).await?;
+    Ok(view::one(asker, programme, found, (&goes_on, &handed), typed))
 }
 
 /// The course is proposed to a home, for one of its animals, from a day on.
@@ -139,8 +152,7 @@ async fn offer(asker: Asker, Path(id): Path<String>, typed: Typed) -> Result<Res
         typed.wrong("first", words!(programme::rests, until = until));
     }
     let (Some(home), Some(animal), Some(first), true) = (home, whose, first, typed.right()) else {
-        let wrote = asker.host.people.proposed_by(who.account).await.map_err(told)?;
-        return Ok(again(view::one(&asker, &programme, &found, &wrote, &typed)));
+        return Ok(again(page(&asker, &who, &programme, &found, &typed).await?));
     };
     let proposes = Proposed::Programme { course: programme.course, first };
     if !propose(&asker, &who, (home, Some(animal)), proposes, None).await? {

@@ -1,6 +1,6 @@
 use super::PATH;
 use crate::asker::Asker;
-use crate::desk::Found;
+use crate::desk::{Found, HandedOn};
 use crate::pages::desk::called;
 use maud::{Markup, html};
 use sayso_advisor::desk::ProgrammeLine;
@@ -46,12 +46,19 @@ struct Joined<'a> {
 }
 
 /// One course: its weeks, and where each home stands. By the names of animals, never by how far they are.
-pub fn one(asker: &Asker, of: &ClubProgramme, found: &Found, wrote: &BTreeSet<EventId>, typed: &Typed) -> Markup {
+/// Homes that were handed over are told as such, and no more of them.
+pub fn one(
+    asker: &Asker,
+    of: &ClubProgramme,
+    found: &Found,
+    (goes_on, handed): (&BTreeSet<EventId>, &[HandedOn]),
+    typed: &Typed,
+) -> Markup {
     let l = &asker.locale();
     let mut joined: Vec<Joined<'_>> = Vec::new();
     for (home, kept) in &found.kept {
         for (animal, kept) in &kept.animals {
-            let own = |line: &&ProgrammeLine| line.programme == of.course.programme && wrote.contains(&line.proposal);
+            let own = |line: &&ProgrammeLine| line.programme == of.course.programme && goes_on.contains(&line.proposal);
             joined.extend(kept.line.programmes.iter().filter(own).map(|line| Joined {
                 home: *home,
                 animal: *animal,
@@ -71,6 +78,7 @@ pub fn one(asker: &Asker, of: &ClubProgramme, found: &Found, wrote: &BTreeSet<Ev
             p.quiet { (say!(l, programme::no_ranking)) }
             @if joined.is_empty() { p data-test="nobody" { (say!(l, programme::nobody)) } }
             ul.desk { @for one in &joined { (stands(asker, l, of, one)) } }
+            @for on in handed { p.quiet data-test="handed-on" { (say!(l, programme::handed_on, name = &on.to, day = l.date(on.since))) } }
             (course(l, of))
             (offer(l, of, found, typed))
             form method="post" action=(format!("{PATH}/{}/close", of.course.programme)) {

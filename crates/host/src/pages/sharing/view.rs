@@ -102,7 +102,12 @@ fn notebooks(page: &Page, notebooks: &[Notebook]) -> Markup {
         section #notebooks {
             h2 { (say!(l, linked::notebooks)) }
             p data-test="notebooks" { (say!(l, linked::how_many, count = notebooks.len())) }
-            @if page.may(Capability::LinkNotebook) { p { a.button href="/sharing/notebooks" { (say!(l, linked::see)) } } }
+            @if page.may(Capability::LinkNotebook) {
+                div.row {
+                    @if !notebooks.is_empty() { a.button href="/sharing/notebooks" { (say!(l, linked::see)) } }
+                    a.button href="/sharing/notebooks/new" data-test="make-code" { (say!(l, linked::make_code)) }
+                }
+            }
         }
     }
 }

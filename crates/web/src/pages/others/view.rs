@@ -6,7 +6,7 @@ use maud::{Markup, html};
 use sayso_advisor::others::{Beside, beside, first_words, taking_part};
 use sayso_advisor::summary::Summary;
 use sayso_model::WordId;
-use sayso_norms::{Cell, Curve, Nearest, People, Question, Release, SummaryRow};
+use sayso_norms::{Cell, Curve, Nearest, People, Question, Release, SummaryRow, WordKind};
 use sayso_people::Capability;
 use sayso_wording::others::{half, joined, kind_name, level, own, source, who};
 use sayso_wording::{Locale, figures, say};
@@ -25,7 +25,8 @@ pub fn page(page: &AnimalPage, summaries: &[Summary]) -> Markup {
         (lead(l, name))
         @if release.people == People::Invented { p.caution data-test="invented" { (say!(l, others::invented)) } }
         p.quiet { (say!(l, others::press, name = name)) }
-        @for summary in summaries { (word(page, &release, summary)) }
+        @for summary in summaries.iter().filter(|summary| !ends_sessions(summary)) { (word(page, &release, summary)) }
+        (closing(page, &release, summaries))
         @match summaries.first() {
             None => p data-test="nothing-shown" { (say!(l, others::nothing_shown)) },
             Some(Summary { row, .. }) => {
@@ -75,6 +76,24 @@ fn wider(l: &Locale, nearest: &Nearest<'_>) -> Markup {
     }
 }
 
+fn ends_sessions(summary: &Summary) -> bool {
+    summary.row.word_kind == WordKind::Closing
+}
+
+/// Words that end a session, apart: beside words that bring something they would look late.
+fn closing(page: &AnimalPage, release: &Release, summaries: &[Summary]) -> Markup {
+    let (l, mut all) = (&page.locale, summaries.iter().filter(|summary| ends_sessions(summary)).peekable());
+    html! {
+        @if all.peek().is_some() {
+            section data-test="closing-words" {
+                h2 { (say!(l, others::closing_title)) }
+                p { (say!(l, others::closing)) }
+                @for summary in all { (word(page, release, summary)) }
+            }
+        }
+    }
+}
+
 /// One word beside those of others.
 fn word(page: &AnimalPage, release: &Release, summary: &Summary) -> Markup {
     let (l, name, row) = (&page.locale, page.card.name.as_str(), &summary.row);
@@ -87,11 +106,12 @@ fn word(page: &AnimalPage, release: &Release, summary: &Summary) -> Markup {
             p { (own(l, name, &says, row)) }
             @match showings {
                 Err(_) => p data-test="not-enough" { (say!(l, others::not_enough)) },
-                Ok(Beside { nearest, curve }) => {
+                Ok(found @ Beside { nearest, curve }) => {
                     p data-test="half" { (half(l, release, nearest.cell, curve)) }
                     @if let Ok(days) = days { p { (half(l, release, days.nearest.cell, days.curve)) } }
                     (wider(l, &nearest))
                     (drawn(l, release, (name, &says), row, nearest.cell, curve))
+                    @if found.looks_late(row) { p.note data-test="late" { (say!(l, others::late, name = name)) } }
                 }
             }
         }

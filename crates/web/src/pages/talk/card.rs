@@ -4,11 +4,11 @@ use super::going::going;
 use super::practice;
 use super::programme::weeks;
 use super::tried::tried;
-use super::{animal_of, is_home, is_witnessed, writer};
+use super::{animal_of, is_home, is_witnessed, passed_on, reads, writer};
 use crate::page::Page;
 use crate::typed::Typed;
 use maud::{Markup, html};
-use sayso_model::talks::{Answered, Standing, Talk};
+use sayso_model::talks::{Answered, Passed, Standing, Talk, hands};
 use sayso_model::{EventId, Proposed, Reply, ShortNote};
 use sayso_people::Capability;
 use sayso_wording::say;
@@ -21,6 +21,7 @@ pub fn card(page: &Page, all: &[Talk<'_>], talk: &Talk<'_>, typed: &Typed) -> Ma
     let with = talk.event.animal.filter(|_| page.animals().len() > 1);
     let with = with.and_then(|id| page.story.animals().get(&id).map(|card| card.name.to_string()));
     let earlier = part.takes_up.and_then(|id| all.iter().find(|t| t.id() == id));
+    let passed = passed_on(page, all);
     html! {
         section.card id=(format!("t-{}", talk.id())) data-test="talk" data-standing=(named(talk.standing)) {
             p.topic.quiet { (say!(l, talk::from, name = &part.from.name)) " · " (at) @if let Some(name) = with { " · " (name) } }
@@ -34,7 +35,8 @@ pub fn card(page: &Page, all: &[Talk<'_>], talk: &Talk<'_>, typed: &Typed) -> Ma
             @if let Some(earlier) = earlier {
                 p.quiet { a href=(format!("#t-{}", earlier.id())) { (say!(l, talk::takes_up, what = proposed(l, &page.story, &earlier.part.proposes))) } }
             }
-            @for answer in &talk.answers { (answered(page, answer)) }
+            @for answer in &talk.answers { (answered(page, answer, &passed)) }
+            (goes_on_with(page, talk, &passed))
             @if let Some(over) = over(talk.standing) { p.quiet data-test="standing" { (say!(l, talk::standing, standing = over)) } }
             (going(page, talk))
             (tried(page, talk))
@@ -42,7 +44,7 @@ pub fn card(page: &Page, all: &[Talk<'_>], talk: &Talk<'_>, typed: &Typed) -> Ma
             (practice::card(page, talk))
             (to_do(page, talk))
             @if is_home(page) { (answer(page, talk, typed)) }
-            (of_the_coach(page, talk))
+            (of_the_coach(page, all, talk))
         }
     }
 }
@@ -69,16 +71,38 @@ const fn over(standing: Standing) -> Option<&'static str> {
     }
 }
 
-fn answered(page: &Page, answer: &Answered<'_>) -> Markup {
+fn answered(page: &Page, answer: &Answered<'_>, passed: &[Passed]) -> Markup {
     let l = &page.locale;
+    // A coach who went on with it says no for nobody at home.
+    let of_a_coach = answer.part.by.as_ref().is_some_and(|by| passed.iter().any(|p| p.to.account == by.account));
+    let reply = if of_a_coach && answer.part.reply == Reply::Declined { "ended" } else { answer.part.reply.name() };
     let card = answer.event.person.and_then(|id| page.story.people().get(&id).copied());
     let by = answer.part.by.as_ref().map(|by| by.name.to_string());
     let who = card.map(|card| card.name.to_string()).or(by).unwrap_or_else(|| say!(l, talk::someone));
     let when = l.weekday_date_time(answer.event.happened_at, &page.zone);
     html! {
-        p.quiet data-test="reply" { (say!(l, talk::reply, reply = answer.part.reply.name(), who = who, when = when)) }
+        p.quiet data-test="reply" { (say!(l, talk::reply, reply = reply, who = who, when = when)) }
         @if let Some(text) = &answer.part.text { p.lines data-test="reply-text" { (text) } }
         @if let Some(of) = &answer.part.rehearsed { (practice::shared(page, of)) }
+    }
+}
+
+/// Who goes on with it in the place of whoever wrote it, while it is live.
+fn goes_on_with(page: &Page, talk: &Talk<'_>, passed: &[Passed]) -> Markup {
+    let l = &page.locale;
+    let wrote = (talk.part.from.account, talk.event.happened_at);
+    let all = hands(passed, wrote, page.now.day(&page.zone));
+    let last = all.iter().filter(|p| p.days.is_none()).max_by_key(|p| p.since);
+    let covers = all.iter().filter_map(|p| Some((p, p.days?)));
+    html! {
+        @if talk.is_live() && talk.part.proposes.opens_to().is_none() {
+            @if let Some(of) = last.filter(|p| p.to.account != talk.part.from.account) {
+                p.quiet data-test="goes-on" { (say!(l, talk::goes_on, name = &of.to.name, day = l.date(of.since.day(&page.zone)))) }
+            }
+            @for (of, (_, until)) in covers {
+                p.quiet data-test="stands-in" { (say!(l, talk::stands_in, name = &of.to.name, day = l.date(until))) }
+            }
+        }
     }
 }
 
@@ -201,10 +225,12 @@ fn words_of_home(page: &Page, talk: EventId, typed: &Typed, mine: bool) -> Marku
     }
 }
 
-/// What a coach can do about what they wrote.
-fn of_the_coach(page: &Page, talk: &Talk<'_>) -> Markup {
+/// What a coach can do about what they wrote, or go on with.
+fn of_the_coach(page: &Page, all: &[Talk<'_>], talk: &Talk<'_>) -> Markup {
     let l = &page.locale;
-    if writer(page).is_none_or(|leave| leave.who.account != talk.part.from.account) {
+    let Some(leave) = writer(page) else { return html! {} };
+    let own = leave.who.account == talk.part.from.account;
+    if !own && (talk.part.proposes.opens_to().is_some() || !reads::goes_on(page, leave, all, talk)) {
         return html! {};
     }
     let again = [("takes_up", talk.id().to_string())];
@@ -213,7 +239,12 @@ fn of_the_coach(page: &Page, talk: &Talk<'_>) -> Markup {
             @if talk.part.proposes.opens_to().is_none() {
                 a.button href=(page.of_home_with("/talk/write", &again)) data-test="write-again" { (say!(l, talk::write_again)) }
             }
-            @if talk.is_live() {
+            @if talk.is_live() && !own {
+                form method="post" action=(page.of_home("/talk/end")) {
+                    button name="of" value=(talk.id()) data-test="end" { (say!(l, talk::end)) }
+                }
+            }
+            @if talk.is_live() && own {
                 form method="post" action=(page.of_home("/talk/back")) {
                     button name="of" value=(talk.id()) data-test="take-back" { (say!(l, talk::take_back)) }
                 }

@@ -29,7 +29,7 @@ use axum::routing::{get, post};
 use maud::{Markup, html};
 use sayso_advisor::Case;
 use sayso_advisor::welfare::rest_today;
-use sayso_model::talks::{Standing, Talk, talks};
+use sayso_model::talks::{Passed, Standing, Talk, passed, talks};
 use sayso_model::{AnimalId, Event, EventId, ProposalAnswer, Reply, Withdrawal, WordId};
 use sayso_people::Capability;
 use sayso_wording::{say, words};
@@ -42,6 +42,7 @@ pub fn router() -> Router<AppState> {
         .route("/talk/answer", post(answer))
         .route("/talk/write", get(write::ask).post(write::send))
         .route("/talk/back", post(take_back))
+        .route("/talk/end", post(end))
         .route("/talk/try", post(tried::draw))
         .route("/talk/aim", post(programme::note))
         .route("/talk/rehearsed", post(practice::note))
@@ -76,6 +77,12 @@ pub fn is_witnessed(page: &Page, talk: &Talk<'_>) -> bool {
         Some(leave) => leave.known.witnessed.contains(&talk.id()),
         None => page.state.linked.has(page.state.store.dir(), talk.id()),
     }
+}
+
+/// Hand-overs and covers to which the home agreed, of those that were seen being proposed.
+pub fn passed_on(page: &Page, all: &[Talk<'_>]) -> Vec<Passed> {
+    let seen = |passed: &Passed| all.iter().any(|t| t.id() == passed.agreement && is_witnessed(page, t));
+    passed(all).into_iter().filter(seen).collect()
 }
 
 /// The way to write about a word whose figures one looks at, for a coach.
@@ -143,6 +150,21 @@ async fn answer(page: Page, typed: Typed) -> Result<Response, Error> {
         }
     }
     Ok(again(view::page(&page, &all, &typed)))
+}
+
+/// A coach ends what another one wrote that has passed on to them.
+async fn end(page: Page, typed: Typed) -> Result<Redirect, Error> {
+    let typed = typed.only(&["of"])?;
+    let of: EventId = named(typed.text("of"), "proposal")?;
+    let leave = writer(&page).ok_or_else(no_such)?;
+    let all = talks(&page.story, page.now);
+    let talk = all.iter().find(|t| t.id() == of && reads::goes_on(&page, leave, &all, t)).ok_or_else(no_such)?;
+    if talk.is_live() {
+        let (reply, by) = (Reply::Declined, Some(leave.author()));
+        let event = page.event(ProposalAnswer { to: of, reply, text: None, by, rehearsed: None });
+        page.keep(vec![Event { animal: talk.event.animal, person: None, ..event }]).await?;
+    }
+    Ok(back_to(&page, of))
 }
 
 /// A coach takes back what they wrote.

@@ -3,31 +3,22 @@
 //!
 //! - what they wrote themselves;
 //! - what was written in the name of a club they coach in, while the home shares with that club in words that say so;
-//! - what was written by whoever handed the home over to them, up to that moment, or whom they cover, on those days; where a keeper
-//!   of the home accepted that, and this server saw it being proposed.
+//! - what passed on to them: with the home that was handed over, up to that moment, or of whom they cover, on those days; where a keeper
+//!   of the home accepted that, and this server saw it being proposed. With that they go on: they may end it, too.
 
 use crate::leave::Leave;
 use crate::page::Page;
-use sayso_model::Proposed;
-use sayso_model::talks::Talk;
+use sayso_model::talks::{Talk, reaches};
 
 /// Whether a coach reads one of them.
 pub fn may(page: &Page, leave: &Leave, all: &[Talk<'_>], talk: &Talk<'_>) -> bool {
-    let from = &talk.part.from;
-    from.account == leave.who.account
+    talk.part.from.account == leave.who.account
         || talk.part.club.is_some_and(|club| leave.reads_of(club))
-        || all.iter().filter(|t| t.part.from.account == from.account).any(|t| passes(page, leave, t, talk))
+        || goes_on(page, leave, all, talk)
 }
 
-/// Whether an agreement passes on to this coach what another wrote.
-fn passes(page: &Page, leave: &Leave, agreement: &Talk<'_>, talk: &Talk<'_>) -> bool {
-    let Some(at) = agreement.agreed_at.filter(|_| leave.known.witnessed.contains(&agreement.id())) else {
-        return false;
-    };
-    let me = leave.who.account;
-    match &agreement.part.proposes {
-        Proposed::HandOver { to } => to.account == me && talk.event.happened_at <= at,
-        Proposed::Cover { by, first, last } => by.account == me && (*first..=*last).contains(&page.now.day(&page.zone)),
-        _ => false,
-    }
+/// Whether a coach goes on with what another one wrote.
+pub fn goes_on(page: &Page, leave: &Leave, all: &[Talk<'_>], talk: &Talk<'_>) -> bool {
+    let (wrote, today) = ((talk.part.from.account, talk.event.happened_at), page.now.day(&page.zone));
+    reaches(&leave.known.passed_among(all), wrote, leave.who.account, today)
 }

@@ -2,15 +2,19 @@
 //! for it. Never in its place; and while rest is said nothing is to be done.
 
 use crate::page::AnimalPage;
-use crate::pages::talk::{is_witnessed, seen, writer};
+use crate::pages::talk::{is_witnessed, passed_on, seen, writer};
 use maud::{Markup, html};
 use sayso_advisor::today::{Next, Today};
-use sayso_model::talks::{Standing, Talk, agreed as lines, talks};
-use sayso_model::{PlanLine, WordId};
+use sayso_model::consents::consents;
+use sayso_model::talks::{Passed, Standing, Talk, agreed as lines, talks};
+use sayso_model::{Coach, PlanLine, WordId};
 use sayso_people::Capability;
 use sayso_wording::talk::{dose, proposed};
 use sayso_wording::{Locale, say};
 use std::collections::BTreeMap;
+
+/// Days for which Today says that another coach has taken the place of the one before.
+const SAID_DAYS: i32 = 7;
 
 /// For the home what a coach wrote and nobody answered yet; for a coach the way to write.
 pub fn line(page: &AnimalPage) -> Markup {
@@ -19,7 +23,7 @@ pub fn line(page: &AnimalPage) -> Markup {
         let all = seen(page);
         let waits = |t: &&Talk<'_>| t.standing == Standing::Open && is_witnessed(page, t) && t.concerns(page.id);
         let open: Vec<&Talk<'_>> = all.iter().filter(waits).collect();
-        return match open.as_slice() {
+        let waiting = match open.as_slice() {
             [] => html! {},
             [one] => {
                 let what = proposed(l, &page.story, &one.part.proposes);
@@ -32,6 +36,7 @@ pub fn line(page: &AnimalPage) -> Markup {
                 to_talk(page, &say!(l, talk::card_more, names = l.and(&names), count = several.len()))
             }
         };
+        return html! { (whose(page, &all)) (waiting) };
     }
     html! {
         @if writer(page).is_some() {
@@ -39,6 +44,29 @@ pub fn line(page: &AnimalPage) -> Markup {
                 a.button href=(page.of_home_with("/talk/write", &[("animal", page.id.to_string())])) data-test="write" { (say!(l, talk::write)) }
                 a.button href=(page.of_home("/talk")) data-test="talk" { (say!(l, talk::title)) }
             }
+        }
+    }
+}
+
+/// Who coaches the home now, where that changed lately or is so for some days; while the home is open to them.
+fn whose(page: &AnimalPage, all: &[Talk<'_>]) -> Markup {
+    let (l, today) = (&page.locale, page.now.day(&page.zone));
+    let open = match &page.leave {
+        Some(leave) => leave.known.consents.clone(),
+        None => consents(&page.story, page.now),
+    };
+    let passed = passed_on(page, all);
+    let is_open = |p: &&Passed| open.any_to(Coach::Account { account: p.to.account });
+    let covers = passed.iter().filter(is_open).filter_map(|p| Some((p, p.days?)));
+    let covers = covers.filter(|(_, (first, last))| (*first..=*last).contains(&today));
+    let handed = passed.iter().filter(|p| p.days.is_none()).max_by_key(|p| p.since).filter(is_open);
+    let handed = handed.filter(|p| today.days_since(p.since.day(&page.zone)) < SAID_DAYS);
+    html! {
+        @if let Some(p) = handed {
+            p.quiet data-test="whose-now" { (say!(l, talk::now_with, to = &p.to.name, from = &p.from.name)) }
+        }
+        @for (p, (_, last)) in covers {
+            p.quiet data-test="whose-now" { (say!(l, talk::now_covered, to = &p.to.name, from = &p.from.name, day = l.date(last))) }
         }
     }
 }
