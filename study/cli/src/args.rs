@@ -170,7 +170,8 @@ pub struct Ask {
 #[cfg(feature = "cluster")]
 #[derive(Args, Debug)]
 pub struct Cluster {
-    /// Have the work done by executors of this scheduler. It and each of them must see the folder under the same path.
+    /// Have the work done by executors of this scheduler, as soon as it has any. It and each of them must see the folder under the
+    /// same path.
     #[arg(long, value_name = "HOST:PORT", conflicts_with = "plan")]
     pub scheduler: Option<study_cluster::Address>,
     /// How often it is asked anew where the scheduler was lost, which remembers nothing; a little later each time.

@@ -2,12 +2,13 @@
 
 use crate::error::ClusterError;
 use crate::executor::HEARTBEAT_S;
+use crate::files::LookingPlanner;
 use ballista_core::utils::default_session_builder;
 use ballista_scheduler::cluster::BallistaCluster;
 use ballista_scheduler::config::{SchedulerConfig, TaskDistributionPolicy};
 use ballista_scheduler::scheduler_process::{create_scheduler, start_grpc_service_with_listener};
 use datafusion::common::Result as EngineResult;
-use datafusion::execution::{FunctionRegistry, SessionState};
+use datafusion::execution::{FunctionRegistry, SessionState, SessionStateBuilder};
 use datafusion::prelude::SessionConfig;
 use datafusion_proto::protobuf::{LogicalPlanNode, PhysicalPlanNode};
 use std::net::SocketAddr;
@@ -62,7 +63,8 @@ impl Scheduler {
 
 /// What plans are made with.
 fn session(config: SessionConfig) -> EngineResult<SessionState> {
-    let mut state = default_session_builder(config)?;
+    let state = SessionStateBuilder::new_from_existing(default_session_builder(config)?);
+    let mut state = state.with_query_planner(Arc::new(LookingPlanner)).build();
     for aggregate in aggregates() {
         state.register_udaf(aggregate)?;
     }
