@@ -3,9 +3,9 @@
     python3 bench/cluster.py STUDY DIR [--parts 8] [--question first-press] [--spark]
 
 STUDY is the binary built with `--features cluster`, DIR a folder it wrote. Executors are killed (SIGKILL) and the folder of what they
-handed on is deleted with them, as if the machine were gone: once after half the time the question took before, and once as soon as
-another part is under way at the executor after it handed one on. With --spark the anchor is Spark with two executors, one killed after
-three quarters of the time, as half of it is spent on starting. Ends with an error where an answer differs from that of one process.
+handed on is deleted with them, as if the machine were gone: once while the other hands its first part on, once when it has handed a
+part on itself. With --spark the anchor is Spark with two executors, one killed in the middle. Ends with an error where an answer
+differs from that of one process.
 """
 
 import argparse
@@ -59,26 +59,13 @@ class Cluster:
         return ours(self.binary, folder, question, parts, ["--scheduler", self.address], roots=roots, during=during)
 
 
-def after(seconds, kill):
-    """Kills when a question has run so long; the moment it did, or nothing where it was answered by then."""
-    killed = []
-
-    def during(process):
-        time.sleep(seconds)
-        if process.poll() is None:
-            kill(process)
-            killed.append(seconds)
-
-    return during, killed
-
-
-def once_written(work, kill):
-    """Kills when an executor's folder holds outputs of two parts: the first is whole and handed on."""
+def once(come, kill):
+    """Kills as soon as something has come; the seconds by then, or nothing where the answer came first."""
     killed, begin = [], time.perf_counter()
 
     def during(process):
         while process.poll() is None:
-            if len({path.parent for path in Path(work).rglob("data*.arrow")}) >= 2:
+            if come(process):
                 kill(process)
                 killed.append(time.perf_counter() - begin)
                 return
@@ -87,13 +74,42 @@ def once_written(work, kill):
     return during, killed
 
 
-def kill_one_of_spark(process):
-    """One of the processes that Spark started to work for it."""
-    for pid in sorted(watch.descendants([process.pid], watch.processes())):
-        if b"CoarseGrainedExecutorBackend" in Path(f"/proc/{pid}/cmdline").read_bytes():
-            os.kill(pid, signal.SIGKILL)
-            return
-    raise SystemExit("Spark has no executor to kill")
+def parts(work):
+    """Of how many parts an executor's folder holds outputs: all but the last are whole and handed on."""
+    return len({path.parent for path in Path(work).rglob("data*.arrow")})
+
+
+def executors_of_spark(process):
+    """Processes that Spark started to work for it, and their seconds of processor."""
+    found, busy = watch.processes(), {}
+    for pid in watch.descendants([process.pid], found):
+        try:
+            if b"CoarseGrainedExecutorBackend" in Path(f"/proc/{pid}/cmdline").read_bytes():
+                busy[pid] = found[pid][1]
+        except OSError:
+            pass  # it has ended meanwhile
+    return busy
+
+
+def spark(asked, told):
+    """Spark by two executors: undisturbed, then with the busier one killed when it has done two thirds of what it did before."""
+    most = [0.0]
+
+    def look(process):
+        most[0] = max([most[0], *executors_of_spark(process).values()])
+        return False
+
+    def kill(process):
+        busy = executors_of_spark(process)
+        os.kill(max(busy, key=busy.get), signal.SIGKILL)
+
+    during, _ = once(look, None)
+    rows, *its = theirs("spark", asked.dir, asked.question, 2, ["--executors"], during=during)
+    told("Spark, two executors", rows, its)
+    busy_enough = lambda process: max(executors_of_spark(process).values(), default=0.0) > most[0] * 2 / 3  # noqa: E731
+    during, killed = once(busy_enough, kill)
+    rows, *its = theirs("spark", asked.dir, asked.question, 2, ["--executors"], during=during)
+    told("Spark, one killed in the middle", rows, its, moment(killed))
 
 
 def main():
@@ -119,29 +135,25 @@ def main():
     def none_as_python(rows):
         return [{name: None if value == "" else value for name, value in row.items()} for row in rows]
 
-    alone, usual = {}, {}
+    alone = {}
     with Cluster(asked.study, asked.lost_after) as cluster:
         for question in QUESTIONS:
             alone[question], *its = ours(asked.study, asked.dir, question, 2)
             told(question, "one process, two threads", alone[question], none_as_python(alone[question]), its)
             rows, *its = cluster.ask(asked.dir, question, asked.parts)
-            usual[question] = its[0]
             told(question, "scheduler and two executors", alone[question], none_as_python(rows), its)
     question = asked.question
-    with Cluster(asked.study, asked.lost_after) as cluster:
-        during, killed = after(usual[question] / 2, lambda _: cluster.lose(0))
-        rows, *its = cluster.ask(asked.dir, question, asked.parts, during)
-        told(question, "one killed in the middle", alone[question], none_as_python(rows), its, moment(killed))
-    with Cluster(asked.study, asked.lost_after) as cluster:
-        during, killed = once_written(cluster.executors[0][1], lambda _: cluster.lose(0))
-        rows, *its = cluster.ask(asked.dir, question, asked.parts, during)
-        told(question, "one killed after it handed a part on", alone[question], none_as_python(rows), its, moment(killed))
+    kills = {
+        "one killed as the other hands its first part on": lambda of: parts(of[1][1]) >= 1,
+        "one killed as it begins its second part": lambda of: parts(of[0][1]) >= 2,
+    }
+    for called, come in kills.items():
+        with Cluster(asked.study, asked.lost_after) as cluster:
+            during, killed = once(lambda _: come(cluster.executors), lambda _: cluster.lose(0))
+            rows, *its = cluster.ask(asked.dir, question, asked.parts, during)
+            told(question, called, alone[question], none_as_python(rows), its, moment(killed))
     if asked.spark:
-        rows, *its = theirs("spark", asked.dir, question, 2, ["--executors"])
-        told(question, "Spark, two executors", alone[question], rows, its)
-        during, killed = after(its[0] * 0.75, kill_one_of_spark)
-        rows, *its = theirs("spark", asked.dir, question, 2, ["--executors"], during=during)
-        told(question, "Spark, one killed in the middle", alone[question], rows, its, moment(killed))
+        spark(asked, lambda called, *answer: told(question, called, alone[question], *answer))
     sys.exit(1 if wrong else 0)
 
 
