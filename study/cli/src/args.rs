@@ -26,8 +26,8 @@ pub enum Command {
     Export(Export),
     /// Ask tables a question.
     Ask(Ask),
-    /// Deal the work of questions to executors. Whoever reaches its port can have any program's work done and read the tables: it
-    /// belongs in a network of one's own.
+    /// Deal the work of questions to executors. Whoever reaches its port can have plans of their own worked on, which read any file that
+    /// executors can: it belongs in a network of one's own.
     #[cfg(feature = "cluster")]
     Scheduler(Scheduler),
     /// Work for a scheduler. Whoever reaches its ports can read what it hands on: they belong in a network of one's own.
@@ -186,6 +186,9 @@ pub struct Scheduler {
     /// Where it listens.
     #[arg(long, value_name = "ADDRESS:PORT", default_value = "127.0.0.1:50050")]
     pub bind: std::net::SocketAddr,
+    /// Under which name or number executors reach it, where it listens on all of its machine's.
+    #[arg(long, value_name = "HOST")]
+    pub advertise: Option<String>,
     /// Seconds after which an executor that was not heard of is given up, and its work done anew by others.
     #[arg(long, value_name = "SECONDS", default_value_t = 30)]
     pub lost_after: u64,
@@ -201,7 +204,7 @@ pub struct Executor {
     /// Where it listens.
     #[arg(long, value_name = "ADDRESS", default_value = "127.0.0.1")]
     pub bind: std::net::IpAddr,
-    /// Under which name or number the others reach it, where it listens on all of them.
+    /// Under which name or number the others reach it, where it listens on all of its machine's.
     #[arg(long, value_name = "HOST")]
     pub advertise: Option<String>,
     /// Port of what it hands on; 0: any that is free.

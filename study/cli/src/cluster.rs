@@ -16,10 +16,11 @@ use study_export::Dataset;
 const LONGEST_WAIT_S: u64 = 16;
 
 /// Runs a scheduler.
-pub fn scheduler(order: &Scheduler) -> Result<(), Failed> {
+pub fn scheduler(order: Scheduler) -> Result<(), Failed> {
     warn_on_stderr();
     warn_if_open(order.bind.ip());
-    let scheduler = study_cluster::Scheduler { bind: order.bind, lost_after_s: order.lost_after };
+    let scheduler =
+        study_cluster::Scheduler { bind: order.bind, advertise: order.advertise, lost_after_s: order.lost_after };
     Ok(runtime()?.block_on(scheduler.run(|address| say(&format!("scheduler: {address}"))))?)
 }
 

@@ -20,7 +20,7 @@ fn main() -> ExitCode {
         Command::Export(order) => write::export(&order),
         Command::Ask(order) => ask::run(&order),
         #[cfg(feature = "cluster")]
-        Command::Scheduler(order) => cluster::scheduler(&order),
+        Command::Scheduler(order) => cluster::scheduler(order),
         #[cfg(feature = "cluster")]
         Command::Executor(order) => cluster::executor(order),
         Command::Norms(Norms::Release(order)) => norms::release(&order),

@@ -254,6 +254,7 @@ fn what_cannot_be_is_said_at_once() {
     };
     let nowhere = told(&["executor", "--scheduler", "127.0.0.1:1", "--bind", "0.0.0.0"]);
     assert!(nowhere.contains("--advertise") && nowhere.contains("network of one's own"), "{nowhere}");
+    assert!(told(&["scheduler", "--bind", "0.0.0.0:0"]).contains("--advertise"));
     assert!(told(&["scheduler", "--lost-after", "3"]).contains("more than 4 s"));
     assert!(told(&["executor", "--scheduler", "http://here"]).contains("no HOST:PORT"));
 }

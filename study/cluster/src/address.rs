@@ -1,6 +1,8 @@
 //! Where a scheduler is reached.
 
+use crate::error::ClusterError;
 use std::fmt;
+use std::net::IpAddr;
 use std::str::FromStr;
 
 /// A host and a port.
@@ -29,6 +31,23 @@ impl FromStr for Address {
         let bare = !host.is_empty() && !host.contains(['/', '@', ' ']);
         let bracketed = host.starts_with('[') && host.ends_with(']');
         if bare && (bracketed || !host.contains(':')) { Ok(Self { host: host.to_owned(), port }) } else { Err(bad()) }
+    }
+}
+
+/// A number as it stands before a port.
+pub(crate) fn host(ip: IpAddr) -> String {
+    if ip.is_ipv6() { format!("[{ip}]") } else { ip.to_string() }
+}
+
+/// Under which name or number others reach what listens there.
+///
+/// # Errors
+/// [`ClusterError::Nowhere`] where it listens on all of its machine's and does not say.
+pub(crate) fn reached_as(bind: IpAddr, advertise: Option<String>) -> Result<String, ClusterError> {
+    match advertise {
+        Some(name) => Ok(name),
+        None if bind.is_unspecified() => Err(ClusterError::Nowhere(bind)),
+        None => Ok(host(bind)),
     }
 }
 

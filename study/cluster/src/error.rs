@@ -26,7 +26,7 @@ pub enum ClusterError {
         /// Why.
         why: std::io::Error,
     },
-    /// An executor that says of itself that it is nowhere.
+    /// One that says of itself that it is nowhere.
     #[error("others cannot reach {0}: say with --advertise under which name or number they can")]
     Nowhere(IpAddr),
     /// A folder for what is handed on that cannot be had.

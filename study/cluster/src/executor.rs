@@ -1,6 +1,6 @@
 //! An executor: works on parts of plans and keeps what it hands on in a folder of its own.
 
-use crate::address::Address;
+use crate::address::{Address, host, reached_as};
 use crate::error::ClusterError;
 use crate::files::Looking;
 use ballista_core::registry::BallistaFunctionRegistry;
@@ -46,11 +46,7 @@ impl Executor {
     /// # Errors
     /// [`ClusterError`].
     pub async fn run(self, ready: impl FnOnce(&Path)) -> Result<(), ClusterError> {
-        let advertise = match self.advertise {
-            Some(name) => name,
-            None if self.bind.is_unspecified() => return Err(ClusterError::Nowhere(self.bind)),
-            None => self.bind.to_string(),
-        };
+        let advertise = reached_as(self.bind, self.advertise)?;
         let work = private_folder(self.work.as_deref());
         let work = work.map_err(ClusterError::Work)?;
         reached(&self.scheduler).await?;
@@ -59,7 +55,7 @@ impl Executor {
         let mut functions = BallistaFunctionRegistry::default();
         functions.aggregate_functions.extend(aggregates().into_iter().map(|one| (one.name().to_owned(), one)));
         let process = start_executor_process(Arc::new(ExecutorProcessConfig {
-            bind_host: self.bind.to_string(),
+            bind_host: host(self.bind),
             external_host: Some(advertise.clone()),
             port,
             grpc_port,

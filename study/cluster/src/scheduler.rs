@@ -1,5 +1,6 @@
 //! The scheduler: makes a physical plan of a question, deals its parts to executors, deals them anew where one is lost.
 
+use crate::address::{host, reached_as};
 use crate::error::ClusterError;
 use crate::executor::HEARTBEAT_S;
 use crate::files::LookingPlanner;
@@ -17,10 +18,12 @@ use study_cohort::aggregates;
 use tokio::net::TcpListener;
 
 /// How a scheduler runs.
-#[derive(Clone, Copy, PartialEq, Eq, Debug)]
+#[derive(Clone, PartialEq, Eq, Debug)]
 pub struct Scheduler {
     /// Where it listens; port 0: any that is free.
     pub bind: SocketAddr,
+    /// Under which name or number executors reach it, where that is not `bind`.
+    pub advertise: Option<String>,
     /// Seconds after which an executor that was not heard of is given up and its work dealt anew.
     pub lost_after_s: u64,
 }
@@ -35,29 +38,30 @@ impl Scheduler {
         if self.lost_after_s <= least {
             return Err(ClusterError::TooSoon { least, heartbeat: HEARTBEAT_S });
         }
+        let advertise = reached_as(self.bind.ip(), self.advertise)?;
         let failed = |why| ClusterError::Bind { address: self.bind, why };
         let listener = TcpListener::bind(self.bind).await.map_err(failed)?;
         let address = listener.local_addr().map_err(failed)?;
-        let config = Arc::new(self.config(address));
+        let config = Arc::new(config(address, advertise, self.lost_after_s));
         config.validate()?;
         let cluster = BallistaCluster::new_from_config(&config).await?;
         let scheduler = create_scheduler::<LogicalPlanNode, PhysicalPlanNode>(cluster, config).await?;
         ready(address);
         Ok(start_grpc_service_with_listener(listener, scheduler).await?)
     }
+}
 
-    fn config(self, address: SocketAddr) -> SchedulerConfig {
-        SchedulerConfig {
-            bind_host: address.ip().to_string(),
-            bind_port: address.port(),
-            external_host: address.ip().to_string(),
-            executor_timeout_seconds: self.lost_after_s,
-            expire_dead_executor_interval_seconds: HEARTBEAT_S,
-            no_executors_grace_period_seconds: self.lost_after_s,
-            task_distribution: TaskDistributionPolicy::RoundRobin,
-            override_session_builder: Some(Arc::new(session)),
-            ..SchedulerConfig::default()
-        }
+fn config(address: SocketAddr, advertise: String, lost_after_s: u64) -> SchedulerConfig {
+    SchedulerConfig {
+        bind_host: host(address.ip()),
+        bind_port: address.port(),
+        external_host: advertise,
+        executor_timeout_seconds: lost_after_s,
+        expire_dead_executor_interval_seconds: HEARTBEAT_S,
+        no_executors_grace_period_seconds: lost_after_s,
+        task_distribution: TaskDistributionPolicy::RoundRobin,
+        override_session_builder: Some(Arc::new(session)),
+        ..SchedulerConfig::default()
     }
 }
 
@@ -79,7 +83,7 @@ mod tests {
     use datafusion::physical_plan::ExecutionPlan;
     use datafusion::physical_plan::joins::{HashJoinExec, PartitionMode};
     use datafusion::prelude::SessionContext;
-    use study_cohort::{AgeBand, Animal, Kind, Question, Row, WordKind, animals_batch, ask, config, events_batch};
+    use study_cohort::{AgeBand, Animal, Kind, Question, Row, WordKind, animals_batch, ask, events_batch};
 
     /// Of each join of tables, whether animals are on its left and both sides are dealt.
     fn joins(plan: &Arc<dyn ExecutionPlan>, found: &mut Vec<bool>) {
@@ -92,7 +96,7 @@ mod tests {
 
     #[tokio::test]
     async fn animals_are_on_the_building_side_of_a_plan_for_many_machines_whatever_the_sizes() {
-        let context = SessionContext::new_with_state(session(on_cluster(config(4))).unwrap());
+        let context = SessionContext::new_with_state(session(on_cluster(study_cohort::config(4))).unwrap());
         let animal =
             |household| Animal { household, animal: 0, species: "dog", age_band: AgeBand::Unknown, until_s: 9 };
         let animals: Vec<Animal> = (0..200_000).map(animal).collect();
