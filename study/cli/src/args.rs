@@ -26,6 +26,13 @@ pub enum Command {
     Export(Export),
     /// Ask tables a question.
     Ask(Ask),
+    /// Deal the work of questions to executors. Whoever reaches its port can have plans of their own worked on, which read any file that
+    /// executors can: it belongs in a network of one's own.
+    #[cfg(feature = "cluster")]
+    Scheduler(Scheduler),
+    /// Work for a scheduler. Whoever reaches its ports can read what it hands on: they belong in a network of one's own.
+    #[cfg(feature = "cluster")]
+    Executor(Executor),
     /// Say what stands in the tables: every column, and every word that can stand in it.
     Codebook,
     /// Figures of many households for the pages of each: releases.
@@ -145,7 +152,7 @@ pub struct Ask {
     pub question: Question,
     /// Folder of the tables.
     pub dir: PathBuf,
-    /// Threads.
+    /// Threads; with --scheduler, parts into which the work is cut.
     #[arg(long, default_value_t = 2)]
     pub threads: usize,
     /// Show how the engine goes about it instead of asking.
@@ -154,6 +161,64 @@ pub struct Ask {
     /// Write the answer as a table of comma-separated values, for a program.
     #[arg(long)]
     pub csv: bool,
+    #[cfg(feature = "cluster")]
+    #[command(flatten)]
+    pub cluster: Cluster,
+}
+
+/// Where the work of a question is done.
+#[cfg(feature = "cluster")]
+#[derive(Args, Debug)]
+pub struct Cluster {
+    /// Have the work done by executors of this scheduler, as soon as it has any. It and each of them must see the folder under the
+    /// same path.
+    #[arg(long, value_name = "HOST:PORT", conflicts_with = "plan")]
+    pub scheduler: Option<study_cluster::Address>,
+    /// How often it is asked anew where the scheduler was lost, which remembers nothing; a little later each time.
+    #[arg(long, value_name = "TIMES", default_value_t = 5, requires = "scheduler")]
+    pub again: u32,
+}
+
+/// A scheduler.
+#[cfg(feature = "cluster")]
+#[derive(Args, Debug)]
+pub struct Scheduler {
+    /// Where it listens.
+    #[arg(long, value_name = "ADDRESS:PORT", default_value = "127.0.0.1:50050")]
+    pub bind: std::net::SocketAddr,
+    /// Under which name or number executors reach it, where it listens on all of its machine's.
+    #[arg(long, value_name = "HOST")]
+    pub advertise: Option<String>,
+    /// Seconds after which an executor that was not heard of is given up, and its work done anew by others.
+    #[arg(long, value_name = "SECONDS", default_value_t = 30)]
+    pub lost_after: u64,
+}
+
+/// An executor.
+#[cfg(feature = "cluster")]
+#[derive(Args, Debug)]
+pub struct Executor {
+    /// The scheduler it works for.
+    #[arg(long, value_name = "HOST:PORT")]
+    pub scheduler: study_cluster::Address,
+    /// Where it listens.
+    #[arg(long, value_name = "ADDRESS", default_value = "127.0.0.1")]
+    pub bind: std::net::IpAddr,
+    /// Under which name or number the others reach it, where it listens on all of its machine's.
+    #[arg(long, value_name = "HOST")]
+    pub advertise: Option<String>,
+    /// Port of what it hands on; 0: any that is free.
+    #[arg(long, value_name = "PORT", default_value_t = 0)]
+    pub data_port: u16,
+    /// Port of orders to it; 0: any that is free.
+    #[arg(long, value_name = "PORT", default_value_t = 0)]
+    pub order_port: u16,
+    /// Parts that it works on at a time.
+    #[arg(long, default_value_t = 2)]
+    pub threads: usize,
+    /// Folder for what it hands on: rows of the tables, as far as a question needs them. Deleted as it ends, not if it is killed.
+    #[arg(long, value_name = "DIR")]
+    pub work: Option<PathBuf>,
 }
 
 fn question() -> impl clap::builder::TypedValueParser<Value = Question> {

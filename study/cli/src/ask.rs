@@ -9,7 +9,7 @@ use datafusion::arrow::error::ArrowError;
 use datafusion::arrow::util::pretty::pretty_format_batches;
 use datafusion::logical_expr::col;
 use datafusion::physical_plan::displayable;
-use datafusion::prelude::{DataFrame, ParquetReadOptions, SessionContext};
+use datafusion::prelude::{DataFrame, ParquetReadOptions, SessionConfig, SessionContext};
 use std::io::Write;
 use std::path::PathBuf;
 use std::sync::Arc;
@@ -32,19 +32,35 @@ pub fn run(order: &Ask) -> Result<(), Failed> {
 }
 
 async fn answer(order: &Ask, tables: &Dataset) -> Result<Vec<u8>, Failed> {
-    // Files follow one another by household: with their bounds known, so do the rows of a thread.
-    let config = config(order.threads.max(1))
-        .set_bool("datafusion.execution.split_file_groups_by_statistics", true)
-        .set_bool("datafusion.execution.collect_statistics", true);
-    let context = SessionContext::new_with_config(config);
-    let events = table(&context, &tables.events, &events_schema(), &ORDER).await?;
-    let animals = table(&context, &tables.animals, &animals_schema(), &[]).await?;
-    let asked = ask(order.question, events, animals)?;
+    let config = config_of(order);
+    #[cfg(feature = "cluster")]
+    if let Some(scheduler) = &order.cluster.scheduler {
+        let answer = crate::cluster::answer(order, scheduler, config).await?;
+        return written(order, tables, &answer);
+    }
+    let asked = asked(&SessionContext::new_with_config(config), order.question, tables).await?;
     if order.plan {
         let plan = asked.create_physical_plan().await?;
         return Ok(format!("{}\n", displayable(plan.as_ref()).indent(false)).into_bytes());
     }
-    let answer = asked.collect().await?;
+    written(order, tables, &asked.collect().await?)
+}
+
+fn config_of(order: &Ask) -> SessionConfig {
+    // Files follow one another by household: with their bounds known, so do the rows of a thread.
+    config(order.threads.max(1))
+        .set_bool("datafusion.execution.split_file_groups_by_statistics", true)
+        .set_bool("datafusion.execution.collect_statistics", true)
+}
+
+/// The plan of a question to tables.
+pub async fn asked(context: &SessionContext, question: Question, tables: &Dataset) -> Result<DataFrame, Failed> {
+    let events = table(context, &tables.events, &events_schema(), &ORDER).await?;
+    let animals = table(context, &tables.animals, &animals_schema(), &[]).await?;
+    Ok(ask(question, events, animals)?)
+}
+
+fn written(order: &Ask, tables: &Dataset, answer: &[RecordBatch]) -> Result<Vec<u8>, Failed> {
     if order.csv {
         let mut text = Vec::new();
         let mut out = WriterBuilder::new().with_header(true).build(&mut text);

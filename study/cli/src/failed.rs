@@ -18,6 +18,41 @@ pub enum Failed {
     /// Of the machine.
     #[error("no threads can be had: {0}")]
     Threads(std::io::Error),
+    /// Of a scheduler or an executor.
+    #[cfg(feature = "cluster")]
+    #[error(transparent)]
+    Cluster(#[from] study_cluster::ClusterError),
+    /// Of the work of others.
+    #[cfg(feature = "cluster")]
+    #[error("the cluster of {scheduler}: {why}\nThe scheduler and every executor must see {dir} under this path.")]
+    OnCluster {
+        /// Whose.
+        scheduler: study_cluster::Address,
+        /// Why.
+        why: datafusion::error::DataFusionError,
+        /// What is asked.
+        dir: std::path::PathBuf,
+    },
+    /// Of a scheduler that does not come back.
+    #[cfg(feature = "cluster")]
+    #[error("the scheduler at {scheduler} was not reached, or lost, {times} times: {why}")]
+    NoScheduler {
+        /// Which.
+        scheduler: study_cluster::Address,
+        /// How often it was asked.
+        times: u32,
+        /// Why, the last time.
+        why: datafusion::error::DataFusionError,
+    },
+    /// Of a folder whose whole path is not known.
+    #[cfg(feature = "cluster")]
+    #[error("{path}: {why}")]
+    Path {
+        /// Which.
+        path: std::path::PathBuf,
+        /// Why.
+        why: std::io::Error,
+    },
     /// Of a release.
     #[error(transparent)]
     Norms(#[from] study_norms::NormsFault),

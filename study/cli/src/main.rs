@@ -2,6 +2,8 @@
 
 mod args;
 mod ask;
+#[cfg(feature = "cluster")]
+mod cluster;
 mod failed;
 mod norms;
 mod write;
@@ -17,6 +19,10 @@ fn main() -> ExitCode {
         Command::Simulate(order) => write::simulate(&order),
         Command::Export(order) => write::export(&order),
         Command::Ask(order) => ask::run(&order),
+        #[cfg(feature = "cluster")]
+        Command::Scheduler(order) => cluster::scheduler(order),
+        #[cfg(feature = "cluster")]
+        Command::Executor(order) => cluster::executor(order),
         Command::Norms(Norms::Release(order)) => norms::release(&order),
         Command::Norms(Norms::Table(order)) => norms::table(&order),
         Command::Codebook => write!(std::io::stdout(), "{}", study_cohort::codebook()).map_err(Failed::Out),

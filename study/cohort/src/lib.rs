@@ -9,6 +9,7 @@ mod rows;
 mod schema;
 mod vocabulary;
 
+pub use aggregates::aggregates;
 pub use codebook::codebook;
 pub use questions::{Question, ask, config};
 pub use rows::{Animal, Row, animals_batch, events_batch};

@@ -1,7 +1,7 @@
 //! Rows as values, and the batches made of them.
 
 use crate::schema::{animals_schema, events_schema};
-use crate::vocabulary::{By, Kind, Outcome, Vocabulary, column};
+use crate::vocabulary::{By, Kind, Outcome, column};
 use datafusion::arrow::array::{ArrayRef, BooleanArray, Int32Array, RecordBatch, StringArray};
 use datafusion::arrow::array::{UInt8Array, UInt16Array, UInt32Array};
 use datafusion::arrow::error::ArrowError;

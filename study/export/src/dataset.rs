@@ -55,11 +55,13 @@ impl Dataset {
     /// Opens a folder.
     ///
     /// # Errors
-    /// [`ExportError::NotWhole`] where an export has not come to its end.
+    /// [`ExportError::NotWhole`] where an export has not come to its end, or a file was lost or cut short since: the engine would take
+    /// one that is not there for a table without rows.
     pub fn open(dir: &Path) -> Result<Self, ExportError> {
         let none = || ExportError::NotWhole { path: dir.to_owned(), there: 0, all: 0 };
         let manifest = Manifest::read(dir)?.ok_or_else(none)?;
-        let (there, all) = (manifest.whole.len(), usize::from(manifest.buckets));
+        let there = manifest.whole.iter().filter(|entry| lies(dir, entry)).count();
+        let all = usize::from(manifest.buckets);
         if there != all {
             return Err(ExportError::NotWhole { path: dir.to_owned(), there, all });
         }
@@ -173,9 +175,7 @@ impl Work<'_> {
 
     /// Whether a bucket written before is there and those who agreed then are those who agree now.
     fn stands(&self, entry: &Entry, numbers: Range<u32>) -> Result<bool, ExportError> {
-        let length = std::fs::metadata(events_path(self.dir, entry.bucket)).map(|m| m.len());
-        let there = length.is_ok_and(|n| n == entry.bytes) && animals_path(self.dir, entry.bucket).exists();
-        Ok(there && entry.agreed == hash(&self.source.agreeing(numbers)?))
+        Ok(lies(self.dir, entry) && entry.agreed == hash(&self.source.agreeing(numbers)?))
     }
 
     fn bucket(&self, bucket: u16, numbers: Range<u32>) -> Result<Entry, ExportError> {
@@ -197,6 +197,12 @@ impl Work<'_> {
         let households = agreed.len() as u32;
         Ok(Entry { bucket, households, animals, events, of_nobody, bytes, agreed: hash(&agreed) })
     }
+}
+
+/// Whether a bucket's files are there, as long as they were written.
+fn lies(dir: &Path, entry: &Entry) -> bool {
+    let length = std::fs::metadata(events_path(dir, entry.bucket)).map(|m| m.len());
+    length.is_ok_and(|n| n == entry.bytes) && animals_path(dir, entry.bucket).exists()
 }
 
 /// Bytes as text.

@@ -2,12 +2,12 @@
 
 use sayso_advisor::observe::{Answered, answered_between};
 use sayso_model::{
-    Accident, AnimalCard, AnimalId, Answer, Brush, Catch, Day, EndReason, Fact, Invitation, InvitationResult, Look,
-    Moment, Press, PressedBy, RewardId, RewardKind, Session, Sign, SignLevel, Stage, StageChoice, Story, WordCard,
-    WordId, Zone,
+    Accident, AnimalCard, AnimalId, Answer, Brush, Catch, EndReason, Fact, Invitation, InvitationResult, Look, Moment,
+    Press, PressedBy, RewardId, RewardKind, Session, Sign, SignLevel, Stage, StageChoice, Story, WordCard, WordId,
+    Zone,
 };
 use std::collections::{BTreeMap, BTreeSet};
-use study_cohort::{AgeBand, Animal, By, Kind, Outcome, Row, Vocabulary, WordKind};
+use study_cohort::{AgeBand, Animal, By, Kind, Outcome, Row, WordKind};
 
 /// A home's rows, sorted as the table is.
 #[derive(Clone, Default, PartialEq, Debug)]

@@ -21,6 +21,12 @@ macro_rules! aggregates {
             MADE.call(vec![$($argument),+])
         })+
 
+        /// Every aggregate of the plans, each under its name: whoever works on a plan that was written down elsewhere looks them up.
+        #[must_use]
+        pub fn aggregates() -> Vec<Arc<AggregateUDF>> {
+            vec![$(groups::made::<$tally>()),+]
+        }
+
         #[cfg(test)]
         mod names {
             use super::tally::Tally;

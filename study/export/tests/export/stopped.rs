@@ -71,8 +71,12 @@ fn a_file_cut_short_since_is_written_again() {
     write(dir.path(), &of(), Bucket(4), 1, &|_| {}).unwrap();
     let before = bytes(dir.path());
     std::fs::write(dir.path().join("events/bucket-00001.parquet"), b"PAR1").unwrap();
+    // Until then nothing is asked of what is left.
+    assert!(matches!(Dataset::open(dir.path()), Err(ExportError::NotWhole { there: 2, all: 3, .. })));
     write(dir.path(), &of(), Bucket(4), 1, &|_| {}).unwrap();
     assert_eq!(bytes(dir.path()), before);
+    std::fs::remove_file(dir.path().join("animals/bucket-00000.parquet")).unwrap();
+    assert!(matches!(Dataset::open(dir.path()), Err(ExportError::NotWhole { there: 2, all: 3, .. })));
 }
 
 #[test]

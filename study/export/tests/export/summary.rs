@@ -11,7 +11,7 @@ use sayso_model::Story;
 use sayso_norms::{StudyName, SummaryRow};
 use sayso_sim::{any_home, simulate};
 use std::collections::{BTreeMap, BTreeSet};
-use study_cohort::{By, Kind, Outcome, Question, Row, Vocabulary, animals_batch, ask, config, events_batch};
+use study_cohort::{By, Kind, Outcome, Question, Row, animals_batch, ask, config, events_batch};
 use study_export::{Household, household};
 
 const HOMES: u32 = 12;

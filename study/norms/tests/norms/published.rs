@@ -46,7 +46,7 @@ fn a_small_group_does_not_follow_from_a_wide_one_less_its_siblings() {
 fn who_is_invited_too_seldom_or_has_no_second_word_is_told_of_as_many_or_not_at_all() {
     // Of `many` households so many were invited often enough, and so many have a second word.
     let rows = |many: usize, invited: usize, second: usize| {
-        let of = |n: usize, word| SummaryRow {
+        let of = move |n: usize, word| SummaryRow {
             joined: 6,
             invited: if word == 1 && n < invited { 12 } else { 6 },
             ..row(&format!("h{n}"), 0, word)
