@@ -75,6 +75,7 @@ faults-field = { $field ->
     [times_3] Mal am Tag 3
     [reply] Antwort
     [what] Was
+    [stands] Was dafür steht:
    *[other] { $plain }
 }
 faults-not-kept = Noch nicht gespeichert.

@@ -38,6 +38,7 @@ faults-field = { $field ->
     [times_3] Times a day 3
     [reply] Answer
     [what] What
+    [stands] Stand-ins:
    *[other] { $plain }
 }
 faults-not-kept = Not kept yet.

@@ -75,6 +75,7 @@ faults-field = { $field ->
     [times_3] Veces al día 3
     [reply] Respuesta
     [what] Qué
+    [stands] Lo que representa:
    *[other] { $plain }
 }
 faults-not-kept = Aún no guardado.

@@ -75,6 +75,7 @@ faults-field = { $field ->
     [times_3] Fois par jour 3
     [reply] Réponse
     [what] Quoi
+    [stands] Ce qui représente :
    *[other] { $plain }
 }
 faults-not-kept = Pas encore enregistré.

@@ -75,6 +75,7 @@ faults-field = { $field ->
     [times_3] Vezes por dia 3
     [reply] Resposta
     [what] O quê
+    [stands] O que representa:
    *[other] { $plain }
 }
 faults-not-kept = Ainda não guardado.
