@@ -1,6 +1,6 @@
 //! Accounts: a name, a language, perhaps an e-mail address. No password.
 
-use super::{KeptPasskey, People, Tx, moment};
+use super::{KeptPasskey, People, Tx, look, moment};
 use crate::capability::Capability;
 use crate::closing::Closed;
 use crate::email::Email;
@@ -66,6 +66,13 @@ pub(super) async fn make(
     Ok(id)
 }
 
+/// Erases an account's row and all that hangs on it; whether there was one. What homes are told of its looks stays with them.
+pub(super) async fn erase_row(tx: &mut Tx, id: AccountId) -> Result<bool, Error> {
+    look::keep_nameless(tx, id).await?;
+    let erase = sqlx::query("DELETE FROM people.account WHERE id = $1").bind(id.0).execute(&mut **tx).await?;
+    Ok(erase.rows_affected() == 1)
+}
+
 impl People {
     /// An account; none where there is no such account.
     ///
@@ -118,8 +125,9 @@ impl People {
         Ok(())
     }
 
-    /// Erases an account with all that belongs to it: passkeys, sessions, links, codes, roles, looks. What it wrote into
-    /// homes' logs stays theirs. The id stays, as that of an account that was erased, and names nobody.
+    /// Erases an account with all that belongs to it: passkeys, sessions, links, codes, roles. What it wrote into homes' logs stays
+    /// theirs, and so does that somebody looked: as what, at what, on which day. The id stays, as that of an account that was erased,
+    /// and names nobody.
     ///
     /// # Errors
     /// [`Error::LastKeeper`] where a home, club or the server would be without a keeper.
@@ -133,7 +141,7 @@ impl People {
         for membership in held {
             super::membership::end(&mut tx, membership, |_| true, now).await?;
         }
-        sqlx::query("DELETE FROM people.account WHERE id = $1").bind(id.0).execute(&mut *tx).await?;
+        erase_row(&mut tx, id).await?;
         // A backup that is brought back holds it still.
         super::restored::note(&mut tx, &Closed::Account(id), now).await?;
         tx.commit().await?;
