@@ -12,10 +12,12 @@ mod files;
 mod followed;
 #[path = "../../../../tests/postgres/fresh.rs"]
 mod fresh;
+mod homeless;
 mod house;
 mod invitations;
 mod leaving;
 mod linked;
+mod looks;
 mod norms;
 mod practice;
 mod programmes;

@@ -4,9 +4,10 @@ use crate::asker::Asker;
 use crate::desk::{Found, KeptAnimal, lines};
 use crate::fault::told;
 use crate::host::Host;
+use crate::news;
 use crate::stories::opening;
 use sayso_advisor::desk::{Mark, Row, Seen, desk};
-use sayso_model::{AccountId, AnimalId, HomeId, Story};
+use sayso_model::{AccountId, AnimalId, HomeId, Moment, Story};
 use sayso_people::db::Aside;
 use sayso_people::{Allowed, Capability, Who};
 use sayso_web::Error;
@@ -26,6 +27,8 @@ pub struct Opened {
     pub rows: Vec<Row<Key>>,
     /// What the coach put aside.
     pub asides: Vec<Aside>,
+    /// When the server was lately brought back from a backup.
+    pub restored: Option<Moment>,
 }
 
 impl Opened {
@@ -114,5 +117,6 @@ pub async fn open(asker: &Asker, who: &Who) -> Result<Opened, Error> {
         .iter()
         .flat_map(|(home, kept)| kept.animals.iter().map(move |(animal, kept)| ((*home, *animal), &kept.line)));
     let rows = desk(all, now, &put);
-    Ok(Opened { found, rows, asides })
+    let restored = news::lately_restored(&asker.host, now).await?;
+    Ok(Opened { found, rows, asides, restored })
 }
