@@ -1,6 +1,6 @@
 //! Accounts: a name, a language, perhaps an e-mail address. No password.
 
-use super::{KeptPasskey, People, Tx, look, moment};
+use super::{KeptPasskey, People, Tx, erasing, moment};
 use crate::capability::Capability;
 use crate::closing::Closed;
 use crate::email::Email;
@@ -64,13 +64,6 @@ pub(super) async fn make(
         .execute(&mut **tx)
         .await?;
     Ok(id)
-}
-
-/// Erases an account's row and all that hangs on it; whether there was one. What homes are told of its looks stays with them.
-pub(super) async fn erase_row(tx: &mut Tx, id: AccountId) -> Result<bool, Error> {
-    look::keep_nameless(tx, id).await?;
-    let erase = sqlx::query("DELETE FROM people.account WHERE id = $1").bind(id.0).execute(&mut **tx).await?;
-    Ok(erase.rows_affected() == 1)
 }
 
 impl People {
@@ -141,7 +134,7 @@ impl People {
         for membership in held {
             super::membership::end(&mut tx, membership, |_| true, now).await?;
         }
-        erase_row(&mut tx, id).await?;
+        erasing::erase_row(&mut tx, id).await?;
         // A backup that is brought back holds it still.
         super::restored::note(&mut tx, &Closed::Account(id), now).await?;
         tx.commit().await?;

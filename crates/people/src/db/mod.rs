@@ -7,6 +7,7 @@ mod attempt;
 mod counts;
 mod cover;
 mod desk;
+mod erasing;
 mod feed;
 mod home;
 mod identity;

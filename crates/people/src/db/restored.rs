@@ -1,6 +1,6 @@
 //! A backup was brought back: what was closed since is closed again before anybody is let in, and what cannot be known opens nothing.
 
-use super::{People, Tx, account, leaving, moment};
+use super::{People, Tx, erasing, leaving, moment};
 use crate::closing::{Closed, Closings};
 use crate::error::Error;
 use sayso_model::{HomeId, Moment};
@@ -133,7 +133,7 @@ impl People {
                     done.roles += changed(&mut tx, end, role.0, *at).await?;
                 }
                 Closed::Account(account) => {
-                    done.accounts += u64::from(account::erase_row(&mut tx, *account).await?);
+                    done.accounts += u64::from(erasing::erase_row(&mut tx, *account).await?);
                     note(&mut tx, closed, *at).await?;
                 }
                 Closed::Passkey(hash) => {
