@@ -78,7 +78,6 @@ faults-field = { $field ->
     [whose] Zuhause oder Konto
     [new_person] Name von jemand Neuem
     [email] E-Mail-Adresse
-    [code] Wiederherstellungscode
    *[other] { $plain }
 }
 faults-not-kept = Noch nicht gespeichert.

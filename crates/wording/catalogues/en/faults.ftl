@@ -42,7 +42,6 @@ faults-field = { $field ->
     [new_person] Name of someone new
     [name] Name
     [email] E-mail address
-    [code] Recovery code
    *[other] { $plain }
 }
 faults-not-kept = Not kept yet.

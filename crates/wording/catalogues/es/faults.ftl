@@ -78,7 +78,6 @@ faults-field = { $field ->
     [whose] Hogar o cuenta
     [new_person] Nombre de alguien nuevo
     [email] Dirección de correo
-    [code] Código de recuperación
    *[other] { $plain }
 }
 faults-not-kept = Aún no guardado.

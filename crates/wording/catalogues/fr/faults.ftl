@@ -78,7 +78,6 @@ faults-field = { $field ->
     [whose] Foyer ou compte
     [new_person] Nom de quelqu’un de nouveau
     [email] Adresse électronique
-    [code] Code de secours
    *[other] { $plain }
 }
 faults-not-kept = Pas encore enregistré.

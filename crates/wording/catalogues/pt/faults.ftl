@@ -78,7 +78,6 @@ faults-field = { $field ->
     [whose] Casa ou conta
     [new_person] Nome de alguém novo
     [email] Endereço de e-mail
-    [code] Código de recuperação
    *[other] { $plain }
 }
 faults-not-kept = Ainda não guardado.

@@ -44,10 +44,11 @@ pub fn page(page: &AnimalPage, today: &Today) -> Markup {
     let on_the_way = today.steps.is_empty() && matches!(today.next, Next::SetUp { .. } | Next::TestLikes { .. });
     let helps = helps_only(page);
     // What the way tells is not told again below it; what is a keeper's to fill in is asked of nobody else.
-    let shown = |a: &&Advice| !(on_the_way && a.topic == Topic::SetUp) && !(helps && of_cards(&a.act));
-    let later: Vec<&Advice> = today.later.iter().filter(shown).collect();
+    let left_out = |a: &Advice| (on_the_way && a.topic == Topic::SetUp) || (helps && of_cards(&a.act));
+    let later: Vec<&Advice> = today.later.iter().filter(|a| !left_out(a)).collect();
     let ask_food = helps && today.ration.refusal.is_some();
-    let food = !ask_food && !(on_the_way && today.ration.refusal.is_some() && today.ration.feeds == 0);
+    let nothing_yet = on_the_way && today.ration.refusal.is_some() && today.ration.feeds == 0;
+    let food = !ask_food && !nothing_yet;
     let usual = others::usual(page);
     html! {
         (news::told(page))
