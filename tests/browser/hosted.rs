@@ -19,7 +19,7 @@ pub struct Hosted {
     host: Arc<Host>,
     runs: JoinHandle<()>,
     // Last, for it stops the database.
-    _cluster: Cluster,
+    cluster: Cluster,
 }
 
 impl Hosted {
@@ -41,7 +41,7 @@ impl Hosted {
             let bounds = Bounds::of_this_process();
             connections::run(listener, app, None, (patience, bounds), std::future::pending()).await;
         });
-        Self { host, runs, _cluster: cluster }
+        Self { host, runs, cluster }
     }
 
     pub fn url(&self, path: &str) -> String {
@@ -114,6 +114,27 @@ impl Hosted {
         let part = Part::new(Scope::Home(home), Role::Keeper, None, None).unwrap();
         let (_, secret) = people.invite(by, &part, now, &mut OsSecrets).await.unwrap();
         format!("/join/{}", secret.reveal())
+    }
+
+    /// Nobody's sign-in is fresh any more.
+    pub async fn sign_ins_grow_old(&self) {
+        let database = self.cluster.address("postgres", "postgres");
+        let old = "UPDATE people.session SET proved_at = proved_at - 3600000";
+        self.cluster.run("psql", &[&database, "-qc", old]);
+    }
+
+    /// A keeper of the server invites a new keeper to a home that is said to have lost its way in.
+    pub async fn invites_anew(&self, home: HomeId) {
+        let (people, now) = (&self.host.people, self.host.now());
+        let keepers = people.members(Scope::Server).await.unwrap();
+        let by = Allowed {
+            capability: Capability::Host,
+            account: keepers[0].membership.account,
+            scope: Scope::Server,
+            role: Role::ServerKeeper,
+            person: None,
+        };
+        people.invite_keeper_anew(&by, home, now, &mut OsSecrets).await.unwrap();
     }
 
     /// The home leaves, as its keeper's page does it.

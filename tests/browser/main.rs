@@ -4,6 +4,7 @@
 #![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic, missing_docs)]
 
 mod accessibility;
+mod again;
 mod board;
 mod caseload;
 mod charts;

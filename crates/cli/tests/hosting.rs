@@ -165,6 +165,19 @@ fn what_is_missing_is_told_with_what_would_be_right() {
     assert!(code == Some(1) && said.contains("--mail-from"), "{said}");
     let (code, said) = told(&[&["host", "--mail-from", "sayso@example.org"], &url[..]].concat(), &[]);
     assert!(code == Some(1) && said.contains("SAYSO_SMTP"), "{said}");
+    // Of the four of an identity provider none is left out.
+    let all = [
+        ("SAYSO_OIDC_ISSUER", "https://id.example.org"),
+        ("SAYSO_OIDC_CLIENT_ID", "sayso"),
+        ("SAYSO_OIDC_NAME", "the club"),
+        ("SAYSO_OIDC_SECRET", "shared"),
+    ];
+    for left_out in 0..4 {
+        let mut set = all.to_vec();
+        set.remove(left_out);
+        let (code, said) = told(&[&["host"], &url[..]].concat(), &set);
+        assert!(code == Some(1) && said.contains("SAYSO_OIDC_SECRET") && said.contains("all four"), "{said}");
+    }
     let (code, said) = told(&["host", "--demo", "--database", "postgres://localhost/sayso"], &[]);
     assert!(code == Some(2) && said.contains("does not go with"), "{said}");
     // Nobody is there; the password that the variable holds is not told.

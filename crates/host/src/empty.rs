@@ -6,7 +6,7 @@ use crate::stories::{Stories, story};
 use crate::sweep;
 use sayso_model::AccountId;
 use sayso_people::may::may;
-use sayso_people::{Allowed, Capability, MembershipId, Role};
+use sayso_people::{Allowed, Capability, MembershipId};
 use sayso_web::Error;
 
 /// Lets the homes go that stand in the way of an account's going, of one of its roles or of all. Where anything else does, nothing
@@ -31,11 +31,10 @@ pub async fn go_along(host: &Host, account: AccountId, of: Option<MembershipId>)
 /// someone else.
 async fn kept_alone(host: &Host, account: AccountId, of: Option<MembershipId>) -> Result<Option<Vec<Allowed>>, Error> {
     let who = host.people.who(account).await.map_err(told)?;
-    let keeps = |role: Role| matches!(role, Role::Keeper | Role::ClubKeeper | Role::ServerKeeper);
     let mut all = Vec::new();
-    for held in who.memberships.iter().filter(|m| keeps(m.part.role()) && of.is_none_or(|of| of == m.id)) {
+    for held in who.memberships.iter().filter(|m| m.part.role().keeps() && of.is_none_or(|of| of == m.id)) {
         let members = host.people.members(held.part.scope()).await.map_err(told)?;
-        if members.iter().filter(|m| keeps(m.membership.part.role())).count() > 1 {
+        if members.iter().filter(|m| m.membership.part.role().keeps()).count() > 1 {
             continue;
         }
         let Some(home) = held.part.scope().home() else { return Ok(None) };

@@ -3,6 +3,7 @@
 use crate::asked::{self, AnyOf};
 use crate::fault::told;
 use crate::host::Host;
+use crate::news;
 use crate::pages::shut;
 use crate::signed::Signed;
 use crate::stories::Stories;
@@ -38,7 +39,9 @@ pub async fn guard(State(host): State<Arc<Host>>, mut request: Request, next: Ne
     let home = to.home;
     let role = to.who.memberships.iter().find(|m| m.part.scope().home() == Some(to.home)).map(|m| m.part);
     let page = (asked::page_of(path.as_str()), request.method().is_safe());
-    let (by, leave) = match visit(&host, &signed, any_of, page, to).await {
+    let route = path.as_str().to_owned();
+    let reads = request.method().is_safe();
+    let (by, mut leave) = match visit(&host, &signed, any_of, page, to).await {
         Ok(found) => found,
         // A page is told with the ways out; scripts get the error as it is.
         Err(Error::Forbidden(why)) if !asks_json(request.headers()) && request.method().is_safe() => {
@@ -48,6 +51,9 @@ pub async fn guard(State(host): State<Arc<Host>>, mut request: Request, next: Ne
     };
     // Where one writes, pages are kept for the time without a network; where one only looks, nothing is.
     let kept = if leave.may(Capability::Record, host.now()) { home.to_string() } else { "no".to_owned() };
+    if reads {
+        leave.news = news::at(&host, &route, &leave).await?;
+    }
     request.extensions_mut().insert(leave);
     let mut response = next.run(request).await;
     response.headers_mut().insert(KEEP, HeaderValue::from_str(&kept).map_err(Error::internal)?);
@@ -86,6 +92,7 @@ pub async fn visit(
         person: visit.leave.person,
         fresh: host.people.is_fresh(&signed.session, now),
         homes: to.homes,
+        news: Vec::new(),
     };
     Ok((visit.leave, leave))
 }

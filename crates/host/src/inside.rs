@@ -8,12 +8,21 @@ use sayso_model::HomeId;
 use sayso_web::AppState;
 use sayso_web::access::Access;
 use std::sync::Arc;
+use uuid::Uuid;
 
 /// The rooms of a home.
 pub fn of(host: &Arc<Host>, home: HomeId) -> Router {
     host.rooms.kept(home, || {
         let gate = from_fn_with_state(Arc::clone(host), gate::guard);
         sayso_web::rooms().route_layer(gate).fallback(sayso_web::told::no_such_page).with_state(state(host, home))
+    })
+}
+
+/// The rooms that hold nothing of any home.
+pub fn common(host: &Arc<Host>) -> Router {
+    let nowhere = HomeId(Uuid::nil());
+    host.rooms.kept(nowhere, || {
+        sayso_web::common_rooms().fallback(sayso_web::told::no_such_page).with_state(state(host, nowhere))
     })
 }
 

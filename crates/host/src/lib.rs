@@ -24,6 +24,7 @@ mod json;
 mod linked;
 pub mod links;
 mod mailing;
+mod news;
 mod norm_rows;
 mod noted;
 mod onward;

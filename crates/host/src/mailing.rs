@@ -7,6 +7,10 @@ use sayso_people::db::Pending;
 use sayso_people::mail::{Addressed, Letter, Mail};
 use sayso_wording::{Locale, say};
 use std::sync::Arc;
+use std::time::Duration;
+
+/// How long whoever waits for it is kept waiting until a letter is handed over.
+const PATIENCE: Duration = Duration::from_secs(15);
 
 /// Sends what may have to be sent, beside the answer that is given meanwhile. `to` is the own page to open afterwards. Whether it
 /// went is for the log: whoever asked is not told.
@@ -19,6 +23,22 @@ pub fn send(host: &Arc<Host>, pending: Pending, to: &str) {
             tracing::error!("A letter was not sent: {why}");
         }
     });
+}
+
+/// Hands over what has to be sent, and says whether it went: for whoever may know that.
+pub async fn sent(host: &Host, pending: Pending, to: &str) -> bool {
+    let Some(addressed) = pending.letter() else { return true };
+    match tokio::time::timeout(PATIENCE, host.send(&worded(host, addressed, to))).await {
+        Ok(Ok(())) => true,
+        Ok(Err(why)) => {
+            tracing::error!("A letter was not sent: {why}");
+            false
+        }
+        Err(_) => {
+            tracing::error!("A letter was not sent: the server for mail did not take it in {} s.", PATIENCE.as_secs());
+            false
+        }
+    }
 }
 
 /// Sends letters that nobody asked for and everyone may know of, beside the answer.

@@ -11,6 +11,8 @@ use sayso_web::{Error, Tab};
 pub struct Place {
     /// Its name; none for a home in which nothing is written yet, and for the server.
     pub name: Option<String>,
+    /// What the person of the home is called whom the role is of.
+    pub person: Option<String>,
     /// Its zone, where it is a home.
     pub zone: Option<Zone>,
     /// Where whoever has the role begins.
@@ -27,15 +29,16 @@ pub async fn of(host: &Host, part: &Part) -> Result<Place, Error> {
             let story = story(host, home).await?.filter(|story| !story.ledger().is_empty());
             Place {
                 name: story.as_ref().and_then(|s| s.home()).map(|card| card.name.to_string()),
+                person: story.as_ref().and_then(|s| Some(s.people().get(&part.person()?)?.name.to_string())),
                 zone: story.as_ref().map(|s| s.zone()),
                 begins: begins(story.as_deref(), part.role()),
             }
         }
         Scope::Club(club) => {
             let name = host.people.club(club).await.map_err(told)?;
-            Place { name: name.map(|n| n.to_string()), zone: None, begins: format!("/club/{club}") }
+            Place { name: name.map(|n| n.to_string()), person: None, zone: None, begins: format!("/club/{club}") }
         }
-        Scope::Server => Place { name: None, zone: None, begins: "/server".into() },
+        Scope::Server => Place { name: None, person: None, zone: None, begins: "/server".into() },
     })
 }
 

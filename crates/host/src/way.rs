@@ -1,5 +1,6 @@
 //! The way from a request to a home's rooms: which of the account's homes is it about?
 
+use crate::asked;
 use crate::fault::told;
 use crate::host::Host;
 use crate::inside;
@@ -11,15 +12,18 @@ use axum::extract::{MatchedPath, Request, State};
 use axum::http::header::{ACCEPT, SET_COOKIE};
 use axum::http::{HeaderMap, HeaderValue, Uri};
 use axum::response::{IntoResponse, Redirect, Response};
-use sayso_model::{AnimalId, HomeId};
-use sayso_people::Who;
+use sayso_model::{AnimalId, HomeId, Story};
+use sayso_people::{HomeNow, Who};
 use sayso_web::Error;
-use sayso_web::page::{HOME_COOKIE, HOME_QUERY, cookie};
+use sayso_web::leave::Leave;
+use sayso_web::page::{HOME_COOKIE, HOME_QUERY, OfNoHome, cookie};
 use sayso_web::pages::homes::remembering;
-use sayso_web::reading::asks_json;
+use sayso_web::reading::{Reader, asks_json};
 use sayso_wording::words;
+use std::collections::BTreeSet;
 use std::sync::Arc;
 use tower::ServiceExt;
+use uuid::Uuid;
 
 /// The page on which one of several homes is chosen, or that says there is none.
 pub const CHOOSE: &str = "/homes";
@@ -32,7 +36,7 @@ pub const CHOOSE: &str = "/homes";
 pub async fn home(State(host): State<Arc<Host>>, mut request: Request) -> Result<Response, Error> {
     let signed = request.extensions().get::<Signed>().cloned().ok_or(Error::NotSignedIn)?;
     let Some(ToHome { who, home: first, homes }) = chosen(&host, &signed, request.headers()).await? else {
-        return Ok(Redirect::to(CHOOSE).into_response());
+        return homeless(&host, signed, request).await;
     };
     let not_among = || Error::NotFound(words!(sharing::not_among));
     let own = |id: Option<HomeId>| id.filter(|id| homes.contains(id)).ok_or_else(not_among);
@@ -70,6 +74,32 @@ pub async fn home(State(host): State<Arc<Host>>, mut request: Request) -> Result
         response.headers_mut().append(SET_COOKIE, cookie);
     }
     Ok(response)
+}
+
+/// What whoever belongs to no home is answered: what holds nothing of any; else the page that says there is none, and to programs an
+/// error.
+async fn homeless(host: &Arc<Host>, signed: Signed, mut request: Request) -> Result<Response, Error> {
+    if asked::is_common(request.method(), request.uri().path()) {
+        let (nowhere, now) = (HomeId(Uuid::nil()), host.now());
+        let known = HomeNow::of(nowhere, &Story::default(), &BTreeSet::new(), now);
+        let who = Who { account: signed.account.id, memberships: Vec::new() };
+        let name = signed.account.name.clone();
+        if let Some(reader) = request.extensions().get::<Reader>() {
+            reader.is(signed.locale(request.headers()));
+        }
+        let leave = Leave { who, name, known, person: None, fresh: false, homes: Vec::new(), news: Vec::new() };
+        request.extensions_mut().remove::<MatchedPath>();
+        request.extensions_mut().insert(leave);
+        request.extensions_mut().insert(OfNoHome);
+        return match inside::common(host).oneshot(request).await {
+            Ok(response) => Ok(response),
+            Err(never) => match never {},
+        };
+    }
+    if asks_json(request.headers()) || request.uri().path().starts_with("/api/") {
+        return Err(Error::Forbidden(words!(homes::none_for_programs)));
+    }
+    Ok(Redirect::to(CHOOSE).into_response())
 }
 
 /// The home that a browser is about: as it chose, else the account's first; none where there is none.

@@ -29,8 +29,11 @@ pub struct Lifetimes {
     pub most_for_one_by_all: u32,
     /// Attempts in a window from one network address.
     pub most_from_one: u32,
-    /// Days that looks are kept.
+    /// Days that looks are kept, and the hash of an unlinked notebook's key.
     pub looks_days: u32,
+    /// Days that used and expired links, invitations and sessions stay, and that a home left for whoever belonged to it: so that someone
+    /// can be told what became of them.
+    pub kept_days: u32,
     /// Days that backups of the server hold what was erased: told to people who leave.
     pub backup_days: u32,
 }
@@ -56,6 +59,7 @@ impl Default for Lifetimes {
             // A whole course may join by one network.
             most_from_one: 100,
             looks_days: 400,
+            kept_days: 30,
             backup_days: 30,
         }
     }

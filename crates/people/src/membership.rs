@@ -63,11 +63,21 @@ impl Days {
         Self { first, last, weekdays: 0b111_1111 }
     }
 
+    /// Whether any day between the first and the last is one of the days of the week.
+    #[must_use]
+    pub fn hold_any(self) -> bool {
+        (0..7).map(|n| self.first.plus(n)).take_while(|day| *day <= self.last).any(|day| self.on(day))
+    }
+
+    fn on(self, day: Day) -> bool {
+        self.weekdays & (1 << day.weekday()) != 0
+    }
+
     /// Whether a moment lies in a day agreed.
     #[must_use]
     pub fn hold(self, at: Moment, zone: &Zone) -> bool {
         let day = at.day(zone);
-        (self.first..=self.last).contains(&day) && self.weekdays & (1 << day.weekday()) != 0
+        (self.first..=self.last).contains(&day) && self.on(day)
     }
 }
 

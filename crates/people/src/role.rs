@@ -68,6 +68,12 @@ impl Role {
         }
     }
 
+    /// Whether it keeps its place, which must never be without such a one once it had one.
+    #[must_use]
+    pub const fn keeps(self) -> bool {
+        matches!(self, Self::Keeper | Self::ClubKeeper | Self::ServerKeeper)
+    }
+
     /// Whether it holds only on agreed days.
     #[must_use]
     pub const fn has_days(self) -> bool {

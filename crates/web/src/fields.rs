@@ -3,7 +3,7 @@
 use crate::typed::Typed;
 use maud::{Markup, html};
 use sayso_model::{Label, Note};
-use sayso_wording::{faults, say};
+use sayso_wording::{Locale, faults, say};
 
 fn described(typed: &Typed, name: &str, hint: &str) -> Option<String> {
     let mut ids = Vec::new();
@@ -157,6 +157,15 @@ pub fn radios(typed: &Typed, name: &str, legend: &str, hint: &str, options: &[(S
             }
         }
     }
+}
+
+/// The script by which a form that had to wait for its sender to show who they are stands there again as it was sent.
+pub const AGAIN: &str = "client/again.js";
+
+/// What that script shows then.
+#[must_use]
+pub fn sent_again(l: &Locale) -> Markup {
+    html! { p.caution role="status" data-again data-test="again" hidden { (say!(l, faults::sent_again)) } }
 }
 
 /// Everything wrong, at the top of a form shown again, each leading to its field.

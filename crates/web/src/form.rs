@@ -3,7 +3,7 @@
 use crate::error::Error;
 use axum::extract::rejection::FormRejection;
 use axum::extract::{FromRequest, Request};
-use axum::http::StatusCode;
+use axum::http::{Method, StatusCode};
 use sayso_wording::{Words, words};
 use serde::de::DeserializeOwned;
 
@@ -16,13 +16,15 @@ pub struct Form<T>(pub T);
 impl<T: DeserializeOwned, S: Send + Sync> FromRequest<S> for Form<T> {
     type Rejection = Error;
 
-    async fn from_request(request: Request, state: &S) -> Result<Self, Error> {
+    async fn from_request(mut request: Request, state: &S) -> Result<Self, Error> {
+        // Whoever asks for the head alone asks as for the page: by the query.
+        if request.method() == Method::HEAD {
+            *request.method_mut() = Method::GET;
+        }
         match axum::Form::<T>::from_request(request, state).await {
             Ok(axum::Form(value)) => Ok(Self(value)),
             Err(FormRejection::InvalidFormContentType(_)) => Err(Error::BadRequest(words!(faults::form_expected))),
-            Err(e) if e.status() == StatusCode::PAYLOAD_TOO_LARGE => {
-                Err(Error::refused("form", words!(faults::form_too_large)))
-            }
+            Err(e) if e.status() == StatusCode::PAYLOAD_TOO_LARGE => Err(Error::TooLarge(crate::MOST_BODY)),
             Err(e) => Err(Error::refused("form", words!(faults::form_broken, why = e.body_text()))),
         }
     }

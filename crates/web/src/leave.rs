@@ -22,6 +22,25 @@ pub struct Leave {
     pub fresh: bool,
     /// Homes it can choose from.
     pub homes: Vec<HomeId>,
+    /// What it has to know of the home before anything else.
+    pub news: Vec<News>,
+}
+
+/// What whoever is at a home has to know before anything else.
+#[derive(Clone, PartialEq, Eq, Debug)]
+pub enum News {
+    /// A keeper of the server invited a new keeper, for the home is said to have lost its way in.
+    Anew {
+        /// Who.
+        by: String,
+        /// From when the link lets someone in.
+        opens_at: Moment,
+    },
+    /// Every consent ended, for the server was brought back from a backup, and some have not been given anew.
+    Restored {
+        /// When.
+        at: Moment,
+    },
 }
 
 /// Stands beside an answer: a coach's proposal that was put into the log just now, for the server to remember who wrote it.

@@ -25,6 +25,7 @@ pub mod layout;
 pub mod leave;
 pub mod linking;
 pub mod listening;
+pub mod news;
 mod norms;
 pub mod page;
 pub mod pages;
@@ -71,6 +72,12 @@ pub fn rooms() -> Router<AppState> {
         .merge(pages::exchange::router().layer(from_fn(computing::apart)))
         .nest("/api", api::router())
         .layer(DefaultBodyLimit::max(MOST_BODY))
+}
+
+/// Pages that hold nothing of any home: lessons, the glossary, how figures are computed, rehearsals. For whoever belongs to none; at
+/// home, and in a home, they are among [`rooms`].
+pub fn common_rooms() -> Router<AppState> {
+    pages::common().layer(from_fn(computing::aside)).layer(DefaultBodyLimit::max(MOST_BODY))
 }
 
 /// What every answer gets, whoever gives it: errors in words, headers, compression.

@@ -16,12 +16,17 @@ use sayso_wording::{Locale, words};
 use std::collections::BTreeMap;
 use std::ops::Deref;
 use std::sync::Arc;
+use uuid::Uuid;
 
 /// Name of the cookie that says who is holding this device.
 pub const PERSON_COOKIE: &str = "sayso_person";
 
 /// Name of the cookie that says which of several homes this device is about.
 pub const HOME_COOKIE: &str = "sayso_home";
+
+/// Stands beside a request of whoever belongs to no home, for a page that holds nothing of any.
+#[derive(Clone, Copy, Debug)]
+pub struct OfNoHome;
 
 /// Stands beside a request whose page works though nothing is written in the home yet: who belongs to it, and leaving.
 #[derive(Clone, Copy, Debug)]
@@ -102,6 +107,26 @@ impl Page {
         to
     }
 
+    /// A page for whoever belongs to no home: there is nothing it could show of one.
+    fn of_no_home(parts: &Parts, state: &AppState, leave: Option<Leave>) -> Self {
+        let reader = parts.extensions.get::<Reader>().and_then(Reader::known);
+        Self {
+            state: state.clone(),
+            home: HomeId(Uuid::nil()),
+            homes: Vec::new(),
+            home_label: String::new(),
+            story: Arc::default(),
+            not_understood: BTreeMap::new(),
+            now: state.now(),
+            zone: Zone::utc(),
+            person: None,
+            locale: reader.unwrap_or_else(|| locale(&parts.headers, None)),
+            animal: None,
+            path: parts.uri.path().to_owned(),
+            leave,
+        }
+    }
+
     /// Active animals by name.
     #[must_use]
     pub fn animals(&self) -> Vec<AnimalCard> {
@@ -164,6 +189,9 @@ impl FromRequestParts<AppState> for Page {
         let named =
             params.as_ref().and_then(|p| p.iter().find(|(name, _)| *name == "animal").map(|(_, v)| v.to_owned()));
         let leave = parts.extensions.get::<Leave>().cloned();
+        if parts.extensions.get::<OfNoHome>().is_some() {
+            return Ok(Self::of_no_home(parts, state, leave));
+        }
         let homes = state.store.homes().await?;
         let chosen = cookie(&parts.headers, HOME_COOKIE).and_then(|id| id.parse::<HomeId>().ok());
         let home = chosen.filter(|id| homes.contains(id)).or(homes.first().copied());

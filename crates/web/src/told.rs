@@ -13,6 +13,10 @@ use axum::response::{IntoResponse, Response};
 use maud::html;
 use sayso_wording::{Locale, faults, say, words};
 
+/// In the address at which one shows once more who one is; and there, that something had been sent.
+const AGAIN: &str = "again=yes";
+const SENT: &str = "again=yes&sent=yes";
+
 /// The answer for addresses nothing is at.
 pub async fn no_such_page() -> Error {
     Error::NotFound(words!(errors::no_such_page))
@@ -27,6 +31,7 @@ pub async fn in_words(mut request: Request, next: Next) -> Response {
     let json = asks_json(request.headers()) || request.uri().path().starts_with("/api");
     let asked = format!("{} {}", request.method(), without_secrets(request.uri().path()));
     // What was sent is not sent again by whoever is led back: they come to the page whose form it was.
+    let sent = !request.method().is_safe();
     let from = if request.method().is_safe() { request.uri().path().to_owned() } else { own_path(form_of(&request)) };
     let mut response = next.run(request).await;
     let status = response.status();
@@ -54,7 +59,10 @@ pub async fn in_words(mut request: Request, next: Next) -> Response {
     let mut answer = if json {
         (status, Json(told.json(&locale))).into_response()
     } else if let Some(to) = told.leads {
-        return axum::response::Redirect::to(&to.replace(FROM, &from)).into_response();
+        let to = to.replace(FROM, &from);
+        // Where one shows once more who one is it is told that what was sent was not kept.
+        let to = if sent { to.replace(AGAIN, SENT) } else { to };
+        return axum::response::Redirect::to(&to).into_response();
     } else {
         (status, page(&locale, status, &told, reader.account())).into_response()
     };

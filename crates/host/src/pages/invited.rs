@@ -44,7 +44,7 @@ pub fn shown(host: &Host, l: &Locale, zone: &Zone, (invited, secret): &(Invited,
     let code = qr::drawn(&link, &say!(l, sharing::qr))?;
     let until = when(l, invited.expires_at, zone);
     Ok(html! {
-        p.caution { (say!(l, sharing::shown_once)) }
+        p.caution { (say!(l, sharing::shown_once, count = 1)) }
         (handed_on(l, &link, "link"))
         p { (code) }
         p { (say!(l, sharing::holds, until = until)) }

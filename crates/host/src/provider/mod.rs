@@ -53,8 +53,8 @@ pub struct ProviderConfig {
     pub issuer: String,
     /// The name under which it knows this server.
     pub client_id: String,
-    /// The secret that it shares with this server; none where it knows it as a public client.
-    pub client_secret: Option<String>,
+    /// The secret that it shares with this server.
+    pub client_secret: String,
     /// What the button says people sign in with.
     pub name: Label,
 }
@@ -106,7 +106,7 @@ pub struct Provider {
     pub name: Label,
     issuer: IssuerUrl,
     client_id: ClientId,
-    client_secret: Option<ClientSecret>,
+    client_secret: ClientSecret,
     back: RedirectUrl,
     way: Way,
     known: Mutex<Option<(Instant, Arc<CoreProviderMetadata>)>>,
@@ -136,7 +136,7 @@ impl Provider {
             name: config.name.clone(),
             issuer: IssuerUrl::new(config.issuer.clone()).map_err(|_| wrong())?,
             client_id: ClientId::new(config.client_id.clone()),
-            client_secret: config.client_secret.clone().map(ClientSecret::new),
+            client_secret: ClientSecret::new(config.client_secret.clone()),
             back: RedirectUrl::new(back).map_err(|_| wrong())?,
             way: Way(Wire::new(here, BOUNDS)?),
             known: Mutex::new(None),
@@ -183,10 +183,13 @@ impl Provider {
         self.way.0.admits(tokens).map_err(ProviderError::Unsafe)?;
         let methods = about.token_endpoint_auth_methods_supported();
         let by_form = methods.is_some_and(|methods| !methods.contains(&CoreClientAuthMethod::ClientSecretBasic));
-        let client =
-            CoreClient::from_provider_metadata((*about).clone(), self.client_id.clone(), self.client_secret.clone())
-                .set_redirect_uri(self.back.clone())
-                .set_auth_type(if by_form { AuthType::RequestBody } else { AuthType::BasicAuth });
+        let client = CoreClient::from_provider_metadata(
+            (*about).clone(),
+            self.client_id.clone(),
+            Some(self.client_secret.clone()),
+        )
+        .set_redirect_uri(self.back.clone())
+        .set_auth_type(if by_form { AuthType::RequestBody } else { AuthType::BasicAuth });
         let exchange = client.exchange_code(AuthorizationCode::new(code)).map_err(away)?;
         let exchange = exchange.set_pkce_verifier(PkceCodeVerifier::new(verifier.reveal().to_owned()));
         let answer = exchange.request_async(&self.way).await.map_err(|why| match why {
@@ -267,7 +270,7 @@ mod tests {
             let config = ProviderConfig {
                 issuer: issuer.into(),
                 client_id: "sayso".into(),
-                client_secret: None,
+                client_secret: "shared".into(),
                 name: Label::new("the club").unwrap(),
             };
             Provider::new(&config, &"https://sayso.example".parse().unwrap())

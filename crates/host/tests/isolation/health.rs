@@ -56,6 +56,14 @@ async fn it_is_ready_while_its_database_answers_and_alive_without() {
     cluster.crash();
     assert_eq!(ask(&app, "/readyz", HERE, None).await.0, StatusCode::SERVICE_UNAVAILABLE);
     assert_eq!(ask(&app, "/healthz", HERE, None).await.0, StatusCode::OK);
+    // Whoever is signed in is told within seconds, and does not wait as long as a proxy would.
+    let cookie = ("cookie", "__Host-sayso_session=0123456789abcdef");
+    for path in ["/", "/join/0123456789abcdef"] {
+        let asked = Request::get(path).header("host", "sayso.example.org").header(cookie.0, cookie.1);
+        let asked = app.clone().oneshot(asked.body(Body::empty()).unwrap());
+        let told = tokio::time::timeout(std::time::Duration::from_secs(12), asked).await.expect(path).unwrap();
+        assert_eq!(told.status(), StatusCode::SERVICE_UNAVAILABLE, "{path}");
+    }
     // The figures that need no database are told all the same.
     let (status, text) = ask(&app, "/metrics", HERE, None).await;
     assert!(status == StatusCode::OK && !text.contains("sayso_open_sessions") && text.ends_with("# EOF\n"), "{text}");

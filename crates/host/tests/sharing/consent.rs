@@ -93,6 +93,49 @@ async fn one_coach_may_be_given_alone_what_the_club_is_not() {
     }
 }
 
+#[tokio::test(flavor = "multi_thread")]
+async fn all_sharing_ends_in_one_step_without_a_fresh_sign_in() {
+    let house = House::new().await;
+    let (club, _, coach) = house.club().await;
+    assert_eq!(house.get(&house.keeper, "/sharing").await.marked("end-all").len(), 0, "nothing is shared");
+    for purpose in ["coach_figures", "coach_log", "norms"] {
+        house.post(&house.keeper, "/sharing/consent", &house.consent(purpose, club)).await;
+    }
+    // One that holds only from tomorrow on stands, too.
+    let leave = |capability| sayso_people::Allowed {
+        capability,
+        account: house.keeper.account,
+        scope: sayso_people::Scope::Home(house.home),
+        role: Has::Keeper,
+        person: None,
+    };
+    let now = machine_clock();
+    let holds = Some(sayso_model::Stretch { from: now.plus_seconds(86_400.0), until: now.plus_seconds(172_800.0) });
+    let consent = Consent::CoachFigures { to: Coach::Account { account: coach.account } };
+    let ahead = event(house.home, ConsentGiven { consent, words_version: Consent::WORDS, holds });
+    house.host.server.home(house.home).append(vec![ahead.clone()]).await.unwrap();
+    house.host.people.witness(&leave(sayso_people::Capability::Consent), &ahead, now).await.unwrap();
+
+    let later = house.later(twenty_minutes_later).await;
+    let page = asked(&later, Some(&house.keeper), "GET", "/sharing", None).await;
+    assert_eq!((page.marked("open").len(), page.marked("end-all").len()), (3, 1), "{}", page.body);
+    let confirm = asked(&later, Some(&house.keeper), "GET", "/sharing/end", None).await;
+    assert_eq!((confirm.marked("ends").len(), confirm.marked("end-all-now").len()), (4, 1), "{}", confirm.body);
+    let form = format!("home={}", house.home);
+    let member = house.joined(Has::Member, "Mora").await;
+    assert_eq!(house.post(&member, "/sharing/end", &form).await.status, StatusCode::FORBIDDEN);
+    let ended = asked(&later, Some(&house.keeper), "POST", "/sharing/end", Some((crate::house::FORM, &form))).await;
+    assert_eq!(ended.to(), "/sharing#consent", "{}", ended.body);
+    assert_eq!(house.get(&coach, &house.about("evidence")).await.status, StatusCode::SEE_OTHER);
+    let page = house.get(&house.keeper, "/sharing").await;
+    assert_eq!(
+        (page.marked("nothing-open").len(), page.marked("before").len(), page.marked("end-all").len()),
+        (1, 4, 0)
+    );
+    assert!(page.marked("before").iter().all(|b| b.contains("taken back")), "{:?}", page.marked("before"));
+    assert_eq!(house.count("SELECT count(*) FROM people.witness WHERE home = $1 AND ended_at IS NULL").await, 0);
+}
+
 fn twenty_minutes_later() -> Moment {
     machine_clock().plus_seconds(1_200.0)
 }

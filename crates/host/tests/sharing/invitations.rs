@@ -43,6 +43,24 @@ async fn who_sits_needs_days_and_a_person_who_observes_a_person() {
         assert_eq!(told.status, StatusCode::UNPROCESSABLE_ENTITY, "{wrong}");
         assert!(told.holds(&format!("href=\"#{field}\"")), "{field}: {}", told.body);
     }
+    // Days that hold none of the weekdays, and a period that nobody agrees on in earnest.
+    let sits = format!("{base}&role=sitter&person={}&first={today}", house.person);
+    let other = (today.weekday() + 3) % 7;
+    for (wrong, field) in [
+        (format!("&last={}&weekdays={other}", today.plus(1)), "weekdays"),
+        (format!("&last={}&weekdays={other}", today.plus(366)), "last"),
+        ("&last=9999-12-31&weekdays=1".to_owned(), "last"),
+    ] {
+        let told = house.post(&house.keeper, "/sharing/invite", &format!("{sits}{wrong}")).await;
+        assert_eq!(told.status, StatusCode::UNPROCESSABLE_ENTITY, "{wrong}");
+        assert!(told.holds(&format!("href=\"#{field}\"")), "{field}: {}", told.body);
+    }
+    let longest = format!("{sits}&last={}&weekdays={other}", today.plus(365));
+    assert_eq!(house.post(&house.keeper, "/sharing/invite", &longest).await.status, StatusCode::OK);
+    // A name typed beside a person chosen is not dropped.
+    let both = format!("{base}&role=member&person={}&new_person=Robin", house.person);
+    let told = house.post(&house.keeper, "/sharing/invite", &both).await;
+    assert!(told.status == StatusCode::UNPROCESSABLE_ENTITY && told.holds("href=\"#new_person\""), "{}", told.body);
     let member = house.joined(Has::Member, "Mora").await;
     let asked = async |who: &Signed| house.get(who, "/sharing/invite").await.status;
     assert_eq!((asked(&member).await, asked(&house.keeper).await), (StatusCode::FORBIDDEN, StatusCode::OK));
@@ -62,7 +80,10 @@ async fn whoever_has_no_card_yet_is_named_in_the_invitation() {
     let before = people().await;
     let made = house.post(&house.keeper, "/sharing/invite", &format!("{form}&new_person=Robin")).await;
     assert_eq!((made.status, people().await), (StatusCode::OK, before + 1), "{}", made.body);
-    let joined = take(&house.host, &secret_of(made.marked("link")[0]), "Robin").await.unwrap();
+    let secret = secret_of(made.marked("link")[0]);
+    let page = house.get(&house.server, &format!("/join/{}", secret.reveal())).await;
+    assert!(page.marked("as-whom")[0].contains("Robin"), "{}", page.body);
+    let joined = take(&house.host, &secret, "Robin").await.unwrap();
     let story = house.host.server.home(house.home).story(house.home).await.unwrap();
     assert_eq!(story.people()[&joined.part.person().unwrap()].name.as_str(), "Robin");
     // Once more by that name: which of the two is meant is asked, and no card is made.
@@ -93,6 +114,30 @@ async fn nobody_is_invited_to_write_as_someone_who_has_an_account_or_keeps_the_h
     let own = house.host.people.who(wren.account).await.unwrap().memberships[0].part.person().unwrap();
     assert_eq!(change(&wren, own.to_string()).await.to(), "/sharing#people");
     assert_eq!(change(&finch, own.to_string()).await.status, StatusCode::UNPROCESSABLE_ENTITY);
+}
+
+fn twenty_minutes_later() -> sayso_model::Moment {
+    sayso_web::state::machine_clock().plus_seconds(1_200.0)
+}
+
+#[tokio::test(flavor = "multi_thread")]
+async fn who_sends_it_too_late_is_told_that_nothing_was_kept_and_gets_the_form_with_what_it_held() {
+    let house = House::new().await;
+    assert_eq!(house.post(&house.keeper, "/account/codes", "").await.status, StatusCode::OK, "a way in");
+    let later = house.later(twenty_minutes_later).await;
+    let form = format!("home={}&role=member&person=", house.home);
+    let kind = Some((crate::house::FORM, form.as_str()));
+    let led = crate::house::asked(&later, Some(&house.keeper), "POST", "/sharing/invite", kind).await;
+    assert!(led.to().starts_with("/sign-in?again=yes&sent=yes&to="), "{}", led.to());
+    let page = crate::house::asked(&later, Some(&house.keeper), "GET", led.to(), None).await;
+    assert_eq!((page.status, page.marked("not-kept").len()), (StatusCode::OK, 1), "{}", page.body);
+    // Whoever only opened a page sent nothing.
+    let led = crate::house::asked(&later, Some(&house.keeper), "GET", "/sharing/invite", None).await;
+    assert_eq!(led.to(), "/sign-in?again=yes&to=/sharing/invite");
+    let page = crate::house::asked(&later, Some(&house.keeper), "GET", led.to(), None).await;
+    assert_eq!(page.marked("not-kept").len(), 0);
+    let form = house.get(&house.keeper, "/sharing/invite").await;
+    assert!(form.holds("client/again") && form.holds("data-again"), "{}", form.body);
 }
 
 #[tokio::test(flavor = "multi_thread")]

@@ -38,6 +38,7 @@ async fn a_home_that_leaves_is_erased_and_no_old_phone_brings_it_back() {
     assert!(before.iter().enumerate().all(|(n, count)| *count > 0 || n == 2), "{before:?}");
     let page = house.get(&house.keeper, "/sharing/leave").await;
     assert!(page.holds("/exchange/archive.tar") && page.holds("30 days"), "{}", page.body);
+    assert!(page.holds("which accounts belonged to it") && page.holds("Stays for 400 days"), "{}", page.body);
     let archive = house.get(&house.keeper, "/exchange/archive.tar").await;
     assert_eq!(archive.status, StatusCode::OK);
     // Not by a wrong name, and not by a member.

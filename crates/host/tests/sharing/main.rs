@@ -14,10 +14,12 @@ mod followed;
 #[path = "../../../../tests/postgres/fresh.rs"]
 mod fresh;
 mod handed;
+mod homeless;
 mod house;
 mod invitations;
 mod leaving;
 mod linked;
+mod looks;
 mod norms;
 mod practice;
 mod programmes;

@@ -44,6 +44,22 @@ async fn a_new_keeper_comes_in_after_some_days_and_the_home_sees_who_let_them_in
     let told = house.get(&house.keeper, "/sharing").await;
     assert!(told.marked("anew").len() == 1 && told.holds("Server keeper, who keeps the server"), "{}", told.body);
     assert_eq!((told.marked("refuse-anew").len(), told.marked("invited").len()), (1, 0), "no invitation among others");
+    // Where its people look first, each with the way to where it is refused.
+    let member = house.joined(Has::Member, "Mora").await;
+    for who in [&house.keeper, &member] {
+        for path in [house.about("today"), house.about("board"), "/homes".to_owned()] {
+            let page = house.get(who, &path).await;
+            assert_eq!((page.marked("news").len(), page.marked("see-to").len()), (1, 1), "{path}: {}", page.body);
+        }
+        let way = house.post(who, "/homes", &format!("to=/sharing&home={}", house.home)).await;
+        assert_eq!(way.to(), "/sharing");
+    }
+    let observer = house.joined(Has::Observer, "Observer").await;
+    for path in [house.about("board"), "/homes".to_owned()] {
+        assert_eq!(house.get(&observer, &path).await.marked("news").len(), 0, "who may not refuse it is not told");
+    }
+    let elsewhere = house.post(&house.keeper, "/homes", &format!("to=//example.org&home={}", house.home)).await;
+    assert_eq!(elsewhere.to(), house.about("today"));
     // Too early: the page says from when, and nothing is used up.
     let link = format!("/join/{}", secret.reveal());
     let early = asked(&house.app, None, "GET", &link, None).await;
@@ -92,6 +108,9 @@ async fn whoever_is_still_in_refuses_it() {
     assert_eq!(house.post(&member, &path, &form).await.to(), "/sharing");
     assert!(matches!(comes(&house, &secret, three_days_later()).await, Err(Error::NotValid)));
     let told = house.get(&house.keeper, "/sharing").await;
+    for path in [house.about("today"), house.about("board"), "/homes".to_owned()] {
+        assert_eq!(house.get(&house.keeper, &path).await.marked("news").len(), 0, "it is settled: {path}");
+    }
     assert!(told.holds("Mora refused it on") && told.marked("refuse-anew").is_empty(), "{}", told.body);
 }
 

@@ -142,10 +142,19 @@ async fn what_was_closed_after_a_dump_stays_closed_when_it_is_brought_back() {
     let page = get(&keeper, "/sharing").await;
     assert_eq!((page.marked("restored").len(), page.marked("nothing-open").len()), (1, 1), "{}", page.body);
     assert!(page.marked("before").iter().any(|b| b.contains("brought back")), "{:?}", page.marked("before"));
+    // So do the coach, wherever they look for their homes, and the keeper on Today, until it is given anew.
+    for path in ["/homes".to_owned(), "/desk".to_owned(), format!("/club/{club}")] {
+        let told = get(&coach, &path).await;
+        assert!(told.marked("restored").len() == 1 && told.holds("brought back"), "{path}: {}", told.body);
+    }
+    let today = house.about("today");
+    let told = get(&keeper, &today).await;
+    assert!(told.marked("news").len() == 1 && told.holds("every consent ended"), "{}", told.body);
     let form = house.consent("coach_figures", club);
     let given = asked(&app, Some(&keeper), "POST", "/sharing/consent", Some((crate::house::FORM, &form))).await;
     assert_eq!(given.status, StatusCode::SEE_OTHER);
     assert_eq!(get(&coach, &evidence).await.status, StatusCode::OK);
+    assert_eq!(get(&keeper, &today).await.marked("news").len(), 0);
 }
 
 #[tokio::test(flavor = "multi_thread")]

@@ -68,11 +68,11 @@ async fn a_form_that_was_sent_too_late_leads_back_to_its_page() {
     ] {
         let (_, to, _) = browses(&later, who, "POST", path, &[("referer", from), ("content-type", FORM)]).await;
         let back = from.trim_start_matches("http://localhost").split('?').next().unwrap();
-        assert_eq!(to, format!("/sign-in?again=yes&to={back}"), "{path}");
+        assert_eq!(to, format!("/sign-in?again=yes&sent=yes&to={back}"), "{path}");
         // Another site's page is none of ours, and where none is told the start is.
         for more in [&[("referer", "http://elsewhere/server"), ("content-type", FORM)][..], &[("content-type", FORM)]] {
             let (_, to, _) = browses(&later, who, "POST", path, more).await;
-            assert_eq!(to, "/sign-in?again=yes&to=/", "{path}");
+            assert_eq!(to, "/sign-in?again=yes&sent=yes&to=/", "{path}");
         }
     }
     // Who comes by the address of a form comes to its page.

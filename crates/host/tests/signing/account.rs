@@ -76,6 +76,17 @@ async fn an_address_is_proved_by_its_own_account_alone() {
 }
 
 #[tokio::test(flavor = "multi_thread")]
+async fn a_letter_that_could_not_be_sent_to_ones_own_address_is_told() {
+    let server = Server::without_post().await;
+    let mut wren = server.keeper().await;
+    let told = wren.post("/account/email", &[("email", "wren@home.example")]).await;
+    assert!(told.status == 503 && told.text.contains(r#"data-test="not-sent""#), "{}", told.text);
+    // Whoever only asks for a link to sign in is not told whether one was to go.
+    let asked = server.browser().post("/sign-in/link", &[("email", "wren@home.example")]).await;
+    assert_eq!(asked.status, 200, "{}", asked.text);
+}
+
+#[tokio::test(flavor = "multi_thread")]
 async fn sessions_are_listed_and_ended() {
     let server = Server::new().await;
     let mut wren = server.keeper().await;
@@ -94,6 +105,19 @@ async fn sessions_are_listed_and_ended() {
         hold += usize::from(other.get("/account").await.status == 200);
     }
     assert_eq!(hold, 2, "one was ended");
+    // Ended meanwhile is ended; what is no session, or none of theirs, is told in words.
+    assert_eq!(wren.post("/account/session/end", &[("id", first)]).await.status, 303);
+    for junk in ["x", "", "0191e2a0-0000-7000-8000-000000000000"] {
+        for path in ["/account/session/end", "/account/role/leave"] {
+            let told = wren.post(path, &[("id", junk)]).await;
+            assert!((403..=404).contains(&told.status), "{path} {junk}: {}", told.status);
+            assert!(!told.text.contains("UUID") && !told.text.contains("deserialize"), "{}", told.text);
+        }
+        let told = wren.post("/account/session/end", &[("id", junk)]).await;
+        assert!(told.status == 404 && told.text.contains("no such session"), "{}", told.text);
+    }
+    let whole = wren.post("/account", &[("name", &"x".repeat(3_000_000))]).await;
+    assert_eq!(whole.status, 413, "{}", whole.text);
     assert_eq!(wren.post("/account/session/others", &[]).await.status, 303);
     for other in &mut others {
         assert_eq!(other.get("/account").await.status, 303);

@@ -50,6 +50,10 @@ impl Browser {
         self.ask("GET", path, "text/html", "", String::new()).await
     }
 
+    pub async fn head(&mut self, path: &str) -> Answer {
+        self.ask("HEAD", path, "text/html", "", String::new()).await
+    }
+
     pub async fn post(&mut self, path: &str, fields: &[(&str, &str)]) -> Answer {
         let mut body = url::form_urlencoded::Serializer::new(String::new());
         body.extend_pairs(fields);

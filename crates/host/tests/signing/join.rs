@@ -76,6 +76,16 @@ async fn a_new_home_is_set_up_by_its_first_keeper_and_then_shown_to_whoever_is_i
     let member = server.link_by(&ilda, home, Role::Member).await;
     let page = wren.get(&member).await.text;
     assert!(page.contains("signed in as Wren") && !page.contains(r#"name="name""#), "{page}");
+    // Somebody else holds the phone: signed out, they are back at the invitation, which asks for their name.
+    assert!(page.contains("Not Wren? Sign out") && page.contains(&format!(r#"name="to" value="{member}""#)), "{page}");
+    let mut other = server.joined(&server.home_link(&keeper).await.1, "Finch").await;
+    let kept = other.post("/sign-out", &[("to", &member)]).await;
+    assert!(kept.status == 409 && kept.text.contains(&format!(r#"name="to" value="{member}""#)), "{}", kept.text);
+    let out = other.post("/sign-out", &[("to", &member), ("anyway", "yes")]).await;
+    assert_eq!((out.to.as_deref(), other.token().is_none()), (Some(member.as_str()), true));
+    assert!(other.get(&member).await.text.contains(r#"name="name""#));
+    let away = server.browser().post("/sign-out", &[("to", "//example.org/")]).await;
+    assert_eq!(away.to.as_deref(), Some("/"), "nowhere else");
     let joined = wren.post(&member, &[]).await;
     assert_eq!((joined.status, joined.to.as_deref()), (303, Some(today.as_str())));
     assert_eq!(joined.cookies.len(), 1, "the session stays: {:?}", joined.cookies);
@@ -86,6 +96,17 @@ async fn a_new_home_is_set_up_by_its_first_keeper_and_then_shown_to_whoever_is_i
     let twice = wren.post(&member, &[]).await;
     assert_eq!(twice.status, 409, "{}", twice.text);
     assert_eq!(server.browser().get(&member).await.status, 200, "it still holds");
+}
+
+#[tokio::test(flavor = "multi_thread")]
+async fn a_second_link_for_a_first_keeper_says_at_once_that_somebody_came_first() {
+    let server = Server::new().await;
+    let (first, second) = (server.first_link().await, server.first_link().await);
+    assert_eq!(server.browser().get(&second).await.status, 200);
+    server.joined(&first, "Wren").await;
+    let told = server.browser().get(&second).await;
+    assert!(told.status == 409 && told.text.contains(r#"data-test="kept""#), "{}", told.text);
+    assert!(!told.text.contains(r#"name="name""#), "nobody types a name for nothing");
 }
 
 #[tokio::test(flavor = "multi_thread")]

@@ -36,6 +36,21 @@ impl Server {
         Self::made(None, Some(provider)).await
     }
 
+    /// One whose server for mail is away.
+    pub async fn without_post() -> Self {
+        let mut server = Self::made(None, None).await;
+        let nobody = Mail::Smtp { url: "smtp://127.0.0.1:1".into(), from: "Sayso <sayso@sayso.example>".into() };
+        let database = Database { connections: 4, ..Database::at(fresh::database(&CLUSTER).await) };
+        let config = HostConfig {
+            mail: nobody,
+            behind_proxy: true,
+            ..HostConfig::here(database, "https://sayso.example".parse().unwrap())
+        };
+        server.host = Arc::new(Host::open(&config).await.unwrap());
+        server.app = sayso_host::app(Arc::clone(&server.host));
+        server
+    }
+
     async fn made(clock: Option<fn() -> Moment>, provider: Option<ProviderConfig>) -> Self {
         crate::secrets::listen();
         let post = Post::open().await;

@@ -29,6 +29,8 @@ async fn a_mailed_link_signs_in_once_and_only_by_its_button() {
     let mut phone = server.browser();
     let page = phone.get("/account").await;
     assert_eq!(page.to.as_deref(), Some("/sign-in?to=/account"));
+    let head = phone.head("/sign-in?to=/account").await;
+    assert_eq!((head.status, head.text.as_str()), (200, ""), "as for the page, without it");
     let page = phone.get("/sign-in?to=/account").await;
     assert!(page.status == 200 && page.text.contains(r#"name="to" value="/account""#), "{}", page.text);
     let sent = phone.post("/sign-in/link", &[("email", " Ilda@Home.example "), ("to", "/account")]).await;

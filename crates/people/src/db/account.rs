@@ -1,6 +1,6 @@
 //! Accounts: a name, a language, perhaps an e-mail address. No password.
 
-use super::{KeptPasskey, People, Tx, moment};
+use super::{KeptPasskey, People, Tx, erasing, moment};
 use crate::capability::Capability;
 use crate::closing::Closed;
 use crate::email::Email;
@@ -118,8 +118,9 @@ impl People {
         Ok(())
     }
 
-    /// Erases an account with all that belongs to it: passkeys, sessions, links, codes, roles, looks. What it wrote into
-    /// homes' logs stays theirs. The id stays, as that of an account that was erased, and names nobody.
+    /// Erases an account with all that belongs to it: passkeys, sessions, links, codes, roles. What it wrote into homes' logs stays
+    /// theirs, and so does that somebody looked: as what, at what, on which day. The id stays, as that of an account that was erased,
+    /// and names nobody.
     ///
     /// # Errors
     /// [`Error::LastKeeper`] where a home, club or the server would be without a keeper.
@@ -133,7 +134,7 @@ impl People {
         for membership in held {
             super::membership::end(&mut tx, membership, |_| true, now).await?;
         }
-        sqlx::query("DELETE FROM people.account WHERE id = $1").bind(id.0).execute(&mut *tx).await?;
+        erasing::erase_row(&mut tx, id).await?;
         // A backup that is brought back holds it still.
         super::restored::note(&mut tx, &Closed::Account(id), now).await?;
         tx.commit().await?;

@@ -141,7 +141,8 @@ impl People {
     /// What an invitation is to, without taking it: for the page behind the link.
     ///
     /// # Errors
-    /// [`Error::NotValid`] where it is unknown, used, ended or too old.
+    /// [`Error::NotValid`] where it is unknown, used, ended or too old; [`Error::Taken`] where it is for a first keeper, and somebody
+    /// else came first.
     pub async fn invitation(&self, secret: &Secret, now: Moment) -> Result<Invited, Error> {
         let row = sqlx::query(
             "SELECT i.*, r.opens_at FROM people.invitation i LEFT JOIN people.rescue r ON r.invitation = i.id
@@ -154,7 +155,12 @@ impl People {
         let row = row.ok_or(Error::NotValid)?;
         let expires_at = moment(row.try_get("expires_at")?);
         let opens_at = row.try_get::<Option<i64>, _>("opens_at")?.map(moment);
-        Ok(Invited { id: InvitationId(row.try_get("id")?), part: part_of(&row)?, opens_at, expires_at })
+        let part = part_of(&row)?;
+        if opens_at.is_none() && part.role().keeps() {
+            let mut tx = self.begin().await?;
+            still_first(&mut tx, row.try_get("made_by")?, part.scope()).await?;
+        }
+        Ok(Invited { id: InvitationId(row.try_get("id")?), part, opens_at, expires_at })
     }
 
     /// To what an account came by an invitation that it took itself; none where it did not, or has that role no more.
@@ -175,8 +181,8 @@ impl People {
     /// Takes an invitation, which is then used up.
     ///
     /// # Errors
-    /// [`Error::NotValid`] where it is unknown, used, ended or too old; [`Error::Taken`] where the account has a role there
-    /// already, and then the invitation still holds; [`Error::NotYet`] where it opens later; [`Denied`] where it is not for
+    /// [`Error::NotValid`] where it is unknown, used, ended or too old; [`Error::Taken`] where it is for a first keeper and somebody else
+    /// came first, or where the account has a role there already, and then the invitation still holds; [`Error::NotYet`] where it opens later; [`Denied`] where it is not for
     /// who keeps the server; [`Error::TooOften`].
     pub async fn take_invitation(
         &self,
@@ -209,13 +215,8 @@ impl People {
         if rescues.is_some_and(|opens| now < opens) {
             return Err(Error::NotYet);
         }
-        // A first keeper is only ever the first, however many links were written.
-        let by_keeper = match made_by {
-            Some(by) => is_keeper(&mut tx, by, part.scope()).await?,
-            None => false,
-        };
-        if !by_keeper && rescues.is_none() {
-            first_keeper_only(&mut tx, part.scope()).await?;
+        if rescues.is_none() {
+            still_first(&mut tx, made_by, part.scope()).await?;
         }
         let (account, new) = match taker {
             Taker::Known(session) => (session.account, false),
@@ -279,6 +280,19 @@ impl People {
         .await?;
         Ok(done.rows_affected() == 1)
     }
+}
+
+/// That an invitation which no keeper of the place wrote still finds it without one: a first keeper is only ever the first, however many
+/// links were written.
+async fn still_first(tx: &mut super::Tx, made_by: Option<Uuid>, scope: Scope) -> Result<(), Error> {
+    let by_keeper = match made_by {
+        Some(by) => is_keeper(tx, by, scope).await?,
+        None => false,
+    };
+    if by_keeper {
+        return Ok(());
+    }
+    first_keeper_only(tx, scope).await
 }
 
 /// That a place has no keeper and never had one.

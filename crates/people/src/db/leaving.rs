@@ -65,6 +65,7 @@ pub(super) async fn erase_rows(tx: &mut Tx, home: HomeId, at: Moment) -> Result<
         "DELETE FROM people.rescue WHERE home = $1",
         "DELETE FROM people.witness WHERE home = $1",
         "DELETE FROM people.look WHERE home = $1",
+        "DELETE FROM people.look_left WHERE home = $1",
         "DELETE FROM people.aside WHERE home = $1",
         "DELETE FROM people.mark WHERE home = $1",
         "DELETE FROM people.spoken WHERE home = $1",

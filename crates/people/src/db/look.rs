@@ -1,28 +1,36 @@
 //! Who looked at what of a home, when: told to its keepers.
 
-use super::{People, moment};
+use super::{People, Tx, moment};
 use crate::error::Error;
 use crate::may::Allowed;
+use crate::role::Role;
 use sayso_model::{AccountId, HomeId, Label, Moment};
 use sqlx::Row;
 
 const HOUR_MS: i64 = 3_600_000;
 const DAY_MS: i64 = 24 * HOUR_MS;
 
-/// Looks of someone at one thing within an hour.
+/// Whose looks they are.
+#[derive(Clone, PartialEq, Eq, Debug)]
+pub enum Looker {
+    /// An account's, and what the person is called.
+    Account(AccountId, Label),
+    /// Those of people who erased their account since: as what they came.
+    Left(Role),
+}
+
+/// Looks of someone at one thing within an hour; of people who have left, on one day.
 #[derive(Clone, PartialEq, Eq, Debug)]
 pub struct Looked {
     /// Who.
-    pub account: AccountId,
-    /// What the person is called.
-    pub name: Label,
+    pub who: Looker,
     /// By which leave, by its name.
     pub capability: String,
     /// Which page, by its name; empty where it was none that has one.
     pub page: String,
-    /// The first time in that hour.
+    /// The first time in that hour; of people who have left, noon of the day (UTC).
     pub first_at: Moment,
-    /// The last time in that hour.
+    /// The last time in that hour, or the same noon.
     pub last_at: Moment,
     /// How often.
     pub times: i64,
@@ -84,18 +92,25 @@ impl People {
     /// Where the database fails.
     pub async fn looks(&self, home: HomeId, most: u32) -> Result<Vec<Looked>, Error> {
         let rows = sqlx::query(
-            "SELECT l.*, a.name FROM people.look l JOIN people.account a ON a.id = l.account
-             WHERE l.home = $1 ORDER BY l.last_at DESC, l.account, l.capability, l.page LIMIT $2",
+            "SELECT l.account, a.name, NULL AS role, capability, page, first_at, last_at, times
+                 FROM people.look l JOIN people.account a ON a.id = l.account WHERE l.home = $1
+             UNION ALL SELECT NULL, NULL, role, capability, page, at, at, times FROM people.look_left WHERE home = $1
+             ORDER BY last_at DESC, account, role, capability, page LIMIT $2",
         )
         .bind(home.0)
         .bind(i64::from(most))
         .fetch_all(&self.pool)
         .await?;
         let of = |row: &sqlx::postgres::PgRow| {
-            let name = row.try_get::<String, _>("name")?;
+            let who = match row.try_get::<Option<String>, _>("name")? {
+                Some(name) => Looker::Account(
+                    AccountId(row.try_get("account")?),
+                    Label::try_from(name).map_err(|_| Error::Stored("account"))?,
+                ),
+                None => Looker::Left(Role::named(row.try_get("role")?).ok_or(Error::Stored("look"))?),
+            };
             Ok(Looked {
-                account: AccountId(row.try_get("account")?),
-                name: Label::try_from(name).map_err(|_| Error::Stored("account"))?,
+                who,
                 capability: row.try_get("capability")?,
                 page: row.try_get("page")?,
                 first_at: moment(row.try_get("first_at")?),
@@ -105,4 +120,26 @@ impl People {
         };
         rows.iter().map(of).collect()
     }
+}
+
+/// Keeps the looks of an account that is about to be erased for the homes' keepers, without whose they were: as what, at what, on which
+/// day of UTC. Whoever was neither sitter nor observer of the home then came as a coach: other looks are not noted.
+pub(super) async fn keep_nameless(tx: &mut Tx, account: AccountId) -> Result<(), Error> {
+    sqlx::query(
+        "INSERT INTO people.look_left AS k (home, role, capability, page, at, times)
+         SELECT home, role, capability, page, at, sum(times)::bigint FROM (
+             SELECT l.home, l.capability, l.page, l.times, (l.last_at / $2) * $2 + $2 / 2 AS at,
+                 COALESCE((SELECT m.role FROM people.membership m
+                     WHERE m.account = l.account AND m.home = l.home AND m.role IN ('sitter', 'observer')
+                         AND m.since <= l.last_at AND COALESCE(m.ended_at, l.last_at) >= l.first_at
+                     ORDER BY m.since DESC LIMIT 1), 'coach') AS role
+             FROM people.look l WHERE l.account = $1) AS looks
+         GROUP BY home, role, capability, page, at
+         ON CONFLICT (home, role, capability, page, at) DO UPDATE SET times = k.times + EXCLUDED.times",
+    )
+    .bind(account.0)
+    .bind(DAY_MS)
+    .execute(&mut **tx)
+    .await?;
+    Ok(())
 }

@@ -7,6 +7,7 @@ mod attempt;
 mod counts;
 mod cover;
 mod desk;
+mod erasing;
 mod feed;
 mod home;
 mod identity;
@@ -35,7 +36,7 @@ pub use home::HomeState;
 pub use identity::{Errand, Linked, Returned};
 pub use invitation::{Invited, Joined, Taker};
 pub use link::Pending;
-pub use look::Looked;
+pub use look::{Looked, Looker};
 pub use membership::Member;
 pub use notebook::{Keyed, Notebook};
 pub use passkey::{KeptPasskey, Passkeys};
@@ -49,11 +50,15 @@ use crate::lifetimes::Lifetimes;
 use sayso_model::Moment;
 use sqlx::migrate::Migrator;
 use sqlx::postgres::{PgConnectOptions, PgPool, PgPoolOptions};
+use std::time::Duration;
 
 static MIGRATIONS: Migrator = sqlx::migrate!();
 
 /// The lock under which one process at a time brings the schema up to date: "people" in ASCII.
 const LOCK: i64 = 0x7065_6f70_6c65;
+
+/// How long a connection to the database is waited for, before whoever asks is told that it is away.
+const PATIENCE: Duration = Duration::from_secs(4);
 
 type Tx = sqlx::Transaction<'static, sqlx::Postgres>;
 
@@ -73,7 +78,11 @@ impl People {
         // Notices of what is there already are for nobody.
         let set = [("search_path", "people"), ("client_min_messages", "warning")];
         let options = options.options(set).application_name("sayso people");
-        let pool = PgPoolOptions::new().max_connections(connections.max(2)).connect_with(options).await?;
+        let pool = PgPoolOptions::new()
+            .max_connections(connections.max(2))
+            .acquire_timeout(PATIENCE)
+            .connect_with(options)
+            .await?;
         let mut one = pool.acquire().await?;
         sqlx::query("SELECT pg_advisory_lock($1)").bind(LOCK).execute(&mut *one).await?;
         let made = sqlx::query("CREATE SCHEMA IF NOT EXISTS people").execute(&mut *one).await;

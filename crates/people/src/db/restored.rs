@@ -1,6 +1,6 @@
 //! A backup was brought back: what was closed since is closed again before anybody is let in, and what cannot be known opens nothing.
 
-use super::{People, Tx, leaving, moment};
+use super::{People, Tx, erasing, leaving, moment};
 use crate::closing::{Closed, Closings};
 use crate::error::Error;
 use sayso_model::{HomeId, Moment};
@@ -133,8 +133,7 @@ impl People {
                     done.roles += changed(&mut tx, end, role.0, *at).await?;
                 }
                 Closed::Account(account) => {
-                    let erase = sqlx::query("DELETE FROM people.account WHERE id = $1").bind(account.0);
-                    done.accounts += erase.execute(&mut *tx).await?.rows_affected();
+                    done.accounts += u64::from(erasing::erase_row(&mut tx, *account).await?);
                     note(&mut tx, closed, *at).await?;
                 }
                 Closed::Passkey(hash) => {

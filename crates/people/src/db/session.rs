@@ -140,18 +140,13 @@ impl People {
         Ok(u64::try_from(count).unwrap_or(0))
     }
 
-    /// Ends one session of an account, at once; whether there was one.
+    /// Ends one session of an account, at once; whether there was one, ended before or not.
     ///
     /// # Errors
     /// Where the database fails.
     pub async fn end_session(&self, account: AccountId, id: SessionId, now: Moment) -> Result<bool, Error> {
-        let done =
-            sqlx::query("UPDATE people.session SET ended_at = $3 WHERE id = $1 AND account = $2 AND ended_at IS NULL")
-                .bind(id.0)
-                .bind(account.0)
-                .bind(now.millis())
-                .execute(&self.pool)
-                .await?;
+        let end = "UPDATE people.session SET ended_at = COALESCE(ended_at, $3) WHERE id = $1 AND account = $2";
+        let done = sqlx::query(end).bind(id.0).bind(account.0).bind(now.millis()).execute(&self.pool).await?;
         Ok(done.rows_affected() == 1)
     }
 

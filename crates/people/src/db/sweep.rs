@@ -4,9 +4,6 @@ use super::People;
 use crate::error::Error;
 use sayso_model::Moment;
 
-/// How long used and expired links, invitations and sessions stay, so that someone can be told what became of them.
-const KEPT_DAYS: f64 = 30.0;
-
 impl People {
     /// Deletes what has served its time; how many rows. Any process may do so at any time.
     ///
@@ -14,21 +11,23 @@ impl People {
     /// Where the database fails.
     pub async fn sweep(&self, now: Moment) -> Result<u64, Error> {
         let past = |days: f64| now.plus_seconds(-days * 86_400.0).millis();
-        let idle = now.plus_seconds(-self.lifetimes.idle_s - KEPT_DAYS * 86_400.0).millis();
+        let kept_days = f64::from(self.lifetimes.kept_days);
+        let idle = now.plus_seconds(-self.lifetimes.idle_s - kept_days * 86_400.0).millis();
         let mut deleted = 0;
         for (sql, before) in [
             ("DELETE FROM people.ceremony WHERE expires_at < $1", now.millis()),
             ("DELETE FROM people.errand WHERE expires_at < $1", past(1.0)),
             ("DELETE FROM people.attempt WHERE expires_at < $1", now.millis()),
             ("DELETE FROM people.link WHERE expires_at < $1", past(1.0)),
-            ("DELETE FROM people.invitation WHERE LEAST(expires_at, used_at, ended_at) < $1", past(KEPT_DAYS)),
-            ("DELETE FROM people.session WHERE LEAST(expires_at, ended_at) < $1", past(KEPT_DAYS)),
+            ("DELETE FROM people.invitation WHERE LEAST(expires_at, used_at, ended_at) < $1", past(kept_days)),
+            ("DELETE FROM people.session WHERE LEAST(expires_at, ended_at) < $1", past(kept_days)),
             ("DELETE FROM people.session WHERE seen_at < $1", idle),
-            ("DELETE FROM people.parted WHERE at < $1", past(KEPT_DAYS)),
+            ("DELETE FROM people.parted WHERE at < $1", past(kept_days)),
             ("DELETE FROM people.notebook WHERE key IS NULL AND expires_at < $1", past(1.0)),
             ("DELETE FROM people.notebook WHERE ended_at < $1", past(f64::from(self.lifetimes.looks_days))),
             ("DELETE FROM people.aside WHERE until < $1", now.millis()),
             ("DELETE FROM people.look WHERE last_at < $1", past(f64::from(self.lifetimes.looks_days))),
+            ("DELETE FROM people.look_left WHERE at < $1", past(f64::from(self.lifetimes.looks_days))),
         ] {
             deleted += sqlx::query(sql).bind(before).execute(&self.pool).await?.rows_affected();
         }

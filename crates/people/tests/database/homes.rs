@@ -2,7 +2,8 @@
 
 use crate::database::Database;
 use crate::together::*;
-use sayso_people::db::HomeState;
+use sayso_model::Label;
+use sayso_people::db::{HomeState, Looker};
 use sayso_people::*;
 
 #[tokio::test(flavor = "multi_thread")]
@@ -83,10 +84,22 @@ async fn looks_of_others_are_noted_by_the_hour_those_of_the_home_are_not() {
     let looks = db.people.looks(home(1), 100).await.unwrap();
     let told: Vec<(&str, i64)> = looks.iter().map(|l| (l.capability.as_str(), l.times)).collect();
     assert_eq!(told, [("see_today", 1), ("see_rules", 1), ("record", 1), ("see_today", 2)]);
-    assert!(looks.iter().all(|l| l.account == sitter.session.account && l.name.as_str() == "Sitter"));
+    let own = Looker::Account(sitter.session.account, Label::new("Sitter").unwrap());
+    assert!(looks.iter().all(|l| l.who == own));
     assert_eq!((looks[3].first_at, looks[3].last_at), (at(5), at(65)));
+    // Erased, the person is nobody's to name; that a sitter looked at what, and on which day, stays with the home.
+    db.people.erase_account(sitter.session.account, at(2 * hour)).await.unwrap();
+    let looks = db.people.looks(home(1), 100).await.unwrap();
+    let told: Vec<(&str, i64)> = looks.iter().map(|l| (l.capability.as_str(), l.times)).collect();
+    assert_eq!(told, [("record", 1), ("see_rules", 1), ("see_today", 3)]);
+    assert!(looks.iter().all(|l| l.who == Looker::Left(Role::Sitter)), "{looks:?}");
+    let utc = sayso_model::Zone::utc();
+    assert!(looks.iter().all(|l| l.first_at.day(&utc) == at(5).day(&utc) && l.first_at == l.last_at), "{looks:?}");
+    // As long as any other.
     let kept = i64::from(db.people.lifetimes().looks_days) * 86_400;
-    db.people.sweep(at(kept + 3 * hour)).await.unwrap();
+    db.people.sweep(at(kept - 86_400)).await.unwrap();
+    assert_eq!(db.people.looks(home(1), 100).await.unwrap().len(), 3);
+    db.people.sweep(at(kept + 86_400)).await.unwrap();
     assert!(db.people.looks(home(1), 100).await.unwrap().is_empty());
 }
 

@@ -106,10 +106,10 @@ pub fn written_of(run: &Run, whose: &Whose) -> Written {
                 }
             }
             What::Person(Does::Instead(_)) => {
-                if let Some((id, pressed, since)) = own.take() {
-                    if let Some(came) = comes_at(run, i) {
-                        write(came, delivery((id, word(pressed)), Answer::Alternative, came - since, then(run, i)));
-                    }
+                if let Some((id, pressed, since)) = own.take()
+                    && let Some(came) = comes_at(run, i)
+                {
+                    write(came, delivery((id, word(pressed)), Answer::Alternative, came - since, then(run, i)));
                 }
             }
             What::Unanswered(_) => own = None,

@@ -56,6 +56,8 @@ static FILES: &[Asset] = &[
     ("client/db.js", JS, include_str!("../client/db.js")),
     ("client/brings.js", JS, include_str!("../client/brings.js")),
     ("client/draft.js", JS, include_str!("../client/draft.js")),
+    ("client/again.js", JS, include_str!("../client/again.js")),
+    ("client/typed.js", JS, include_str!("../client/typed.js")),
     ("client/draw.js", JS, include_str!("../client/draw.js")),
     ("client/due.js", JS, include_str!("../client/due.js")),
     ("client/dom.js", JS, include_str!("../client/dom.js")),

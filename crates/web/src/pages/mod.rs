@@ -38,6 +38,11 @@ use axum::Router;
 use axum::middleware::from_fn;
 use axum::routing::get;
 
+/// Those that hold nothing of a home.
+pub fn common() -> Router<AppState> {
+    Router::new().merge(learn::router()).merge(rehearse::router()).merge(methods::router()).merge(glossary::router())
+}
+
 /// All pages, but for those of [`exchange`], which wait for nothing that the others wait for.
 pub fn router() -> Router<AppState> {
     Router::new()
@@ -57,15 +62,12 @@ pub fn router() -> Router<AppState> {
         .merge(heard::router())
         .merge(homes::router())
         .merge(kit::router())
-        .merge(learn::router())
-        .merge(rehearse::router())
+        .merge(common())
         .merge(listen::router())
         .merge(agreement::router())
         .merge(days::router())
         .merge(patterns::router())
         .merge(others::router())
-        .merge(methods::router())
-        .merge(glossary::router())
         .merge(words::router())
         .merge(talk::router())
         .merge(scored::router())

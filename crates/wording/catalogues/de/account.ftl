@@ -71,3 +71,6 @@ account-provider-link = Künftig mit { $name } anmelden
 account-provider-forget = Nicht mehr mit { $name } anmelden
 account-home-id = Kennung dieses Zuhauses: { $id }
 account-codes-ids = Wenn alles andere verloren ist, kann dich, wer den Server verwaltet, mit einer dieser Kennungen neu einladen:
+account-erase-looks = Jedes Zuhause liest weiterhin, dass jemand geschaut hat, ohne deinen Namen: deine Rolle, die Seite und den Tag, { $days } Tage lang.
+account-proof-not-sent-title = Der Brief ging nicht hinaus
+account-proof-not-sent = An { $email } ließ sich gerade kein Brief senden. Nichts hat sich geändert. Prüfe die Adresse und versuch es später noch einmal; geht es auch dann nicht, sag es dem Menschen, der den Server verwaltet.

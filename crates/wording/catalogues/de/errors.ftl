@@ -40,6 +40,7 @@ errors-no-such = Dieses Notizbuch kennt { $what ->
     [rule] keine solche Regel
     [role] keine solche Rolle
     [invitation] keine solche Einladung
+    [session] keine solche Sitzung
    *[person] keinen solchen Menschen
 }.
 errors-body-broke = Die Sendung brach unterwegs ab. Sende sie noch einmal.

@@ -76,6 +76,9 @@ faults-field = { $field ->
     [reply] Antwort
     [what] Was
     [stands] Was dafür steht:
+    [whose] Zuhause oder Konto
+    [new_person] Name von jemand Neuem
+    [email] E-Mail-Adresse
    *[other] { $plain }
 }
 faults-not-kept = Noch nicht gespeichert.
@@ -91,7 +94,6 @@ faults-missing-choose = fehlt; wähle etwas aus
 faults-missing-usual = fehlt; üblich ist { $usual }
 faults-missing-several = fehlen; üblich sind { $usual }
 faults-form-expected = Erwartet wurde ein Formular (application/x-www-form-urlencoded).
-faults-form-too-large = ist zu groß; sende weniger auf einmal
 faults-form-broken = ist nicht lesbar; lade die Seite neu ({ $why })
 faults-no-animal = fehlt; ein solcher Eintrag handelt von einem Tier
 faults-range = muss { $low } bis { $high } sein, nicht { $found }
@@ -186,3 +188,4 @@ faults-on-its-page = wird nur auf der Seite „Wer das sehen kann“ gegeben, wo
 faults-not-your-day = muss an einem der mit dir vereinbarten Tage kommen
 faults-ends-first = muss nach dem Beginn enden
 faults-own-successor = muss eine andere Person sein als die, die schreibt
+faults-sent-again = Noch nicht behalten. Was du eingegeben hast, steht wieder hier: Sieh es an und sende es noch einmal.

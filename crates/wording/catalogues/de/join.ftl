@@ -41,3 +41,6 @@ join-you-hint = { $kind ->
     [lost_home] wie du zu Hause heißt
    *[other] wie dich andere hier sehen sollen
 }
+join-as-whom = Dort schreibst du als „{ $name }“.
+join-not-you = Nicht { $name }? Abmelden
+join-kept = Dieser Link war für den ersten Menschen, der hier verwaltet, und jemand anderes war zuerst da. Bist du das? Dann melde dich an. Wenn nicht, bitte um eine Einladung.

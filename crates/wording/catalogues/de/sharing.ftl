@@ -28,7 +28,10 @@ sharing-shows = { $what ->
 sharing-days-every = jeden Tag vom { $first } bis { $last }
 sharing-days-some = vom { $first } bis { $last }: { $weekdays }
 sharing-qr = Der Link als QR-Code
-sharing-shown-once = Dieser Link wird nur jetzt gezeigt. Schick ihn, oder lass das andere Telefon ihn scannen.
+sharing-shown-once = { $count ->
+    [one] Dieser Link wird nur jetzt gezeigt. Schick ihn, oder lass das andere Telefon ihn scannen.
+   *[other] Diese Links werden nur jetzt gezeigt. Schick jeden, oder lass das andere Telefon seinen Code scannen.
+}
 sharing-holds = Gilt bis { $until }, einmal.
 sharing-whoever = Wer ihn zuerst öffnet, bekommt die Rolle. Bis dahin kannst du ihn zurücknehmen.
 sharing-leaving = Gehen
@@ -133,7 +136,7 @@ sharing-backups = { $days ->
    *[other] Sicherungen des Servers enthalten alles noch höchstens { $days } Tage lang.
 }
 sharing-others-have = Was andere schon haben, lässt sich nicht zurückholen: was ein Coach notiert oder gespeichert hat, was in Vergleichswerte oder an eine Studie ging.
-sharing-phones = Telefone, die offline waren, behalten ihre nicht gesendeten Einträge. Dieser Server weist sie ab; lösche dort die Daten der Seite.
+sharing-phones = Telefone, die offline waren, behalten ihre nicht gesendeten Einträge. Dieser Server weist sie ab. Öffne auf so einem Telefon die Seite deiner Zuhause: Sie bietet sie als Datei an. Lösche erst danach dort die Daten der Seite, denn das verwirft sie.
 sharing-leave-now = Dann: gehen
 sharing-no-way-back = Hier gibt es kein Zurück. Sieh zuerst ins Archiv: Lässt es sich öffnen?
 sharing-type-name = Tipp den Namen des Zuhauses: { $name }
@@ -196,3 +199,26 @@ sharing-leave-for-all = Auch { $names } verwaltet dieses Zuhause. Gehst du damit
 sharing-person-taken = gehört schon jemandem, und dann wäre nicht zu unterscheiden, wer was schrieb: Wähle jemand anderen oder tippe den Namen von jemand Neuem
 sharing-name-is-there = „{ $name }“ hat hier schon eine Karte: Wähle sie oben, wenn dieser Mensch gemeint ist, oder tippe einen Namen, der beide unterscheidet
 sharing-last-is-over = ist schon vorbei: Wähle heute oder einen späteren Tag
+sharing-look-left = { $times ->
+    [one] jemand, der gegangen ist ({ $role }): { $what }, { $times } Mal
+   *[other] jemand, der gegangen ist ({ $role }): { $what }, { $times } Mal
+}
+sharing-stays-accounts = Bleibt { $days ->
+    [one] { $days } Tag
+   *[other] { $days } Tage
+}: welche Konten dazugehörten, damit ihre Menschen lesen, dass es gegangen ist.
+sharing-stays-notebooks = Bleibt { $days ->
+    [one] { $days } Tag
+   *[other] { $days } Tage
+}: ein Hash des Schlüssels jedes verknüpften Notizbuchs, damit es erfährt, dass das Zuhause gegangen ist. Kein Name, kein Konto.
+sharing-end-all = Alles Teilen beenden
+sharing-end-all-what = Das nimmt alle Einwilligungen auf einmal zurück. Von da an gilt keine von diesen:
+sharing-end-all-now = Jetzt alles beenden
+sharing-name-and-person = steht neben einer oben gewählten Person: Lass eines von beiden leer
+sharing-weekdays-none = enthalten keinen der Tage vom ersten bis zum letzten: Wähle einen, der dazwischen liegt
+sharing-last-too-far = liegt mehr als ein Jahr nach dem ersten: Wähle { $day } oder einen früheren Tag, und lade danach neu ein
+sharing-news-anew = { $by }, verwaltet den Server, hat jemanden neu eingeladen, dieses Zuhause zu verwalten. Ab { $from } kommt herein, wer den Link hat, und verwaltet das Zuhause.
+sharing-news-look = Ansehen, und ablehnen, wenn hier niemand darum bat
+sharing-news-anew-short = Jemand wurde neu eingeladen, dieses Zuhause zu verwalten: ansehen
+sharing-news-restored = Dieser Server wurde am { $at } aus einer Sicherung zurückgeholt, und jede Einwilligung endete damit. Wer dich als Coach begleitet, sieht nichts von diesem Zuhause, bis du neu einwilligst.
+sharing-news-give = Ansehen, was endete, und neu geben, was du willst

@@ -36,3 +36,4 @@ sign-in-provider-not-fresh = { $name } hat nicht gesagt, dass du gerade eben gez
 sign-in-provider-taken = Es wurde nichts verbunden: Diese Anmeldung bei { $name } gehört schon zu einem Konto hier, oder deines ist mit einer anderen verbunden.
 sign-in-none-yet = Noch lässt dich nichts als dieser Browser herein, also kannst du nicht zeigen, dass du es bist. Lege in deinem Konto einen Passkey an, gib eine E-Mail-Adresse an oder mache Wiederherstellungscodes. Komm dann hierher zurück und melde dich damit an.
 sign-in-passkey-unknown = Dieser Passkey lässt dich nicht herein: Er ist hier nicht mehr bekannt, oder die Frage nach ihm ist zu lange her. Versuch es noch einmal oder melde dich auf andere Weise an.
+sign-in-not-kept = Was du gesendet hast, wurde nicht behalten. Zeig, dass du es bist, und sende es dann noch einmal.

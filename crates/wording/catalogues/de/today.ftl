@@ -61,3 +61,6 @@ today-session = { $minutes ->
 today-planned = { $planned }. { $hint }
 today-hint-for = Bei { $words }: { $hint }
 today-rests-until = Keine Sitzung bis { $until }.
+today-ask-keeper = Für { $name } ist noch etwas einzurichten. Frag jemanden, der das Zuhause verwaltet, was heute zu tun ist.
+today-ask-card = Seine Karte füllt aus, wer das Zuhause verwaltet
+today-ask-food = Wie viel Futter { $name } am Tag haben darf, ist hier nicht festgelegt. Frag jemanden, der das Zuhause verwaltet, bevor du etwas gibst.

@@ -71,3 +71,6 @@ account-provider-link = Sign in with { $name } from now on
 account-provider-forget = No longer sign in with { $name }
 account-home-id = Id of this home: { $id }
 account-codes-ids = If all else is lost, whoever keeps the server can invite you anew by one of these ids:
+account-erase-looks = Homes go on reading that somebody looked, without your name: your role, the page and the day, for { $days } days.
+account-proof-not-sent-title = The letter was not sent
+account-proof-not-sent = No letter could be sent to { $email } just now. Nothing has changed. Check the address and try again later; if that fails too, tell whoever keeps the server.

@@ -40,6 +40,7 @@ errors-no-such = This notebook knows no such { $what ->
     [rule] rule
     [role] role
     [invitation] invitation
+    [session] session
    *[person] person
 }.
 errors-body-broke = The body broke off while it was sent. Send it again.

@@ -39,6 +39,10 @@ faults-field = { $field ->
     [reply] Answer
     [what] What
     [stands] Stand-ins:
+    [whose] Home or account
+    [new_person] Name of someone new
+    [name] Name
+    [email] E-mail address
    *[other] { $plain }
 }
 faults-not-kept = Not kept yet.
@@ -54,7 +58,6 @@ faults-missing-choose = is missing; choose one
 faults-missing-usual = is missing; { $usual } is usual
 faults-missing-several = are missing; { $usual } are usual
 faults-form-expected = A form was expected (application/x-www-form-urlencoded).
-faults-form-too-large = is too large; send less at once
 faults-form-broken = cannot be read; reload the page ({ $why })
 faults-no-animal = is missing; this kind of event is about one animal
 faults-range = must be { $low } to { $high }, not { $found }
@@ -149,3 +152,4 @@ faults-on-its-page = is given on the page “Who can see this” alone, where it
 faults-not-your-day = must come on one of the days agreed with you
 faults-ends-first = must end after it begins
 faults-own-successor = must be another coach
+faults-sent-again = Not kept yet. What you typed stands here again: look at it, and send it once more.

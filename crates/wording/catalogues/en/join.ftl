@@ -41,3 +41,6 @@ join-you-hint = { $kind ->
     [lost_home] as you are called at home
    *[other] as others here are to see you
 }
+join-as-whom = There you write as “{ $name }”.
+join-not-you = Not { $name }? Sign out
+join-kept = This link was for the first keeper, and somebody else came first. Are you that person? Then sign in. If not, ask whoever keeps it for an invitation.

@@ -29,7 +29,10 @@ sharing-shows = { $what ->
 sharing-days-every = every day from { $first } to { $last }
 sharing-days-some = from { $first } to { $last }: { $weekdays }
 sharing-qr = The link as a QR code
-sharing-shown-once = This link is shown only now. Send it, or let the other phone scan it.
+sharing-shown-once = { $count ->
+    [one] This link is shown only now. Send it, or let the other phone scan it.
+   *[other] These links are shown only now. Send each, or let the other phone scan its code.
+}
 sharing-holds = Holds until { $until }, once.
 sharing-whoever = Whoever opens it first gets the role. You can take it back until then.
 sharing-leaving = Leaving
@@ -134,7 +137,7 @@ sharing-backups = { $days ->
    *[other] Backups of the server still hold all of it, for { $days } days at most.
 }
 sharing-others-have = What others already have cannot be fetched back: what a coach noted or saved, what went into norms or to a study.
-sharing-phones = Phones that were offline keep their own unsent entries. This server refuses them; clear the site’s data there.
+sharing-phones = Phones that were offline keep their own unsent entries. This server refuses them. On such a phone open the page of your homes: it offers them as a file. Only then clear the site’s data there, which drops them.
 sharing-leave-now = Then: leave
 sharing-no-way-back = There is no way back here. Look into the archive first: does it open?
 sharing-type-name = Type the home’s name: { $name }
@@ -197,3 +200,26 @@ sharing-leave-for-all = { $names } keep this home, too. Leaving ends it for them
 sharing-person-taken = is somebody’s already, who could then not tell apart who wrote what: choose another one, or type the name of someone new
 sharing-name-is-there = “{ $name }” has a card here: choose it above if that person is meant, or type a name that tells the two apart
 sharing-last-is-over = is over already: choose today or a later day
+sharing-look-left = { $times ->
+    [one] somebody who has left ({ $role }): { $what }, { $times } time
+   *[other] somebody who has left ({ $role }): { $what }, { $times } times
+}
+sharing-stays-accounts = Stays for { $days ->
+    [one] { $days } day
+   *[other] { $days } days
+}: which accounts belonged to it, so that their people read that it left.
+sharing-stays-notebooks = Stays for { $days ->
+    [one] { $days } day
+   *[other] { $days } days
+}: a hash of each linked notebook’s key, so that it is told that the home left. No name, no account.
+sharing-end-all = End all sharing
+sharing-end-all-what = This takes back every consent at once. From then on none of these holds:
+sharing-end-all-now = End all of it now
+sharing-name-and-person = is given beside a person chosen above: leave one of the two empty
+sharing-weekdays-none = hold none of the days from the first to the last: tick one that comes in between
+sharing-last-too-far = is more than a year after the first: choose { $day } or an earlier day, and invite anew after that
+sharing-news-anew = { $by }, who keeps the server, invited a new keeper to this home. From { $from } whoever has that link gets in and keeps the home.
+sharing-news-look = Look at it, and refuse it if nobody here asked
+sharing-news-anew-short = A new keeper was invited to this home: look at it
+sharing-news-restored = This server was brought back from a backup on { $at }, and every consent ended with it. Who coaches you sees nothing of this home until you give it anew.
+sharing-news-give = See what ended, and give anew what you want

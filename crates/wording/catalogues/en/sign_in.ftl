@@ -36,3 +36,4 @@ sign-in-provider-not-fresh = { $name } did not say that you proved just now who 
 sign-in-provider-taken = Nothing was linked: this sign-in at { $name } belongs to an account here already, or yours is linked with another one.
 sign-in-none-yet = Nothing but this browser lets you in yet, so there is nothing to show by that it is you. On your account make a passkey, add an e-mail address or make recovery codes. Then come back here and sign in by it.
 sign-in-passkey-unknown = This passkey does not let you in: it is not known here any more, or was asked for too long ago. Try once more, or sign in another way.
+sign-in-not-kept = What you sent was not kept. Show that it is you, then send it once more.

@@ -71,3 +71,6 @@ account-provider-link = Entrar con { $name } desde ahora
 account-provider-forget = Ya no entrar con { $name }
 account-home-id = Identificador de este hogar: { $id }
 account-codes-ids = Si se pierde todo lo demás, quien lleva el servidor puede invitarte de nuevo con uno de estos identificadores:
+account-erase-looks = Los hogares siguen leyendo que alguien miró, sin tu nombre: tu papel, la página y el día, durante { $days } días.
+account-proof-not-sent-title = La carta no se envió
+account-proof-not-sent = Ahora no se pudo enviar ninguna carta a { $email }. Nada ha cambiado. Revisa la dirección y prueba más tarde; si tampoco va, díselo a quien lleva el servidor.

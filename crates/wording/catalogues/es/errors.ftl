@@ -40,6 +40,7 @@ errors-no-such = Este cuaderno no conoce { $what ->
     [rule] tal regla
     [role] tal papel
     [invitation] tal invitación
+    [session] tal sesión
    *[person] a tal persona
 }.
 errors-body-broke = El envío se cortó a medias. Envíalo otra vez.

@@ -76,6 +76,9 @@ faults-field = { $field ->
     [reply] Respuesta
     [what] Qué
     [stands] Lo que representa:
+    [whose] Hogar o cuenta
+    [new_person] Nombre de alguien nuevo
+    [email] Dirección de correo
    *[other] { $plain }
 }
 faults-not-kept = Aún no guardado.
@@ -91,7 +94,6 @@ faults-missing-choose = falta; elige una opción
 faults-missing-usual = falta; lo usual es { $usual }
 faults-missing-several = faltan; lo usual es { $usual }
 faults-form-expected = Se esperaba un formulario (application/x-www-form-urlencoded).
-faults-form-too-large = es demasiado grande; envía menos de una vez
 faults-form-broken = no se puede leer; recarga la página ({ $why })
 faults-no-animal = falta; este tipo de anotación trata de un animal
 faults-range = debe ser de { $low } a { $high }, no { $found }
@@ -186,3 +188,4 @@ faults-on-its-page = se da solo en la página «Quién puede ver esto», donde s
 faults-not-your-day = tiene que llegar en uno de los días acordados contigo
 faults-ends-first = debe terminar después de empezar
 faults-own-successor = debe ser otro coach que quien escribe
+faults-sent-again = Aún no se ha guardado. Lo que escribiste está aquí de nuevo: míralo y envíalo otra vez.

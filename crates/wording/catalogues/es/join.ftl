@@ -41,3 +41,6 @@ join-you-hint = { $kind ->
     [lost_home] como te llaman en casa
    *[other] como te verán los demás aquí
 }
+join-as-whom = Allí anotas como «{ $name }».
+join-not-you = ¿No eres { $name }? Cierra la sesión
+join-kept = Este enlace era para quien lo llevara primero, y alguien llegó antes. ¿Eres tú? Entonces inicia sesión. Si no, pide una invitación a quien lo lleva.

@@ -28,7 +28,10 @@ sharing-shows = { $what ->
 sharing-days-every = todos los días del { $first } al { $last }
 sharing-days-some = del { $first } al { $last }: { $weekdays }
 sharing-qr = El enlace como código QR
-sharing-shown-once = Este enlace solo se muestra ahora. Envíalo, o deja que el otro teléfono lo escanee.
+sharing-shown-once = { $count ->
+    [one] Este enlace solo se muestra ahora. Envíalo, o deja que el otro teléfono lo escanee.
+   *[other] Estos enlaces solo se muestran ahora. Envía cada uno, o deja que el otro teléfono escanee su código.
+}
 sharing-holds = Vale hasta { $until }, una vez.
 sharing-whoever = Quien lo abra primero recibe el papel. Hasta entonces puedes retirarlo.
 sharing-leaving = Irse
@@ -133,7 +136,7 @@ sharing-backups = { $days ->
    *[other] Las copias de seguridad del servidor aún lo contienen todo, { $days } días como mucho.
 }
 sharing-others-have = Lo que otros ya tienen no se puede recuperar: lo que un coach anotó o guardó, lo que entró en normas o en un estudio.
-sharing-phones = Los teléfonos sin conexión guardan sus notas sin enviar. Este servidor las rechaza; borra allí los datos del sitio.
+sharing-phones = Los teléfonos sin conexión guardan sus notas sin enviar. Este servidor las rechaza. En un teléfono así, abre la página de tus hogares: las ofrece como archivo. Solo después borra allí los datos del sitio, que se las lleva.
 sharing-leave-now = Después: irse
 sharing-no-way-back = Aquí no hay vuelta atrás. Mira antes el archivo: ¿se abre?
 sharing-type-name = Escribe el nombre del hogar: { $name }
@@ -196,3 +199,26 @@ sharing-leave-for-all = También lleva este hogar: { $names }. Irte lo termina p
 sharing-person-taken = ya es de alguien, y no se sabría quién escribió qué: elige a otra persona o escribe el nombre de alguien nuevo
 sharing-name-is-there = «{ $name }» ya tiene ficha aquí: elígela arriba si es esa persona, o escribe un nombre que distinga a las dos
 sharing-last-is-over = ya pasó: elige hoy o un día posterior
+sharing-look-left = { $times ->
+    [one] alguien que se fue ({ $role }): { $what }, { $times } vez
+   *[other] alguien que se fue ({ $role }): { $what }, { $times } veces
+}
+sharing-stays-accounts = Queda { $days ->
+    [one] { $days } día
+   *[other] { $days } días
+}: qué cuentas eran del hogar, para que sus personas lean que se fue.
+sharing-stays-notebooks = Queda { $days ->
+    [one] { $days } día
+   *[other] { $days } días
+}: un hash de la clave de cada cuaderno enlazado, para decirle que el hogar se fue. Sin nombre ni cuenta.
+sharing-end-all = Terminar todo lo compartido
+sharing-end-all-what = Esto retira de una vez todos los consentimientos. Desde entonces no vale ninguno de estos:
+sharing-end-all-now = Terminarlo todo ahora
+sharing-name-and-person = está junto a una persona elegida arriba: deja vacío uno de los dos
+sharing-weekdays-none = no incluyen ningún día entre el primero y el último: marca uno que caiga en medio
+sharing-last-too-far = está a más de un año del primero: elige { $day } o un día anterior, e invita de nuevo después
+sharing-news-anew = { $by }, que lleva el servidor, invitó a alguien a llevar este hogar. Desde { $from } quien tenga ese enlace entra y lleva el hogar.
+sharing-news-look = Míralo, y recházalo si nadie de aquí lo pidió
+sharing-news-anew-short = Se invitó a alguien a llevar este hogar: míralo
+sharing-news-restored = Este servidor se recuperó de una copia el { $at }, y con ello terminó todo consentimiento. Quien te acompaña como coach no ve nada de este hogar hasta que lo des de nuevo.
+sharing-news-give = Mira qué terminó y da de nuevo lo que quieras

@@ -36,3 +36,4 @@ sign-in-provider-not-fresh = { $name } no dijo que acabas de demostrar quién er
 sign-in-provider-taken = No se unió nada: este inicio de sesión en { $name } ya es de una cuenta de aquí, o la tuya está unida a otro.
 sign-in-none-yet = De momento solo este navegador te deja entrar, así que no hay con qué mostrar que eres tú. En tu cuenta crea una llave de acceso, añade una dirección de correo o crea códigos de recuperación. Después vuelve aquí e inicia sesión con eso.
 sign-in-passkey-unknown = Esta llave de acceso no te deja entrar: aquí ya no se conoce, o se pidió hace demasiado tiempo. Inténtalo otra vez o entra de otro modo.
+sign-in-not-kept = Lo que enviaste no se guardó. Demuestra que eres tú y envíalo otra vez.

@@ -71,3 +71,6 @@ account-provider-link = Se connecter avec { $name } désormais
 account-provider-forget = Ne plus se connecter avec { $name }
 account-home-id = Identifiant de ce foyer : { $id }
 account-codes-ids = Si tout le reste est perdu, qui tient le serveur peut t’inviter de nouveau par un de ces identifiants :
+account-erase-looks = Les foyers lisent encore que quelqu’un a regardé, sans ton nom : ton rôle, la page et le jour, pendant { $days } jours.
+account-proof-not-sent-title = La lettre n’est pas partie
+account-proof-not-sent = Aucune lettre n’a pu partir vers { $email } à l’instant. Rien n’a changé. Vérifie l’adresse et réessaie plus tard ; si cela échoue encore, dis-le à qui tient le serveur.

@@ -40,6 +40,7 @@ errors-no-such = Ce carnet ne connaît pas { $what ->
     [rule] cette règle
     [role] ce rôle
     [invitation] cette invitation
+    [session] cette session
    *[person] cette personne
 }.
 errors-body-broke = L’envoi s’est coupé en route. Envoie-le à nouveau.

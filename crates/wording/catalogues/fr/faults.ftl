@@ -76,6 +76,9 @@ faults-field = { $field ->
     [reply] Réponse
     [what] Quoi
     [stands] Ce qui représente :
+    [whose] Foyer ou compte
+    [new_person] Nom de quelqu’un de nouveau
+    [email] Adresse électronique
    *[other] { $plain }
 }
 faults-not-kept = Pas encore enregistré.
@@ -91,7 +94,6 @@ faults-missing-choose = manque ; fais un choix
 faults-missing-usual = manque ; l’habitude est { $usual }
 faults-missing-several = manquent ; l’habitude est { $usual }
 faults-form-expected = Un formulaire était attendu (application/x-www-form-urlencoded).
-faults-form-too-large = est trop grand ; envoie moins à la fois
 faults-form-broken = est illisible ; recharge la page ({ $why })
 faults-no-animal = manque ; ce genre de note concerne un animal
 faults-range = doit être de { $low } à { $high }, pas { $found }
@@ -186,3 +188,4 @@ faults-on-its-page = se donne seulement sur la page « Qui peut voir ceci », 
 faults-not-your-day = doit arriver un des jours convenus avec toi
 faults-ends-first = doit finir après avoir commencé
 faults-own-successor = doit être un autre coach que celui qui écrit
+faults-sent-again = Pas encore gardé. Ce que tu as écrit est de nouveau ici : regarde-le et envoie-le encore une fois.

@@ -36,3 +36,4 @@ sign-in-provider-not-fresh = { $name } n’a pas dit que tu viens de prouver qui
 sign-in-provider-taken = Rien n’a été relié : cette connexion chez { $name } est déjà celle d’un compte d’ici, ou le tien est relié à une autre.
 sign-in-none-yet = Pour l’instant, seul ce navigateur te laisse entrer : il n’y a rien pour montrer que c’est toi. Dans ton compte, crée une clé d’accès, ajoute une adresse électronique ou fais des codes de secours. Reviens ensuite ici et connecte-toi avec.
 sign-in-passkey-unknown = Cette clé d’accès ne te laisse pas entrer : elle n’est plus connue ici, ou a été demandée il y a trop longtemps. Réessaie, ou connecte-toi autrement.
+sign-in-not-kept = Ce que tu as envoyé n’a pas été gardé. Montre que c’est toi, puis envoie-le encore une fois.

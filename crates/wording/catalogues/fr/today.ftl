@@ -61,3 +61,6 @@ today-session = { $minutes ->
 today-planned = { $planned }. { $hint }
 today-hint-for = Pour { $words } : { $hint }
 today-rests-until = Pas de séance jusqu’au { $until }.
+today-ask-keeper = Il reste quelque chose à préparer pour { $name }. Demande à qui tient le foyer que faire aujourd’hui.
+today-ask-card = Sa fiche revient à qui tient le foyer
+today-ask-food = Combien { $name } peut manger par jour n’est pas décidé ici. Demande à qui tient le foyer avant de donner quoi que ce soit.

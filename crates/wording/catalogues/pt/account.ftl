@@ -71,3 +71,6 @@ account-provider-link = Entrar com { $name } de agora em diante
 account-provider-forget = Não entrar mais com { $name }
 account-home-id = Identificador desta casa: { $id }
 account-codes-ids = Se todo o resto se perder, quem cuida do servidor pode convidar você de novo por um destes identificadores:
+account-erase-looks = As casas continuam lendo que alguém olhou, sem o seu nome: o seu papel, a página e o dia, por { $days } dias.
+account-proof-not-sent-title = A carta não foi enviada
+account-proof-not-sent = Não foi possível enviar uma carta a { $email } agora. Nada mudou. Confira o endereço e tente mais tarde; se também não der, avise quem cuida do servidor.

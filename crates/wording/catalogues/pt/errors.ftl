@@ -40,6 +40,7 @@ errors-no-such = Este caderno não conhece { $what ->
     [rule] tal regra
     [role] tal papel
     [invitation] tal convite
+    [session] tal sessão
    *[person] tal pessoa
 }.
 errors-body-broke = O envio foi cortado no meio. Envie de novo.

@@ -76,6 +76,9 @@ faults-field = { $field ->
     [reply] Resposta
     [what] O quê
     [stands] O que representa:
+    [whose] Casa ou conta
+    [new_person] Nome de alguém novo
+    [email] Endereço de e-mail
    *[other] { $plain }
 }
 faults-not-kept = Ainda não guardado.
@@ -91,7 +94,6 @@ faults-missing-choose = falta; escolha uma opção
 faults-missing-usual = falta; o habitual é { $usual }
 faults-missing-several = faltam; o habitual é { $usual }
 faults-form-expected = O esperado era um formulário (application/x-www-form-urlencoded).
-faults-form-too-large = é grande demais; envie menos de uma vez
 faults-form-broken = não pode ser lido; recarregue a página ({ $why })
 faults-no-animal = falta; este tipo de nota é sobre um animal
 faults-range = tem de ser { $low } a { $high }, não { $found }
@@ -186,3 +188,4 @@ faults-on-its-page = é dado só na página “Quem pode ver isto”, onde se le
 faults-not-your-day = precisa chegar num dos dias combinados com você
 faults-ends-first = deve terminar depois de começar
 faults-own-successor = deve ser outro coach que não quem escreve
+faults-sent-again = Ainda não foi guardado. O que você escreveu está aqui de novo: confira e envie mais uma vez.

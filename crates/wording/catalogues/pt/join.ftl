@@ -41,3 +41,6 @@ join-you-hint = { $kind ->
     [lost_home] como chamam você em casa
    *[other] como os outros vão ver você aqui
 }
+join-as-whom = Lá você anota como “{ $name }”.
+join-not-you = Não é { $name }? Sair
+join-kept = Este link era para a primeira pessoa a cuidar daqui, e alguém chegou antes. É você? Então entre. Se não, peça um convite a quem cuida.

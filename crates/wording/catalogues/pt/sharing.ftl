@@ -28,7 +28,10 @@ sharing-shows = { $what ->
 sharing-days-every = todos os dias de { $first } a { $last }
 sharing-days-some = de { $first } a { $last }: { $weekdays }
 sharing-qr = O link em código QR
-sharing-shown-once = Este link só aparece agora. Envie, ou deixe o outro celular ler o código.
+sharing-shown-once = { $count ->
+    [1] Este link só aparece agora. Envie, ou deixe o outro celular ler o código.
+   *[other] Estes links só aparecem agora. Envie cada um, ou deixe o outro celular ler o código dele.
+}
 sharing-holds = Vale até { $until }, uma vez.
 sharing-whoever = Quem abrir primeiro recebe o papel. Até lá você pode retirá-lo.
 sharing-leaving = Sair
@@ -133,7 +136,7 @@ sharing-backups = { $days ->
    *[other] As cópias de segurança do servidor ainda têm tudo, por no máximo { $days } dias.
 }
 sharing-others-have = O que outros já têm não pode ser recuperado: o que um coach anotou ou salvou, o que entrou em normas ou em um estudo.
-sharing-phones = Celulares sem conexão guardam suas notas não enviadas. Este servidor as recusa; apague lá os dados do site.
+sharing-phones = Celulares sem conexão guardam suas notas não enviadas. Este servidor as recusa. Nesse celular, abra a página das suas casas: ela as oferece como arquivo. Só depois apague lá os dados do site, o que as descarta.
 sharing-leave-now = Depois: sair
 sharing-no-way-back = Aqui não há volta. Veja antes o pacote: ele abre?
 sharing-type-name = Escreva o nome da casa: { $name }
@@ -196,3 +199,26 @@ sharing-leave-for-all = Também cuida desta casa: { $names }. Sair acaba com ela
 sharing-person-taken = já é de alguém, e não se saberia quem escreveu o quê: escolha outra pessoa ou digite o nome de alguém novo
 sharing-name-is-there = “{ $name }” já tem ficha aqui: escolha acima se for essa pessoa, ou digite um nome que distinga as duas
 sharing-last-is-over = já passou: escolha hoje ou um dia depois
+sharing-look-left = { $times ->
+    [one] alguém que saiu ({ $role }): { $what }, { $times } vez
+   *[other] alguém que saiu ({ $role }): { $what }, { $times } vezes
+}
+sharing-stays-accounts = Fica por { $days ->
+    [one] { $days } dia
+   *[other] { $days } dias
+}: quais contas faziam parte, para que suas pessoas leiam que ela saiu.
+sharing-stays-notebooks = Fica por { $days ->
+    [one] { $days } dia
+   *[other] { $days } dias
+}: um hash da chave de cada caderno ligado, para que ele saiba que a casa saiu. Sem nome, sem conta.
+sharing-end-all = Encerrar todo o compartilhamento
+sharing-end-all-what = Isto retira todos os consentimentos de uma vez. A partir daí nenhum destes vale:
+sharing-end-all-now = Encerrar tudo agora
+sharing-name-and-person = está junto de uma pessoa escolhida acima: deixe um dos dois vazio
+sharing-weekdays-none = não incluem nenhum dia entre o primeiro e o último: marque um que caia no meio
+sharing-last-too-far = está a mais de um ano do primeiro: escolha { $day } ou um dia antes, e convide de novo depois
+sharing-news-anew = { $by }, que cuida do servidor, convidou alguém para cuidar desta casa. A partir de { $from }, quem tiver esse link entra e cuida da casa.
+sharing-news-look = Veja, e recuse se ninguém aqui pediu
+sharing-news-anew-short = Alguém foi convidado para cuidar desta casa: veja
+sharing-news-restored = Este servidor foi trazido de volta de um backup em { $at }, e todo consentimento terminou com isso. Quem acompanha você como coach não vê nada desta casa até que você o dê de novo.
+sharing-news-give = Veja o que terminou e dê de novo o que quiser

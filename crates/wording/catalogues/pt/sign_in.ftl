@@ -36,3 +36,4 @@ sign-in-provider-not-fresh = { $name } não disse que você acabou de provar que
 sign-in-provider-taken = Nada foi ligado: esta entrada em { $name } já é de uma conta daqui, ou a sua está ligada a outra.
 sign-in-none-yet = Por enquanto só este navegador deixa você entrar, então não há como mostrar que é você. Na sua conta, crie uma chave de acesso, adicione um endereço de e-mail ou faça códigos de recuperação. Depois volte aqui e entre com isso.
 sign-in-passkey-unknown = Esta chave de acesso não deixa você entrar: não é mais conhecida aqui, ou foi pedida há tempo demais. Tente mais uma vez ou entre de outro modo.
+sign-in-not-kept = O que você enviou não foi guardado. Mostre que é você e envie mais uma vez.

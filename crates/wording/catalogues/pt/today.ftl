@@ -61,3 +61,6 @@ today-session = { $minutes ->
 today-planned = { $planned }. { $hint }
 today-hint-for = Com { $words }: { $hint }
 today-rests-until = Sem sessão até { $until }.
+today-ask-keeper = Ainda falta preparar algo para { $name }. Pergunte a quem cuida da casa o que fazer hoje.
+today-ask-card = A ficha fica com quem cuida da casa
+today-ask-food = Quanto { $name } pode comer por dia não está definido aqui. Pergunte a quem cuida da casa antes de dar qualquer coisa.

@@ -92,12 +92,12 @@ fn mail(asked: &Hosting) -> Result<Mail, CliError> {
 fn provider(l: &Locale, asked: &Hosting) -> Result<Option<ProviderConfig>, CliError> {
     let (issuer, client_id) = (&asked.oidc_issuer, &asked.oidc_client_id);
     let (issuer, client_id) = (given(issuer.as_ref(), OIDC_ISSUER), given(client_id.as_ref(), OIDC_CLIENT_ID));
-    match (issuer, client_id, given(asked.oidc_name.as_ref(), OIDC_NAME)) {
-        (None, None, None) => Ok(None),
-        (Some(issuer), Some(client_id), Some(name)) => Ok(Some(ProviderConfig {
+    match (issuer, client_id, given(asked.oidc_name.as_ref(), OIDC_NAME), given(None, OIDC_SECRET)) {
+        (None, None, None, None) => Ok(None),
+        (Some(issuer), Some(client_id), Some(name), Some(client_secret)) => Ok(Some(ProviderConfig {
             issuer,
             client_id,
-            client_secret: given(None, OIDC_SECRET),
+            client_secret,
             name: Label::new(&name).map_err(|e| CliError::flag("--oidc-name", e.say(l)))?,
         })),
         _ => Err(CliError::said(words!(command_host::oidc_incomplete))),

@@ -18,8 +18,8 @@ pub async fn show(State(host): State<Arc<Host>>, signed: Signed, headers: Header
     if !host.people.is_fresh(&signed.session, host.now()) {
         return Redirect::to(FIRST_SIGN_IN).into_response();
     }
-    let (l, days) = (signed.locale(&headers), host.people.lifetimes().backup_days);
-    view::erase(&l, signed.account.name.as_str(), days, false).into_response()
+    let l = signed.locale(&headers);
+    view::erase(&l, signed.account.name.as_str(), host.people.lifetimes(), false).into_response()
 }
 
 pub async fn erase(State(host): State<Arc<Host>>, signed: Signed, headers: HeaderMap) -> Result<Response, Error> {
@@ -35,7 +35,7 @@ pub async fn erase(State(host): State<Arc<Host>>, signed: Signed, headers: Heade
     match erased {
         Ok(()) => Ok(([(SET_COOKIE, ending(&host))], view::erased(&l)).into_response()),
         Err(sayso_people::Error::LastKeeper) => {
-            let page = view::erase(&l, signed.account.name.as_str(), host.people.lifetimes().backup_days, true);
+            let page = view::erase(&l, signed.account.name.as_str(), host.people.lifetimes(), true);
             Ok((StatusCode::CONFLICT, page).into_response())
         }
         Err(other) => Err(told(other)),

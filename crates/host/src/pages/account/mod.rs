@@ -20,10 +20,8 @@ use sayso_model::{Label, Language, Zone};
 use sayso_people::db::{KeptPasskey, Linked};
 use sayso_people::{Membership, MembershipId, Session, SessionId};
 use sayso_web::Error;
-use sayso_web::form::Form;
-use sayso_web::typed::Typed;
+use sayso_web::typed::{Typed, named};
 use sayso_wording::{Locale, Words, words};
-use serde::Deserialize;
 use std::sync::Arc;
 use uuid::Uuid;
 
@@ -127,20 +125,18 @@ fn led(error: sayso_people::Error) -> Result<Response, Error> {
     }
 }
 
-#[derive(Deserialize)]
-#[serde(deny_unknown_fields)]
-struct Which {
-    id: Uuid,
+/// The id that a form is about.
+fn which(typed: Typed, what: &'static str) -> Result<Uuid, Error> {
+    named(typed.only(&["id"])?.text("id"), what)
 }
 
-async fn end_session(
-    State(host): State<Arc<Host>>,
-    signed: Signed,
-    Form(Which { id }): Form<Which>,
-) -> Result<Response, Error> {
+async fn end_session(State(host): State<Arc<Host>>, signed: Signed, typed: Typed) -> Result<Response, Error> {
+    let id = which(typed, "session")?;
     // One that has ended meanwhile is ended: nothing to tell.
-    host.people.end_session(signed.account.id, SessionId(id), host.now()).await.map_err(told)?;
-    Ok(back())
+    if host.people.end_session(signed.account.id, SessionId(id), host.now()).await.map_err(told)? {
+        return Ok(back());
+    }
+    Err(Error::NotFound(words!(errors::no_such, what = "session")))
 }
 
 async fn end_others(State(host): State<Arc<Host>>, signed: Signed) -> Result<Response, Error> {
@@ -152,9 +148,9 @@ async fn leave_role(
     State(host): State<Arc<Host>>,
     signed: Signed,
     headers: HeaderMap,
-    Form(Which { id }): Form<Which>,
+    typed: Typed,
 ) -> Result<Response, Error> {
-    let (account, role) = (signed.account.id, MembershipId(id));
+    let (account, role) = (signed.account.id, MembershipId(which(typed, "role")?));
     match host.people.end_own_membership(account, role, host.now()).await {
         Ok(()) => Ok(back()),
         Err(sayso_people::Error::LastKeeper) if empty::go_along(&host, account, Some(role)).await? => Ok(back()),

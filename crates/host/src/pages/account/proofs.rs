@@ -104,9 +104,14 @@ pub async fn ask_proof(
         typed.wrong("email", words!(host::email));
         return Ok(again(view::page(&Shown::of(&host, signed, &headers, typed).await?)));
     };
-    match host.people.ask_proof(&signed.session, &email, &from, host.now(), &mut OsSecrets).await {
-        Ok(pending) => mailing::send(&host, pending, HERE),
+    let pending = match host.people.ask_proof(&signed.session, &email, &from, host.now(), &mut OsSecrets).await {
+        Ok(pending) => pending,
         Err(why) => return led(why),
+    };
+    // A letter goes to the address whoever has it, so that it did not go tells nothing of anybody.
+    if !mailing::sent(&host, pending, HERE).await {
+        let page = view::proof_not_sent(&locale, email.as_str());
+        return Ok((StatusCode::SERVICE_UNAVAILABLE, page).into_response());
     }
     Ok(view::proof_sent(&locale, email.as_str(), mailing::minutes(&host)).into_response())
 }

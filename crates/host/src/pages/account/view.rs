@@ -2,8 +2,8 @@ use super::Shown;
 use crate::place::Place;
 use maud::{Markup, html};
 use sayso_model::{Language, Moment};
-use sayso_people::{Membership, Secret};
-use sayso_web::fields::{line, select};
+use sayso_people::{Lifetimes, Membership, Secret};
+use sayso_web::fields::{AGAIN, line, select, sent_again};
 use sayso_web::layout::{bare, bare_with, doors, sign_out};
 use sayso_wording::{Locale, say};
 
@@ -15,9 +15,10 @@ pub fn page(shown: &Shown) -> Markup {
     bare_with(
         l,
         &say!(l, account::title),
-        &["client/passkey.js"],
+        &["client/passkey.js", AGAIN],
         html! {
             @if let Some(what) = &shown.wrong { p.caution role="alert" { (what.say(l)) } }
+            (sent_again(l))
             @if no_way_back { p.caution data-test="no-way-back" { (say!(l, account::no_way_back)) } }
             (sign_out(l))
             h2 { (say!(l, account::you)) }
@@ -198,6 +199,18 @@ fn role(l: &Locale, membership: &Membership, place: &Place) -> String {
     say!(l, account::role, role = membership.part.role().name(), place = name)
 }
 
+/// That the letter could not be handed over, and with it nothing has changed.
+pub fn proof_not_sent(l: &Locale, email: &str) -> Markup {
+    bare(
+        l,
+        &say!(l, account::proof_not_sent_title),
+        html! {
+            p.caution role="alert" data-test="not-sent" { (say!(l, account::proof_not_sent, email = email)) }
+            (to_account(l))
+        },
+    )
+}
+
 pub fn proof_sent(l: &Locale, email: &str, minutes: u32) -> Markup {
     bare(
         l,
@@ -263,13 +276,15 @@ pub fn codes(l: &Locale, server: &str, codes: &[Secret], ids: &[String]) -> Mark
     )
 }
 
-pub fn erase(l: &Locale, name: &str, backup_days: u32, last_keeper: bool) -> Markup {
+pub fn erase(l: &Locale, name: &str, lifetimes: &Lifetimes, last_keeper: bool) -> Markup {
+    let Lifetimes { backup_days, looks_days, .. } = *lifetimes;
     bare(
         l,
         &say!(l, account::erase),
         html! {
             @if last_keeper { p.stop role="alert" { (say!(l, account::last_keeper)) } }
             p.caution { (say!(l, account::erase_what, days = backup_days)) }
+            p { (say!(l, account::erase_looks, days = looks_days)) }
             form method="post" action="/account/erase" .stack { button data-test="erase" { (say!(l, account::erase_button)) } }
             (to_account(l))
             (doors(l, name))

@@ -5,6 +5,7 @@ mod view;
 use crate::asker::Asker;
 use crate::fault::{told, told_of_role};
 use crate::host::Host;
+use crate::news;
 use crate::pages::invited;
 use crate::stories::{Stories, name_of};
 use axum::Router;
@@ -61,6 +62,7 @@ async fn show(asker: Asker, Path(id): Path<String>) -> Result<Markup, Error> {
         keeps: has(Role::ClubKeeper),
         members: people.members(Scope::Club(club)).await.map_err(told)?,
         invitations: people.invitations(Scope::Club(club), asker.now).await.map_err(told)?,
+        restored: news::lately_restored(&asker.host, asker.now).await?,
         homes: sharing(&asker, club, has(Role::Coach)).await?,
     };
     Ok(view::view(&asker, &seen))

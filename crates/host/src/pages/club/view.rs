@@ -1,10 +1,11 @@
 use crate::asker::Asker;
 use crate::links;
+use crate::pages::homes::restored_told;
 use crate::pages::invited::{HANDS_ON, handed_on};
 use crate::pages::said::role;
 use crate::qr;
 use maud::{Markup, html};
-use sayso_model::{ClubId, HomeId, Label, Zone};
+use sayso_model::{ClubId, HomeId, Label, Moment, Zone};
 use sayso_people::Role;
 use sayso_people::db::{Invited, Member};
 use sayso_wording::say;
@@ -33,6 +34,8 @@ pub struct Seen {
     pub members: Vec<Member>,
     /// Invitations that nobody has taken yet.
     pub invitations: Vec<Invited>,
+    /// When the server was lately brought back from a backup.
+    pub restored: Option<Moment>,
     /// Homes that share something at this moment.
     pub homes: Vec<Shares>,
 }
@@ -43,6 +46,7 @@ pub fn view(asker: &Asker, seen: &Seen) -> Markup {
         &[HANDS_ON],
         seen.name.as_str(),
         html! {
+            (restored_told(l, seen.restored))
             section #homes {
                 h2 { (say!(l, club::homes)) }
                 @if seen.coaches { p { a.button href="/desk" data-test="to-desk" { (say!(l, club::to_desk)) } } }

@@ -4,9 +4,10 @@ use crate::asker::Asker;
 use crate::desk::{Found, KeptAnimal, goes_on_with, lines};
 use crate::fault::told;
 use crate::host::Host;
+use crate::news;
 use crate::stories::opening;
 use sayso_advisor::desk::{Mark, Row, Seen, desk};
-use sayso_model::{AccountId, AnimalId, EventId, HomeId, Story};
+use sayso_model::{AccountId, AnimalId, EventId, HomeId, Moment, Story};
 use sayso_people::db::Aside;
 use sayso_people::{Allowed, Capability, Who};
 use sayso_web::Error;
@@ -28,6 +29,8 @@ pub struct Opened {
     pub asides: Vec<Aside>,
     /// Proposals that the coach goes on with.
     pub goes_on: BTreeSet<EventId>,
+    /// When the server was lately brought back from a backup.
+    pub restored: Option<Moment>,
 }
 
 impl Opened {
@@ -117,5 +120,6 @@ pub async fn open(asker: &Asker, who: &Who) -> Result<Opened, Error> {
         .flat_map(|(home, kept)| kept.animals.iter().map(move |(animal, kept)| ((*home, *animal), &kept.line)));
     let rows = desk(all, now, &put, asker.host.norms.as_deref());
     let goes_on = goes_on_with(&asker.host, who.account, &found, now).await?;
-    Ok(Opened { found, rows, asides, goes_on })
+    let restored = news::lately_restored(&asker.host, now).await?;
+    Ok(Opened { found, rows, asides, goes_on, restored })
 }

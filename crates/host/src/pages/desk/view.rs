@@ -3,6 +3,7 @@ use super::open::Opened;
 use super::row::{Of, back, row};
 use crate::asker::Asker;
 use crate::desk::Found;
+use crate::pages::homes::restored_told;
 use maud::{Markup, html};
 use sayso_model::HomeId;
 use sayso_wording::{Locale, say};
@@ -30,10 +31,12 @@ pub fn view(asker: &Asker, opened: &Opened, chosen: &Chosen) -> Markup {
         &say!(l, desk_page::title),
         html! {
             (around(l, &opened.found, Tab::Needs, asked))
+            (restored_told(l, opened.restored))
             (notices(l, opened, asked))
             (filters(l, opened, chosen))
             p.quiet { (say!(l, desk_page::no_diagnosis)) }
-            @if all.is_empty() { p data-test="none" { (say!(l, desk_page::none)) } }
+            @if opened.found.kept.is_empty() && opened.found.unread == 0 { p data-test="none" { (say!(l, homes::none_coach)) } }
+            @else if all.is_empty() { p data-test="none" { (say!(l, desk_page::none)) } }
             @else {
                 p.quiet.keys { (say!(l, desk_page::keys)) }
                 ul.desk data-test="desk" { @for one in shown {

@@ -23,6 +23,8 @@ pub struct Choice {
     pub first: Option<Tab>,
     /// What it shares at this moment with whoever comes as a coach, by the names of the purposes.
     pub shares: Vec<&'static str>,
+    /// Whether a keeper of the server invited a new keeper to it, and whoever asks may refuse that.
+    pub anew: bool,
     /// Whether the account may begin it, where nothing is written yet.
     pub begins: bool,
 }
@@ -37,6 +39,13 @@ impl Choice {
         let animal = active.min_by(|a, b| a.name.cmp(&b.name).then(a.animal.cmp(&b.animal)));
         Some(self.first?.href(animal.map(|a: &AnimalCard| a.animal)))
     }
+}
+
+/// Whether a new keeper, whom a keeper of the server invited, may still come.
+async fn lost_its_way(asker: &Asker, home: HomeId) -> Result<bool, Error> {
+    let people = &asker.host.people;
+    let holds_s = people.lifetimes().invitation_s;
+    Ok(people.rescues(home).await.map_err(told)?.iter().any(|one| one.is_open(asker.now, holds_s)))
 }
 
 /// Homes that an account can choose: those it has a role in, and those that share something with it at this moment. No other
@@ -57,6 +66,7 @@ pub async fn choices(asker: &Asker, who: &Who) -> Result<Vec<Choice>, Error> {
             continue;
         }
         all.push(Choice {
+            anew: open(&Capability::SeePeople) && lost_its_way(asker, home).await?,
             home,
             story: story(host, home).await?.unwrap_or_default(),
             part: held.map(|m| (m.id, m.part)),

@@ -3,10 +3,13 @@
 mod choice;
 mod view;
 
+pub use view::restored_told;
+
 use crate::asker::Asker;
 use crate::empty;
 use crate::fault::{told, told_of_role};
 use crate::host::Host;
+use crate::news;
 use crate::place;
 use crate::way;
 use axum::Router;
@@ -18,6 +21,7 @@ use choice::choices;
 use maud::Markup;
 use sayso_people::{MembershipId, Role, Scope};
 use sayso_web::Error;
+use sayso_web::news::SEEN_TO;
 use sayso_web::pages::homes::remembering;
 use sayso_web::typed::Typed;
 use sayso_wording::words;
@@ -54,16 +58,24 @@ async fn show(asker: Asker, Query(looked): Query<Looked>) -> Result<Markup, Erro
     let zone = place::zone_of(&asker.host, &who).await?;
     let parted: Vec<_> = parted.into_iter().map(|at| at.day(&zone)).collect();
     let chosen = way::chosen(&asker.host, &asker.signed, asker.headers()).await?.map(|to| to.home);
-    Ok(view::view(&asker, &all, chosen, &parted, &clubs, (keeps_server, coaches), looked.find.trim()))
+    let restored = match coaches {
+        true => news::lately_restored(&asker.host, asker.now).await?,
+        false => None,
+    };
+    let seen = view::Seen { all: &all, chosen, parted: &parted, clubs: &clubs, keeps_server, coaches, restored };
+    Ok(view::view(&asker, &seen, looked.find.trim()))
 }
 
 async fn choose(asker: Asker, typed: Typed) -> Result<Response, Error> {
-    let typed = typed.only(&["home"])?;
+    let typed = typed.only(&["home", "to"])?;
     let who = asker.host.people.who(asker.signed.account.id).await.map_err(told)?;
     let all = choices(&asker, &who).await?;
     let chosen = all.iter().find(|c| c.home.to_string() == typed.text("home"));
     let Some(chosen) = chosen else { return Err(Error::refused("home", words!(faults::not_our_home))) };
-    let to = chosen.to().unwrap_or_else(|| way::CHOOSE.to_owned());
+    let to = match typed.text("to") {
+        SEEN_TO => SEEN_TO.to_owned(),
+        _ => chosen.to().unwrap_or_else(|| way::CHOOSE.to_owned()),
+    };
     Ok(([(SET_COOKIE, remembering(chosen.home))], Redirect::to(&to)).into_response())
 }
 

@@ -1,25 +1,38 @@
 use super::choice::Choice;
 use crate::asker::Asker;
+use crate::pages::invited::when;
 use crate::pages::said::{days, role};
 use maud::{Markup, html};
-use sayso_model::{ClubId, Day, HomeId, Label};
+use sayso_model::{ClubId, Day, HomeId, Label, Moment, Zone};
 use sayso_people::Role;
 use sayso_web::home_label::labels;
-use sayso_wording::say;
+use sayso_web::news::way;
+use sayso_wording::{Locale, say};
 
 /// From so many homes on they can be searched.
 const MANY: usize = 8;
 
-pub fn view(
-    asker: &Asker,
-    all: &[Choice],
-    chosen: Option<HomeId>,
-    parted: &[Day],
-    clubs: &[(ClubId, Label)],
-    (keeps_server, desk): (bool, bool),
-    find: &str,
-) -> Markup {
+/// What the page tells.
+pub struct Seen<'a> {
+    /// Homes that can be chosen.
+    pub all: &'a [Choice],
+    /// The one that this browser is about.
+    pub chosen: Option<HomeId>,
+    /// When homes left to which the account belonged.
+    pub parted: &'a [Day],
+    /// Clubs in which it has a role.
+    pub clubs: &'a [(ClubId, Label)],
+    /// Whether it keeps the server.
+    pub keeps_server: bool,
+    /// Whether it is a coach.
+    pub coaches: bool,
+    /// When the server was lately brought back from a backup, for a coach.
+    pub restored: Option<Moment>,
+}
+
+pub fn view(asker: &Asker, seen: &Seen<'_>, find: &str) -> Markup {
     let l = &asker.locale();
+    let &Seen { all, chosen, parted, clubs, keeps_server, coaches, restored } = seen;
     let stories: Vec<_> = all.iter().map(|c| (c.home, c.story.clone())).collect();
     let names = labels(l, &stories);
     let name = |home: &HomeId| names.get(home).map_or("", String::as_str);
@@ -32,14 +45,18 @@ pub fn view(
     let theirs: Vec<String> = own.iter().map(|(home, _)| home.to_string()).collect();
     asker.framed_with(
         &["client/left.js"],
-        &if all.is_empty() { say!(l, homes::title_none) } else { say!(l, homes::title) },
+        &title(l, seen),
         html! {
             div #unsent data-homes=(theirs.join(" ")) hidden {}
             @for day in parted { p.note data-test="parted" { (say!(l, homes::parted, day = l.date(*day))) } }
-            @if all.is_empty() {
-                p data-test="no-home" { (say!(l, homes::none)) }
-                p.quiet { (say!(l, homes::none_private)) }
-            } @else {
+            @for c in all.iter().filter(|c| c.anew) {
+                section.caution data-test="news" {
+                    p { (say!(l, homes::anew, home = name(&c.home))) }
+                    (way(c.home, &say!(l, sharing::news_look)))
+                }
+            }
+            (restored_told(l, restored))
+            @if all.is_empty() { (none(l, seen)) } @else {
                 @if all.len() >= MANY {
                     form method="get" action="/homes" .row role="search" {
                         label for="find" { (say!(l, homes::find)) }
@@ -58,12 +75,14 @@ pub fn view(
                     }
                 }
             }
-            @if desk { p { a.button href="/desk" data-test="to-desk" { (say!(l, club::to_desk)) } } }
-            @if !clubs.is_empty() {
-                h2 { (say!(l, homes::clubs)) }
-                ul.links { @for (club, name) in clubs { li { a href=(format!("/club/{club}")) { (name.as_str()) } } } }
+            @if coaches { p { a.button href="/desk" data-test="to-desk" { (say!(l, club::to_desk)) } } }
+            @if !all.is_empty() {
+                @if !clubs.is_empty() {
+                    h2 { (say!(l, homes::clubs)) }
+                    ul.links { @for (club, name) in clubs { li { a href=(format!("/club/{club}")) { (name.as_str()) } } } }
+                }
+                @if keeps_server { p { a.link href="/server" { (say!(l, homes::to_server)) } } }
             }
-            @if keeps_server { p { a.link href="/server" { (say!(l, homes::to_server)) } } }
             @if !own.is_empty() {
                 details {
                     summary { (say!(l, homes::give_up)) }
@@ -80,6 +99,44 @@ pub fn view(
             }
         },
     )
+}
+
+fn title(l: &Locale, seen: &Seen<'_>) -> String {
+    match seen {
+        Seen { all: [_, ..], .. } => say!(l, homes::title),
+        Seen { keeps_server: true, .. } => say!(l, homes::title_server),
+        Seen { clubs: [_, ..], .. } => say!(l, homes::title_clubs),
+        _ => say!(l, homes::title_none),
+    }
+}
+
+/// For whoever has no home: what they keep, or where they coach, comes first.
+fn none(l: &Locale, seen: &Seen<'_>) -> Markup {
+    let keeps = seen.keeps_server || !seen.clubs.is_empty();
+    html! {
+        @if seen.keeps_server { p { a.button.primary.wide href="/server" data-test="to-server" { (say!(l, homes::to_server)) } } }
+        @for (club, name) in seen.clubs {
+            p { a.button.primary[!seen.keeps_server].wide href=(format!("/club/{club}")) data-test="to-club" { (name.as_str()) } }
+        }
+        @if seen.coaches { p data-test="no-home" { (say!(l, homes::none_coach)) } }
+        @else if keeps { p.quiet data-test="no-home" { (say!(l, homes::none_keeper)) } }
+        @else {
+            p data-test="no-home" { (say!(l, homes::none)) }
+            p.quiet { (say!(l, homes::none_private)) }
+        }
+        p.row.quiet {
+            a.link href="/learn" { (say!(l, frame::learn)) }
+            a.link href="/glossary" { (say!(l, glossary::title)) }
+            a.link href="/methods" { (say!(l, frame::methods)) }
+        }
+    }
+}
+
+/// To a coach: that the server was brought back from a backup, and that every consent ended with it.
+pub fn restored_told(l: &Locale, at: Option<Moment>) -> Markup {
+    html! {
+        @if let Some(at) = at { p.caution data-test="restored" { (say!(l, homes::restored, at = when(l, at, &Zone::utc()))) } }
+    }
 }
 
 /// As what one comes, and why nothing is open where that is so.

@@ -32,23 +32,37 @@ pub fn router() -> Router<Arc<Host>> {
 
 async fn show(State(host): State<Arc<Host>>, Path(secret): Path<String>, reads: Reads) -> Result<Response, Error> {
     let secret = Secret::typed(&secret);
-    let Some((invited, place)) = found(&host, &secret).await? else {
-        // Nobody but who took it is told that it was taken.
-        if let Some(signed) = &reads.signed
-            && let Some(part) = host.people.took(&secret, signed.account.id).await.map_err(told)?
-        {
-            return Ok(view::yours(&reads.locale, &place::of(&host, &part).await?.begins).into_response());
+    let (invited, place) = match found(&host, &secret).await? {
+        Found::Holds(invited, place) => (invited, place),
+        Found::Kept => return Ok((StatusCode::CONFLICT, view::kept(&reads.locale)).into_response()),
+        Found::Gone => {
+            // Nobody but who took it is told that it was taken.
+            if let Some(signed) = &reads.signed
+                && let Some(part) = host.people.took(&secret, signed.account.id).await.map_err(told)?
+            {
+                return Ok(view::yours(&reads.locale, &place::of(&host, &part).await?.begins).into_response());
+            }
+            return Ok(gone(&reads));
         }
-        return Ok(gone(&reads));
     };
     Ok(view::invitation(&host, &reads, &Typed::default(), &secret, &invited, &place).into_response())
 }
 
-/// An invitation that holds, with its place. Unknown, used, ended and too old are one to whoever asks.
-async fn found(host: &Host, secret: &Secret) -> Result<Option<(Invited, Place)>, Error> {
+/// What became of an invitation.
+enum Found {
+    /// It holds, with its place.
+    Holds(Invited, Place),
+    /// It was for a first keeper, and somebody else came first.
+    Kept,
+    /// Unknown, used, ended and too old are one to whoever asks.
+    Gone,
+}
+
+async fn found(host: &Host, secret: &Secret) -> Result<Found, Error> {
     match host.people.invitation(secret, host.now()).await {
-        Ok(invited) => Ok(Some((invited, place::of(host, &invited.part).await?))),
-        Err(sayso_people::Error::NotValid) => Ok(None),
+        Ok(invited) => Ok(Found::Holds(invited, place::of(host, &invited.part).await?)),
+        Err(sayso_people::Error::Taken) => Ok(Found::Kept),
+        Err(sayso_people::Error::NotValid) => Ok(Found::Gone),
         Err(other) => Err(told(other)),
     }
 }
@@ -72,7 +86,7 @@ async fn join(
         (Some(signed), _) => Taker::Known(&signed.session),
         (None, Some(name)) => Taker::New { name, language: reads.locale.language },
         (None, None) => {
-            let Some((invited, place)) = found(&host, &secret).await? else { return Ok(gone(&reads)) };
+            let Found::Holds(invited, place) = found(&host, &secret).await? else { return Ok(gone(&reads)) };
             return Ok(again(view::invitation(&host, &reads, &typed, &secret, &invited, &place)));
         }
     };
@@ -88,7 +102,7 @@ async fn join(
             Ok(gone(&reads))
         }
         Err(sayso_people::Error::NotYet) => {
-            let Some((invited, place)) = found(&host, &secret).await? else { return Ok(gone(&reads)) };
+            let Found::Holds(invited, place) = found(&host, &secret).await? else { return Ok(gone(&reads)) };
             let page = view::invitation(&host, &reads, &typed, &secret, &invited, &place);
             Ok((StatusCode::CONFLICT, page).into_response())
         }

@@ -40,17 +40,23 @@ pub fn invitation(
         html! {
             p.lead data-test="invited-to" { (say!(l, join::to, kind = kind, place = name)) }
             p { (say!(l, join::part, role = invited.part.role().name())) }
+            @if let Some(name) = place.person.as_ref().filter(|_| lost.is_none()) { p data-test="as-whom" { (say!(l, join::as_whom, name = name)) } }
             @if let Some(days) = invited.part.days() { p { (agreed(l, days, host.now().day(&zone))) } }
             (summary(typed))
             @if let Some(opens) = waits { p.caution data-test="not-yet" { (say!(l, join::not_yet, from = when(l, opens, &zone))) } }
-            @else { form method="post" action=(here) .stack {
+            @else { form method="post" action=(&here) .stack {
                 @match &reads.signed {
-                    Some(signed) => p { (say!(l, join::signed_in, name = signed.account.name.as_str())) }
+                    Some(signed) => p data-test="signed-in" { (say!(l, join::signed_in, name = signed.account.name.as_str())) }
                     None => (line(typed, "name", &say!(l, start::you), &say!(l, join::you_hint, kind = kind), true))
                 }
                 button.primary.wide data-test="join" { (say!(l, join::join)) }
             } }
-            @if reads.signed.is_none() {
+            @if let Some(signed) = &reads.signed {
+                form method="post" action="/sign-out" .row data-test="not-you" {
+                    input type="hidden" name="to" value=(here);
+                    button { (say!(l, join::not_you, name = signed.account.name.as_str())) }
+                }
+            } @else {
                 p { (rich!(l, join::have_account, link = html! { a href=(format!("/sign-in?to={here}")) { (say!(l, join::sign_in_first)) } })) }
             }
             p.quiet { (say!(l, join::until, when = when(l, invited.expires_at, &zone))) }
@@ -86,6 +92,18 @@ pub fn yours(l: &Locale, begins: &str) -> Markup {
         html! {
             p { (say!(l, join::yours)) }
             p { a.button.primary href=(begins) data-test="yours" { (say!(l, join::yours_go)) } }
+        },
+    )
+}
+
+/// For whoever opens one of several links for a first keeper after another one was taken.
+pub fn kept(l: &Locale) -> Markup {
+    bare(
+        l,
+        &say!(l, join::taken_title),
+        html! {
+            p data-test="kept" { (say!(l, join::kept)) }
+            p { a.button href="/sign-in" { (say!(l, sign_in::title)) } }
         },
     )
 }

@@ -96,7 +96,7 @@ fn links(asker: &Asker, made: &[Made], stopped: Option<&str>) -> Result<Markup, 
     }
     Ok(html! {
         @if let Some(why) = stopped { p.caution role="alert" { (say!(l, server::stopped, made = made.len(), why = why)) } }
-        p.caution { (say!(l, sharing::shown_once)) }
+        p.caution { (say!(l, sharing::shown_once, count = made.len())) }
         div.scroll { table {
             thead { tr { th scope="col" { (say!(l, server::number)) } th scope="col" { (say!(l, server::link)) } th scope="col" { (say!(l, server::until)) } } }
             tbody { @for (number, code, link, until) in rows {

@@ -39,7 +39,7 @@ pub async fn invite_anew(asker: Asker, typed: Typed) -> Result<Response, Error> 
     let (from, until) =
         (invited::when(l, made.opens_at, &Zone::utc()), invited::when(l, made.expires_at, &Zone::utc()));
     let body = html! {
-        p.caution { (say!(l, sharing::shown_once)) }
+        p.caution { (say!(l, sharing::shown_once, count = 1)) }
         (invited::handed_on(l, &link, "link"))
         p { (qr::drawn(&link, &say!(l, sharing::qr))?) }
         p data-test="anew-from" { (say!(l, server::anew_from, from = from, until = until)) }

@@ -2,7 +2,7 @@ use crate::asker::Asker;
 use maud::{Markup, html};
 use sayso_model::{ClubId, HomeId, Label, Moment, Zone};
 use sayso_people::db::{Counts, Member};
-use sayso_web::fields::{line, number, summary};
+use sayso_web::fields::{AGAIN, line, number, sent_again, summary};
 use sayso_web::home_label::tail;
 use sayso_web::typed::Typed;
 use sayso_wording::say;
@@ -37,9 +37,11 @@ pub fn view(asker: &Asker, seen: &Seen, typed: &Typed) -> Markup {
     let l = &asker.locale();
     let counts = &seen.counts;
     let fresh = asker.is_fresh();
-    asker.framed(
+    asker.framed_with(
+        &[AGAIN],
         &say!(l, server::title),
         html! {
+            (sent_again(l))
             (summary(typed))
             p { (say!(l, server::intro)) }
             dl.facts data-test="counts" {

@@ -11,7 +11,7 @@ use crate::fault::{came_new, told};
 use axum::extract::{Path, Query};
 use axum::response::Redirect;
 use maud::{Markup, html};
-use sayso_model::{AccountId, Body, ClubId, Coach, Consent, ConsentGiven, ConsentPurpose};
+use sayso_model::{AccountId, Body, ClubId, Coach, Consent, ConsentGiven, ConsentPurpose, Event};
 use sayso_people::{Capability, Role, Scope};
 use sayso_web::Error;
 use sayso_web::layout::{Tab, layout};
@@ -227,7 +227,8 @@ pub async fn give(asker: Asker, typed: Typed) -> Result<Redirect, Error> {
         return Err(no_such_club());
     }
     if !inside.known.consents.is_open(consent) {
-        write(&asker, &inside, ConsentGiven { consent, words_version: Consent::WORDS, holds: None }).await?;
+        let given = ConsentGiven { consent, words_version: Consent::WORDS, holds: None };
+        write(&asker, &inside, vec![given]).await?;
     }
     Ok(Redirect::to(&back))
 }
@@ -238,19 +239,25 @@ pub async fn take_back(asker: Asker, typed: Typed) -> Result<Redirect, Error> {
     let mut typed = typed.only(&FIELDS)?;
     inside.is_of(&typed)?;
     let (consent, back) = meant(&mut typed).filter(|_| typed.right()).ok_or_else(unclear)?;
-    for closing in inside.known.consents.closing(consent) {
-        write(&asker, &inside, closing).await?;
-    }
+    write(&asker, &inside, inside.known.consents.closing(consent)).await?;
     // Pages on which something may be given ask for a fresh sign-in.
     Ok(Redirect::to(if asker.is_fresh() { &back } else { "/sharing/consent" }))
 }
 
-async fn write(asker: &Asker, inside: &Inside, body: impl Into<Body>) -> Result<(), Error> {
+/// Writes givings, or takings back, all at once.
+///
+/// # Errors
+/// Where one of them may not be written, and then none is; where a database fails.
+pub async fn write(asker: &Asker, inside: &Inside, bodies: Vec<impl Into<Body>>) -> Result<(), Error> {
     let page = &inside.page;
-    let event = page.about_home(body);
+    let events: Vec<Event> = bodies.into_iter().map(|body| page.about_home(body)).collect();
     if let Some(leave) = &page.leave {
-        leave.may_write(&event, &page.story, page.now)?;
+        events.iter().try_for_each(|event| leave.may_write(event, &page.story, page.now))?;
     }
-    came_new(page.state.store.append(vec![event.clone()]).await?.pop())?;
-    asker.host.people.witness(&inside.leave, &event, asker.now).await.map_err(told)
+    let outcomes = page.state.store.append(events.clone()).await?;
+    for (event, outcome) in events.iter().zip(outcomes) {
+        came_new(Some(outcome))?;
+        asker.host.people.witness(&inside.leave, event, asker.now).await.map_err(told)?;
+    }
+    Ok(())
 }

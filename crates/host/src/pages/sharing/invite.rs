@@ -10,8 +10,8 @@ use maud::{Markup, html};
 use sayso_model::{Day, Label, PersonCard, PersonId};
 use sayso_people::db::Member;
 use sayso_people::{Capability, Days, InvitationId, MembershipId, OsSecrets, Part, Role, Scope};
-use sayso_web::fields::{day, line, radios, select, summary, ticks};
-use sayso_web::layout::{Tab, layout, layout_with};
+use sayso_web::fields::{AGAIN, day, line, radios, select, sent_again, summary, ticks};
+use sayso_web::layout::{Tab, layout_with};
 use sayso_web::typed::{Typed, again, named};
 use sayso_web::{Error, Page};
 use sayso_wording::{say, words};
@@ -20,6 +20,8 @@ use uuid::Uuid;
 
 /// Roles in a home.
 const ROLES: [Role; 4] = [Role::Keeper, Role::Member, Role::Sitter, Role::Observer];
+/// Days agreed with a sitter at most, the first and the last included: after a year they are agreed anew.
+const MOST_DAYS: i32 = 366;
 /// Fields of a role.
 pub const FIELDS: [&str; 7] = [HOME, "role", "person", "new_person", "first", "last", "weekdays"];
 
@@ -115,6 +117,12 @@ pub fn part_of(inside: &Inside, taken: &BTreeSet<PersonId>, typed: &mut Typed) -
     {
         typed.wrong("new_person", words!(sharing::name_is_there, name = name.to_string()));
     }
+    // One of the two: the other would be dropped without a word.
+    if let (Some(name), Some(person)) = (&named, person)
+        && page.story.people().get(&person).is_some_and(|card| plain(&card.name) != plain(name))
+    {
+        typed.wrong("new_person", words!(sharing::name_and_person));
+    }
     let card = match (&named, person) {
         (Some(name), None) => Some(PersonCard::new(PersonId(Uuid::now_v7()), name.clone(), sayso_model::Role::Visitor)),
         _ => None,
@@ -154,16 +162,25 @@ fn agreed(typed: &mut Typed, today: Day) -> Option<Days> {
     if last < today {
         typed.wrong("last", words!(sharing::last_is_over));
     }
-    typed.right().then(|| Days { first, last, weekdays: bits.iter().fold(0, |all, bit| all | (1 << bit)) })
+    if last.days_since(first) >= MOST_DAYS {
+        typed.wrong("last", words!(sharing::last_too_far, day = typed.reader().date(first.plus(MOST_DAYS - 1))));
+    }
+    let days = Days { first, last, weekdays: bits.iter().fold(0, |all, bit| all | (1 << bit)) };
+    if typed.right() && !days.hold_any() {
+        typed.wrong("weekdays", words!(sharing::weekdays_none));
+    }
+    typed.right().then_some(days)
 }
 
 fn form(page: &Page, typed: &Typed) -> Markup {
     let l = &page.locale;
-    layout(
+    layout_with(
         page,
         Tab::None,
         &say!(l, sharing::invite),
+        &[AGAIN],
         html! {
+            (sent_again(l))
             (summary(typed))
             p { (say!(l, sharing::invite_intro)) }
             form method="post" action="/sharing/invite" .stack {

@@ -8,8 +8,8 @@ use maud::{Markup, html};
 use sayso_people::db::Member;
 use sayso_people::{Capability, Role, Scope};
 use sayso_web::Error;
-use sayso_web::fields::{line, summary};
-use sayso_web::layout::{Tab, layout};
+use sayso_web::fields::{AGAIN, line, sent_again, summary};
+use sayso_web::layout::{Tab, layout_with};
 use sayso_web::typed::{Typed, again};
 use sayso_wording::events::home_name;
 use sayso_wording::{say, words};
@@ -64,11 +64,12 @@ async fn other_keepers(asker: &Asker, inside: &Inside) -> Result<Vec<String>, Er
 fn form(asker: &Asker, inside: &Inside, others: &[String], typed: &Typed) -> Markup {
     let (page, l) = (&inside.page, &inside.page.locale);
     let name = home_name(l, &page.story);
-    let days = backup_days(asker);
-    layout(
+    let (days, lifetimes) = (backup_days(asker), asker.host.people.lifetimes());
+    layout_with(
         page,
         Tab::None,
         &say!(l, sharing::leave),
+        &[AGAIN],
         html! {
             (summary(typed))
             @if !is_empty(inside) { section {
@@ -81,6 +82,8 @@ fn form(asker: &Asker, inside: &Inside, others: &[String], typed: &Typed) -> Mar
                 ul {
                     li { (say!(l, sharing::erased)) }
                     li { (say!(l, sharing::stays)) }
+                    li { (say!(l, sharing::stays_accounts, days = lifetimes.kept_days)) }
+                    li { (say!(l, sharing::stays_notebooks, days = lifetimes.looks_days)) }
                     li { (say!(l, sharing::accounts_stay)) }
                     li { (say!(l, sharing::backups, days = days)) }
                     li { (say!(l, sharing::others_have)) }
@@ -89,6 +92,7 @@ fn form(asker: &Asker, inside: &Inside, others: &[String], typed: &Typed) -> Mar
             }
             section {
                 h2 { (say!(l, sharing::leave_now)) }
+                (sent_again(l))
                 p.caution { (say!(l, sharing::no_way_back)) }
                 @if !others.is_empty() { p.caution data-test="other-keepers" { (say!(l, sharing::leave_for_all, names = l.and(others))) } }
                 form method="post" action="/sharing/leave" .stack {

@@ -3,6 +3,7 @@
 mod anew;
 mod around;
 mod consent;
+mod ending;
 mod handed;
 mod invite;
 mod leaving;
@@ -40,6 +41,7 @@ pub fn router() -> Router<Arc<Host>> {
         .route("/sharing/people/{membership}/end", post(person::end))
         .route("/sharing/consent", get(consent::ask).post(consent::give))
         .route("/sharing/consent/back", post(consent::take_back))
+        .route("/sharing/end", get(ending::ask).post(ending::end))
         .route("/sharing/handed/{proposal}", get(handed::ask).post(handed::agree))
         .route("/sharing/with", get(consent::find))
         .route("/sharing/with/{club}", get(consent::with_club))

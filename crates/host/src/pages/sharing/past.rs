@@ -25,6 +25,8 @@ pub enum Stand {
 /// One giving.
 #[derive(Clone, Copy, Debug)]
 pub struct Giving {
+    /// By which event.
+    pub id: EventId,
     /// To what.
     pub consent: Consent,
     /// When.
@@ -74,6 +76,7 @@ impl Past {
                 },
             };
             Some(Giving {
+                id: event.id,
                 consent: part.consent,
                 at: event.happened_at,
                 words: part.words_version,
@@ -84,6 +87,15 @@ impl Past {
         let mut all: Vec<Giving> = story.as_recorded(Kind::ConsentGiven).filter_map(giving).collect();
         all.sort_by_key(|one| std::cmp::Reverse(one.at));
         Self { all }
+    }
+
+    /// Those that open something now, or will by themselves.
+    pub fn standing(&self, now: Moment) -> impl Iterator<Item = &Giving> {
+        self.all.iter().filter(move |one| match one.stand {
+            Stand::Open => true,
+            Stand::Away(stretch) => now < stretch.until,
+            Stand::TakenBack(_) | Stand::Restored | Stand::Nothing => false,
+        })
     }
 
     /// The first giving by which a consent is open; none where it is not.

@@ -9,8 +9,8 @@ use maud::{Markup, html};
 use sayso_people::db::Member;
 use sayso_people::{Capability, MembershipId, OsSecrets, Scope};
 use sayso_web::Error;
-use sayso_web::fields::summary;
-use sayso_web::layout::{Tab, layout};
+use sayso_web::fields::{AGAIN, sent_again, summary};
+use sayso_web::layout::{Tab, layout_with};
 use sayso_web::told::no_such_page;
 use sayso_web::typed::{Typed, again, named};
 use sayso_wording::say;
@@ -66,11 +66,13 @@ async fn member(asker: &Asker, inside: &Inside, id: &str) -> Result<Member, Erro
 fn form(inside: &Inside, member: &Member, typed: &Typed) -> Markup {
     let (page, l, name) = (&inside.page, &inside.page.locale, member.name.as_str());
     let to = format!("/sharing/people/{}", member.membership.id);
-    layout(
+    layout_with(
         page,
         Tab::None,
         &say!(l, sharing::role_of, name = name),
+        &[AGAIN],
         html! {
+            (sent_again(l))
             (summary(typed))
             form method="post" action=(to) .stack {
                 (fields(page, typed))

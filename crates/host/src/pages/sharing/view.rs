@@ -2,10 +2,11 @@ use super::anew;
 use super::around::{Names, Near};
 use super::past::{Giving, Past, Stand};
 use crate::asker::{Asker, HOME, Inside};
+use crate::news;
 use crate::pages::said::{days, role, shows};
 use maud::{Markup, html};
 use sayso_model::{Coach, Consent, Day, Moment};
-use sayso_people::db::{Invited, Looked, Notebook, Rescue};
+use sayso_people::db::{Invited, Looked, Looker, Notebook, Rescue};
 use sayso_people::{Capability, Part};
 use sayso_web::Page;
 use sayso_web::layout::{Tab, layout};
@@ -39,7 +40,7 @@ pub fn view(asker: &Asker, inside: &Inside, told: &Told) -> Markup {
         &say!(l, frame::who_sees),
         html! {
             (anew::told(asker, page, &told.rescues))
-            (restored(page, told))
+            (restored(asker, page, told))
             (who_sees(page, told))
             (consents(page, told))
             @if page.may(Capability::LinkNotebook) || !told.notebooks.is_empty() { (notebooks(page, &told.notebooks)) }
@@ -56,14 +57,12 @@ pub fn view(asker: &Asker, inside: &Inside, told: &Told) -> Markup {
     )
 }
 
-/// Seconds for which a home reads that the server was brought back; longer where a consent waits to be given anew.
-const RESTORED_TOLD_S: f64 = 30.0 * 86_400.0;
-
-/// That the server was brought back from a backup, and what that ended.
-fn restored(page: &Page, told: &Told) -> Markup {
+/// That the server was brought back from a backup, and what that ended: for some weeks, longer where a consent waits to be given anew.
+fn restored(asker: &Asker, page: &Page, told: &Told) -> Markup {
     let l = &page.locale;
-    let waits = told.past.all.iter().any(|one| one.stand == Stand::Restored);
-    let at = told.restored_at.filter(|at| waits || page.now < at.plus_seconds(RESTORED_TOLD_S));
+    let past = &told.past;
+    let waits = past.all.iter().any(|one| one.stand == Stand::Restored && past.open(one.consent).is_none());
+    let at = told.restored_at.filter(|at| waits || news::is_lately(&asker.host, *at, page.now));
     html! {
         @if let Some(at) = at {
             p.caution data-test="restored" { (say!(l, sharing::restored, at = l.weekday_date_time(at, &page.zone))) }
@@ -163,9 +162,15 @@ fn one_look(page: &Page, look: &Looked) -> String {
     // One that a later version noted keeps its own name.
     let what = what.map_or_else(|| look.capability.clone(), |c| shows(l, *c));
     let what = if look.page.is_empty() { what } else { say!(l, sharing::page, page = look.page.as_str()) };
+    let name = match &look.who {
+        Looker::Account(_, name) => name,
+        Looker::Left(as_what) => {
+            return say!(l, sharing::look_left, role = role(l, *as_what), what = what, times = look.times);
+        }
+    };
     let (from, to) = (l.time(look.first_at, &page.zone), l.time(look.last_at, &page.zone));
     let when = if from == to { from } else { say!(l, sharing::between, from = from, to = to) };
-    say!(l, sharing::look, when = when, who = &look.name, what = what, times = look.times)
+    say!(l, sharing::look, when = when, who = name, what = what, times = look.times)
 }
 
 fn people(asker: &Asker, page: &Page, told: &Told) -> Markup {
@@ -214,6 +219,9 @@ fn consents(page: &Page, told: &Told) -> Markup {
                     @if one.words_are_newer(l) { span.hint data-test="newer-words" { (say!(l, sharing::words_newer)) } } }
             } }
             @if page.may(Capability::Consent) { p { a.button href="/sharing/consent" { (say!(l, sharing::consent_change)) } } }
+            @if page.may(Capability::TakeBack) && told.past.standing(page.now).next().is_some() {
+                p { a.button href="/sharing/end" data-test="end-all" { (say!(l, sharing::end_all)) } }
+            }
             @if !before.is_empty() {
                 details { summary { (say!(l, sharing::consent_before)) }
                     ul { @for one in &before { li data-test="before" { (given(page, &told.names, one)) } } } }

@@ -54,6 +54,8 @@ pub fn router() -> Router<Arc<Host>> {
 struct Asked {
     to: Option<String>,
     again: Option<String>,
+    /// Whether a form had been sent for which that is needed.
+    sent: Option<String>,
 }
 
 async fn show(State(host): State<Arc<Host>>, reads: Reads, Form(asked): Form<Asked>) -> Result<Response, Error> {
@@ -66,7 +68,9 @@ async fn show(State(host): State<Arc<Host>>, reads: Reads, Form(asked): Form<Ask
             return Ok(view::none_yet(&reads.locale, signed.account.name.as_str()).into_response());
         }
     }
-    Ok(ways(&host, &reads, &Typed::default(), &to).into_response())
+    let provider = host.provider.as_ref().map(|p| &p.name);
+    let ways = Ways { provider, wrong: None, sent: asked.again.is_some() && asked.sent.is_some() };
+    Ok(view::ways(&reads, &Typed::default(), &to, &ways).into_response())
 }
 
 async fn send_link(
@@ -154,11 +158,12 @@ async fn signed_in(
     Ok(([(SET_COOKIE, cookie)], Redirect::to(&to)).into_response())
 }
 
-/// Said by whoever signs out though nothing lets them in again.
+/// Said by whoever signs out though nothing lets them in again; and the own page to open then, in place of the sign-in.
 #[derive(Deserialize)]
 #[serde(deny_unknown_fields)]
 struct Leaving {
     anyway: Option<String>,
+    to: Option<String>,
 }
 
 async fn sign_out(
@@ -166,17 +171,19 @@ async fn sign_out(
     reads: Reads,
     Form(leaving): Form<Leaving>,
 ) -> Result<Response, Error> {
+    let to = leaving.to.map(|to| own_path(Some(to)));
     if let Some(signed) = &reads.signed {
         if leaving.anyway.is_none() && !has_way_back(&host, signed).await? {
-            return Ok((StatusCode::CONFLICT, view::no_way_back(&reads.locale)).into_response());
+            let page = view::no_way_back(&reads.locale, to.as_deref());
+            return Ok((StatusCode::CONFLICT, page).into_response());
         }
         host.people.end_session(signed.account.id, signed.session.id, host.now()).await.map_err(told)?;
     }
-    Ok(([(SET_COOKIE, ending(&host))], Redirect::to("/sign-in")).into_response())
+    Ok(([(SET_COOKIE, ending(&host))], Redirect::to(to.as_deref().unwrap_or("/sign-in"))).into_response())
 }
 
 fn ways(host: &Host, reads: &Reads, typed: &Typed, to: &str) -> Markup {
-    view::ways(reads, typed, to, &Ways { provider: host.provider.as_ref().map(|p| &p.name), wrong: None })
+    view::ways(reads, typed, to, &Ways { provider: host.provider.as_ref().map(|p| &p.name), wrong: None, sent: false })
 }
 
 /// Whether an account is linked with the identity provider that this server has now.

@@ -202,7 +202,7 @@ fn again(
 }
 
 fn ways(provider: &Provider, reads: &Reads, to: &str, what: Words) -> maud::Markup {
-    let ways = Ways { provider: Some(&provider.name), wrong: Some(what) };
+    let ways = Ways { provider: Some(&provider.name), wrong: Some(what), sent: false };
     view::ways(reads, &Typed::default(), to, &ways)
 }
 

@@ -12,6 +12,8 @@ pub struct Ways<'a> {
     pub provider: Option<&'a Label>,
     /// What stood in the way just now.
     pub wrong: Option<Words>,
+    /// Whether a form had been sent, which is to be sent once more after this.
+    pub sent: bool,
 }
 
 pub fn ways(reads: &Reads, typed: &Typed, to: &str, ways: &Ways<'_>) -> Markup {
@@ -27,6 +29,7 @@ pub fn ways(reads: &Reads, typed: &Typed, to: &str, ways: &Ways<'_>) -> Markup {
         html! {
             @if let Some(what) = &ways.wrong { p.caution role="alert" data-test="provider-wrong" { (what.say(l)) } }
             @if again { p { (say!(l, sign_in::again)) } }
+            @if ways.sent { p.caution data-test="not-kept" { (say!(l, sign_in::not_kept)) } }
             div .stack hidden data-passkey="/sign-in/passkey" data-to=(to)
                 data-cancelled=(say!(l, sign_in::cancelled)) data-failed=(say!(l, sign_in::failed)) {
                 button.primary.wide type="button" data-test="passkey" { (say!(l, sign_in::passkey)) }
@@ -134,7 +137,7 @@ pub fn none_yet(l: &Locale, name: &str) -> Markup {
 }
 
 /// Before someone signs out whom nothing would let in again.
-pub fn no_way_back(l: &Locale) -> Markup {
+pub fn no_way_back(l: &Locale, to: Option<&str>) -> Markup {
     bare(
         l,
         &say!(l, frame::sign_out),
@@ -142,6 +145,7 @@ pub fn no_way_back(l: &Locale) -> Markup {
             p.caution role="alert" { (say!(l, account::no_way_back)) }
             p { a.button.primary href="/account" { (say!(l, account::title)) } }
             form method="post" action="/sign-out" {
+                @if let Some(to) = to { input type="hidden" name="to" value=(to); }
                 button.wide name="anyway" value="yes" data-test="sign-out-anyway" { (say!(l, account::sign_out_anyway)) }
             }
         },

@@ -84,7 +84,7 @@ impl Provider {
         ProviderConfig {
             issuer: self.0.issuer.clone(),
             client_id: CLIENT.into(),
-            client_secret: Some(SECRET.into()),
+            client_secret: SECRET.into(),
             name: Label::new("the club").unwrap(),
         }
     }

@@ -2,6 +2,7 @@ use super::label::{length, parted};
 use super::mat::Mat;
 use super::now::{Now, RewardNow, WordNow, now};
 use crate::layout::{Tab, layout_with};
+use crate::news;
 use crate::page::AnimalPage;
 use crate::pages::learn::at_board;
 use crate::pages::listen::switch;
@@ -34,6 +35,7 @@ pub fn view(page: &AnimalPage) -> Markup {
         &["client/board.js", "client/listen.js"],
         html! {
             noscript { p.caution { (say!(locale, board::no_script)) } }
+            (news::in_a_line(page))
             div #board .pad-page .has-care[care] data-test="board" data-mode="showing" data-state=(state) data-now=(json) {
                 p.stop data-part="broken" role="alert" hidden {}
                 p.caution data-part="clock-off" data-test="clock-off" hidden {}

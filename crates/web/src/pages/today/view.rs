@@ -5,6 +5,7 @@ use super::coach;
 use super::ration::ration;
 use super::trial;
 use crate::chart::spark;
+use crate::news;
 use crate::page::AnimalPage;
 use crate::pages::learn::for_next;
 use crate::pages::log;
@@ -42,16 +43,23 @@ pub fn page(page: &AnimalPage, today: &Today) -> Markup {
     let l = &page.locale;
     // The way to the first words has its own next step; a second one beside it would say something else.
     let on_the_way = today.steps.is_empty() && matches!(today.next, Next::SetUp { .. } | Next::TestLikes { .. });
-    // What the way tells is not told again below it.
-    let later: Vec<&Advice> = today.later.iter().filter(|a| !(on_the_way && a.topic == Topic::SetUp)).collect();
-    let food = !(on_the_way && today.ration.refusal.is_some() && today.ration.feeds == 0);
+    let helps = helps_only(page);
+    // What the way tells is not told again below it; what is a keeper's to fill in is asked of nobody else.
+    let left_out = |a: &Advice| (on_the_way && a.topic == Topic::SetUp) || (helps && of_cards(&a.act));
+    let later: Vec<&Advice> = today.later.iter().filter(|a| !left_out(a)).collect();
+    let ask_food = helps && today.ration.refusal.is_some();
+    let nothing_yet = on_the_way && today.ration.refusal.is_some() && today.ration.feeds == 0;
+    let food = !ask_food && !nothing_yet;
     let usual = others::usual(page);
     html! {
+        (news::told(page))
         (log::ahead(page))
         @for w in &today.welfare { (welfare(page, w)) }
         (coach::line(page))
         (trial::now(page))
-        @if on_the_way {
+        @if on_the_way && helps {
+            section.card.advice data-test="next" aria-label=(say!(l, today::now)) { (ask_keeper(page)) }
+        } @else if on_the_way {
             div data-test="next" { (set_up(page, &page.card)) }
         } @else {
             @if let Some(since) = today.running { (running(page, since)) } @else { (next(page, today)) }
@@ -63,6 +71,7 @@ pub fn page(page: &AnimalPage, today: &Today) -> Markup {
         (for_next(page, today))
         (words(page, today))
         (lately(page, today))
+        @if ask_food { p.note data-test="ask-food" { (say!(l, today::ask_food, name = page.card.name.as_str())) } }
         @if food || !later.is_empty() || usual.is_some() {
             section data-test="later" {
                 h2 { (say!(l, today::later)) }
@@ -72,6 +81,21 @@ pub fn page(page: &AnimalPage, today: &Today) -> Markup {
             }
         }
     }
+}
+
+/// Whether whoever looks writes down what happens, and changes no cards.
+fn helps_only(page: &AnimalPage) -> bool {
+    page.may(Capability::Record) && !page.may(Capability::ChangeCards)
+}
+
+/// Whether it is done by filling in cards.
+const fn of_cards(act: &Act) -> bool {
+    matches!(act, Act::ListRewards | Act::TestLikes | Act::ChooseFirstWords | Act::SetAllowance | Act::FillCard { .. })
+}
+
+/// For whoever may not set it up.
+fn ask_keeper(page: &AnimalPage) -> Markup {
+    html! { p.act data-test="ask-keeper" { (say!(&page.locale, today::ask_keeper, name = page.card.name.as_str())) } }
 }
 
 /// Facts of the last seven days; where something concerns its wellbeing, behind a tap.
@@ -132,6 +156,12 @@ fn running(page: &AnimalPage, since: Moment) -> Markup {
 fn next(page: &AnimalPage, today: &Today) -> Markup {
     let next = &today.next;
     let (l, name) = (&page.locale, page.card.name.as_str());
+    if let Next::SetUp { advice } | Next::TestLikes { advice } = next
+        && helps_only(page)
+        && of_cards(&advice.act)
+    {
+        return html! { section.card.advice data-test="next" aria-label=(say!(l, today::now)) { (ask_keeper(page)) } };
+    }
     html! {
         section.card.advice data-test="next" aria-label=(say!(l, today::now)) {
             p.act { @if let Next::Session { plan } = next { (say!(l, today::session, minutes = plan.minutes)) } @else { (words_of::next(l, name, &page.zone, next)) } }
@@ -246,6 +276,8 @@ fn line(page: &AnimalPage, w: &WordStep, agreed: Option<&PlanLine>) -> Markup {
     let (l, name) = (&page.locale, page.card.name.as_str());
     let counts: Vec<String> = w.trend.iter().map(ToString::to_string).collect();
     let trend = say!(l, today::trend, counts = counts.join(", "));
+    let not_theirs = helps_only(page) && of_cards(&w.advice.act);
+    let step = if not_theirs { say!(l, today::ask_card) } else { words_of::brief(l, name, &w.advice.act) };
     html! {
         details.word data-test="word" {
             summary {
@@ -254,11 +286,11 @@ fn line(page: &AnimalPage, w: &WordStep, agreed: Option<&PlanLine>) -> Markup {
                     span.quiet { (words_of::stage_name(l, w.stage)) }
                 }
                 (spark(&w.trend, &trend))
-                span.step data-test="step" { (words_of::brief(l, name, &w.advice.act)) }
+                span.step data-test="step" { (step) }
                 @if let Some(why) = words_of::back_because(l, &w.advice) { span.why data-test="back-because" { (why) } }
                 @if let Some(agreed) = agreed { (coach::beside(l, agreed)) }
             }
-            p { strong { (words_of::act(l, name, &w.advice.act)) } }
+            @if !not_theirs { p { strong { (words_of::act(l, name, &w.advice.act)) } } }
             @if let Some(hint) = &w.hint { p { (words_of::hint(l, name, hint)) } }
             (cautions(page, &w.advice))
             @if let Some(alike) = alike(page, w) { p data-test="alike" { (alike) } }
