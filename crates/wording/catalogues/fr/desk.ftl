@@ -47,7 +47,7 @@ desk-check-never = { $words ->
    *[other] { $words } mots en usage n’ont jamais été vérifiés.
 }
 desk-little = Des notes { $days } jours sur { $of }, c’est trop peu pour dire ce qui retient un mot.
-desk-outside = Hors des neuf dixièmes du milieu de { $homes } foyers comparables : { $lies }
+desk-outside = Hors des neuf dixièmes du milieu de { $homes } foyers comparables : { $lies }
 desk-outside-wait = { $by ->
     [days] { $wait ->
         [1] { $wait } jour
@@ -58,9 +58,9 @@ desk-outside-wait = { $by ->
        *[other] { $wait } démonstrations
     }
 }
-desk-outside-open = pas encore d’appui sur « { $word } » après { $wait }. Là-bas, dix-neuf mots sur vingt ont reçu leur premier appui en { $place } ou moins (intervalle à { $level } : { $low } à { $high }).
-desk-outside-later = premier appui sur « { $word } » après { $wait }. Là-bas, dix-neuf mots sur vingt ont reçu leur premier appui en { $place } ou moins (intervalle à { $level } : { $low } à { $high }).
-desk-outside-sooner = premier appui sur « { $word } » après { $wait }. Là-bas, dix-neuf mots sur vingt ont demandé { $place } ou plus (intervalle à { $level } : { $low } à { $high }).
+desk-outside-open = pas encore d’appui sur « { $word } » après { $wait }. Là-bas, dix-neuf mots sur vingt ont reçu leur premier appui en { $place } ou moins (intervalle à { $level } : { $low } à { $high }).
+desk-outside-later = premier appui sur « { $word } » après { $wait }. Là-bas, dix-neuf mots sur vingt ont reçu leur premier appui en { $place } ou moins (intervalle à { $level } : { $low } à { $high }).
+desk-outside-sooner = premier appui sur « { $word } » après { $wait }. Là-bas, dix-neuf mots sur vingt ont demandé { $place } ou plus (intervalle à { $level } : { $low } à { $high }).
 
 desk-why-recurring = Cela revient : { $weeks } des { $of } dernières semaines.
 desk-why-taken-back = C’était peut-être une erreur de doigt. Demande au foyer ce qui s’est passé.
@@ -80,8 +80,8 @@ desk-why-ready = { $showings ->
 }, et il attend depuis { $days } jours.
 desk-why-check = Seule une vérification écarte les indices et la chance.
 desk-why-little = Noté en entier (un appui avec sa réponse, une séance avec sa fin) : { $closed }. Ce que personne n’a noté a pu arriver quand même.
-desk-why-outside = À côté de { $kind } dans des foyers avec { $who }. Mots de { $name } qui ont pu être mis à côté d’autres : { $laid }. Partout, environ un mot sur dix est en dehors.
-desk-why-outside-cause = Ce qui peut le freiner ici : { $cause }.
+desk-why-outside = À côté de { $kind } dans des foyers avec { $who }. Mots de { $name } qui ont pu être mis à côté d’autres : { $laid }. Partout, environ un mot sur dix est en dehors.
+desk-why-outside-cause = Ce qui peut le freiner ici : { $cause }.
 desk-why-sooner = Un appui dit qu’un bouton a été enfoncé, pas pourquoi. Plus tôt n’est pas mieux.
 
 desk-until-asked = Un mot du foyer sur la raison du retrait.

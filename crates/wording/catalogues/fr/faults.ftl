@@ -188,4 +188,4 @@ faults-on-its-page = se donne seulement sur la page « Qui peut voir ceci », 
 faults-not-your-day = doit arriver un des jours convenus avec toi
 faults-ends-first = doit finir après avoir commencé
 faults-own-successor = doit être un autre coach que celui qui écrit
-faults-sent-again = Pas encore gardé. Ce que tu as écrit est de nouveau ici : regarde-le et envoie-le encore une fois.
+faults-sent-again = Pas encore gardé. Ce que tu as écrit est de nouveau ici : regarde-le et envoie-le encore une fois.

@@ -32,5 +32,5 @@ homes-title-clubs = Tes clubs
 homes-none-keeper = Tu ne fais partie d’aucun foyer ici, et il n’en faut pas pour cela. Une invitation à un foyer, ouverte sur cet appareil, l’ajoute.
 homes-none-coach = En ce moment, aucun foyer ne partage rien avec toi. Un foyer se trouve ici tant que qui le tient est d’accord. Il disparaît quand cet accord est retiré ou prend fin, ou quand le foyer part.
 homes-none-for-programs = Ton compte ne fait partie d’aucun foyer ici. Ouvre d’abord le lien d’une invitation.
-homes-anew = Qui tient le serveur a invité quelqu’un à tenir « { $home } ».
+homes-anew = Qui tient le serveur a invité quelqu’un à tenir « { $home } ».
 homes-restored = Ce serveur a été remis en place depuis une sauvegarde le { $at }, et tout accord a alors pris fin. Les foyers que tu accompagnes reviennent dès que qui les tient le redonne. Demande-leur.

@@ -41,6 +41,6 @@ join-you-hint = { $kind ->
     [lost_home] comme on t’appelle à la maison
    *[other] comme les autres te verront ici
 }
-join-as-whom = Là, tu écris sous le nom de « { $name } ».
-join-not-you = Pas { $name } ? Se déconnecter
-join-kept = Ce lien était pour la première personne qui tiendrait cet endroit, et quelqu’un est venu avant. C’est toi ? Alors connecte-toi. Sinon, demande-lui une invitation.
+join-as-whom = Là, tu écris sous le nom de « { $name } ».
+join-not-you = Pas { $name } ? Se déconnecter
+join-kept = Ce lien était pour la première personne qui tiendrait cet endroit, et quelqu’un est venu avant. C’est toi ? Alors connecte-toi. Sinon, demande-lui une invitation.

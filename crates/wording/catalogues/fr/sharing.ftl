@@ -136,7 +136,7 @@ sharing-backups = { $days ->
    *[other] Les sauvegardes du serveur contiennent encore tout, { $days } jours au plus.
 }
 sharing-others-have = Ce que d’autres ont déjà ne peut être repris : ce qu’un coach a noté ou enregistré, ce qui est allé dans des normes ou à une étude.
-sharing-phones = Les téléphones hors ligne gardent leurs notes non envoyées. Ce serveur les refuse. Sur un tel téléphone, ouvre la page de tes foyers : elle les propose comme fichier. Ensuite seulement, efface là les données du site, ce qui les perd.
+sharing-phones = Les téléphones hors ligne gardent leurs notes non envoyées. Ce serveur les refuse. Sur un tel téléphone, ouvre la page de tes foyers : elle les propose comme fichier. Ensuite seulement, efface là les données du site, ce qui les perd.
 sharing-leave-now = Ensuite : partir
 sharing-no-way-back = Il n’y a pas de retour ici. Regarde d’abord l’archive : s’ouvre-t-elle ?
 sharing-type-name = Écris le nom du foyer : { $name }
@@ -200,25 +200,25 @@ sharing-person-taken = est déjà à quelqu’un, et on ne saurait plus qui a é
 sharing-name-is-there = « { $name } » a déjà une fiche ici : choisis-la plus haut si c’est cette personne, ou tape un nom qui distingue les deux
 sharing-last-is-over = est déjà passé : choisis aujourd’hui ou un jour plus tard
 sharing-look-left = { $times ->
-    [one] quelqu’un qui est parti ({ $role }) : { $what }, { $times } fois
-   *[other] quelqu’un qui est parti ({ $role }) : { $what }, { $times } fois
+    [one] quelqu’un qui est parti ({ $role }) : { $what }, { $times } fois
+   *[other] quelqu’un qui est parti ({ $role }) : { $what }, { $times } fois
 }
 sharing-stays-accounts = Reste { $days ->
     [one] { $days } jour
    *[other] { $days } jours
-} : quels comptes en faisaient partie, pour que leurs personnes lisent qu’il est parti.
+} : quels comptes en faisaient partie, pour que leurs personnes lisent qu’il est parti.
 sharing-stays-notebooks = Reste { $days ->
     [one] { $days } jour
    *[other] { $days } jours
-} : un hachage de la clé de chaque carnet relié, pour lui dire que le foyer est parti. Ni nom, ni compte.
+} : un hachage de la clé de chaque carnet relié, pour lui dire que le foyer est parti. Ni nom, ni compte.
 sharing-end-all = Arrêter tout partage
-sharing-end-all-what = Cela retire tous les accords d’un coup. Dès lors, aucun de ceux-ci ne vaut :
+sharing-end-all-what = Cela retire tous les accords d’un coup. Dès lors, aucun de ceux-ci ne vaut :
 sharing-end-all-now = Tout arrêter maintenant
-sharing-name-and-person = est donné à côté d’une personne choisie plus haut : laisse l’un des deux vide
-sharing-weekdays-none = ne comprennent aucun jour du premier au dernier : coche un jour qui tombe entre les deux
-sharing-last-too-far = est à plus d’un an du premier : choisis { $day } ou un jour plus tôt, et invite de nouveau ensuite
+sharing-name-and-person = est donné à côté d’une personne choisie plus haut : laisse l’un des deux vide
+sharing-weekdays-none = ne comprennent aucun jour du premier au dernier : coche un jour qui tombe entre les deux
+sharing-last-too-far = est à plus d’un an du premier : choisis { $day } ou un jour plus tôt, et invite de nouveau ensuite
 sharing-news-anew = { $by }, qui tient le serveur, a invité quelqu’un à tenir ce foyer. À partir du { $from }, qui a ce lien entre et tient le foyer.
 sharing-news-look = Regarder, et refuser si personne ici ne l’a demandé
-sharing-news-anew-short = Quelqu’un a été invité à tenir ce foyer : regarder
+sharing-news-anew-short = Quelqu’un a été invité à tenir ce foyer : regarder
 sharing-news-restored = Ce serveur a été remis en place depuis une sauvegarde le { $at }, et tout accord a alors pris fin. Qui t’accompagne comme coach ne voit rien de ce foyer tant que tu ne l’as pas redonné.
 sharing-news-give = Regarder ce qui a pris fin, et redonner ce que tu veux
