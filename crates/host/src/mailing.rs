@@ -5,6 +5,7 @@ use crate::links;
 use sayso_model::Zone;
 use sayso_people::db::Pending;
 use sayso_people::mail::{Addressed, Letter, Mail};
+use sayso_web::pages::who::as_field;
 use sayso_wording::{Locale, say};
 use std::sync::Arc;
 use std::time::Duration;
@@ -64,7 +65,7 @@ fn worded(host: &Host, Addressed { to: whom, language, letter }: Addressed, to: 
     let server = host.public_url.host_str().unwrap_or_default();
     let (subject, text) = match letter {
         Letter::SignIn { secret, minutes } => {
-            let onward = if to == "/" { String::new() } else { format!("?to={to}") };
+            let onward = if to == "/" { String::new() } else { format!("?to={}", as_field(to)) };
             let link = format!("{}{onward}", links::sign_in(&host.public_url, &secret));
             let text = say!(l, letters::sign_in, server = server, link = link, minutes = minutes);
             (say!(l, letters::sign_in_subject), text)

@@ -55,6 +55,8 @@ pub enum Change {
     Give,
     /// Try one thing after the other before naming what holds a word up.
     Try,
+    /// It never went, so letting it go was not practised.
+    Stay,
     /// Nothing was done that anything could be said of.
     TooSoon,
     /// Nothing: carry on like this.
@@ -83,6 +85,7 @@ impl Change {
             Self::MorePairs => "more-pairs",
             Self::Give => "give",
             Self::Try => "try",
+            Self::Stay => "stay",
             Self::TooSoon => "too-soon",
             Self::CarryOn => "carry-on",
         }
@@ -109,6 +112,7 @@ impl Change {
             | Self::MorePairs
             | Self::Give
             | Self::Try
+            | Self::Stay
             | Self::TooSoon
             | Self::CarryOn => None,
         }

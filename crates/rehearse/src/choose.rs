@@ -19,9 +19,9 @@ const FEWEST_TRIES: usize = 3;
 /// Of what is given, this much is to be taken: else it was not there, or did not want it.
 const TAKEN: f64 = 0.6;
 
-/// What the animal feels, the gravest first.
-const FELT: [Change; 6] =
-    [Change::StepAway, Change::LetGo, Change::LetEat, Change::Pause, Change::Wait, Change::LetChoose];
+/// What the animal feels, the gravest first: what pushes it or passes over a sign stands before what only disturbs it.
+const GRAVE: [Change; 3] = [Change::StepAway, Change::LetGo, Change::Pause];
+const DISTURBS: [Change; 3] = [Change::LetEat, Change::Wait, Change::LetChoose];
 
 /// The one thing to change, with what it would have brought where that can be worked out.
 #[must_use]
@@ -29,10 +29,13 @@ pub fn change(conduct: &Conduct, run: &Run) -> Gain {
     if let Some(felt) = felt(conduct) {
         return Gain::of(felt);
     }
-    if conduct.is_empty() {
+    let (exercise, c) = (run.setup.exercise, conduct);
+    if c.is_empty() {
         return Gain::of(Change::TooSoon);
     }
-    let (exercise, c) = (run.setup.exercise, conduct);
+    if exercise == Exercise::Leaving && c.leaving.n == 0 {
+        return Gain::of(Change::Stay);
+    }
     if c.pressed > 0 && c.given == 0 {
         return Gain::of(Change::Give);
     }
@@ -44,11 +47,10 @@ pub fn change(conduct: &Conduct, run: &Run) -> Gain {
 
 /// What the animal feels.
 fn felt(c: &Conduct) -> Option<Change> {
-    if let Some(change) = FELT.into_iter().find(|change| change.rests_on(c).is_some_and(wants_more)) {
+    let felt = |all: [Change; 3]| all.into_iter().find(|change| change.rests_on(c).is_some_and(wants_more));
+    let pushed = || (c.pushes > 0).then_some(Change::DoNotPush { times: c.pushes });
+    if let Some(change) = felt(GRAVE).or_else(pushed).or_else(|| felt(DISTURBS)) {
         return Some(change);
-    }
-    if c.pushes > 0 {
-        return Some(Change::DoNotPush { times: c.pushes });
     }
     let hasty = c.pace.n >= FEWEST && c.pace.value.is_some_and(|pace| pace > MOST_A_MINUTE);
     hasty.then_some(Change::Slower)

@@ -3,7 +3,7 @@
 use crate::access::host_of;
 use crate::error::{Error, FROM, Told};
 use crate::layout::{bare, doors};
-use crate::pages::who::own_path;
+use crate::pages::who::{as_field, own_path};
 use crate::reading::{Reader, asks_json};
 use axum::Json;
 use axum::extract::Request;
@@ -32,7 +32,11 @@ pub async fn in_words(mut request: Request, next: Next) -> Response {
     let asked = format!("{} {}", request.method(), without_secrets(request.uri().path()));
     // What was sent is not sent again by whoever is led back: they come to the page whose form it was.
     let sent = !request.method().is_safe();
-    let from = if request.method().is_safe() { request.uri().path().to_owned() } else { own_path(form_of(&request)) };
+    let from = match request.uri().path_and_query().map(|all| own_path(Some(all.to_string()))) {
+        _ if !request.method().is_safe() => own_path(form_of(&request)),
+        Some(whole) if whole != "/" => whole,
+        _ => request.uri().path().to_owned(),
+    };
     let mut response = next.run(request).await;
     let status = response.status();
     if !status.is_client_error() && !status.is_server_error() {
@@ -59,7 +63,7 @@ pub async fn in_words(mut request: Request, next: Next) -> Response {
     let mut answer = if json {
         (status, Json(told.json(&locale))).into_response()
     } else if let Some(to) = told.leads {
-        let to = to.replace(FROM, &from);
+        let to = to.replace(FROM, &as_field(&from));
         // Where one shows once more who one is it is told that what was sent was not kept.
         let to = if sent { to.replace(AGAIN, SENT) } else { to };
         return axum::response::Redirect::to(&to).into_response();

@@ -72,6 +72,7 @@ impl Person {
             | Change::Instead { .. }
             | Change::Give
             | Change::Try
+            | Change::Stay
             | Change::TooSoon
             | Change::CarryOn => {}
         }

@@ -13,6 +13,7 @@ desk-page-how-many = { $shown } gezeigt von { $animals ->
    *[other] { $homes } Zuhause
 }. Wer ein Zuhause verwaltet, kann lesen, dass du heute hingesehen hast.
 desk-page-none = Hier braucht dich gerade nichts.
+desk-page-none-found = Kein Zuhause, kein Tier und kein Wort heißt so: „{ $find }“.
 desk-page-no-news = Nichts hat sich mehr als zufällig geändert.
 desk-page-keys = In der Liste: j und k oder die Pfeiltasten bewegen, Enter öffnet, a legt beiseite. Tab erreicht alles.
 desk-page-keys-week = In der Liste: j und k oder die Pfeiltasten bewegen, Enter öffnet. Tab erreicht alles.

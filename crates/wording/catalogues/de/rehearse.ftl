@@ -31,7 +31,7 @@ rehearse-short = { $which ->
     [showing] Zwei Minuten lang zwei oder drei Wörter zeigen.
     [leaving] Jemand will gehen, und darf.
     [inviting] Jede mit ihren ganzen fünf Sekunden Warten.
-    [evening] Dreißig Drücke im Zeitraffer: jeder wird gerecht beantwortet, auch mit „jetzt nicht“.
+    [evening] Bis zu dreißig Drücke im Zeitraffer, so viele, wie das Tier macht: jeder wird gerecht beantwortet, auch mit „jetzt nicht“.
     [stuck] Ein Wort kommt nicht voran. Probier etwas aus und sag dann, woran es liegt.
    *[free] Fünf Minuten, was du willst.
 }
@@ -39,7 +39,7 @@ rehearse-how = { $which ->
     [likes] Tipp auf „Zwei hinhalten“: Du hältst auf jeder Seite eins hin. Dann halt still, bis { $name } gewählt hat, oder keins, und damit fertig ist. Zwölf Paare sagen am meisten, weniger sagen weniger.
     [showing] Tipp auf einen Knopf: Du drückst ihn und sagst sein Wort. Tipp noch einmal, um die Sache zu geben. Gib sofort, verteile die Drücke auf die Wörter und lass Zeit zum Fressen und Spielen.
     [leaving] Zeig Wörter, wie du magst. Wenn { $name } weggeht, lass es so sein: kein Rufen, nichts im Weg. Dann beende.
-    [inviting] Tipp auf „Einladen“ und einen Knopf: Du hältst die Sache sichtbar hin. Dann tu fünf Sekunden lang nichts. Was auch kommt: drück, sag und gib.
+    [inviting] Tipp auf „Einladen“ und einen Knopf: Du hältst die Sache sichtbar hin. Dann tu fünf Sekunden lang nichts. Was auch kommt: drück, sag und gib. Ist { $name } weggegangen, lass es gut sein.
     [evening] { $name } drückt. Beantworte jeden Druck: gib, sag „jetzt nicht“ oder gib etwas anderes. Die Leckerchen gehen zu Ende.
     [stuck] Das umrandete Wort kommt nicht voran. Etwas hält es auf: Probier eins nach dem anderen aus, schau, was { $name } tut, und beende, wenn du eine Idee hast. Dann sagst du, was es ist, und erfährst, was wahr war.
    *[free] Alles, was das Brett hat, und was einen sonst verlockt: rufen, in den Weg treten, noch einmal sagen.
@@ -152,6 +152,7 @@ rehearse-change = { $change ->
     [oftener] Zeig mehr: wenige Wörter, immer wieder.
     [give] Gib nach jedem Druck von dir, was der Knopf sagt.
     [try] Probier mehr aus, bevor du sagst, woran es liegt: zeigen, zwei hinhalten, bereitlegen, leiser machen, Fenster zu.
+    [stay] { $name } war noch nicht gegangen. Bleib, bis { $name } geht, und lass es dann gut sein.
     [too-soon] Es geschah zu wenig, um etwas zu sagen. Probier es noch einmal und lass dir Zeit.
    *[carry-on] Mach so weiter.
 }
@@ -173,6 +174,7 @@ rehearse-because = { $change ->
     [oftener] Gezeigt: { $figure }
     [give] So oft gegeben: { $figure }
     [try] So viel Verschiedenes ausprobiert: { $figure }
+    [stay] { $name } ging nicht weg, also lässt sich über das Gehenlassen nichts sagen.
     [too-soon] Nichts wurde gezeigt, gegeben, eingeladen oder beantwortet.
    *[carry-on] Hier stand dem Lernen nichts im Weg.
 }

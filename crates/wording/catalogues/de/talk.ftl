@@ -99,6 +99,7 @@ talk-other-causes = Auch anderes ändert sich. Ob es am Plan lag, sagen diese Za
 talk-to-trial = Einen Versuch mit einer Änderung planen
 talk-do-word = Wort anlegen
 talk-card = Von { $name }: { $what }
+talk-agreed-with = Vereinbart mit { $name }: { $what }
 talk-card-more = Von { $names }: { $count } zu beantworten
 talk-now-with = { $to } ist jetzt euer Coach, an der Stelle von { $from }. Was abgemacht ist, geht weiter.
 talk-now-covered = { $to } vertritt { $from } bis { $day }. Was abgemacht ist, geht weiter.

@@ -13,6 +13,7 @@ desk-page-how-many = { $shown } shown of { $animals ->
    *[other] { $homes } homes
 }. Each home’s keepers can read that you looked today.
 desk-page-none = Nothing here needs you just now.
+desk-page-none-found = No home, animal or word is called so: “{ $find }”.
 desk-page-no-news = Nothing changed beyond chance.
 desk-page-keys = In the list: j and k or the arrow keys move, Enter opens, a puts aside. Tab reaches everything.
 desk-page-keys-week = In the list: j and k or the arrow keys move, Enter opens. Tab reaches everything.

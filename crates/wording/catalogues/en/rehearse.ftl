@@ -33,7 +33,7 @@ rehearse-short = { $which ->
     [showing] Two minutes of showing two or three words.
     [leaving] Somebody wants to go, and may.
     [inviting] Each with its whole wait of five seconds.
-    [evening] Thirty presses, hurried: each answered fairly, also with “not now”.
+    [evening] Up to thirty presses, hurried, as many as the animal makes: each answered fairly, also with “not now”.
     [stuck] A word does not get on. Try things, then say what holds it up.
    *[free] Five minutes of whatever you like.
 }
@@ -41,7 +41,7 @@ rehearse-how = { $which ->
     [likes] Tap “Hold out two”: you hold one thing on each side. Then hold still until { $name } has chosen, or chosen neither, and is done with it. Twelve pairs tell most; fewer tell less.
     [showing] Tap a button: you press it and say its word. Tap it again to give the thing. Give at once, share the presses between the words, and leave time to eat and play.
     [leaving] Show words as you like. When { $name } goes away, let it be: no calling, nothing in the way. Then end.
-    [inviting] Tap “Invite” and a button: you hold the thing in view. Then do nothing for five seconds. Whatever comes of it, press, say and give.
+    [inviting] Tap “Invite” and a button: you hold the thing in view. Then do nothing for five seconds. Whatever comes of it, press, say and give. Where { $name } has gone away, let it be.
     [evening] { $name } presses. Answer each press: give it, say “not now”, or give something else. Treats run out.
     [stuck] The outlined word does not get on. Something holds it up: try one thing after the other, watch what { $name } does, and end when you have an idea. Then you say what it is, and hear what was true.
    *[free] All that the Board has, and what tempts one besides: calling, standing in the way, saying it again.
@@ -154,6 +154,7 @@ rehearse-change = { $change ->
     [oftener] Show more: a few words, again and again.
     [give] Give what the button says, after every press of yours.
     [try] Try more kinds of things before you say what holds it up: show, hold two out, have it at hand, soften, close the windows.
+    [stay] { $name } had not gone yet. Stay until { $name } does, then let it be.
     [too-soon] Too little happened to say anything. Try again, and take your time.
    *[carry-on] Carry on like this.
 }
@@ -175,6 +176,7 @@ rehearse-because = { $change ->
     [oftener] Showings: { $figure }
     [give] Things given: { $figure }
     [try] Kinds of things tried: { $figure }
+    [stay] { $name } did not go away, so nothing can be said of letting go.
     [too-soon] Nothing was shown, given, invited or answered.
    *[carry-on] Nothing here stood in the way of learning.
 }

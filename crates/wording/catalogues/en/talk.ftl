@@ -99,6 +99,7 @@ talk-other-causes = Other things change too. Whether the plan did it, these figu
 talk-to-trial = Plan a trial of a change
 talk-do-word = Add the word
 talk-card = From { $name }: { $what }
+talk-agreed-with = Agreed with { $name }: { $what }
 talk-card-more = From { $names }: { $count } to answer
 talk-now-with = { $to } is your coach now, in place of { $from }. What was agreed goes on.
 talk-now-covered = { $to } stands in for { $from } up to { $day }. What was agreed goes on.

@@ -13,6 +13,7 @@ desk-page-how-many = { $shown } de { $animals ->
    *[other] { $homes } hogares
 }. Quien administra cada hogar puede leer que hoy has mirado.
 desk-page-none = Nada te necesita aquí ahora mismo.
+desk-page-none-found = Ningún hogar, animal ni palabra se llama así: «{ $find }».
 desk-page-no-news = Nada ha cambiado más de lo que cambia por azar.
 desk-page-keys = En la lista: j y k o las flechas mueven, Intro abre, a aparta. Con Tab se llega a todo.
 desk-page-keys-week = En la lista: j y k o las flechas mueven, Intro abre. Con Tab se llega a todo.

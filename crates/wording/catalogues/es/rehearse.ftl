@@ -31,7 +31,7 @@ rehearse-short = { $which ->
     [showing] Dos minutos para mostrar dos o tres palabras.
     [leaving] Alguien quiere irse, y puede.
     [inviting] Cada una con su espera entera de cinco segundos.
-    [evening] Treinta pulsaciones, aceleradas: cada una con una respuesta justa, también «ahora no».
+    [evening] Hasta treinta pulsaciones, aceleradas, tantas como haga el animal: cada una con una respuesta justa, también «ahora no».
     [stuck] Una palabra no avanza. Prueba cosas y después di qué la frena.
    *[free] Cinco minutos de lo que quieras.
 }
@@ -39,7 +39,7 @@ rehearse-how = { $which ->
     [likes] Toca «Ofrecer dos»: tienes una cosa a cada lado. Luego no te muevas hasta que { $name } elija, o no elija ninguna, y termine. Doce pares dicen lo más; menos dicen menos.
     [showing] Toca un botón: lo pulsas y dices su palabra. Tócalo otra vez para dar la cosa. Da enseguida, reparte las pulsaciones entre las palabras y deja tiempo para comer y jugar.
     [leaving] Muestra palabras como quieras. Cuando { $name } se vaya, deja que sea así: sin llamar, sin nada en medio. Después termina.
-    [inviting] Toca «Invitar» y un botón: tienes la cosa a la vista. Luego no hagas nada durante cinco segundos. Venga lo que venga, pulsa, di y da.
+    [inviting] Toca «Invitar» y un botón: tienes la cosa a la vista. Luego no hagas nada durante cinco segundos. Venga lo que venga, pulsa, di y da. Si { $name } se ha ido, déjalo estar.
     [evening] { $name } pulsa. Responde a cada pulsación: da la cosa, di «ahora no» o da otra cosa. Los premios se acaban.
     [stuck] La palabra con borde no avanza. Algo la frena: prueba una cosa tras otra, mira qué hace { $name } y termina cuando tengas una idea. Después dices qué es y sabes qué era verdad.
    *[free] Todo lo que tiene el tablero, y lo que además tienta: llamar, ponerse en medio, decirlo otra vez.
@@ -152,6 +152,7 @@ rehearse-change = { $change ->
     [oftener] Muestra más: pocas palabras, una y otra vez.
     [give] Da lo que dice el botón, después de cada pulsación tuya.
     [try] Prueba más cosas antes de decir qué la frena: mostrar, ofrecer dos, tenerlo a mano, bajar el sonido, cerrar ventanas.
+    [stay] { $name } aún no se había ido. Quédate hasta que se vaya, y entonces déjalo estar.
     [too-soon] Pasó demasiado poco para decir algo. Prueba otra vez, sin prisa.
    *[carry-on] Sigue así.
 }
@@ -173,6 +174,7 @@ rehearse-because = { $change ->
     [oftener] Mostrado: { $figure }
     [give] Cosas dadas: { $figure }
     [try] Cosas distintas probadas: { $figure }
+    [stay] { $name } no se fue, así que nada se puede decir de dejar ir.
     [too-soon] No se mostró, dio, invitó ni respondió nada.
    *[carry-on] Nada aquí estorbó al aprendizaje.
 }

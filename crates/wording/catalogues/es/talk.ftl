@@ -99,6 +99,7 @@ talk-other-causes = También cambian otras cosas. Si fue por el plan, estas cifr
 talk-to-trial = Planear una prueba de un cambio
 talk-do-word = Añadir la palabra
 talk-card = De { $name }: { $what }
+talk-agreed-with = Acordado con { $name }: { $what }
 talk-card-more = De { $names }: { $count } por responder
 talk-now-with = { $to } es ahora tu coach, en lugar de { $from }. Lo acordado sigue.
 talk-now-covered = { $to } sustituye a { $from } hasta el { $day }. Lo acordado sigue.

@@ -13,6 +13,7 @@ desk-page-how-many = { $shown } sur { $animals ->
    *[other] { $homes } foyers
 }. Qui gère chaque foyer peut lire que tu as regardé aujourd’hui.
 desk-page-none = Rien ici n’a besoin de toi pour l’instant.
+desk-page-none-found = Aucun foyer, animal ni mot ne s’appelle ainsi : « { $find } ».
 desk-page-no-news = Rien n’a changé plus que par hasard.
 desk-page-keys = Dans la liste : j et k ou les flèches déplacent, Entrée ouvre, a met de côté. Tab atteint tout.
 desk-page-keys-week = Dans la liste : j et k ou les flèches déplacent, Entrée ouvre. Tab atteint tout.

@@ -31,7 +31,7 @@ rehearse-short = { $which ->
     [showing] Deux minutes pour montrer deux ou trois mots.
     [leaving] Quelqu’un veut partir, et le peut.
     [inviting] Chacune avec son attente entière de cinq secondes.
-    [evening] Trente appuis, en accéléré : chacun reçoit une réponse juste, y compris « pas maintenant ».
+    [evening] Jusqu’à trente appuis, en accéléré, autant que l’animal en fait : chacun reçoit une réponse juste, y compris « pas maintenant ».
     [stuck] Un mot n’avance pas. Essaie des choses, puis dis ce qui le retient.
    *[free] Cinq minutes de ce que tu veux.
 }
@@ -39,7 +39,7 @@ rehearse-how = { $which ->
     [likes] Touche « En tendre deux » : tu tiens une chose de chaque côté. Puis ne bouge plus jusqu’à ce que { $name } ait choisi, ou rien choisi, et ait fini. Douze paires en disent le plus ; moins en disent moins.
     [showing] Touche un bouton : tu appuies dessus et dis son mot. Touche-le encore pour donner la chose. Donne aussitôt, partage les appuis entre les mots, et laisse le temps de manger et de jouer.
     [leaving] Montre des mots comme tu veux. Quand { $name } s’en va, laisse faire : pas d’appel, rien en travers. Puis termine.
-    [inviting] Touche « Inviter » et un bouton : tu tiens la chose en vue. Puis ne fais rien pendant cinq secondes. Quoi qu’il en vienne, appuie, dis et donne.
+    [inviting] Touche « Inviter » et un bouton : tu tiens la chose en vue. Puis ne fais rien pendant cinq secondes. Quoi qu’il en vienne, appuie, dis et donne. Si { $name } est parti, laisse faire.
     [evening] { $name } appuie. Réponds à chaque appui : donne, dis « pas maintenant » ou donne autre chose. Les friandises s’épuisent.
     [stuck] Le mot encadré n’avance pas. Quelque chose le retient : essaie une chose après l’autre, regarde ce que fait { $name } et termine quand tu as une idée. Puis tu dis ce que c’est, et tu apprends ce qui était vrai.
    *[free] Tout ce qu’a le tableau, et ce qui tente en plus : appeler, se mettre en travers, le redire.
@@ -152,6 +152,7 @@ rehearse-change = { $change ->
     [oftener] Montre plus : peu de mots, encore et encore.
     [give] Donne ce que dit le bouton, après chacun de tes appuis.
     [try] Essaie plus de choses avant de dire ce qui le retient : montrer, en tendre deux, tout avoir sous la main, baisser le son, fermer les fenêtres.
+    [stay] { $name } n’était pas encore parti. Reste jusqu’à son départ, puis laisse faire.
     [too-soon] Il s’est passé trop peu pour dire quelque chose. Réessaie, en prenant ton temps.
    *[carry-on] Continue ainsi.
 }
@@ -173,6 +174,7 @@ rehearse-because = { $change ->
     [oftener] Montré : { $figure }
     [give] Choses données : { $figure }
     [try] Choses différentes essayées : { $figure }
+    [stay] { $name } n’est pas parti, on ne peut donc rien dire du laisser partir.
     [too-soon] Rien n’a été montré, donné, proposé ni répondu.
    *[carry-on] Rien ici n’a gêné l’apprentissage.
 }

@@ -100,6 +100,7 @@ talk-other-causes = D’autres choses changent aussi. Si c’est le plan qui l�
 talk-to-trial = Prévoir un test d’un changement
 talk-do-word = Ajouter le mot
 talk-card = De { $name } : { $what }
+talk-agreed-with = Convenu avec { $name } : { $what }
 talk-card-more = De { $names } : { $count } à répondre
 talk-now-with = { $to } est maintenant ton coach, à la place de { $from }. Ce qui est convenu continue.
 talk-now-covered = { $to } remplace { $from } jusqu’au { $day }. Ce qui est convenu continue.

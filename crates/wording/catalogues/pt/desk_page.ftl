@@ -13,6 +13,7 @@ desk-page-how-many = { $shown } de { $animals ->
    *[other] { $homes } casas
 }. Quem administra cada casa pode ler que você olhou hoje.
 desk-page-none = Nada aqui precisa de você agora.
+desk-page-none-found = Nenhuma casa, animal ou palavra se chama assim: “{ $find }”.
 desk-page-no-news = Nada mudou além do acaso.
 desk-page-keys = Na lista: j e k ou as setas movem, Enter abre, a põe de lado. Com Tab se chega a tudo.
 desk-page-keys-week = Na lista: j e k ou as setas movem, Enter abre. Com Tab se chega a tudo.

@@ -31,7 +31,7 @@ rehearse-short = { $which ->
     [showing] Dois minutos para mostrar duas ou três palavras.
     [leaving] Alguém quer ir embora, e pode.
     [inviting] Cada um com sua espera inteira de cinco segundos.
-    [evening] Trinta apertos, acelerados: cada um com uma resposta justa, também “agora não”.
+    [evening] Até trinta apertos, acelerados, tantos quantos o animal fizer: cada um com uma resposta justa, também “agora não”.
     [stuck] Uma palavra não avança. Experimente coisas e depois diga o que a segura.
    *[free] Cinco minutos do que você quiser.
 }
@@ -39,7 +39,7 @@ rehearse-how = { $which ->
     [likes] Toque em “Oferecer duas”: você segura uma coisa de cada lado. Depois fique imóvel até { $name } escolher, ou não escolher nenhuma, e terminar. Doze pares dizem mais; menos dizem menos.
     [showing] Toque num botão: você o aperta e diz a palavra. Toque de novo para dar a coisa. Dê na hora, divida os apertos entre as palavras e deixe tempo para comer e brincar.
     [leaving] Mostre palavras como quiser. Quando { $name } for embora, deixe ser assim: sem chamar, sem nada no caminho. Depois termine.
-    [inviting] Toque em “Convidar” e num botão: você segura a coisa à vista. Depois não faça nada por cinco segundos. Venha o que vier, aperte, diga e dê.
+    [inviting] Toque em “Convidar” e num botão: você segura a coisa à vista. Depois não faça nada por cinco segundos. Venha o que vier, aperte, diga e dê. Se { $name } foi embora, deixe estar.
     [evening] { $name } aperta. Responda a cada aperto: dê a coisa, diga “agora não” ou dê outra coisa. Os petiscos acabam.
     [stuck] A palavra com contorno não avança. Algo a segura: experimente uma coisa depois da outra, veja o que { $name } faz e termine quando tiver uma ideia. Depois você diz o que é e fica sabendo o que era verdade.
    *[free] Tudo o que o quadro tem, e o que mais tenta a gente: chamar, ficar no caminho, dizer de novo.
@@ -152,6 +152,7 @@ rehearse-change = { $change ->
     [oftener] Mostre mais: poucas palavras, muitas vezes.
     [give] Dê o que o botão diz, depois de cada aperto seu.
     [try] Experimente mais coisas antes de dizer o que a segura: mostrar, oferecer duas, deixar à mão, baixar o som, fechar as janelas.
+    [stay] { $name } ainda não tinha ido. Fique até { $name } ir, e então deixe estar.
     [too-soon] Aconteceu pouco demais para dizer algo. Tente de novo, sem pressa.
    *[carry-on] Continue assim.
 }
@@ -173,6 +174,7 @@ rehearse-because = { $change ->
     [oftener] Mostrado: { $figure }
     [give] Coisas dadas: { $figure }
     [try] Coisas diferentes experimentadas: { $figure }
+    [stay] { $name } não foi embora, então nada se pode dizer de deixar ir.
     [too-soon] Nada foi mostrado, dado, convidado nem respondido.
    *[carry-on] Nada aqui atrapalhou o aprendizado.
 }

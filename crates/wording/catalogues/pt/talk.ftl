@@ -99,6 +99,7 @@ talk-other-causes = Outras coisas também mudam. Se foi o plano, estes números 
 talk-to-trial = Planejar um teste de uma mudança
 talk-do-word = Acrescentar a palavra
 talk-card = De { $name }: { $what }
+talk-agreed-with = Combinado com { $name }: { $what }
 talk-card-more = De { $names }: { $count } a responder
 talk-now-with = { $to } agora é seu coach, no lugar de { $from }. O que foi combinado continua.
 talk-now-covered = { $to } substitui { $from } até { $day }. O que foi combinado continua.

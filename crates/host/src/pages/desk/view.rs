@@ -36,6 +36,7 @@ pub fn view(asker: &Asker, opened: &Opened, chosen: &Chosen) -> Markup {
             (filters(l, opened, chosen))
             p.quiet { (say!(l, desk_page::no_diagnosis)) }
             @if opened.found.kept.is_empty() && opened.found.unread == 0 { p data-test="none" { (say!(l, homes::none_coach)) } }
+            @else if all.is_empty() && !asked.find.trim().is_empty() { p data-test="none-found" { (say!(l, desk_page::none_found, find = asked.find.trim())) } }
             @else if all.is_empty() { p data-test="none" { (say!(l, desk_page::none)) } }
             @else {
                 p.quiet.keys { (say!(l, desk_page::keys)) }

@@ -8,6 +8,7 @@ use sayso_people::db::Invited;
 use sayso_people::{Days, Scope, Secret};
 use sayso_web::fields::{line, summary};
 use sayso_web::layout::{bare, bare_with, doors};
+use sayso_web::pages::who::as_field;
 use sayso_web::rich;
 use sayso_web::typed::Typed;
 use sayso_wording::{Locale, say};
@@ -132,7 +133,7 @@ pub fn welcome(l: &Locale, name: &str, to: &str, provider: Option<&Label>) -> Ma
                 p.caution role="alert" hidden {}
             }
             @if let Some(name) = provider {
-                p { a.button.wide href=(format!("/account/provider?to={to}")) data-test="link-provider" { (say!(l, account::provider_link, name = name.as_str())) } }
+                p { a.button.wide href=(format!("/account/provider?to={}", as_field(to))) data-test="link-provider" { (say!(l, account::provider_link, name = name.as_str())) } }
             }
             p { a.button.wide href=(to) data-test="later" { (say!(l, join::later)) } }
             p.quiet { (rich!(l, join::way_back, account = html! { a href="/account" { (say!(l, account::title)) } })) }

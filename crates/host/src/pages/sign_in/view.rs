@@ -3,6 +3,7 @@ use maud::{Markup, html};
 use sayso_model::Label;
 use sayso_people::Secret;
 use sayso_web::layout::{bare, bare_with, doors};
+use sayso_web::pages::who::as_field;
 use sayso_web::typed::Typed;
 use sayso_wording::{Locale, Words, say};
 
@@ -38,7 +39,7 @@ pub fn ways(reads: &Reads, typed: &Typed, to: &str, ways: &Ways<'_>) -> Markup {
             }
             noscript { p.quiet { (say!(l, sign_in::no_script)) } }
             @if let Some(name) = ways.provider {
-                p { a.button.wide href=(format!("/sign-in/provider?to={to}")) data-test="provider" { (say!(l, sign_in::provider, name = name.as_str())) } }
+                p { a.button.wide href=(format!("/sign-in/provider?to={}", as_field(to))) data-test="provider" { (say!(l, sign_in::provider, name = name.as_str())) } }
             }
             h2 { (say!(l, sign_in::by_mail)) }
             form method="post" action="/sign-in/link" .stack {

@@ -25,7 +25,7 @@ const fn of(exercise: Exercise) -> &'static [&'static str] {
 const fn about(change: &Change) -> Option<&'static str> {
     Some(match change {
         Change::StepAway | Change::Pause => "body",
-        Change::LetGo | Change::DoNotPush { .. } | Change::Slower => "coming-going",
+        Change::LetGo | Change::Stay | Change::DoNotPush { .. } | Change::Slower => "coming-going",
         Change::LetEat | Change::Give | Change::Sooner { .. } | Change::Oftener | Change::Even { .. } => "showing",
         Change::WhenThere | Change::LetChoose | Change::MorePairs => "wants",
         Change::Wait => "inviting",

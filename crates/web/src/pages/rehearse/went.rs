@@ -71,7 +71,14 @@ fn next_time(l: &Locale, run: &Run, conduct: &Conduct, next: &Gain) -> Markup {
             word = more.as_str(),
             least = less.as_str()
         ),
-        say!(l, rehearse::because, change = change.name(), word = more.as_str(), figure = figure(l, change, conduct)),
+        say!(
+            l,
+            rehearse::because,
+            change = change.name(),
+            name = name.as_str(),
+            word = more.as_str(),
+            figure = figure(l, change, conduct)
+        ),
     );
     html! {
         section.card.advice data-test="change" data-change=(change.name()) {

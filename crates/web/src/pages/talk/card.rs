@@ -4,12 +4,13 @@ use super::going::going;
 use super::practice;
 use super::programme::weeks;
 use super::tried::tried;
-use super::{animal_of, is_home, is_witnessed, passed_on, reads, writer};
+use super::{animal_of, is_home, is_witnessed, open_now, passed_on, reads, writer};
 use crate::page::Page;
 use crate::typed::Typed;
 use maud::{Markup, html};
+use sayso_model::consents::Consents;
 use sayso_model::talks::{Answered, Passed, Standing, Talk, hands};
-use sayso_model::{EventId, Proposed, Reply, ShortNote};
+use sayso_model::{Coach, EventId, Proposed, Reply, ShortNote};
 use sayso_people::Capability;
 use sayso_wording::say;
 use sayso_wording::talk::{line, proposed};
@@ -21,7 +22,7 @@ pub fn card(page: &Page, all: &[Talk<'_>], talk: &Talk<'_>, typed: &Typed) -> Ma
     let with = talk.event.animal.filter(|_| page.animals().len() > 1);
     let with = with.and_then(|id| page.story.animals().get(&id).map(|card| card.name.to_string()));
     let earlier = part.takes_up.and_then(|id| all.iter().find(|t| t.id() == id));
-    let passed = passed_on(page, all);
+    let (passed, open) = (passed_on(page, all), open_now(page));
     html! {
         section.card id=(format!("t-{}", talk.id())) data-test="talk" data-standing=(named(talk.standing)) {
             p.topic.quiet { (say!(l, talk::from, name = &part.from.name)) " · " (at) @if let Some(name) = with { " · " (name) } }
@@ -30,13 +31,13 @@ pub fn card(page: &Page, all: &[Talk<'_>], talk: &Talk<'_>, typed: &Typed) -> Ma
             @if let Proposed::Plan { lines, .. } = &part.proposes {
                 ul.short { @for one in lines { li { (line(l, &page.story, one)) } } }
             }
-            @if part.club.is_some() { p.quiet data-test="for-club" { (say!(l, talk::for_club)) } }
+            @if part.club.is_some_and(|club| open.any_to(Coach::Club { club })) { p.quiet data-test="for-club" { (say!(l, talk::for_club)) } }
             @if let Some(text) = &part.text { p.lines data-test="text" { (text) } }
             @if let Some(earlier) = earlier {
                 p.quiet { a href=(format!("#t-{}", earlier.id())) { (say!(l, talk::takes_up, what = proposed(l, &page.story, &earlier.part.proposes))) } }
             }
             @for answer in &talk.answers { (answered(page, answer, &passed)) }
-            (goes_on_with(page, talk, &passed))
+            (goes_on_with(page, talk, &passed, &open))
             @if let Some(over) = over(talk.standing) { p.quiet data-test="standing" { (say!(l, talk::standing, standing = over)) } }
             (going(page, talk))
             (tried(page, talk))
@@ -88,10 +89,12 @@ fn answered(page: &Page, answer: &Answered<'_>, passed: &[Passed]) -> Markup {
 }
 
 /// Who goes on with it in the place of whoever wrote it, while it is live.
-fn goes_on_with(page: &Page, talk: &Talk<'_>, passed: &[Passed]) -> Markup {
+fn goes_on_with(page: &Page, talk: &Talk<'_>, passed: &[Passed], open: &Consents) -> Markup {
     let l = &page.locale;
     let wrote = (talk.part.from.account, talk.event.happened_at);
     let all = hands(passed, wrote, page.now.day(&page.zone));
+    // Nobody goes on with a home that is closed to them now.
+    let all: Vec<_> = all.into_iter().filter(|p| reads_on(open, p)).collect();
     let last = all.iter().filter(|p| p.days.is_none()).max_by_key(|p| p.since);
     let covers = all.iter().filter_map(|p| Some((p, p.days?)));
     html! {
@@ -104,6 +107,11 @@ fn goes_on_with(page: &Page, talk: &Talk<'_>, passed: &[Passed]) -> Markup {
             }
         }
     }
+}
+
+/// Whether the home is open to whom it was passed on.
+fn reads_on(open: &Consents, of: &Passed) -> bool {
+    open.any_to(Coach::Account { account: of.to.account })
 }
 
 /// Where what was agreed is done, for whoever may.

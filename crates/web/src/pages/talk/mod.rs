@@ -29,6 +29,7 @@ use axum::routing::{get, post};
 use maud::{Markup, html};
 use sayso_advisor::Case;
 use sayso_advisor::welfare::rest_today;
+use sayso_model::consents::{Consents, consents};
 use sayso_model::talks::{Passed, Standing, Talk, passed, talks};
 use sayso_model::{AnimalId, Event, EventId, ProposalAnswer, Reply, Withdrawal, WordId};
 use sayso_people::Capability;
@@ -69,6 +70,14 @@ pub fn seen(page: &Page) -> Vec<Talk<'_>> {
         all.retain(|t| shown.contains(&t.id()));
     }
     all
+}
+
+/// Consents that are open at this moment.
+pub fn open_now(page: &Page) -> Consents {
+    match &page.leave {
+        Some(leave) => leave.known.consents.clone(),
+        None => consents(&page.story, page.now),
+    }
 }
 
 /// Whether this server saw it being written by whom it names; at home, the one that the notebook is linked to.

@@ -2,17 +2,18 @@
 //! for it. Never in its place; and while rest is said nothing is to be done.
 
 use crate::page::AnimalPage;
-use crate::pages::talk::{is_witnessed, passed_on, seen, writer};
+use crate::pages::talk::{is_witnessed, open_now, passed_on, seen, writer};
 use maud::{Markup, html};
 use sayso_advisor::today::{Next, Today};
-use sayso_model::consents::consents;
 use sayso_model::talks::{Passed, Standing, Talk, agreed as lines, talks};
-use sayso_model::{Coach, PlanLine, WordId};
+use sayso_model::{Coach, PlanLine, Proposed, WordId};
 use sayso_people::Capability;
 use sayso_wording::talk::{dose, proposed};
 use sayso_wording::{Locale, say};
 use std::collections::BTreeMap;
 
+/// Of what holds, so much stands on Today.
+const HELD: usize = 2;
 /// Days for which Today says that another coach has taken the place of the one before.
 const SAID_DAYS: i32 = 7;
 
@@ -36,7 +37,7 @@ pub fn line(page: &AnimalPage) -> Markup {
                 to_talk(page, &say!(l, talk::card_more, names = l.and(&names), count = several.len()))
             }
         };
-        return html! { (whose(page, &all)) (waiting) };
+        return html! { (whose(page, &all)) (waiting) (holds(page, &all)) };
     }
     html! {
         @if writer(page).is_some() {
@@ -51,10 +52,7 @@ pub fn line(page: &AnimalPage) -> Markup {
 /// Who coaches the home now, where that changed lately or is so for some days; while the home is open to them.
 fn whose(page: &AnimalPage, all: &[Talk<'_>]) -> Markup {
     let (l, today) = (&page.locale, page.now.day(&page.zone));
-    let open = match &page.leave {
-        Some(leave) => leave.known.consents.clone(),
-        None => consents(&page.story, page.now),
-    };
+    let open = open_now(page);
     let passed = passed_on(page, all);
     let is_open = |p: &&Passed| open.any_to(Coach::Account { account: p.to.account });
     let covers = passed.iter().filter(is_open).filter_map(|p| Some((p, p.days?)));
@@ -67,6 +65,22 @@ fn whose(page: &AnimalPage, all: &[Talk<'_>]) -> Markup {
         }
         @for (p, (_, last)) in covers {
             p.quiet data-test="whose-now" { (say!(l, talk::now_covered, to = &p.to.name, from = &p.from.name, day = l.date(last))) }
+        }
+    }
+}
+
+/// What holds between home and coach, the newest first, with the coach's words on a plan.
+fn holds(page: &AnimalPage, all: &[Talk<'_>]) -> Markup {
+    let l = &page.locale;
+    let here = |t: &&Talk<'_>| t.standing == Standing::Accepted && is_witnessed(page, t) && t.concerns(page.id);
+    let agreed = all.iter().filter(here).filter(|t| t.part.proposes.opens_to().is_none());
+    html! {
+        @for talk in agreed.take(HELD) {
+            @let what = proposed(l, &page.story, &talk.part.proposes);
+            p.quiet data-test="holds" {
+                a href=(page.of_home("/talk")) { (say!(l, talk::agreed_with, name = &talk.part.from.name, what = what)) }
+                @if let (Proposed::Plan { .. }, Some(text)) = (&talk.part.proposes, &talk.part.text) { " " (text) }
+            }
         }
     }
 }

@@ -31,15 +31,22 @@ async fn show(page: Page, Form(from): Form<From>) -> Markup {
     view::view(&page, &own_path(from.back))
 }
 
-/// A path of ours to go back to; anything that could lead elsewhere becomes the start.
+/// A page of ours to go back to, with what it asks for, such as an exercise with its animal; anything that could lead elsewhere
+/// becomes the start.
 #[must_use]
 pub fn own_path(back: Option<String>) -> String {
+    let all = |text: &str, besides: &[u8]| text.bytes().all(|c| c.is_ascii_alphanumeric() || besides.contains(&c));
     back.filter(|b| {
-        b.starts_with('/')
-            && !b.starts_with("//")
-            && b.bytes().all(|c| c.is_ascii_alphanumeric() || b"/-_.".contains(&c))
+        let (path, query) = b.split_once('?').unwrap_or((b, ""));
+        path.starts_with('/') && !path.starts_with("//") && all(path, b"/-_.") && all(query, b"-_.=&")
     })
     .unwrap_or_else(|| "/".into())
+}
+
+/// Such a page as the value of a field of another address.
+#[must_use]
+pub fn as_field(own_path: &str) -> String {
+    own_path.replace('?', "%3F").replace('=', "%3D").replace('&', "%26")
 }
 
 #[derive(Deserialize)]
@@ -64,13 +71,18 @@ pub fn remembering(person: PersonId) -> String {
 
 #[cfg(test)]
 mod tests {
-    use super::own_path;
+    use super::{as_field, own_path};
 
     #[test]
     fn one_is_led_back_to_own_pages_only() {
         let to = |b: &str| own_path(Some(b.to_owned()));
         assert_eq!(to("/a/3cf1/board"), "/a/3cf1/board");
-        for bad in ["//evil.example", "http://evil.example", "/\\evil.example", "", "/a?b=//c"] {
+        let exercise = "/rehearse/showing?character=eager&seed=7&acts=s0.9000_g0.12500";
+        assert_eq!(to(exercise), exercise);
+        assert_eq!(as_field("/a?b=1&c=2"), "/a%3Fb%3D1%26c%3D2");
+        for bad in
+            ["//evil.example", "http://evil.example", "/\\evil.example", "", "/a?b=//c", "/a?b=%0d", "?a=b", "//a?b"]
+        {
             assert_eq!(to(bad), "/", "{bad}");
         }
         assert_eq!(own_path(None), "/");
