@@ -329,9 +329,10 @@ export function signs(pad) {
       const own = pad.now.signs.filter((s) => s.level === level);
       const seen = (/** @type {string} */ sign) => {
         close();
-        pad.note([{ kind: "sign", sign, level, when: "during", ...pad.in() }, ...withSign(pad, level)]);
-        // In a session the pad itself stops; outside one it is said here.
-        if (level === "strong" && !pad.view.session) stopHere(pad);
+        const swaps = withSign(pad, level);
+        pad.note([{ kind: "sign", sign, level, when: "during", ...pad.in() }, ...swaps]);
+        // In a session the pad itself stops, and so do swaps; else it is said here.
+        if (level === "strong" && !pad.view.session && swaps.length === 0) stopHere(pad);
       };
       return [
         el("h3", {}, say(`client-board-level-${level}`)),

@@ -191,7 +191,7 @@ fn away(page: &AnimalPage, plan: &ProbePlan) -> String {
 pub(super) fn stop_for_now(page: &AnimalPage, plan: &ProbePlan) -> Markup {
     let l = &page.locale;
     html! {
-        p { a href=(Tab::Board.href(Some(page.id))) data-test="note-sign" { (say!(l, checks::note_sign, name = &page.card.name)) } }
+        p { a.link href=(Tab::Board.href(Some(page.id))) data-test="note-sign" { (say!(l, checks::note_sign, name = &page.card.name)) } }
         p { a href=(away(page, plan)) { (say!(l, checks::stop_for_now)) } " " span.quiet { (say!(l, checks::stop_for_now_kept)) } }
     }
 }
