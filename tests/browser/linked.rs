@@ -48,7 +48,7 @@ async fn a_notebook_is_linked_by_a_code_goes_after_a_yes_and_is_unlinked() {
     browser.css("#link").await.send_keys("https://sayso.example").await.unwrap();
     browser.follow("[data-test=begin]").await;
     let wrong = browser.css("main").await.text().await.unwrap();
-    assert!(wrong.contains("is no text of a server"), "{wrong}");
+    assert!(wrong.contains("is not what a server shows"), "{wrong}");
     let fill = "document.querySelector('[name=link]').value = arguments[0]";
     browser.page.execute(fill, vec![json!(text)]).await.unwrap();
     browser.follow("[data-test=begin]").await;
