@@ -52,7 +52,7 @@ async fn a_notebook_is_linked_by_a_code_goes_after_a_yes_and_is_unlinked() {
     let fill = "document.querySelector('[name=link]').value = arguments[0]";
     browser.page.execute(fill, vec![json!(text)]).await.unwrap();
     browser.follow("[data-test=begin]").await;
-    assert!(browser.text("not-yet").await.contains("Nothing has been sent yet"));
+    assert!(browser.text("not-yet").await.contains("Nothing written here has been sent yet"));
     browser.picture("linked-5-not-yet").await;
     assert!(hosted.story(home).await.ledger().is_empty(), "nothing went before the yes");
     browser.press("[name=pictures]").await;
