@@ -247,6 +247,29 @@ async fn another_size_of_the_board_or_a_proposal_loses_no_pick() {
 }
 
 #[tokio::test]
+async fn a_first_board_of_three_words_has_none_side_by_side() {
+    let home = Home::new().await;
+    let mut ids = Vec::new();
+    for says in ["cheese", "rub", "tug"] {
+        ids.push(word(&home, says, &[]).await);
+    }
+    let page = home.page(&format!("/a/{}/words/board?rows=2&columns=3", home.animal)).await;
+    let at = |id: &String| {
+        let n = page.text[..page.text.find(&format!("{id}\" selected")).unwrap()].matches("<select id=\"place").count()
+            as i32;
+        ((n - 1) / 3, (n - 1) % 3)
+    };
+    let places: Vec<(i32, i32)> = ids.iter().map(at).collect();
+    for (i, a) in places.iter().enumerate() {
+        for b in &places[..i] {
+            assert!((a.0 - b.0).abs() + (a.1 - b.1).abs() > 1, "{places:?}");
+        }
+    }
+    let (rub, tug) = (places[1], places[2]);
+    assert_eq!((rub.1 - tug.1).abs(), 2, "they sound nearly alike: {places:?}");
+}
+
+#[tokio::test]
 async fn places_are_proposed_for_new_words_and_the_others_stay() {
     let home = Home::new().await;
     let ball = word(&home, "ball", &[]).await;
