@@ -61,3 +61,4 @@ today-session = { $minutes ->
 today-planned = { $planned }. { $hint }
 today-hint-for = For { $words }: { $hint }
 today-rests-until = No session until { $until }.
+today-answer-only = Answer what { $name } presses.

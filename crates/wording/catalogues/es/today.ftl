@@ -61,3 +61,4 @@ today-session = { $minutes ->
 today-planned = { $planned }. { $hint }
 today-hint-for = Con { $words }: { $hint }
 today-rests-until = Ninguna sesión hasta el { $until }.
+today-answer-only = Responde a lo que pulse { $name }.

@@ -61,3 +61,4 @@ today-session = { $minutes ->
 today-planned = { $planned }. { $hint }
 today-hint-for = Com { $words }: { $hint }
 today-rests-until = Sem sessão até { $until }.
+today-answer-only = Responda ao que { $name } apertar.
