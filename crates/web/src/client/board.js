@@ -177,8 +177,7 @@ function drawFigures(view) {
                   const left = pad.ration.bound(r);
                   return say("client-board-treat-left", { food: r.name, n: left?.n ?? 0, by: left?.by ?? "food" });
                 })
-                .join(", ") ||
-              say("client-board-kcal", { n: number(left) }),
+                .join(", ") || say("client-board-kcal", { n: number(left) }),
           }),
   );
   at("ration").classList.toggle("caution", left !== undefined && left <= 0);

@@ -111,6 +111,18 @@ async fn first_words_are_proposed_with_reasons_and_become_cards() {
 }
 
 #[tokio::test]
+async fn how_often_a_day_is_said_once_with_its_reason() {
+    let home = Home::new().await;
+    home.reward("play", "ball", &[("seconds_to_deliver", "10"), ("most_per_day", "5")]).await;
+    home.reward("touch", "chest scratch", &[("says", "scratch"), ("seconds_to_deliver", "20")]).await;
+    home.page(&format!("/a/{}/words", home.animal))
+        .await
+        .says("at most about 5 times a day, as its card says")
+        .says("at most about 8 times a day, in five minutes at the board")
+        .does_not_say("fits the day");
+}
+
+#[tokio::test]
 async fn a_reward_has_one_label_on_every_page_and_the_answer_names_it() {
     let home = Home::new().await;
     let to = format!("/a/{}/words", home.animal);

@@ -59,7 +59,7 @@ sheets-welfare = Wohlergehen:
 
 sheets-words = Wörter
 sheets-none-taught = Noch wird kein Wort gelehrt.
-sheets-since = von Anfang an (aus: Zahl der Aufzeichnungen); selbst gedrückt im Zeitraum oben
+sheets-since = von Anfang an; selbst gedrückt im Zeitraum oben
 sheets-word = Wort
 sheets-stage = Stufe
 sheets-shown = Gezeigt

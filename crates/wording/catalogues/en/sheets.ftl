@@ -60,7 +60,7 @@ sheets-welfare = Welfare:
 
 sheets-words = Words
 sheets-none-taught = No word is taught yet.
-sheets-since = since the beginning (from: number of records); own presses in the period above
+sheets-since = since the beginning; own presses in the period above
 sheets-word = Word
 sheets-stage = Stage
 sheets-shown = Shown

@@ -59,7 +59,7 @@ sheets-welfare = Bienestar:
 
 sheets-words = Palabras
 sheets-none-taught = Todavía no se enseña ninguna palabra.
-sheets-since = desde el principio (de: número de registros); pulsaciones propias del periodo de arriba
+sheets-since = desde el principio; pulsaciones propias del periodo de arriba
 sheets-word = Palabra
 sheets-stage = Etapa
 sheets-shown = Mostrada

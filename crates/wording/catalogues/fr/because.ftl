@@ -2,7 +2,7 @@ because-strong-signs = Signes forts de stress : { $count } en { $days } jours, 
     [0] { "" }
    *[other] , { $today } aujourd’hui
 }. Le dernier : « { $last } ».
-because-rests-until = Pas de séance jusqu’au { $until } : après un signe fort, on arrête pour le reste de la journée, douze heures au moins ; après des signes forts sur deux jours, une semaine.
+because-rests-until = Pas de séance jusqu’au { $until } : un signe fort arrête tout pour la journée, douze heures au moins ; sur deux jours, pour une semaine.
 because-lasting-threat = { $count ->
     [1] Un grognement, claquement de dents ou morsure en { $days } jours : « { $last } », { $day }.
    *[other] { $count } grognements, claquements de dents ou morsures en { $days } jours. Dernier : « { $last } », { $day }.

@@ -59,7 +59,7 @@ sheets-welfare = Bien-être :
 
 sheets-words = Mots
 sheets-none-taught = Aucun mot n’est encore enseigné.
-sheets-since = depuis le début (sur : nombre de notes) ; appuis spontanés de la période ci-dessus
+sheets-since = depuis le début ; appuis spontanés de la période ci-dessus
 sheets-word = Mot
 sheets-stage = Étape
 sheets-shown = Montré

@@ -59,7 +59,7 @@ sheets-welfare = Bem-estar:
 
 sheets-words = Palavras
 sheets-none-taught = Ainda não se ensina nenhuma palavra.
-sheets-since = desde o início (de: número de registros); apertos próprios do período acima
+sheets-since = desde o início; apertos próprios do período acima
 sheets-word = Palavra
 sheets-stage = Etapa
 sheets-shown = Mostrada

@@ -101,7 +101,7 @@ fn welfare(page: &AnimalPage, all: &[Advice]) -> Markup {
             p.act { (words_of::act(l, name, &first.act)) }
             (in_sight(page, first))
             @if !others.is_empty() {
-                ul.plain.also data-test="also" { @for a in others { li { p { strong { (words_of::act(l, name, &a.act)) } } (in_sight(page, a)) } } }
+                ul.plain.also data-test="also" { @for a in others { li { p { (words_of::act(l, name, &a.act)) } (further(page, a)) } } }
             }
             details {
                 summary { (say!(l, today::why, sure = words_of::sure(l, first.sure))) }
@@ -126,13 +126,21 @@ fn in_sight(page: &AnimalPage, a: &Advice) -> Markup {
     let (l, name) = (&page.locale, page.card.name.as_str());
     let lasts = |why: &&Reason| matches!(why.fact, Because::LastingSigns { .. } | Because::Recurring { .. });
     let seen: Vec<String> = a.because.iter().filter(lasts).map(|why| words_of::because(l, name, &why.fact)).collect();
+    html! {
+        @for seen in &seen { p.hint { (seen) } }
+        (further(page, a))
+    }
+}
+
+/// What of a further thing is in sight beside what to do: whom to ask, and until when sessions rest.
+fn further(page: &AnimalPage, a: &Advice) -> Markup {
+    let l = &page.locale;
     let until = a.because.iter().find_map(|why| match &why.fact {
         Because::RestsUntil { until, zone } => Some(l.weekday_date_time(*until, zone)),
         _ => None,
     });
     html! {
         @if asks(a) { (cautions(page, a)) }
-        @for seen in &seen { p.hint { (seen) } }
         @if let Some(until) = until { p.hint data-test="rests-until" { (say!(l, today::rests_until, until = until)) } }
     }
 }
@@ -240,12 +248,14 @@ fn words(page: &AnimalPage, today: &Today) -> Markup {
         Next::Pause { .. } => LINES_FOR_PAUSE,
         _ => LINES_FOR_PLAN,
     };
+    // While several things concern its wellbeing, no word is urgent.
+    let most = if today.welfare.len() > 1 { FEWEST_LINES } else { LINES };
     let needy = steps.iter().filter(|w| w.needs_something()).count();
     let welfare = match today.welfare.len() {
         0 => 0,
         all => LINES_FOR_WELFARE + LINES_FOR_FURTHER * (all - 1),
     };
-    let lines = (LINES + free).saturating_sub(welfare).max(FEWEST_LINES).max(needy.min(LINES));
+    let lines = (LINES + free).saturating_sub(welfare).max(FEWEST_LINES).max(needy.min(most));
     // A fold is as tall as a line: for one word alone it would win nothing.
     let lines = if steps.len() <= lines + 1 { steps.len() } else { lines };
     // Those that need something first, else as they come.
