@@ -358,6 +358,14 @@ async fn letters_twice_as_large_leave_every_tab_and_pad_in_reach() {
             const hit = document.elementFromPoint(r.left + r.width / 2, r.top + r.height / 2);
             if (!p.contains(hit)) out.push(`${p.dataset.test} is covered by ${hit?.outerHTML.slice(0, 80)}`);
           }
+          // Of the frame only one line of tabs stays on the screen.
+          window.scrollTo(0, document.body.scrollHeight);
+          const bar = document.querySelector('nav.thumb').offsetHeight, head = document.querySelector('header.top').getBoundingClientRect();
+          if (bar > 64) out.push(`the tabs are ${bar} px high`);
+          if (head.bottom > 0) out.push(`the head stays, to ${head.bottom}`);
+          for (const t of document.querySelectorAll('nav.thumb > ul > li > :is(a, details)')) {
+            if (t.scrollWidth > t.clientWidth + 1 || t.offsetWidth < 44) out.push(`${t.textContent} in ${t.clientWidth}`);
+          }
           return out;";
         // Two columns need no frame that moves sideways, also on the narrowest phone.
         for size in [PHONE, SMALL] {

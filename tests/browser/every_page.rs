@@ -22,16 +22,26 @@ pub struct About {
 
 /// Animals growled so many days ago: that stays at the top of Today, beside what there is to do.
 pub async fn growled(dir: &Path, animals: impl Iterator<Item = AnimalId>, days_ago: f64) {
+    signed(dir, animals, days_ago, ("growl", SignLevel::Strong)).await;
+}
+
+/// Notes a sign of each animal, so many days before the last record.
+pub async fn signed(
+    dir: &Path,
+    animals: impl Iterator<Item = AnimalId>,
+    days_ago: f64,
+    (sign, level): (&str, SignLevel),
+) {
     let (_, story) = story(dir).await;
     let at = story.ledger().all().map(|e| e.happened_at).max().unwrap().plus_seconds(-days_ago * 86_400.0);
     let pattern = story.ledger().all().find(|e| e.animal.is_some()).unwrap();
-    let growl = Sign { sign: Note::new("growl").unwrap(), level: SignLevel::Strong, when: When::During, session: None };
+    let seen = Sign { sign: Note::new(sign).unwrap(), level, when: When::During, session: None };
     let events = animals.map(|animal| Event {
         id: EventId(Uuid::now_v7()),
         animal: Some(animal),
         happened_at: at,
         recorded_at: at,
-        body: growl.clone().into(),
+        body: seen.clone().into(),
         ..pattern.clone()
     });
     let store = Store::open(dir).await.unwrap();

@@ -131,6 +131,8 @@ impl Browser {
             "--disable-background-networking".into(),
             "--disable-component-update".into(),
             "--disable-sync".into(),
+            // Read with 24 hours and kilograms, wherever the tests run.
+            "--accept-lang=en-GB".into(),
             format!("--window-size={width},{height}"),
             format!("--user-data-dir={}", profile.path().display()),
         ];

@@ -1,8 +1,9 @@
 //! Pages on a phone, in languages whose words are longer or run the other way, and with letters twice as large.
 
-use crate::every_page::{every_page, growled, prepared, unheld};
+use crate::every_page::{every_page, growled, prepared, signed, unheld};
 use crate::harness::{Browser, PHONE, Server, demo_dir, story};
 use fantoccini::Locator;
+use sayso_model::SignLevel;
 use serde_json::{Value, json};
 
 /// The narrowest phone in use.
@@ -29,6 +30,9 @@ const folded = document.querySelector('[data-test=more-words] > summary')?.textC
 return [...document.querySelectorAll('details.word')].filter((w) => !w.checkVisibility() || w.closest('[data-test=more-words]'))
   .map((w) => w.querySelector('strong').textContent).filter((says) => !folded.includes(says));";
 
+/// A day on which three things concern its wellbeing.
+const THREE: &str = "a growl, guarding and something swallowed";
+
 #[tokio::test(flavor = "multi_thread")]
 async fn today_is_a_screen_and_a_half_at_most_for_every_animal() {
     let mut heights = Vec::new();
@@ -38,6 +42,7 @@ async fn today_is_a_screen_and_a_half_at_most_for_every_animal() {
         ("growled", Some(3.0), true),
         ("growled, before a session", Some(3.0), false),
         ("growled today", Some(0.0), true),
+        (THREE, Some(0.0), true),
     ];
     for (how, days_ago, held) in cases {
         let dir = demo_dir();
@@ -47,6 +52,10 @@ async fn today_is_a_screen_and_a_half_at_most_for_every_animal() {
         }
         if let Some(days_ago) = days_ago {
             growled(dir.path(), story.animals().into_keys(), days_ago).await;
+            let also = [("guards food, a thing or the button", 1.0), ("swallowed something that is no food", 2.0)];
+            for (sign, days_ago) in also.into_iter().filter(|_| how == THREE) {
+                signed(dir.path(), story.animals().into_keys(), days_ago, (sign, SignLevel::Mild)).await;
+            }
         }
         let server = Server::start(dir.path(), 0);
         let browser = Browser::open(PHONE).await;
@@ -59,7 +68,11 @@ async fn today_is_a_screen_and_a_half_at_most_for_every_animal() {
                 let said = look("return document.documentElement.lang").await.unwrap();
                 assert!(language == STAND_IN || said == language, "{said}");
                 let warned = look("return document.querySelectorAll('main > .stop').length").await.unwrap();
-                assert!(days_ago.is_none() || warned.as_u64() > Some(0), "a growl stands at the top");
+                assert!(days_ago.is_none() || warned.as_u64() == Some(1), "a growl stands at the top, in one card");
+                let further = look("return document.querySelectorAll('main > .stop .also > li').length").await.unwrap();
+                let next = look("return document.querySelector('[data-test=next] .act').textContent").await.unwrap();
+                assert!(!(how == THREE && language == "en" && next.as_str().unwrap().contains("No session")), "{next}");
+                assert!(how != THREE || further.as_u64() >= Some(2), "what else there is are lines of it");
                 let planned =
                     look("return Boolean(document.querySelector('[data-test=next] .primary'))").await.unwrap();
                 assert!(held || planned == json!(true), "{how}: a session stands there");

@@ -16,7 +16,7 @@ use sayso_methods::words::{
 use sayso_model::{AnimalCard, Kcal, Language, RewardCard, RewardId, RewardKind};
 use std::collections::BTreeMap;
 
-pub use sayso_methods::words::{Part, Reason};
+pub use sayso_methods::words::{Bound, Part, Reason};
 
 /// How much the animal is known to like something.
 #[derive(Clone, PartialEq, Debug)]
@@ -42,6 +42,8 @@ pub struct Proposed {
     pub liked: Liked,
     /// Deliveries a day that time, appetite and the day's food leave it in this set.
     pub per_day: f64,
+    /// What lets it be no oftener.
+    pub bound: Bound,
     /// Seconds of one delivery.
     pub seconds: f64,
     /// How it is given and where these figures come from.
@@ -232,6 +234,7 @@ impl<'a> Known<'a> {
             kind: reward.kind,
             liked,
             per_day: delivery.per_day,
+            bound: delivery.bound,
             seconds: delivery.seconds,
             given: *self.given.get(i)?,
             pieces: candidate.ration_pieces,

@@ -28,12 +28,16 @@ const SUDDEN: f64 = 0.001;
 #[must_use]
 pub fn welfare(case: &Case<'_>) -> Vec<Advice> {
     let mut found = Vec::new();
-    found.extend(lasting(case, Lasting::Swallowing));
+    // What cannot wait comes first; after its day, what to do now does.
+    let (swallowed, earlier): (Vec<_>, Vec<_>) =
+        lasting(case, Lasting::Swallowing).into_iter().partition(|a| a.act == Act::AskAboutSwallowing { today: true });
+    found.extend(swallowed);
     let strong = strong_signs(case);
     // On a day without a session for a growl, that advice tells of the weeks before as well.
     let told = strong.as_ref().is_some_and(|a| a.act == Act::GiveSpace);
     found.extend(strong);
     found.extend(lasting(case, Lasting::Threat).filter(|_| !told));
+    found.extend(earlier);
     found.extend(lasting(case, Lasting::Guarding));
     found.extend(leaving(case));
     found.extend(mild_signs(case));
@@ -92,7 +96,10 @@ fn lasting(case: &Case<'_>, sign: Lasting) -> Option<Advice> {
     let (act, cautions) = match sign {
         Lasting::Threat => (Act::AskAboutThreats, vec![Caution::AskBoth]),
         Lasting::Guarding => (Act::AskAboutGuarding, vec![Caution::TakeNothing, Caution::AskBoth]),
-        Lasting::Swallowing => (Act::AskAboutSwallowing { today }, vec![Caution::CallVetNow]),
+        Lasting::Swallowing => (
+            Act::AskAboutSwallowing { today },
+            vec![if today { Caution::CallVetNow } else { Caution::AskVetUnlessSeen }],
+        ),
     };
     let mut advice = Advice::new(Topic::Welfare, act, because, Sure::Very, Change::DaysWithout { days: LASTS_DAYS });
     advice.cautions = cautions;

@@ -174,6 +174,7 @@ pub static TABLE: &[Line] = &[
 
     ("/exchange", EXPORT, IMPORT),
     ("/exchange/archive.tar", EXPORT, NOBODY),
+    ("/exchange/diary.csv", IMPORT, NOBODY),
     ("/exchange/{id}", IMPORT, IMPORT),
     ("/exchange/{id}/away", NOBODY, IMPORT),
 

@@ -33,8 +33,8 @@ pub use clips::{ClipHash, MOST_CLIP_BYTES};
 pub use damage::{CheckFault, ClipFault, Damage, DamagedRow, RowDamage, SnapshotFault};
 pub use error::{ArchiveFault, BackupFault, NotImported, OnlyInAFolder, StoreError};
 pub use exchange::{
-    Archived, ClipsBrought, ColumnHelp, FaultKind, Faults, FileKind, Format, ImportOptions, Imported, Look,
-    MOST_FILE_BYTES, MOST_LINE_BYTES, MOST_PROBLEMS, Preview, RowProblem, TakenIn, Wanted, columns_of,
+    Archived, ClipsBrought, ColumnHelp, Diary, DiaryPart, FaultKind, Faults, FileKind, Format, ImportOptions, Imported,
+    Look, MOST_FILE_BYTES, MOST_LINE_BYTES, MOST_PROBLEMS, Preview, RowProblem, TakenIn, Wanted, columns_of,
     events_of_archive, labelled,
 };
 pub use folder::folder_of;

@@ -370,8 +370,13 @@ export interface View {
 export interface RationLeft {
   given: number;
   left: number | undefined;
-  pieces(food: { id?: string; kcal?: number | null; most_per_day?: number | null }): number | undefined;
+  /** Whole pieces, and by which limit: the smaller of the day's food and the card's most a day. */
+  bound(food: Dosed): { n: number; by: "food" | "card" } | undefined;
+  pieces(food: Dosed): number | undefined;
 }
+
+/** What tells how much of a food may be given. */
+type Dosed = { id?: string; kcal?: number | null; most_per_day?: number | null };
 
 /** What a session amounts to. */
 export interface Summary {

@@ -195,6 +195,7 @@ export interface Messages {
   "client-board-today-count": { n: string | number };
   "client-board-too-few": { n: string | number };
   "client-board-took": {};
+  "client-board-treat-left": { by: string | number; food: string | number; n: string | number };
   "client-board-treats-left": { list: string | number };
   "client-board-try-again": {};
   "client-board-unpaired": { n: string | number };

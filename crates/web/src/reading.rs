@@ -24,9 +24,9 @@ pub fn locale(headers: &HeaderMap, person: Option<&PersonCard>) -> Locale {
         return Locale::PSEUDO;
     }
     let browser = headers.get(ACCEPT_LANGUAGE).and_then(|value| value.to_str().ok());
-    // A language that the device was given comes before the browser's.
-    let known = device.and_then(Language::of_tag).map(Language::tag);
-    Locale::chosen(person, known.or(browser))
+    // A language that the device was given comes before the browser's; where it is the same, the browser tells more.
+    let known = device.and_then(Language::of_tag).filter(|known| Locale::chosen(None, browser).language != *known);
+    Locale::chosen(person, known.map(Language::tag).or(browser))
 }
 
 /// Whether a script asks for JSON where a person would get a page.

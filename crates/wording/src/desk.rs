@@ -154,10 +154,11 @@ pub fn why(l: &Locale, names: &Names<'_>, need: &Need) -> Vec<String> {
     let name = names.animal;
     let asks = |caution_: Caution| caution(l, name, caution_);
     match &need.what {
-        What::Signs { kind, recurring, .. } => {
+        What::Signs { kind, recurring, today, .. } => {
             let back = recurring.map(|(weeks, of)| say!(l, desk::why_recurring, weeks = weeks, of = of));
             let whom: &[Caution] = match kind {
-                SignKind::Swallowing => &[Caution::CallVetNow],
+                SignKind::Swallowing if *today => &[Caution::CallVetNow],
+                SignKind::Swallowing => &[Caution::AskVetUnlessSeen],
                 SignKind::Threat => &[Caution::AskBoth],
                 SignKind::Guarding => &[Caution::TakeNothing, Caution::AskBoth],
                 SignKind::Other => &[Caution::AskIfBack],

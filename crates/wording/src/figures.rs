@@ -71,6 +71,23 @@ pub fn told_to(locale: &Locale, e: &Estimate, decimals: usize) -> String {
     }
 }
 
+/// The same in a cell of a table, whose caption says what is counted: `62% (48% to 75%, from 37)`.
+#[must_use]
+pub fn in_cell(locale: &Locale, e: &Estimate) -> String {
+    let decimals = decimals(locale, e);
+    let written = |x| number_to(locale, x, e.unit, decimals);
+    match (e.value, e.low, e.high) {
+        _ if e.n == 0 => none(locale),
+        _ if e.too_early() => say!(locale, figures::cell_early, n = e.n),
+        (Some(value), Some(low), Some(high)) => {
+            let (value, low, high) = (written(value), written(low), written(high));
+            say!(locale, figures::cell_interval, value = value, low = low, high = high, n = e.n)
+        }
+        (Some(value), ..) => say!(locale, figures::cell_without, value = written(value), n = e.n),
+        (None, ..) => say!(locale, figures::cell_nothing, n = e.n),
+    }
+}
+
 /// The same; with too few observations only that it is too early to say, and their count. It stands after a colon or in a
 /// cell of its own: in the middle of a sentence no words can take the place of a figure.
 #[must_use]
@@ -141,5 +158,8 @@ mod tests {
         assert_eq!(finding(&Locale::ENGLISH, &Estimate::share(3, 4)), "too early to say (4 records)");
         assert_eq!(Locale::ENGLISH.estimate(&Estimate::share(3, 4)), "too early to say (n = 4)");
         assert_eq!(finding(&Locale::ENGLISH, &Estimate::share(3, 5)), "60% (15% to 95%, from 5 records)");
+        assert_eq!(in_cell(&Locale::ENGLISH, &Estimate::share(3, 5)), "60% (15% to 95%, from 5)");
+        assert_eq!(in_cell(&Locale::ENGLISH, &Estimate::share(3, 4)), "too early to say (from 4)");
+        assert_eq!(in_cell(&Locale::ENGLISH, &Estimate::share(0, 0)), "nothing counted yet");
     }
 }

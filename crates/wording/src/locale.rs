@@ -48,16 +48,27 @@ impl Locale {
     }
 
     /// As a person chose; what they left open is read from the `Accept-Language` header of their browser
-    /// (RFC 9110, section 12.5.4), else English.
+    /// (RFC 9110, section 12.5.4): the language, and clock and unit by its region; else English, 24 hours, kilograms.
     #[must_use]
     pub fn chosen(person: Option<&PersonCard>, accept_language: Option<&str>) -> Self {
-        let language =
-            person.and_then(|p| p.language).or_else(|| accept_language.and_then(accepted)).unwrap_or(Language::En);
-        let usual = Self::of(language);
+        let (guess, region) = accept_language.and_then(accepted).unwrap_or((Language::En, None));
+        let language = person.and_then(|p| p.language).unwrap_or(guess);
+        let usual = region.map_or(Self::of(language), |region| Self::of(language).in_region(region, guess));
         Self {
             clock: person.and_then(|p| p.clock).unwrap_or(usual.clock),
             weight_unit: person.and_then(|p| p.weight_unit).unwrap_or(usual.weight_unit),
             ..usual
+        }
+    }
+
+    /// Clock and unit as a region writes them where people speak `spoken`; as usual in any other region.
+    fn in_region(self, region: &str, spoken: Language) -> Self {
+        let is = |one: &&str| one.eq_ignore_ascii_case(region);
+        let twelve = TWELVE_HOURS.iter().any(|r| is(r)) || spoken == Language::En && is(&"CA");
+        Self {
+            clock: if twelve { Clock::Hours12 } else { self.clock },
+            weight_unit: if POUNDS.iter().any(|r| is(r)) { WeightUnit::Lb } else { self.weight_unit },
+            ..self
         }
     }
 
@@ -90,15 +101,26 @@ impl Locale {
     }
 }
 
-/// The first language of the header that the catalogues know, by its weight.
-fn accepted(header: &str) -> Option<Language> {
-    let mut known: Vec<(f32, Language)> = header
+/// Regions that write twelve hours, and those that weigh in pounds (from memory of CLDR's supplemental data; a first guess, which a
+/// person's card overrides).
+const TWELVE_HOURS: [&str; 6] = ["US", "PR", "AU", "NZ", "IN", "PH"];
+const POUNDS: [&str; 2] = ["US", "PR"];
+
+/// The region of a tag such as `en-US` or `zh-Hant-TW`: two letters after the language (RFC 5646, section 2.2.4).
+fn region(tag: &str) -> Option<&str> {
+    tag.split('-').skip(1).take_while(|part| part.len() > 1).find(|part| part.len() == 2)
+}
+
+/// The first language of the header that the catalogues know, by its weight, and the region it comes with.
+fn accepted(header: &str) -> Option<(Language, Option<&str>)> {
+    let mut known: Vec<(f32, (Language, Option<&str>))> = header
         .split(',')
         .filter_map(|part| {
             let mut fields = part.split(';').map(str::trim);
-            let language = Language::of_tag(fields.next()?)?;
+            let tag = fields.next()?;
+            let language = Language::of_tag(tag)?;
             let weight = fields.find_map(|f| f.strip_prefix("q=")).map_or(Some(1.0), |q| q.parse().ok())?;
-            (weight > 0.0).then_some((weight, language))
+            (weight > 0.0).then_some((weight, (language, region(tag))))
         })
         .collect();
     // Stable: of equal weight the one named first.
@@ -128,5 +150,25 @@ mod tests {
         let locale = Locale::chosen(Some(&card), Some("de"));
         assert_eq!((locale.language, locale.clock), (Language::Es, Clock::Hours24));
         assert_eq!(locale.weight(10.0), "22,0 lb");
+    }
+
+    #[test]
+    fn clock_and_unit_are_guessed_by_the_region_and_chosen_by_the_person() {
+        let read = |header| {
+            let l = Locale::chosen(None, Some(header));
+            (l.clock, l.weight_unit)
+        };
+        assert_eq!(read("en-US,en;q=0.9"), (Clock::Hours12, WeightUnit::Lb));
+        assert_eq!(read("es-us"), (Clock::Hours12, WeightUnit::Lb));
+        assert_eq!(read("en-AU"), (Clock::Hours12, WeightUnit::Kg));
+        assert_eq!(read("en-CA"), (Clock::Hours12, WeightUnit::Kg));
+        for header in ["en", "en-GB,en-US;q=0.9", "fr-CA", "de-DE,en-US;q=0.8", "nl-NL", "pt-BR"] {
+            assert_eq!(read(header), (Clock::Hours24, WeightUnit::Kg), "{header}");
+        }
+        let id = "0197a1b2-0000-7000-8000-000000000001".parse::<PersonId>().unwrap();
+        let mut card = PersonCard::new(id, Label::new("Ilda").unwrap(), Role::Home);
+        (card.clock, card.weight_unit) = (Some(Clock::Hours24), Some(WeightUnit::Kg));
+        let locale = Locale::chosen(Some(&card), Some("en-US"));
+        assert_eq!((locale.clock, locale.weight_unit), (Clock::Hours24, WeightUnit::Kg));
     }
 }

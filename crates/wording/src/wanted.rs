@@ -3,7 +3,7 @@
 use crate::locale::Locale;
 use crate::message::{Message, Worded, Words};
 use crate::{say, words};
-use sayso_store::{FaultKind, NotRead, RowProblem, Wanted};
+use sayso_store::{Diary, FaultKind, NotRead, RowProblem, Wanted};
 
 impl Worded for Wanted {
     fn words(&self, l: &Locale) -> Words {
@@ -126,4 +126,12 @@ pub fn told(l: &Locale, kind: &FaultKind) -> String {
             say!(l, exchange::fault_found_one_of, times = times, place = at, found = found, wanted = wanted)
         }
     }
+}
+
+/// How a diary is read: a line a column, then what holds of each row.
+#[must_use]
+pub fn read_as(l: &Locale, diary: &Diary) -> Vec<String> {
+    let columns = diary.columns().iter();
+    let told = columns.map(|(column, part)| say!(l, exchange::diary_column, part = part.name(), column = column));
+    told.chain([say!(l, exchange::diary_rules)]).collect()
 }

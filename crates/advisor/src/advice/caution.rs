@@ -12,6 +12,8 @@ pub enum Caution {
     AskIfBack,
     /// Call a veterinarian at once, and do not make it vomit unless told to.
     CallVetNow,
+    /// Ask a veterinarian if none has seen it since; call at once if it is unwell.
+    AskVetUnlessSeen,
     /// Take nothing from it by force; keep children away.
     TakeNothing,
     /// Leaving is an answer: do not call or lure it back.

@@ -9,7 +9,7 @@ use sayso_store::{
     Appended, FileKind, Format, Look, NotRead, Others, Preview, StoreError, TakenIn, WORTH_A_SNAPSHOT, read_event,
 };
 use sayso_wording::errors::homes;
-use sayso_wording::wanted::{place_of, told};
+use sayso_wording::wanted::{place_of, read_as, told};
 use sayso_wording::{Locale, Message, say, words};
 use serde_json::value::RawValue;
 use std::io::{BufWriter, ErrorKind, Read};
@@ -116,6 +116,10 @@ fn report(l: &Locale, file: &Path, preview: &Preview) {
         known = preview.duplicates,
         faults = preview.bad_rows
     );
+    if let Some(diary) = &preview.diary {
+        tell!(l, exchange::diary_intro);
+        read_as(l, diary).iter().for_each(|line| tell!("  {line}"));
+    }
     for (kind, n) in &preview.kinds {
         tell!("  {}", say!(l, command_keep::new_of_kind, n = *n, kind = *kind));
     }

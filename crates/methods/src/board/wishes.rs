@@ -3,7 +3,7 @@
 //! Source: common practice, no source: words already known stay where they are; words that belong together are near;
 //! words that sound alike, and words a paw brushes by accident, are apart; words used often are within easy reach.
 
-use crate::words::{AlikeRule, Sounds, compare, sounds_of};
+use crate::words::{AlikeRule, Likeness, Sounds, compare, sounds_of};
 use sayso_model::{Language, Place};
 
 /// A grid of rectangular places. The learner stands below the last row.
@@ -115,11 +115,11 @@ pub(super) fn mixed_up(a: Place, b: Place) -> f64 {
     if a == b { 0.0 } else { ((FAR_ENOUGH - steps(a, b)) / (FAR_ENOUGH - 1.0)).clamp(0.0, 1.0) }
 }
 
-/// How easily a press at one place brushes the other: 1 side by side, a half across a corner.
+/// How easily a press at one place brushes the other: 1 side by side, a third across a corner (ours, no source).
 pub(super) fn brushed(a: Place, b: Place) -> f64 {
     match (a.row.abs_diff(b.row), a.column.abs_diff(b.column)) {
         (0, 1) | (1, 0) => 1.0,
-        (1, 1) => 0.5,
+        (1, 1) => 1.0 / 3.0,
         _ => 0.0,
     }
 }
@@ -128,6 +128,20 @@ pub(super) fn brushed(a: Place, b: Place) -> f64 {
 pub(super) fn reach(grid: &Grid, at: Place) -> f64 {
     let last = grid.rows.saturating_sub(1);
     if last == 0 { 0.0 } else { f64::from(last.saturating_sub(at.row)) / f64::from(last) }
+}
+
+// Labels up to so many times as far apart as too alike ones are kept apart too, where places are free (ours, no source).
+const NEARLY_ALIKE: f64 = 3.0;
+
+/// How much two labels can be confused by ear: what they share where they are too alike; where they nearly are, at most a half,
+/// falling to 0.
+fn confused(heard: &Likeness, rule: AlikeRule) -> f64 {
+    let beyond = (NEARLY_ALIKE - 1.0) * rule.apart;
+    match heard {
+        Likeness { too_alike: true, apart, .. } => 1.0 - apart,
+        Likeness { apart, .. } if beyond > 0.0 => ((NEARLY_ALIKE * rule.apart - apart) / beyond).clamp(0.0, 1.0) / 2.0,
+        _ => 0.0,
+    }
 }
 
 /// Degrees between each pair of words (symmetric, 0 to 1, diagonal 0).
@@ -150,7 +164,7 @@ impl Degrees {
         for i in 0..n {
             for j in (0..n).filter(|j| *j != i) {
                 let heard = compare(&words[i].says, &sounds[i], &words[j].says, &sounds[j], wishes.alike);
-                degrees.alike[i][j] = if heard.too_alike { 1.0 - heard.apart } else { 0.0 };
+                degrees.alike[i][j] = confused(&heard, wishes.alike);
                 // Either of the two may be the one that is meant.
                 degrees.accident[i][j] = (degrees.use_share[i] + degrees.use_share[j]) / 2.0;
             }

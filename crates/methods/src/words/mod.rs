@@ -17,8 +17,8 @@ pub use dictionary::{DICTIONARY_LICENCE, pronunciation};
 pub use distance::{phoneme_edits, sound_distance};
 pub use features::FEATURES;
 pub use first::{
-    Candidate, Delivery, FirstWordRules, FirstWords, FirstWordsError, LeftOut, Liking, MOST_SETS, Part, Reason, Score,
-    Scored, Weights, first_words,
+    Bound, Candidate, Delivery, FirstWordRules, FirstWords, FirstWordsError, LeftOut, Liking, MOST_SETS, Part, Reason,
+    Score, Scored, Weights, first_words,
 };
 pub use label::{MOST_SYLLABLES, labels_for, syllables};
 pub use next::{Gap, NextReason, NextWord, NextWordRules, NextWords, OnBoard, next_words};

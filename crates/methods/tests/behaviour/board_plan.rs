@@ -38,6 +38,19 @@ fn a_well_known_board_stays_as_it_is_and_a_new_word_goes_beside() {
 }
 
 #[test]
+fn a_first_board_keeps_words_that_sound_nearly_alike_apart_and_no_two_side_by_side() {
+    for says in [["rub", "tug", "cheese"], ["tug", "cheese", "rub"], ["cheese", "rub", "tug"]] {
+        let words = says.map(|s| word(s, 0.0, None));
+        let found = plan(&words, &grid(2, 3), &Wishes::default(), &Effort::default()).unwrap();
+        let place = |of: &str| found.places[says.iter().position(|s| *s == of).unwrap()];
+        assert!(steps(place("rub"), place("tug")) >= 2.0, "{says:?} {:?}", found.places);
+        for (a, b) in [("rub", "cheese"), ("tug", "cheese")] {
+            assert!(steps(place(a), place(b)) > 1.0, "{says:?} {:?}", found.places);
+        }
+    }
+}
+
+#[test]
 fn a_hardly_known_word_moves_away_from_its_sound_alike_and_says_so() {
     let words =
         [word("tug", 1.0, Some(at(0, 0))), word("hug", 0.1, Some(at(0, 1))), word("water", 1.0, Some(at(0, 5)))];

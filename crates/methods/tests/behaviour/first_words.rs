@@ -54,6 +54,19 @@ fn the_home_gets_its_words_and_every_other_one_its_reason() {
 }
 
 #[test]
+fn how_often_a_word_can_be_given_is_told_with_the_limit_that_it_is() {
+    let mut all = home();
+    all[0].most_per_day = Some(4);
+    all[1].ration_pieces = Some(5);
+    let found = first_words(&all, &FirstWordRules::default()).unwrap();
+    let told = |of: usize| {
+        let at = found.best.words.iter().position(|w| *w == of).unwrap();
+        (found.best.deliveries[at].per_day, found.best.deliveries[at].bound)
+    };
+    assert_eq!((told(0), told(1), told(2)), ((4.0, Bound::Most), (5.0, Bound::Ration), (10.0, Bound::Time)));
+}
+
+#[test]
 fn what_cannot_be_given_at_the_board_is_no_first_word() {
     let mut all = home();
     all[3] = Candidate { at_board: false, seconds: Some(5.0), ..candidate("garden", RewardKind::Exploring, 0.95) };

@@ -6,6 +6,7 @@ use sayso_advisor::Case;
 use sayso_advisor::likes::{LikesReport, RankedReward};
 use sayso_model::{AnimalCard, LikesFormat};
 use sayso_wording::advice::{known as known_best, lean};
+use sayso_wording::figures::{finding, in_cell};
 use sayso_wording::{Locale, say};
 
 /// What an animal likes; none where the case is about no animal of the story.
@@ -51,7 +52,7 @@ fn known(blocks: &mut Vec<Block>, case: &Case<'_>, l: &Locale, card: &AnimalCard
         text.push(Paragraph::block("", told, Look::Plain));
     }
     if let Some(side) = &report.side {
-        let told = say!(l, sheets::side, name = &card.name, share = l.estimate(&side.left), p = l.p(side.p));
+        let told = say!(l, sheets::side, name = &card.name, share = finding(l, &side.left));
         text.push(Paragraph::block("", format!("{} {told}", lean(l, card.name.as_str(), side.lean)), Look::Plain));
     }
     if let Some(why) = said::test_again(l, card.name.as_str(), report) {
@@ -67,7 +68,7 @@ fn known(blocks: &mut Vec<Block>, case: &Case<'_>, l: &Locale, card: &AnimalCard
 }
 
 fn chart(l: &Locale, ranked: &[&RankedReward]) -> Chart {
-    let told = |r: &&RankedReward| say!(l, sheets::told, what = &r.name, figure = l.estimate(&r.over_average));
+    let told = |r: &&RankedReward| say!(l, sheets::told, what = &r.name, figure = finding(l, &r.over_average));
     let rows = ranked.iter().map(|r| Whisker::of(r.name.clone(), &r.over_average));
     Chart {
         title: say!(l, sheets::over_middling),
@@ -86,7 +87,7 @@ fn scores(l: &Locale, card: &AnimalCard, report: &LikesReport) -> Option<Block> 
     head.extend(formats.iter().map(|f| say!(l, sheets::score, format = f.name(), name = &card.name)));
     let rows = report.ranking.iter().map(|r| {
         let mut cells = vec![Cell::from(r.name.clone())];
-        let score = |f: &LikesFormat| r.scores.get(f.name()).map_or_else(|| "\u{2013}".to_owned(), |e| l.estimate(e));
+        let score = |f: &LikesFormat| r.scores.get(f.name()).map_or_else(|| "\u{2013}".to_owned(), |e| in_cell(l, e));
         cells.extend(formats.iter().map(|f| Cell::from(score(f))));
         Row { word: None, cells }
     });

@@ -11,6 +11,7 @@ use sayso_advisor::stages::standings;
 use sayso_advisor::welfare::welfare;
 use sayso_model::talks::{Standing, Talk, own_plans};
 use sayso_model::{AnimalCard, Day, Moment, PlanLine, Proposed, SignLevel};
+use sayso_wording::figures::in_cell;
 use sayso_wording::meeting::{measure, new};
 use sayso_wording::talk::{kept, proposed};
 use sayso_wording::{Locale, say};
@@ -165,8 +166,8 @@ fn figures(l: &Locale, told: &Meeting) -> Vec<Block> {
         word: None,
         cells: vec![
             Cell::from(measure(l, figure.measure)),
-            l.estimate(&figure.since).into(),
-            l.estimate(&figure.before).into(),
+            in_cell(l, &figure.since).into(),
+            in_cell(l, &figure.before).into(),
         ],
     };
     vec![

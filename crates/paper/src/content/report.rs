@@ -10,6 +10,7 @@ use sayso_advisor::welfare::welfare;
 use sayso_advisor::{Case, Estimate};
 use sayso_model::{AnimalCard, LikesTest, ProbeTrial, Sign, SignLevel, WordId};
 use sayso_wording::advice::{known, stage_name};
+use sayso_wording::figures::{finding, in_cell};
 use sayso_wording::ration::{basis, refusal};
 use sayso_wording::signs::noted;
 use sayso_wording::{Locale, say};
@@ -23,7 +24,7 @@ pub fn in_short(case: &Case<'_>, l: &Locale, card: &AnimalCard, all: &Days) -> V
     let noted = all.days.iter().filter(|d| d.sessions + d.all_showings() + d.all_presses() > 0).count();
     let items = vec![
         say!(l, sheets::noted, noted = noted, days = all.days.len()),
-        say!(l, sheets::joined, name = &card.name, share = l.estimate(&Estimate::share(joined, begun))),
+        say!(l, sheets::joined, name = &card.name, share = finding(l, &Estimate::share(joined, begun))),
         say!(l, sheets::counts, name = &card.name, showings = showings, presses = presses),
     ];
     let mut blocks = vec![Block::Heading(say!(l, sheets::in_short)), Block::List { items, big: false }];
@@ -68,8 +69,8 @@ pub fn words(case: &Case<'_>, l: &Locale, card: &AnimalCard, all: &[Standing], p
             Cell::from(s.says.clone()),
             stage_name(l, s.stage).into(),
             say!(l, sheets::n, n = s.showings).into(),
-            l.estimate(&s.delay).into(),
-            l.estimate(&s.response).into(),
+            in_cell(l, &s.delay).into(),
+            in_cell(l, &s.response).into(),
             say!(l, sheets::n, n = own(s)).into(),
         ];
         Row { word: Some(s.word), cells }
@@ -99,7 +100,7 @@ pub fn showings(l: &Locale, all: &Days) -> Option<Chart> {
 }
 
 fn shares(l: &Locale, title: String, x: String, rows: Vec<(String, &Estimate)>) -> Chart {
-    let told = |(name, e): &(String, &Estimate)| say!(l, sheets::told, what = name, figure = l.estimate(e));
+    let told = |(name, e): &(String, &Estimate)| say!(l, sheets::told, what = name, figure = finding(l, e));
     let told = l.apart(&rows.iter().map(told).collect::<Vec<_>>());
     let drawn = |(name, e): (String, &Estimate)| {
         // What is too early to say is not drawn either.
@@ -129,7 +130,7 @@ pub fn answered(l: &Locale, card: &AnimalCard, all: &Days) -> Vec<Block> {
     if n == 0 {
         return Vec::new();
     }
-    let share = |k| l.estimate(&Estimate::share(k, n));
+    let share = |k| finding(l, &Estimate::share(k, n));
     let given = if a.partly > 0 {
         say!(l, sheets::given_partly, share = share(a.given), partly = share(a.partly))
     } else {

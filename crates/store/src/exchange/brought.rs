@@ -1,5 +1,6 @@
 //! A file somebody brings, whatever of ours it is: recognised, looked at, then taken in.
 
+use super::diary::Diary;
 use super::preview::{ImportOptions, Imported, Preview};
 use super::{ClipsBrought, Format, MOST_FILE_BYTES, events_of_archive};
 use crate::error::StoreError;
@@ -125,7 +126,7 @@ impl Store {
                 (format, bytes, 0)
             }
         };
-        let preview = self.preview_only(&bytes, &ImportOptions { format, home: None }, admits).await?;
+        let preview = self.preview_as(&bytes, &ImportOptions { format, home: None }, admits, Diary::of).await?;
         Ok(Look::Events { preview, recordings })
     }
 

@@ -3,7 +3,7 @@
 use super::wanted::Wanted;
 use sayso_model::{HomeId, Story};
 use serde_json::Value;
-use std::collections::{BTreeMap, HashMap};
+use std::collections::{BTreeMap, BTreeSet, HashMap};
 use uuid::Uuid;
 
 /// The kinds of things that have names: type of the id, kind of card, the card's own id field and its name field.
@@ -71,6 +71,14 @@ impl Names {
         let entry = self.0.entry((home, type_name)).or_default().entry(name.to_lowercase()).or_default();
         name.clone_into(&mut entry.spelling);
         entry.ids.insert(id, active);
+    }
+
+    /// The one thing of a type that is in use; none where there are several.
+    pub(super) fn only(&self, home: HomeId, type_name: &'static str) -> Option<Uuid> {
+        let entries = self.0.get(&(home, type_name))?.values();
+        let ids: BTreeSet<Uuid> =
+            entries.flat_map(|e| &e.ids).filter(|(_, active)| **active).map(|(id, _)| *id).collect();
+        ids.first().copied().filter(|_| ids.len() == 1)
     }
 
     /// The id of a name, or what should stand there instead.

@@ -2,11 +2,12 @@
 
 use super::Format;
 use super::derive::Occurrences;
+use super::diary::Diary;
 use super::faults::Faults;
 use super::names::Names;
 use super::problem::RowProblem;
 use super::resolve::{Context, Resolved, resolve};
-use super::rows::{self, Glance, Raw, problem};
+use super::rows::{self, Glance, Row, problem};
 use super::wanted::Wanted;
 use crate::appended::{self, Appended};
 use crate::error::{NotImported, StoreError};
@@ -59,6 +60,10 @@ pub struct Preview {
     pub moved: Option<HomeId>,
     /// When the new rows happened, first and last.
     pub span: Option<(Moment, Moment)>,
+    /// How it is read, where it is a diary with columns of its own.
+    pub diary: Option<Diary>,
+    /// The columns of a table that is not understood.
+    pub strange_columns: Vec<String>,
     events: Vec<Written>,
 }
 
@@ -123,6 +128,17 @@ impl Store {
         options: &ImportOptions,
         admits: fn(&Body) -> bool,
     ) -> Result<Preview, StoreError> {
+        self.preview_as(bytes, options, admits, |_| None).await
+    }
+
+    /// The same of a table that may be a diary, as `diary` finds.
+    pub(super) async fn preview_as(
+        &self,
+        bytes: &[u8],
+        options: &ImportOptions,
+        admits: fn(&Body) -> bool,
+        diary: fn(&str) -> Option<Diary>,
+    ) -> Result<Preview, StoreError> {
         let mut preview = Preview::default();
         let text = match rows::text(bytes) {
             Ok(text) => text,
@@ -131,15 +147,24 @@ impl Store {
                 return Ok(preview);
             }
         };
+        preview.diary = if options.format == Format::Csv { diary(text) } else { None };
+        let diary = preview.diary.clone();
+        let read = |each: &mut dyn FnMut(Row<'_>)| match &diary {
+            Some(diary) => diary.read(text, each),
+            None => rows::read(text, options.format, each),
+        };
         // First look: the homes in the file, and what its own cards name.
         let (mut seen, mut cards) = (BTreeSet::new(), Vec::new());
-        let mut first = |row: Result<Raw<'_>, Vec<RowProblem>>| {
+        let mut first = |row: Row<'_>| {
             let Ok(raw) = row else { return };
             let Glance { home, card } = raw.glance();
             seen.extend(home);
             cards.extend(card.map(|body| (home, body)));
         };
-        if let Err(problem) = rows::read(text, options.format, &mut first) {
+        if let Err(problem) = read(&mut first) {
+            if problem.field == "column" {
+                preview.strange_columns = rows::header_of(text);
+            }
             preview.bad(vec![problem]);
             return Ok(preview);
         }
@@ -178,19 +203,34 @@ impl Store {
         // Second look: each row with names and zones known.
         let context = Context { format: options.format, home, zones: &zones, names: &names, fresh: false };
         let (mut occurrences, mut found) = (Occurrences::default(), Vec::new());
-        let mut second = |row: Result<Raw<'_>, Vec<RowProblem>>| {
-            preview.rows += 1;
-            let line = row.as_ref().map_or(0, |raw| raw.line);
+        let mut last = 0;
+        let mut second = |row: Row<'_>| {
+            let line = match &row {
+                Ok(raw) => raw.line,
+                Err(problems) => problems.first().map_or(0, |p| p.line),
+            };
+            // One line of a diary may hold two events.
+            preview.rows += usize::from(diary.is_none() || line != last);
+            last = line;
+            let row = row.and_then(|raw| match &diary {
+                Some(diary) => diary.settled(raw, &names, home),
+                None => Ok(raw),
+            });
             let row = row.map(|raw| match into {
                 Some(home) => raw.moved_to(home),
                 None => raw,
             });
             match row.and_then(|raw| resolve(&context, raw, &mut occurrences)) {
                 Ok(resolved) => found.push((line, resolved)),
-                Err(problems) => preview.bad(problems),
+                Err(mut problems) => {
+                    if let Some(diary) = &diary {
+                        problems.iter_mut().for_each(|p| p.field = diary.column_of(&p.field));
+                    }
+                    preview.bad(problems);
+                }
             }
         };
-        if let Err(problem) = rows::read(text, options.format, &mut second) {
+        if let Err(problem) = read(&mut second) {
             preview.bad(vec![problem]);
         }
         self.compare(found, &mut preview, admits).await?;

@@ -109,7 +109,8 @@ pub(super) fn text(bytes: &[u8]) -> Result<&str, RowProblem> {
     Ok(text)
 }
 
-type Row<'a> = Result<Raw<'a>, Vec<RowProblem>>;
+/// A row, or what is wrong with it.
+pub(super) type Row<'a> = Result<Raw<'a>, Vec<RowProblem>>;
 
 /// Calls `each` for every row; an error is about the file as a whole.
 pub(super) fn read<'a>(text: &'a str, format: Format, each: &mut dyn FnMut(Row<'a>)) -> Result<(), RowProblem> {
@@ -159,6 +160,30 @@ enum Column {
 }
 
 fn csv<'a>(text: &'a str, each: &mut dyn FnMut(Row<'a>)) -> Result<(), RowProblem> {
+    let mut columns: Option<Vec<(String, Column)>> = None;
+    records(text, &mut |record, line| {
+        match &columns {
+            None => columns = Some(header(record, line)?),
+            Some(_) if record.iter().all(|cell| cell.trim().is_empty()) => {}
+            Some(columns) if record.len() != columns.len() => {
+                let wanted = Wanted::Cells(columns.len());
+                each(Err(vec![problem(line, "row", &record.len().to_string(), wanted)]));
+            }
+            Some(columns) => each(row(columns, record, line)),
+        }
+        Ok(())
+    })?;
+    match columns {
+        Some(_) => Ok(()),
+        None => Err(problem(1, "file", "", Wanted::Header)),
+    }
+}
+
+/// Calls `each` for every line of a table, its header among them, with the number of the line.
+pub(super) fn records(
+    text: &str,
+    each: &mut dyn FnMut(&csv::StringRecord, u64) -> Result<(), RowProblem>,
+) -> Result<(), RowProblem> {
     // A quotation mark that is never closed would swallow the rest of the file in one cell.
     if text.bytes().filter(|b| *b == b'"').count() % 2 == 1 {
         return Err(problem(0, "file", "", Wanted::ClosedQuotes));
@@ -171,27 +196,21 @@ fn csv<'a>(text: &'a str, each: &mut dyn FnMut(Row<'a>)) -> Result<(), RowProble
         .flexible(true)
         .from_reader(text.as_bytes());
     let mut record = csv::StringRecord::new();
-    let mut columns: Option<Vec<(String, Column)>> = None;
-    loop {
-        let more = reader.read_record(&mut record).map_err(|_| problem(0, "file", "", Wanted::Table))?;
-        if !more {
-            break;
-        }
-        let line = record.position().map_or(0, csv::Position::line);
-        match &columns {
-            None => columns = Some(header(&record, line)?),
-            Some(_) if record.iter().all(|cell| cell.trim().is_empty()) => {}
-            Some(columns) if record.len() != columns.len() => {
-                let wanted = Wanted::Cells(columns.len());
-                each(Err(vec![problem(line, "row", &record.len().to_string(), wanted)]));
-            }
-            Some(columns) => each(row(columns, &record, line)),
-        }
+    while reader.read_record(&mut record).map_err(|_| problem(0, "file", "", Wanted::Table))? {
+        each(&record, record.position().map_or(0, csv::Position::line))?;
     }
-    match columns {
-        Some(_) => Ok(()),
-        None => Err(problem(1, "file", "", Wanted::Header)),
-    }
+    Ok(())
+}
+
+/// The names of a table's columns as they stand in its first line; none where it cannot be read.
+pub(super) fn header_of(text: &str) -> Vec<String> {
+    let mut names = Vec::new();
+    let head = text.lines().next().unwrap_or_default();
+    let read = records(head, &mut |record, _| {
+        names = record.iter().map(|name| name.trim().to_owned()).collect();
+        Ok(())
+    });
+    read.map(|()| names).unwrap_or_default()
 }
 
 fn header(record: &csv::StringRecord, line: u64) -> Result<Vec<(String, Column)>, RowProblem> {

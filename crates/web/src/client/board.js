@@ -172,8 +172,12 @@ function drawFigures(view) {
         ? say("client-board-used-up")
         : say("client-board-treats-left", {
             list:
-              foods.map((r) => `${r.name} ${number(pad.ration.pieces(r) ?? 0)}`).join(", ") ||
-              say("client-board-kcal", { n: number(left) }),
+              foods
+                .map((r) => {
+                  const left = pad.ration.bound(r);
+                  return say("client-board-treat-left", { food: r.name, n: left?.n ?? 0, by: left?.by ?? "food" });
+                })
+                .join(", ") || say("client-board-kcal", { n: number(left) }),
           }),
   );
   at("ration").classList.toggle("caution", left !== undefined && left <= 0);

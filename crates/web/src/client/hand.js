@@ -66,11 +66,17 @@ export function fit(root) {
   /** @type {HTMLElement | null} */
   const top = document.querySelector("header.top");
   const measure = () => {
-    const heights = { bar: bar?.offsetHeight ?? 0, top: top?.offsetHeight ?? 0 };
-    const style = document.documentElement.style;
-    const room = window.innerHeight - heights.bar - heights.top;
+    const { style, classList } = document.documentElement;
+    // As tall as the tabs are in as many lines as they take: what follows from it must not change it.
+    classList.remove("lean");
+    const whole = window.innerHeight - (bar?.offsetHeight ?? 0) - (top?.offsetHeight ?? 0);
     const letter = parseFloat(getComputedStyle(document.documentElement).fontSize);
-    root.classList.toggle("flows", room < LEAST_ROOM_REM * letter);
+    const flows = whole < LEAST_ROOM_REM * letter;
+    root.classList.toggle("flows", flows);
+    // Then the head of the page scrolls away and the tabs keep one line: what is left is for pads and controls.
+    classList.toggle("lean", flows);
+    const heights = { bar: bar?.offsetHeight ?? 0, top: flows ? 0 : (top?.offsetHeight ?? 0) };
+    const room = window.innerHeight - heights.bar - heights.top;
     const taken = others.map((o) => part(o)?.offsetHeight ?? 0).filter((h) => h > 0);
     const left = room - taken.reduce((sum, h) => sum + h + GAP_PX, 0) - least(mat) - GAP_PX - DOCK_EDGE_PX;
     style.setProperty("--asked-most", `${Math.floor(left)}px`);

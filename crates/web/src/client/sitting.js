@@ -186,15 +186,16 @@ export function ration(stand, budget) {
   const feeds = stand.filter(isA("feed"));
   const given = feeds.reduce((sum, e) => sum + e.body.kcal, 0);
   const left = budget === null || budget === undefined ? undefined : Math.max(0, budget - given);
-  /** @type {RationLeft["pieces"]} */
-  const pieces = ({ id, kcal, most_per_day: most }) => {
+  /** @type {RationLeft["bound"]} */
+  const bound = ({ id, kcal, most_per_day: most }) => {
     if (left === undefined || !kcal || kcal < 0) return undefined;
     const had = feeds.filter((e) => id && e.body.reward === id).reduce((sum, e) => sum + (e.body.pieces ?? 1), 0);
     // A hair's breadth more, so that ten tenths of a piece are one piece.
     const byEnergy = Math.floor(left / kcal + 1e-9);
-    return Math.min(byEnergy, Math.max(0, (most ?? Infinity) - had));
+    const byCard = Math.max(0, (most ?? Infinity) - had);
+    return byCard < byEnergy ? { n: byCard, by: "card" } : { n: byEnergy, by: "food" };
   };
-  return { given, left, pieces };
+  return { given, left, bound, pieces: (reward) => bound(reward)?.n };
 }
 
 /**

@@ -125,6 +125,10 @@ test("what its card allows in a day bounds the pieces that energy leaves", () =>
   assert.equal(ration([fed(20)], 43).pieces(leaf), 0);
   assert.equal(ration([fed(20)], 43).pieces({ ...leaf, id: "other" }), 12);
   assert.equal(ration([], 5).pieces(leaf), 5);
+  // Said with the limit that it is.
+  assert.deepEqual(ration([], 43).bound(leaf), { n: 12, by: "card" });
+  assert.deepEqual(ration([], 5).bound(leaf), { n: 5, by: "food" });
+  assert.equal(ration([], null).bound(leaf), undefined);
 });
 
 test("a press not given when the session ended may still be given", () => {

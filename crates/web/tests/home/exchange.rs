@@ -366,3 +366,51 @@ async fn an_empty_notebook_begins_with_several_homes_only_by_choice() {
         assert_eq!(empty.state.store.homes().await.unwrap().len(), 2);
     }
 }
+
+#[tokio::test]
+async fn a_diary_with_columns_of_its_own_is_taken_in_as_the_preview_said() {
+    let home = Home::new().await;
+    let words = b"kind,happened_at,says\nword_card,2026-01-01 08:00,walk\n";
+    home.post(&bring(&home, "words.csv", words).await, &[]).await.kept();
+    let table = "Date,Time,Word,Who,Note\n2026-02-01,8:30,walk,Pip,sunny\n2026-02-02,,walk,,\n2026-02-03,09:00,,Robin,slept\n\
+                 2026-02-04,09:00,walk,Robin,\n2026-02-05,,zebra,Pip,\nlast week,,walk,Pip,\n";
+    let before = events(&home).await;
+    let to = bring(&home, "diary.csv", table.as_bytes()).await;
+    home.page(&to)
+        .await
+        .says("data-test=\"diary\"")
+        .says("“Word”: the word the animal pressed")
+        .says("put at noon")
+        .says("<dt>Rows</dt><dd class=\"num\">6</dd>")
+        .says("<dt>New</dt><dd class=\"num\">4</dd>")
+        // In the diary's own columns, row by row.
+        .says("<strong>Who</strong>, once (line 5): found “Robin”")
+        .says("<strong>Word</strong>, once (line 6): found “zebra”")
+        .says("<strong>Date</strong>, once (line 7): found “last week”")
+        .does_not_say("columns-help");
+    assert_eq!(events(&home).await, before);
+    home.post(&to, &[("leave_out_faulty_rows", "yes")]).await.kept();
+    let story = home.story().await;
+    assert_eq!(story.ledger().len(), before + 4);
+    // The second names nobody: only one animal lives here.
+    let pressed: Vec<String> = story.of::<sayso_model::Press>(home.animal).map(|f| f.at().to_string()).collect();
+    assert_eq!(pressed, ["2026-02-01T07:30:00.000Z", "2026-02-02T11:00:00.000Z"]);
+}
+
+#[tokio::test]
+async fn a_table_that_is_not_understood_gets_an_example_that_is() {
+    let home = Home::new().await;
+    let to = bring(&home, "diary.csv", b"date,word,mood\n2026-03-01,walk,good\n").await;
+    home.page(&to)
+        .await
+        .says("data-test=\"columns-help\"")
+        .says("Found these columns: date, word and mood.")
+        .says("href=\"/exchange/diary.csv\"")
+        .does_not_say("data-test=\"take-in\"");
+    for of in sayso_model::Language::ALL {
+        let example = sayso_wording::say!(&sayso_wording::Locale::of(of), exchange::example);
+        let to = bring(&home, "diary.csv", example.as_bytes()).await;
+        home.page(&to).await.says("data-test=\"diary\"").does_not_say("columns-help");
+    }
+    assert!(String::from_utf8(bytes_of(&home, "/exchange/diary.csv").await).unwrap().starts_with("date,time,word,who"));
+}

@@ -268,6 +268,29 @@ async fn ideas_are_added_with_a_tap_each_and_never_twice() {
 }
 
 #[tokio::test]
+async fn what_is_listed_under_another_label_is_no_idea_and_a_tap_makes_one_card() {
+    let home = Home::new().await;
+    let to = format!("/a/{}/ideas", home.animal);
+    home.reward("food", "two carrot slices", &[("kcal_per_piece", "1")]).await;
+    home.page(&to).await.does_not_say("value=\"carrot\"").says("value=\"apple\"").says("value=\"tug\"");
+    home.page("/people/reward/new?kind=food").await.does_not_say("Carrot, a thin slice").says("Apple without core");
+    home.post(&to, &[("ideas", "carrot"), ("ideas", "tug")]).await.kept();
+    let only = |story: &sayso_model::Story| {
+        let tug = story.rewards().into_values().find(|r| r.name.as_str() == "Tug").unwrap().clone();
+        (story.rewards().len(), tug)
+    };
+    let (count, tug) = only(&*home.story().await);
+    assert_eq!(count, 2, "the carrot is there already");
+    // Put away and called otherwise, it is still the card of its idea.
+    let card = format!("/people/reward/{}", tug.reward);
+    home.post(&card, &[("kind", "play"), ("name", "Tug")]).await.kept();
+    home.post(&to, &[("ideas", "tug")]).await.kept();
+    assert_eq!(only(&*home.story().await), (2, tug.clone()));
+    home.post(&card, &[("kind", "play"), ("name", "Rope game"), ("active", "yes")]).await.kept();
+    home.page(&to).await.does_not_say("value=\"tug\"").says("value=\"ball\"");
+}
+
+#[tokio::test]
 async fn weights_are_typed_in_the_persons_unit_and_kept_in_kilograms() {
     let home = Home::new().await;
     let story = home.story().await;

@@ -111,6 +111,18 @@ async fn first_words_are_proposed_with_reasons_and_become_cards() {
 }
 
 #[tokio::test]
+async fn how_often_a_day_is_said_once_with_its_reason() {
+    let home = Home::new().await;
+    home.reward("play", "ball", &[("seconds_to_deliver", "10"), ("most_per_day", "5")]).await;
+    home.reward("touch", "chest scratch", &[("says", "scratch"), ("seconds_to_deliver", "20")]).await;
+    home.page(&format!("/a/{}/words", home.animal))
+        .await
+        .says("at most about 5 times a day, as its card says")
+        .says("at most about 8 times a day, in five minutes at the board")
+        .does_not_say("fits the day");
+}
+
+#[tokio::test]
 async fn a_reward_has_one_label_on_every_page_and_the_answer_names_it() {
     let home = Home::new().await;
     let to = format!("/a/{}/words", home.animal);
@@ -244,6 +256,29 @@ async fn another_size_of_the_board_or_a_proposal_loses_no_pick() {
         .await
         .refused()
         .says("holds a word");
+}
+
+#[tokio::test]
+async fn a_first_board_of_three_words_has_none_side_by_side() {
+    let home = Home::new().await;
+    let mut ids = Vec::new();
+    for says in ["cheese", "rub", "tug"] {
+        ids.push(word(&home, says, &[]).await);
+    }
+    let page = home.page(&format!("/a/{}/words/board?rows=2&columns=3", home.animal)).await;
+    let at = |id: &String| {
+        let n = page.text[..page.text.find(&format!("{id}\" selected")).unwrap()].matches("<select id=\"place").count()
+            as i32;
+        ((n - 1) / 3, (n - 1) % 3)
+    };
+    let places: Vec<(i32, i32)> = ids.iter().map(at).collect();
+    for (i, a) in places.iter().enumerate() {
+        for b in &places[..i] {
+            assert!((a.0 - b.0).abs() + (a.1 - b.1).abs() > 1, "{places:?}");
+        }
+    }
+    let (rub, tug) = (places[1], places[2]);
+    assert_eq!((rub.1 - tug.1).abs(), 2, "they sound nearly alike: {places:?}");
 }
 
 #[tokio::test]

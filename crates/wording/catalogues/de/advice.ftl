@@ -2,7 +2,7 @@ advice-topic-welfare = Wohlergehen zuerst
 advice-topic-ration = Futter
 advice-topic-set-up = Einrichten
 advice-topic-likes = Vorlieben
-advice-topic-stuck = Stockt
+advice-topic-stuck = Kommt nicht voran
 advice-topic-show = Zeigen
 advice-topic-invite = Einladen
 advice-topic-converse = Antworten
@@ -45,21 +45,21 @@ advice-held = { $sessions ->
    *[other] { $showings }-mal gezeigt
 }{ $bare ->
     [0] { "" }
-    [one] , ein Druck ohne die Sache
-   *[other] , { $bare } Drücke ohne die Sache
+    [one] , einmal gedrückt ohne die Sache
+   *[other] , { $bare }-mal gedrückt ohne die Sache
 }.
 advice-running = Eine Sitzung läuft, seit { $time }. Geh zum Brett.
 advice-next-pause = Pause bis { $time }. Danach passt noch eine kurze Sitzung, wenn { $name } mag. Antworte auf alles, was { $name } drückt.
 advice-next-enough = Mehr ist heute nicht nötig. Antworte auf alles, was { $name } drückt.
 advice-length-few-sessions = Üblich: { $timed ->
-    [0] keine gemessene Sitzung
-    [one] nur eine gemessene Sitzung
-   *[other] nur { $timed } gemessene Sitzungen
+    [0] keine Sitzung mit gestoppter Zeit
+    [one] nur eine Sitzung mit gestoppter Zeit
+   *[other] nur { $timed } Sitzungen mit gestoppter Zeit
 } in vier Wochen.
-advice-length-few-left = Üblich: Weniger als ein Viertel von { $timed } gemessenen Sitzungen wurde früh verlassen.
-advice-length-quarter-left = Ein Viertel von { $timed } gemessenen Sitzungen war nach { $minutes } min verlassen; höre vorher auf.
+advice-length-few-left = Üblich: Weniger als ein Viertel der { $timed } Sitzungen mit gestoppter Zeit wurde früh verlassen.
+advice-length-quarter-left = Ein Viertel der { $timed } Sitzungen mit gestoppter Zeit wurde vor { $minutes } min verlassen; hör vorher auf.
 
-advice-lately-first-press = Erster eigener Druck von „{ $word }“ durch { $name }, { $day }.
+advice-lately-first-press = { $name } hat „{ $word }“ zum ersten Mal selbst gedrückt, { $day }.
 advice-lately-more-presses = „{ $word }“: { $now ->
     [one] einmal selbst gedrückt
    *[other] { $now }-mal selbst gedrückt
@@ -68,10 +68,10 @@ advice-lately-check-passed = Prüfung bestanden: { $words }, { $right } von { $o
 advice-lately-joined = { $name } machte bei { $joined } von { $of } Sitzungen mit.
 advice-lately-taken = { $name } nahm { $taken } von { $of } gegebenen Sachen.
 
-advice-lean-left = { $name } neigt nach links: Mische die Seiten gut und teste weiter. Die Reihenfolge berücksichtigt es.
-advice-lean-right = { $name } neigt nach rechts: Mische die Seiten gut und teste weiter. Die Reihenfolge berücksichtigt es.
-advice-lean-too-few = Zu wenige Wahlen, um etwas über Seiten zu sagen.
-advice-lean-none = Keine Neigung zu einer Seite über den Zufall hinaus.
+advice-lean-left = { $name } wählt öfter links: Misch die Seiten gut und teste weiter. Die Reihenfolge berücksichtigt es.
+advice-lean-right = { $name } wählt öfter rechts: Misch die Seiten gut und teste weiter. Die Reihenfolge berücksichtigt es.
+advice-lean-too-few = Zu selten gewählt, um etwas über Seiten zu sagen.
+advice-lean-none = Keine Seite öfter gewählt, als Zufall erklärt.
 advice-known-well-enough = Klare Lieblinge vorerst: { $best } ({ $sure } sicher, { $n ->
     [one] ein Durchgang mit Auswahl
    *[other] { $n } Durchgänge mit Auswahl
@@ -84,7 +84,7 @@ advice-known-not-yet = Noch nicht klar; bisher am besten: { $best } ({ $sure } s
     [one] ein Durchgang mit Auswahl
    *[other] { $n } Durchgänge mit Auswahl
 }).
-advice-next-pair = Dieses Paar sagt am meisten darüber, welche die besten sind; die Seiten gleichen frühere aus.
+advice-next-pair = Dieses Paar sagt am meisten darüber, was am beliebtesten ist; die Seiten gleichen frühere aus.
 
 # Where a word stands.
 advice-stage-prepare = vorbereiten

@@ -39,10 +39,10 @@ because-no-word-yet = { $trials ->
 }, und noch kein Wort ist auf dem Brett.
 because-no-allowance = Aus den Angaben der Karte lässt es sich nicht berechnen.
 because-card-lacks = Auf der Karte fehlt: { $lacks }. Ein Wort lernt sich leichter, wenn alle gleich antworten (üblich, ohne Quelle).
-because-slowing = „{ $word }“ klingt langsamer um { $by }, nach Drücken, die { $days ->
+because-slowing = „{ $word }“ spielt { $by } langsamer, gehört { $days ->
     [one] an einem Tag
-   *[other] in { $days } Tagen
-} gehört wurden. Wahrscheinlichkeit, dass es mehr nachlässt als gesunde Knöpfe: { $probability }.
+   *[other] an { $days } Tagen
+}. Wahrscheinlichkeit, dass das mehr ist als bei gesunden Knöpfen: { $probability }.
 because-silent = „{ $word }“ wurde zuletzt am { $day } gehört, vor { $days ->
     [one] einem Tag
    *[other] { $days } Tagen
@@ -75,7 +75,10 @@ because-best-unclear = Noch nicht klar; bisher am besten: { $best } ({ $probabil
     [one] ein Durchgang mit Auswahl
    *[other] { $choices } Durchgänge mit Auswahl
 }).
-because-when-wanted = { $name } war { $of }-mal eingeladen und wollte die Sache: { $parts }.
+because-when-wanted = { $of ->
+    [one] Bei einer Einladung wollte { $name } die Sache: { $parts }.
+   *[other] Bei { $of } Einladungen wollte { $name } die Sache: { $parts }.
+}
 because-wanted-this = drückte dieses Wort { $all ->
     [yes] jedes Mal
    *[no] { $times ->
@@ -91,23 +94,23 @@ because-wanted-other = drückte ein anderes Wort { $all ->
     }
 }
 because-wanted-none = { $all ->
-    [yes] drückte jedes Mal nichts
+    [yes] drückte nie
    *[no] { $times ->
-        [one] drückte einmal nichts
-       *[other] drückte { $times }-mal nichts
+        [one] drückte einmal nicht
+       *[other] drückte { $times }-mal nicht
     }
 }
-because-when-wanted-early = Zu früh, etwas zu sagen: { $name } { $of ->
-    [0] war noch nie eingeladen, als die Sache gewollt war
-    [one] war einmal eingeladen und wollte die Sache
-   *[other] war { $of }-mal eingeladen und wollte die Sache
+because-when-wanted-early = Zu früh, etwas zu sagen: { $of ->
+    [0] noch keine Einladung, bei der { $name } die Sache wollte
+    [one] eine Einladung, bei der { $name } die Sache wollte
+   *[other] { $of } Einladungen, bei denen { $name } die Sache wollte
 }.
-because-right-none = Vom Drücken beim Einladen traf dieses Wort: noch nichts gezählt.
-because-right = Vom Drücken beim Einladen traf dieses Wort: { $share }. { $chance ->
+because-right-none = Beim Einladen gedrückt und dieses Wort getroffen: noch nichts gezählt.
+because-right = Beim Einladen gedrückt und dieses Wort getroffen: { $share }. { $chance ->
     [more] Mehr als Zufall.
    *[other] Noch nicht mehr als Zufall.
 }
-because-right-elsewhere = Vom Drücken beim Einladen traf dieses Wort: { $share }; gedrückt, wenn zu anderen eingeladen wird: { $elsewhere }. { $chance ->
+because-right-elsewhere = Beim Einladen gedrückt und dieses Wort getroffen: { $share }; bei Einladungen zu anderen Wörtern: { $elsewhere }. { $chance ->
     [more] Mehr als Zufall.
    *[other] Noch nicht mehr als Zufall.
 }
@@ -115,24 +118,24 @@ because-showings = { $showings ->
     [0] Nie gezeigt
     [one] Einmal gezeigt
    *[other] { $showings }-mal gezeigt
-} (gewünscht: { $wanted }), { $days ->
+} (nötig: { $wanted }), { $days ->
     [0] an keinem Tag
     [one] an einem Tag
    *[other] an { $days } Tagen
-} (gewünscht: { $dayswanted }).
-because-joining = Mitgemachte Sitzungen in vier Wochen: { $share }. Vor dem Einladen deutlich mehr als { $floor }.
-because-mastery = Sitzungen nacheinander mit { $share } oder mehr gedrückt und richtig: { $sessions } (gewünscht: { $wanted }). Verschiedene Menschen dabei: { $people } (gewünscht: { $peoplewanted }).
-because-own-presses = Eigene Drücke, bei denen die Sache genommen wurde: { $presses } (gewünscht: { $wanted }), { $days ->
+} (nötig: { $dayswanted }).
+because-joining = Mitgemachte Sitzungen in vier Wochen: { $share }. Vor dem Einladen sollten es deutlich mehr als { $floor } sein.
+because-mastery = Sitzungen nacheinander, in denen mindestens { $share } gedrückt und richtig war: { $sessions } (nötig: { $wanted }). Verschiedene Menschen dabei: { $people } (nötig: { $peoplewanted }).
+because-own-presses = Selbst gedrückt und die Sache genommen: { $presses }-mal (nötig: { $wanted }), { $days ->
     [0] an keinem Tag
     [one] an einem Tag
    *[other] an { $days } Tagen
-} (gewünscht: { $dayswanted }).
-because-later-unknown = Ob es bleibt, ist nicht bekannt: { $wanted ->
+} (nötig: { $dayswanted }).
+because-later-unknown = Ob es bleibt, ist noch nicht bekannt: { $wanted ->
     [0] keine Einladung
     [one] eine Einladung
    *[other] { $wanted } Einladungen
-} zwei Wochen und mehr nach dem Können (gewünscht: { $needed }).
-because-later = Zwei Wochen und mehr nach dem Können: { $pressed } der { $wanted } Male gedrückt, die { $name } die Sache wollte{ $presses ->
+} zwei Wochen und mehr, nachdem das Wort saß (nötig: { $needed }).
+because-later = Zwei Wochen und mehr, nachdem das Wort saß: gedrückt bei { $pressed } von { $wanted } Malen, als { $name } die Sache wollte{ $presses ->
     [0] { "" }
    *[other] , richtig bei { $right } von { $presses }
 }.
@@ -140,33 +143,33 @@ because-strain = Starke Stresszeichen an mehreren Tagen in Sitzungen mit diesem 
 because-ends-sessions = Dieses Wort beendet eine Sitzung: Es wird dann gezeigt, und niemand wartet darauf.
 because-not-prepared = Belohnung oder Antwort des Wortes steht nicht fest.
 because-contradiction = Die Aufzeichnungen widersprechen sich: { $why }
-because-no-recording-checked = Niemand hat hier eine Aufnahme davon geprüft. Familienhunde beantworteten etwa 30 % gelernter Signale aus Knöpfen, fast 100 % von lebender Stimme (17 Hunde; Higaki 2025, Zahlen aus einer Pressemitteilung).
+because-no-recording-checked = Niemand hat hier eine Aufnahme davon geprüft. Familienhunde folgten gelernten Signalen aus Knöpfen zu etwa 30 %, von einem Menschen gesprochen zu fast 100 % (17 Hunde; Higaki 2025, Zahlen aus einer Pressemitteilung).
 because-recording = { $found ->
     [both] Die Aufnahme ({ $seconds }) ist sehr kurz und leiser als die anderen.
     [short] Die Aufnahme ({ $seconds }) ist sehr kurz.
     [quiet] Die Aufnahme ({ $seconds }) ist leiser als die anderen.
    *[other] Die Aufnahme ({ $seconds }) wurde geprüft; was ein Tier heraushört, sagt das nicht.
-} Familienhunde beantworteten etwa 30 % gelernter Signale aus Knöpfen, fast 100 % von lebender Stimme (17 Hunde; Higaki 2025, Zahlen aus einer Pressemitteilung).
-because-taken = Genommen, von dem, was es in { $days } Tagen für dieses Wort gab: { $share } (Grenze { $bar }).
+} Familienhunde folgten gelernten Signalen aus Knöpfen zu etwa 30 %, von einem Menschen gesprochen zu fast 100 % (17 Hunde; Higaki 2025, Zahlen aus einer Pressemitteilung).
+because-taken = Von dem, was es in { $days } Tagen für dieses Wort gab, wurde genommen: { $share } (Grenze { $bar }).
 because-showings-a-day = Gezeigt in { $days } Tagen: { $rate } (Grenze { $bar } am Tag).
-because-delay = Vom Drücken bis zum Geben, die Mitte: { $seconds } (Grenze { $bar }).
-because-near = Blicke, Streifen und eigenes Drücken an diesem Knopf: { $share }. Vom Zeigen hatte er { $expected }.
-because-comes-more = Eigene Drücke darauf in sieben Tagen: { $now }; in den vier Wochen davor: { $before }. Mehr, als der Zufall erlaubt.
+because-delay = Vom Drücken bis zum Geben, im Median: { $seconds } (Grenze { $bar }).
+because-near = Anteil dieses Knopfes an Blicken, Streifen und eigenem Drücken: { $share }. Sein Anteil am Zeigen: { $expected }.
+because-comes-more = Selbst gedrückt in sieben Tagen: { $now }; in den vier Wochen davor: { $before }. Das ist mehr, als Zufall erklärt.
 because-too-few-hours = Zu wenige Sitzungen zu verschiedenen Tageszeiten.
-because-uneasy-hours = Von { $from } bis { $to } machte { $name } { $here } mit, zu anderen Zeiten { $elsewhere }. Mit spätem Kommen, Weggehen und Zeichen { $p } (berichtigt fürs Aussuchen der Stunden), letzte { $days } Tage.
+because-uneasy-hours = Von { $from } bis { $to } machte { $name } { $here } mit, zu anderen Zeiten { $elsewhere }. Spätes Kommen, Weggehen und Zeichen mitgezählt: { $p } (korrigiert, weil die Stunden ausgesucht sind), letzte { $days } Tage.
 because-too-few-days = Zu wenige Tage, um eine Änderung zu sehen.
-because-late-fall = Mitgemacht in den letzten { $days } Tagen: { $lately }; davor: { $before }. Mit spätem Kommen, Weggehen, Zeichen, eigenem Drücken und Nehmen { $p } (berichtigt fürs Aussuchen des Tages). Gesundheit zeigen die Aufzeichnungen nicht: Wirkt etwas seltsam, frage eine Tierarztpraxis.
+because-late-fall = Mitgemacht in den letzten { $days } Tagen: { $lately }; davor: { $before }. Spätes Kommen, Weggehen, Zeichen, eigenes Drücken und Nehmen mitgezählt: { $p } (korrigiert, weil der Tag ausgesucht ist). Gesundheit zeigen die Aufzeichnungen nicht: Wirkt etwas seltsam, frag in einer Tierarztpraxis nach.
 because-only-word = Es ist das einzige Wort.
 because-sounds = { $alike ->
     [yes] Es klingt „{ $nearest }“ sehr ähnlich.
    *[other] Es klingt anders genug als „{ $nearest }“.
-} Ein anderes Wort gedrückt, vom Drücken beim Einladen: { $others }.
+} Beim Einladen ein anderes Wort gedrückt: { $others }.
 because-too-few-people = Weniger als zwei Menschen mit je fünf Antworten.
 because-people-delay = { $one } gibt nach { $first }, { $two } nach { $second } (Rangsummentest, { $p }).
 because-people-give = { $one } gibt bei { $first } des Drückens, { $two } bei { $second } ({ $p }).
 because-many-presses = Eigenes Drücken in { $days } Tagen: { $rate } (Grenze { $bar } am Tag).
 because-given-share = Mit der Sache beantwortet: { $share }.
-because-signalled-times = Zeiten von Ja und Nein mit Zeichen: Hanley, Iwata & Thompson 2001, deren letzter Schritt 60 s und 240 s war. Der erste Schritt ist aus dem Gedächtnis, die dazwischen sind unsere.
+because-signalled-times = Dauer von Ja und Nein mit Zeichen: Hanley, Iwata & Thompson 2001, deren letzte Stufe 60 s und 240 s war. Die erste Stufe ist aus dem Gedächtnis, die dazwischen sind unsere.
 because-never-checked = { $words ->
     [one] Ein Wort ist in Gebrauch und wurde nie geprüft.
    *[other] { $words } Wörter sind in Gebrauch und wurden nie geprüft.

@@ -14,6 +14,10 @@ client-board-ration-unknown = Ration unbekannt: { $why }
 client-board-no-figures = noch keine Zahlen
 client-board-used-up = Das Belohnungsfutter für heute ist aufgebraucht. Gib Spiel, Berührung oder Erkunden.
 client-board-treats-left = Noch an Futterbelohnungen: { $list }
+client-board-treat-left = { $food } { $n } { $by ->
+    [card] (laut Karte)
+   *[food] (Futter des Tages)
+}
 client-board-kcal = { $n } kcal
 client-board-clock-off = Die Uhr dieses Geräts geht { $n } Minuten { $way ->
         [ahead] vor

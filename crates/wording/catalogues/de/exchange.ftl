@@ -106,3 +106,23 @@ exchange-unsound-left = { $count ->
 exchange-another-file = Eine andere Datei
 exchange-nameless = die Datei
 exchange-moves-in = Die Datei ist das Notizbuch eines anderen Zuhauses ({ $home }). Seine Einträge werden zu denen dieses Zuhauses, mit ihren Kennungen. Schreib von da an nur noch hier: Was später im alten Notizbuch dazukommt, kommt nur herüber, wenn seine Datei noch einmal gebracht wird.
+exchange-diary = Als Tagebuch gelesen
+exchange-diary-intro = Diese Tabelle hat eigene Spalten. So werden sie gelesen; stimmt das nicht, nimm sie nicht auf.
+exchange-diary-column = { $part ->
+    [day] „{ $column }“: der Tag
+    [time] „{ $column }“: die Uhrzeit
+    [word] „{ $column }“: das Wort, das das Tier gedrückt hat
+    [who] „{ $column }“: welches Tier; bei einer Bemerkung auch welcher Mensch
+   *[note] „{ $column }“: eine Bemerkung
+}
+exchange-diary-rules = Jedes Wort zählt als Druck des Tiers; ob gewollt, bleibt offen. Ein Tag ohne Uhrzeit steht auf 12 Uhr mittags.
+exchange-diary-first = Ein Tagebuch braucht zuerst das Tier und seine Wörter. Fang mit ihnen an und bring die Datei dann unter „Dateien hinein und heraus“.
+exchange-help = So kann eine Tabelle aussehen
+exchange-help-found = Gefundene Spalten: { $columns }.
+exchange-help-wanted = Gebraucht werden ein Tag oder eine Uhrzeit und ein Wort oder eine Bemerkung. Tage wie 2026-03-01, Zeiten wie 18:30. Wörter und Namen so, wie sie hier stehen. Nimm andere Spalten heraus.
+exchange-help-save = Dieses Beispiel speichern
+exchange-help-open = So kann ein Tagebuch aussehen
+exchange-example =
+    Datum,Uhrzeit,Wort,Wer,Notiz
+    2026-03-01,18:30,Futter,Bo,kam vom Sofa
+    2026-03-02,,,Bo,den ganzen Tag geschlafen

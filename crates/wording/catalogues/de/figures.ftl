@@ -22,3 +22,7 @@ figures-told-early = zu früh, etwas zu sagen ({ $n ->
     [one] eine Aufzeichnung
    *[other] { $n } Aufzeichnungen
 })
+figures-cell-interval = { $value } ({ $low } bis { $high }, aus { $n })
+figures-cell-without = { $value } (noch kein Intervall, aus { $n })
+figures-cell-nothing = noch lässt sich nichts sagen (aus { $n })
+figures-cell-early = zu früh, etwas zu sagen (aus { $n })

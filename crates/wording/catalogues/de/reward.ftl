@@ -46,7 +46,10 @@ reward-table = oder ein reines Futter
 reward-table-hint = aus der USDA-Tabelle, ohne Salz, Fett oder Gewürz; übliche Werte: sieh auf die Packung
 reward-kept = Gespeichert.
 reward-kept-kcal = { $name }: { $kcal } kcal je Stück.
-reward-fits = { $name }: Belohnungen eines Tages sind { $budget } kcal, höchstens { $pieces } hiervon und sonst nichts.
+reward-fits = { $name }: höchstens { $pieces } am Tag{ $by ->
+    [card] , wie auf der Karte steht.
+   *[food] , wenn es sonst nichts gibt: Die Futterbelohnungen eines Tages sind { $budget } kcal.
+}
 reward-fits-unknown = { $name }: wie viele am Tag, lässt sich nicht sagen. { $why }
 reward-no-such = Dieses Notizbuch kennt diese Belohnung nicht.
 reward-none-of-these = keines davon

@@ -59,7 +59,7 @@ sheets-welfare = Wohlergehen:
 
 sheets-words = Wörter
 sheets-none-taught = Noch wird kein Wort gelehrt.
-sheets-since = von Anfang an; eigene Drücke im Zeitraum oben
+sheets-since = von Anfang an; selbst gedrückt im Zeitraum oben
 sheets-word = Wort
 sheets-stage = Stufe
 sheets-shown = Gezeigt
@@ -69,7 +69,7 @@ sheets-own-presses = Eigene Drücke
 sheets-presses-rest = Dazu eigene Drücke im Zeitraum bei Wörtern, die { $name } jetzt nicht lernt: { $words }.
 sheets-presses-of = „{ $word }“ { $presses }
 sheets-n = { $n }
-sheets-n-of = (n = { $n })
+sheets-n-of = (aus { $n })
 sheets-stages = Stufen: vorbereiten, zeigen (Menschen drücken und geben), einladen (ein Angebot, eine Pause und die Sache in jedem Fall), sich unterhalten ({ $name } drückt von sich aus). Nicht zu drücken zählt nie als nicht verstehen.
 
 sheets-showings-a-week = Gezeigt je Woche
@@ -137,7 +137,7 @@ sheets-consistency = { $circular ->
     [one] Die Wahlen haben einen Kreis wie A vor B, B vor C, C vor A, von höchstens { $most }
    *[other] Die Wahlen haben { $circular } Kreise wie A vor B, B vor C, C vor A, von höchstens { $most }
 } ({ $items } Sachen zu zweit verglichen; Stimmigkeit { $zeta }, 1 ist ohne Kreis).
-sheets-side = Von links aus Sicht von { $name } genommen: { $share }, { $p }.
+sheets-side = Von links aus Sicht von { $name } genommen: { $share }.
 sheets-scores = Werte je Art des Tests
 sheets-thing = Sache
 sheets-score = { $format ->

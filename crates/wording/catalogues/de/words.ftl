@@ -20,10 +20,16 @@ words-how-much = { $basis ->
         [one] einmal
        *[other] { $times }-mal
     } am Tag gegeben
-   *[fits] passt höchstens etwa { $times ->
+   *[most] höchstens etwa { $times ->
         [one] einmal
        *[other] { $times }-mal
-    } in den Tag
+    } am Tag
+}{ $by ->
+    [time] , in fünf Minuten am Brett
+    [food] , nach dem Futter des Tages
+    [card] , wie auf der Karte steht
+    [usual] , üblich für diese Art
+   *[none] { "" }
 }{ $guess ->
     [yes] { " " }(bisher eine Vermutung)
    *[no] { "" }

@@ -15,6 +15,10 @@ client-board-ration-unknown = Ration not known: { $why }
 client-board-no-figures = no figures yet
 client-board-used-up = Today’s food rewards are used up. Give play, touch or exploring.
 client-board-treats-left = Food rewards left: { $list }
+client-board-treat-left = { $food } { $n } { $by ->
+    [card] (its card)
+   *[food] (the day’s food)
+}
 client-board-kcal = { $n } kcal
 client-board-clock-off = This device’s clock is { $n } minutes { $way ->
         [ahead] ahead of

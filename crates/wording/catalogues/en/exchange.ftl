@@ -106,3 +106,23 @@ exchange-unsound-left = { $count ->
 exchange-another-file = Another file
 exchange-nameless = the file
 exchange-moves-in = The file is the notebook of another home ({ $home }). Its records become those of this home, under the ids they have. From then on write here alone: taps made later in the old notebook come over only when its file is brought once more.
+exchange-diary = Read as a diary
+exchange-diary-intro = This table has columns of its own. They are read like this; if it is wrong, do not take it in.
+exchange-diary-column = { $part ->
+    [day] “{ $column }”: the day
+    [time] “{ $column }”: the time
+    [word] “{ $column }”: the word the animal pressed
+    [who] “{ $column }”: which animal; of a remark also which person
+   *[note] “{ $column }”: a remark
+}
+exchange-diary-rules = Each word counts as a press by the animal, not known whether meant. A day without a time is put at noon.
+exchange-diary-first = A diary needs the animal and its words first. Begin with them, then bring this file under “Files in and out”.
+exchange-help = What a table may look like
+exchange-help-found = Found these columns: { $columns }.
+exchange-help-wanted = Wanted: a day or a time, and a word or a remark. Days like 2026-03-01, times like 18:30. Words and names as they stand here. Take out other columns.
+exchange-help-save = Save this example
+exchange-help-open = What a diary may look like
+exchange-example =
+    date,time,word,who,note
+    2026-03-01,18:30,food,Bo,came from the sofa
+    2026-03-02,,,Bo,slept all day

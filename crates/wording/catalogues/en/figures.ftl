@@ -23,3 +23,7 @@ figures-told-early = too early to say ({ $n ->
     [one] one record
    *[other] { $n } records
 })
+figures-cell-interval = { $value } ({ $low } to { $high }, from { $n })
+figures-cell-without = { $value } (no interval yet, from { $n })
+figures-cell-nothing = nothing can be said yet (from { $n })
+figures-cell-early = too early to say (from { $n })

@@ -46,7 +46,10 @@ reward-table = or a plain food
 reward-table-hint = from the USDA table, without salt, fat or seasoning; typical values: check the packet
 reward-kept = Saved.
 reward-kept-kcal = { $name }: { $kcal } kcal a piece.
-reward-fits = { $name }: rewards of a day are { $budget } kcal, at most { $pieces } of these and nothing else.
+reward-fits = { $name }: at most { $pieces } a day{ $by ->
+    [card] , as its card says.
+   *[food] , if nothing else is given: the day’s food rewards are { $budget } kcal.
+}
 reward-fits-unknown = { $name }: how many a day cannot be said. { $why }
 reward-no-such = This notebook knows no such reward.
 reward-none-of-these = none of these

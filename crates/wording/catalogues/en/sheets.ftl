@@ -70,7 +70,7 @@ sheets-own-presses = Own presses
 sheets-presses-rest = Besides, own presses in the period of words that { $name } is not taught now: { $words }.
 sheets-presses-of = “{ $word }” { $presses }
 sheets-n = { $n }
-sheets-n-of = (n = { $n })
+sheets-n-of = (from { $n })
 sheets-stages = Stages: prepare, show (people press and give), invite (an offer, a wait, and the thing in any case), converse ({ $name } presses unasked). Not pressing is never counted as not understanding.
 
 sheets-showings-a-week = Showings a week
@@ -138,7 +138,7 @@ sheets-consistency = { $circular ->
     [one] The choices hold one circle such as A over B, B over C, C over A, of at most { $most }
    *[other] The choices hold { $circular } circles such as A over B, B over C, C over A, of at most { $most }
 } ({ $items } things compared, two at a time; consistency { $zeta }, where 1 is without a circle).
-sheets-side = Taken from { $name }’s left: { $share }, { $p }.
+sheets-side = Taken from { $name }’s left: { $share }.
 sheets-scores = Scores by kind of test
 sheets-thing = Thing
 sheets-score = { $format ->

@@ -64,3 +64,4 @@ today-rests-until = No session until { $until }.
 today-ask-keeper = Something is still to be set up for { $name }. Ask a keeper of the home what to do today.
 today-ask-card = Its card is for a keeper to fill in
 today-ask-food = How much food { $name } may have in a day is not settled here. Ask a keeper of the home before you give any.
+today-answer-only = Answer what { $name } presses.

@@ -20,10 +20,16 @@ words-how-much = { $basis ->
         [one] once
        *[other] { $times } times
     } a day so far
-   *[fits] fits the day about { $times ->
+   *[most] at most about { $times ->
         [one] once
        *[other] { $times } times
-    } at most
+    } a day
+}{ $by ->
+    [time] , in five minutes at the board
+    [food] , by the day’s food
+    [card] , as its card says
+    [usual] , usual for its kind
+   *[none] { "" }
 }{ $guess ->
     [yes] { " " }(a guess so far)
    *[no] { "" }

@@ -18,6 +18,10 @@ client-board-ration-unknown = Ración desconocida: { $why }
 client-board-no-figures = aún sin cifras
 client-board-used-up = Las recompensas de comida de hoy se han acabado. Da juego, contacto o exploración.
 client-board-treats-left = Recompensas de comida que quedan: { $list }
+client-board-treat-left = { $food } { $n } { $by ->
+    [card] (su ficha)
+   *[food] (la comida del día)
+}
 client-board-kcal = { $n } kcal
 client-board-clock-off = El reloj de este dispositivo va { $n } minutos { $way ->
         [ahead] adelantado

@@ -109,3 +109,23 @@ exchange-unsound-left = { $count ->
 exchange-another-file = Otro archivo
 exchange-nameless = el archivo
 exchange-moves-in = El archivo es el cuaderno de otro hogar ({ $home }). Sus registros pasan a ser de este hogar, con los identificadores que tienen. Desde entonces escribe solo aquí: lo que se anote después en el cuaderno viejo llega solo si traes su archivo otra vez.
+exchange-diary = Leído como un diario
+exchange-diary-intro = Esta tabla tiene sus propias columnas. Se leen así; si no es correcto, no la incorpores.
+exchange-diary-column = { $part ->
+    [day] «{ $column }»: el día
+    [time] «{ $column }»: la hora
+    [word] «{ $column }»: la palabra que pulsó el animal
+    [who] «{ $column }»: qué animal; en una nota, también qué persona
+   *[note] «{ $column }»: una nota
+}
+exchange-diary-rules = Cada palabra cuenta como una pulsación del animal, sin saber si fue a propósito. Un día sin hora se pone a mediodía.
+exchange-diary-first = Un diario necesita antes el animal y sus palabras. Empieza por ellos y trae después este archivo en «Archivos que entran y salen».
+exchange-help = Cómo puede ser una tabla
+exchange-help-found = Columnas encontradas: { $columns }.
+exchange-help-wanted = Hace falta: un día o una hora, y una palabra o una nota. Días como 2026-03-01, horas como 18:30. Palabras y nombres tal como están aquí. Quita las demás columnas.
+exchange-help-save = Guardar este ejemplo
+exchange-help-open = Cómo puede ser un diario
+exchange-example =
+    fecha,hora,palabra,quién,nota
+    2026-03-01,18:30,comida,Bo,vino desde el sofá
+    2026-03-02,,,Bo,durmió todo el día

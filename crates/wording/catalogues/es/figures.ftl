@@ -22,3 +22,7 @@ figures-told-early = demasiado pronto para decirlo ({ $n ->
     [one] un registro
    *[other] { $n } registros
 })
+figures-cell-interval = { $value } (de { $low } a { $high }, de { $n })
+figures-cell-without = { $value } (aún sin intervalo, de { $n })
+figures-cell-nothing = aún no se puede decir nada (de { $n })
+figures-cell-early = demasiado pronto para decirlo (de { $n })

@@ -46,7 +46,10 @@ reward-table = o un alimento simple
 reward-table-hint = de la tabla del USDA, sin sal, grasa ni condimentos; valores habituales: mira el envase
 reward-kept = Guardado.
 reward-kept-kcal = { $name }: { $kcal } kcal por pieza.
-reward-fits = { $name }: las recompensas de un día son { $budget } kcal, como máximo { $pieces } de estos y nada más.
+reward-fits = { $name }: como mucho { $pieces } al día{ $by ->
+    [card] , como dice la ficha.
+   *[food] , si no se da nada más: las recompensas de comida del día son { $budget } kcal.
+}
 reward-fits-unknown = { $name }: no se puede decir cuántos al día. { $why }
 reward-no-such = Este cuaderno no conoce esa recompensa.
 reward-none-of-these = ninguno de estos

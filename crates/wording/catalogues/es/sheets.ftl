@@ -69,7 +69,7 @@ sheets-own-presses = Pulsaciones propias
 sheets-presses-rest = Además, pulsaciones propias del periodo en palabras que ahora no se enseñan a { $name }: { $words }.
 sheets-presses-of = «{ $word }» { $presses }
 sheets-n = { $n }
-sheets-n-of = (n = { $n })
+sheets-n-of = (de { $n })
 sheets-stages = Etapas: preparar, mostrar (las personas pulsan y dan), invitar (una oferta, una espera y la cosa en todo caso), conversar ({ $name } pulsa sin que se lo pidan). No pulsar nunca cuenta como no entender.
 
 sheets-showings-a-week = Demostraciones por semana
@@ -137,7 +137,7 @@ sheets-consistency = { $circular ->
     [one] Las elecciones tienen un círculo como A antes que B, B antes que C, C antes que A, de como mucho { $most }
    *[other] Las elecciones tienen { $circular } círculos como A antes que B, B antes que C, C antes que A, de como mucho { $most }
 } ({ $items } cosas comparadas por pares; coherencia { $zeta }, 1 es sin círculos).
-sheets-side = Tomado de la izquierda de { $name }: { $share }, { $p }.
+sheets-side = Tomado de la izquierda de { $name }: { $share }.
 sheets-scores = Puntuaciones por tipo de prueba
 sheets-thing = Cosa
 sheets-score = { $format ->

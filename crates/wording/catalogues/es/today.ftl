@@ -64,3 +64,4 @@ today-rests-until = Ninguna sesión hasta el { $until }.
 today-ask-keeper = Todavía falta preparar algo para { $name }. Pregunta a quien lleva el hogar qué hacer hoy.
 today-ask-card = Su ficha la completa quien lleva el hogar
 today-ask-food = Aquí no está decidido cuánta comida puede recibir { $name } al día. Pregunta a quien lleva el hogar antes de dar nada.
+today-answer-only = Responde a lo que pulse { $name }.

@@ -20,10 +20,16 @@ words-how-much = { $basis ->
         [one] una vez
        *[other] unas { $times } veces
     } al día
-   *[fits] cabe en el día { $times ->
+   *[most] como mucho { $times ->
         [one] una vez
        *[other] unas { $times } veces
-    } como mucho
+    } al día
+}{ $by ->
+    [time] , en cinco minutos en el tablero
+    [food] , por la comida del día
+    [card] , como dice su ficha
+    [usual] , lo habitual en su tipo
+   *[none] { "" }
 }{ $guess ->
     [yes] { " " }(por ahora, una suposición)
    *[no] { "" }

@@ -18,12 +18,12 @@ advice-cause-too-late = La chose vient trop tard
 advice-cause-avoided = { $name } évite le bouton
 advice-cause-time-or-place = L’heure, le lieu ou le bruit
 advice-cause-health = { $name } ne va peut-être pas bien
-advice-cause-sounds-alike = Il sonne comme un autre mot
+advice-cause-sounds-alike = Il ressemble trop à un autre mot
 advice-cause-people-differ = Chacun y répond autrement
 advice-bearing-for = les notes vont dans ce sens
 advice-bearing-perhaps = possible
 advice-bearing-unknown = trop peu de notes pour le dire
-advice-bearing-against = les notes vont contre
+advice-bearing-against = les notes disent le contraire
 
 advice-next-rest = Pas de séance pour le moment. Laisse de l’espace à { $name } et réponds aux appuis.
 advice-next-session = { $minutes } min au plus : montre { $words }.
@@ -49,15 +49,15 @@ advice-held = { $sessions ->
    *[other] , { $bare } appuis sans la chose
 }.
 advice-running = Une séance est en cours, depuis { $time }. Va au tableau.
-advice-next-pause = Pause jusqu’à { $time }. Ensuite une autre courte séance convient, si { $name } en a envie. Réponds quand { $name } appuie.
+advice-next-pause = Pause jusqu’à { $time }. Après, une autre séance courte est possible, si { $name } en a envie. Réponds quand { $name } appuie.
 advice-next-enough = Rien de plus n’est nécessaire aujourd’hui. Réponds quand { $name } appuie.
 advice-length-few-sessions = Pratique courante : { $timed ->
     [0] aucune séance chronométrée
     [1] une seule séance chronométrée
    *[other] seulement { $timed } séances chronométrées
 } en quatre semaines.
-advice-length-few-left = Pratique courante : moins d’un quart de { $timed } séances chronométrées ont été quittées tôt.
-advice-length-quarter-left = Un quart de { $timed } séances chronométrées avait été quitté à { $minutes } min ; finis avant.
+advice-length-few-left = Pratique courante : moins d’un quart des { $timed } séances chronométrées ont été quittées tôt.
+advice-length-quarter-left = Dans un quart des { $timed } séances chronométrées, le départ est venu avant { $minutes } min ; finis plus tôt.
 
 advice-lately-first-press = Premier appui spontané de { $name } sur « { $word } », { $day }.
 advice-lately-more-presses = « { $word } » : { $now ->
@@ -68,9 +68,9 @@ advice-lately-check-passed = Vérification réussie : { $words }, juste { $righ
 advice-lately-joined = { $name } a participé à { $joined } séances sur { $of }.
 advice-lately-taken = { $name } a pris { $taken } choses données sur { $of }.
 
-advice-lean-left = { $name } penche vers la gauche : mélange bien les côtés et continue à tester. Le classement en tient compte.
-advice-lean-right = { $name } penche vers la droite : mélange bien les côtés et continue à tester. Le classement en tient compte.
-advice-lean-too-few = Trop peu de choix pour parler des côtés.
+advice-lean-left = { $name } choisit plus souvent à gauche : mélange bien les côtés et continue à tester. Le classement en tient compte.
+advice-lean-right = { $name } choisit plus souvent à droite : mélange bien les côtés et continue à tester. Le classement en tient compte.
+advice-lean-too-few = Trop peu de choix pour parler d’un côté préféré.
 advice-lean-none = Aucune préférence de côté au-delà du hasard.
 advice-known-well-enough = Favoris clairs pour l’instant : { $best } (sûr à { $sure }, { $n ->
     [1] un essai de choix
@@ -84,7 +84,7 @@ advice-known-not-yet = Pas encore clair ; meilleurs jusqu’ici : { $best } (
     [1] un essai de choix
    *[other] { $n } essais de choix
 }).
-advice-next-pair = Cette paire en dirait le plus sur les quelques meilleurs ; les côtés équilibrent les précédents.
+advice-next-pair = C’est la paire qui en dit le plus sur les meilleurs ; les côtés compensent ceux d’avant.
 
 # Where a word stands.
 advice-stage-prepare = préparer

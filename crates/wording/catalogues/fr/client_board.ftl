@@ -14,6 +14,10 @@ client-board-ration-unknown = Ration inconnue : { $why }
 client-board-no-figures = pas encore de chiffres
 client-board-used-up = Les friandises du jour sont épuisées. Donne du jeu, du contact ou de l’exploration.
 client-board-treats-left = Récompenses de nourriture restantes : { $list }
+client-board-treat-left = { $food } { $n } { $by ->
+    [card] (sa fiche)
+   *[food] (nourriture du jour)
+}
 client-board-kcal = { $n } kcal
 client-board-clock-off = L’horloge de cet appareil { $way ->
         [ahead] avance

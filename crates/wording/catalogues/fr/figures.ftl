@@ -22,3 +22,7 @@ figures-told-early = trop tôt pour le dire ({ $n ->
     [1] une note
    *[other] { $n } notes
 })
+figures-cell-interval = { $value } (de { $low } à { $high }, sur { $n })
+figures-cell-without = { $value } (pas encore d’intervalle, sur { $n })
+figures-cell-nothing = on ne peut encore rien dire (sur { $n })
+figures-cell-early = trop tôt pour le dire (sur { $n })

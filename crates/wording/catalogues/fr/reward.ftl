@@ -46,7 +46,10 @@ reward-table = ou un aliment nature
 reward-table-hint = de la table USDA, sans sel, graisse ni assaisonnement ; valeurs habituelles : vérifie l’emballage
 reward-kept = Enregistré.
 reward-kept-kcal = { $name } : { $kcal } kcal par morceau.
-reward-fits = { $name } : les récompenses d’un jour font { $budget } kcal, au plus { $pieces } de ceux-ci et rien d’autre.
+reward-fits = { $name } : au plus { $pieces } par jour{ $by ->
+    [card] , comme le dit la fiche.
+   *[food] , si rien d’autre n’est donné : les récompenses de nourriture du jour font { $budget } kcal.
+}
 reward-fits-unknown = { $name } : on ne peut pas dire combien par jour. { $why }
 reward-no-such = Ce carnet ne connaît pas cette récompense.
 reward-none-of-these = aucun de ceux-ci

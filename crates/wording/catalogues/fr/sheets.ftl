@@ -69,7 +69,7 @@ sheets-own-presses = Appuis spontanés
 sheets-presses-rest = En plus, appuis spontanés de la période sur des mots qui ne sont pas enseignés à { $name } actuellement : { $words }.
 sheets-presses-of = « { $word } » { $presses }
 sheets-n = { $n }
-sheets-n-of = (n = { $n })
+sheets-n-of = (sur { $n })
 sheets-stages = Étapes : préparer, montrer (les personnes appuient et donnent), inviter (une offre, une attente, et la chose dans tous les cas), converser ({ $name } appuie sans qu’on le demande). Ne pas appuyer ne compte jamais comme ne pas comprendre.
 
 sheets-showings-a-week = Démonstrations par semaine
@@ -137,7 +137,7 @@ sheets-consistency = { $circular ->
     [1] Les choix comptent un cercle comme A avant B, B avant C, C avant A, sur au plus { $most }
    *[other] Les choix comptent { $circular } cercles comme A avant B, B avant C, C avant A, sur au plus { $most }
 } ({ $items } choses comparées par deux ; cohérence { $zeta }, 1 est sans cercle).
-sheets-side = Pris à gauche de { $name } : { $share }, { $p }.
+sheets-side = Pris à gauche de { $name } : { $share }.
 sheets-scores = Scores par genre de test
 sheets-thing = Chose
 sheets-score = { $format ->

@@ -4,14 +4,14 @@ today-start = Commencer
 today-why = Pourquoi ? ({ $sure })
 today-why-plan = Pourquoi autant ?
 today-pause-why = { $a_day ->
-    [1] Ici, c’est d’habitude une séance par jour
-   *[other] Ici, c’est d’habitude { $a_day } séances par jour
-}, ou la pratique courante s’il y en a peu ; deux heures de pause entre elles (pratique courante, sans source).
+    [1] Ici, on fait d’habitude une séance par jour
+   *[other] Ici, on fait d’habitude { $a_day } séances par jour
+}, ou ce qui est courant s’il y en a eu peu ; deux heures de pause entre elles (pratique courante, sans source).
 today-care = Attention :
 today-take-care = { $care } { $what }
 today-change-our-mind = Nous changerions d’avis si :
 today-records = les notes
-today-also = Ce qui vaut aussi :
+today-also = Ce qui compte aussi :
 today-alike = « { $word } » ressemble beaucoup à { $others }. Un autre mot pour l’un d’eux se distingue mieux.
 today-best-time = Meilleure heure jusqu’ici : de { $from } à { $to }. Participation alors : { $joined }.
 today-shown-today = « { $word } » { $times ->
@@ -28,7 +28,7 @@ today-trend = Appuis spontanés ces huit dernières semaines : { $counts }
 today-evidence = Ce que disent les appuis sur « { $word } »
 today-lately = Ces sept derniers jours
 today-later = Plus tard
-today-joining = Séances rejointes en quatre semaines
+today-joining = Séances suivies en quatre semaines
 today-pieces = { $count } × « { $name } »
 today-food-left-pieces = Nourriture restante aujourd’hui : { $pieces }
 today-food-left = Récompenses en nourriture restantes aujourd’hui : { $left } sur { $of }.
@@ -64,3 +64,4 @@ today-rests-until = Pas de séance jusqu’au { $until }.
 today-ask-keeper = Il reste quelque chose à préparer pour { $name }. Demande à qui tient le foyer que faire aujourd’hui.
 today-ask-card = Sa fiche revient à qui tient le foyer
 today-ask-food = Combien { $name } peut manger par jour n’est pas décidé ici. Demande à qui tient le foyer avant de donner quoi que ce soit.
+today-answer-only = Réponds aux appuis de { $name }.

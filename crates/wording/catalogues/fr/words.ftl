@@ -20,10 +20,16 @@ words-how-much = { $basis ->
         [1] une fois
        *[other] { $times } fois
     } par jour
-   *[fits] tient dans la journée environ { $times ->
+   *[most] au plus environ { $times ->
         [1] une fois
        *[other] { $times } fois
-    } au plus
+    } par jour
+}{ $by ->
+    [time] , en cinq minutes au panneau
+    [food] , selon la nourriture du jour
+    [card] , comme le dit sa fiche
+    [usual] , habituel pour ce genre
+   *[none] { "" }
 }{ $guess ->
     [yes] { " " }(une supposition pour l’instant)
    *[no] { "" }

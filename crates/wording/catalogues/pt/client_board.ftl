@@ -18,6 +18,10 @@ client-board-ration-unknown = Quantidade de comida desconhecida: { $why }
 client-board-no-figures = ainda sem números
 client-board-used-up = As recompensas de comida de hoje acabaram. Dê brincadeira, carinho ou exploração.
 client-board-treats-left = Recompensas de comida que restam: { $list }
+client-board-treat-left = { $food } { $n } { $by ->
+    [card] (a ficha)
+   *[food] (comida do dia)
+}
 client-board-kcal = { $n } kcal
 client-board-clock-off = O relógio deste aparelho está { $n } minutos { $way ->
         [ahead] adiantado

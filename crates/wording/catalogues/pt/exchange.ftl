@@ -109,3 +109,23 @@ exchange-unsound-left = { $count ->
 exchange-another-file = Outro arquivo
 exchange-nameless = o arquivo
 exchange-moves-in = O arquivo é o caderno de outra casa ({ $home }). Os registros dele passam a ser desta casa, com os identificadores que têm. Daí em diante, escreva só aqui: o que for anotado depois no caderno antigo só vem se você trouxer o arquivo dele outra vez.
+exchange-diary = Lido como um diário
+exchange-diary-intro = Esta tabela tem colunas próprias. Elas são lidas assim; se estiver errado, não a receba.
+exchange-diary-column = { $part ->
+    [day] “{ $column }”: o dia
+    [time] “{ $column }”: a hora
+    [word] “{ $column }”: a palavra que o animal apertou
+    [who] “{ $column }”: qual animal; numa observação, também qual pessoa
+   *[note] “{ $column }”: uma observação
+}
+exchange-diary-rules = Cada palavra conta como um aperto do animal, sem saber se foi de propósito. Um dia sem hora fica ao meio-dia.
+exchange-diary-first = Um diário precisa antes do animal e das palavras dele. Comece por eles e depois traga este arquivo em “Arquivos: trazer e guardar”.
+exchange-help = Como uma tabela pode ser
+exchange-help-found = Colunas encontradas: { $columns }.
+exchange-help-wanted = É preciso um dia ou uma hora, e uma palavra ou uma observação. Dias como 2026-03-01, horas como 18:30. Palavras e nomes como estão aqui. Tire as outras colunas.
+exchange-help-save = Salvar este exemplo
+exchange-help-open = Como um diário pode ser
+exchange-example =
+    data,hora,palavra,quem,nota
+    2026-03-01,18:30,comida,Bo,veio do sofá
+    2026-03-02,,,Bo,dormiu o dia todo

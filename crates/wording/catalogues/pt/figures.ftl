@@ -22,3 +22,7 @@ figures-told-early = cedo demais para dizer ({ $n ->
     [1] um registro
    *[other] { $n } registros
 })
+figures-cell-interval = { $value } ({ $low } a { $high }, de { $n })
+figures-cell-without = { $value } (ainda sem intervalo, de { $n })
+figures-cell-nothing = ainda não se pode dizer nada (de { $n })
+figures-cell-early = cedo demais para dizer (de { $n })

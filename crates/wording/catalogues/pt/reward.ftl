@@ -46,7 +46,10 @@ reward-table = ou um alimento simples
 reward-table-hint = da tabela USDA, sem sal, gordura nem tempero; valores habituais: confira na embalagem
 reward-kept = Salvo.
 reward-kept-kcal = { $name }: { $kcal } kcal por pedaço.
-reward-fits = { $name }: as recompensas de um dia são { $budget } kcal, no máximo { $pieces } destes e mais nada.
+reward-fits = { $name }: no máximo { $pieces } por dia{ $by ->
+    [card] , como diz a ficha.
+   *[food] , se nada mais for dado: as recompensas de comida do dia são { $budget } kcal.
+}
 reward-fits-unknown = { $name }: não dá para dizer quantos por dia. { $why }
 reward-no-such = Este caderno não conhece essa recompensa.
 reward-none-of-these = nenhum destes

@@ -69,7 +69,7 @@ sheets-own-presses = Apertos próprios
 sheets-presses-rest = Além disso, apertos próprios do período em palavras que agora não se ensinam a { $name }: { $words }.
 sheets-presses-of = “{ $word }” { $presses }
 sheets-n = { $n }
-sheets-n-of = (n = { $n })
+sheets-n-of = (de { $n })
 sheets-stages = Etapas: preparar, mostrar (as pessoas apertam e dão), convidar (uma oferta, uma espera e a coisa de qualquer forma), conversar ({ $name } aperta sem ninguém pedir). Não apertar nunca conta como não entender.
 
 sheets-showings-a-week = Demonstrações por semana
@@ -137,7 +137,7 @@ sheets-consistency = { $circular ->
     [1] As escolhas têm um círculo como A antes de B, B antes de C, C antes de A, de no máximo { $most }
    *[other] As escolhas têm { $circular } círculos como A antes de B, B antes de C, C antes de A, de no máximo { $most }
 } ({ $items } coisas comparadas a dois; coerência { $zeta }, 1 é sem círculos).
-sheets-side = Aceito à esquerda de { $name }: { $share }, { $p }.
+sheets-side = Aceito à esquerda de { $name }: { $share }.
 sheets-scores = Pontuações por tipo de teste
 sheets-thing = Coisa
 sheets-score = { $format ->

@@ -20,10 +20,16 @@ words-how-much = { $basis ->
         [1] uma vez
        *[other] { $times } vezes
     } por dia
-   *[fits] cabe no dia cerca de { $times ->
+   *[most] no máximo cerca de { $times ->
         [1] uma vez
        *[other] { $times } vezes
-    } no máximo
+    } por dia
+}{ $by ->
+    [time] , em cinco minutos no painel
+    [food] , pela comida do dia
+    [card] , como diz a ficha
+    [usual] , o usual para o tipo
+   *[none] { "" }
 }{ $guess ->
     [yes] { " " }(por enquanto, um palpite)
    *[no] { "" }

@@ -17,7 +17,7 @@ pub fn act(l: &Locale, name: &str, act: &Act) -> String {
         Act::AskAboutThreats => say!(l, act::ask_about_threats),
         Act::AskAboutGuarding => say!(l, act::ask_about_guarding, name = name),
         Act::AskAboutSwallowing { today } => {
-            say!(l, act::ask_about_swallowing, today = if *today { "yes" } else { "no" })
+            say!(l, act::ask_about_swallowing, today = if *today { "yes" } else { "no" }, name = name)
         }
         Act::ShortenSessions => say!(l, act::shorten_sessions, name = name),
         Act::EaseSessions => say!(l, act::ease_sessions),

@@ -11,6 +11,7 @@ pub fn caution(l: &Locale, name: &str, caution: Caution) -> String {
         Caution::AskBoth => say!(l, act::caution_ask_both),
         Caution::AskIfBack => say!(l, act::caution_ask_if_back),
         Caution::CallVetNow => say!(l, act::caution_call_vet_now, name = name),
+        Caution::AskVetUnlessSeen => say!(l, act::caution_ask_vet_unless_seen, name = name),
         Caution::TakeNothing => say!(l, act::caution_take_nothing),
         Caution::LeavingIsAnswer => say!(l, act::caution_leaving_is_answer, name = name),
         Caution::SingleSign => say!(l, act::caution_single_sign),

@@ -24,4 +24,4 @@ mod score;
 pub use choose::{FirstWords, FirstWordsError, MOST_SETS, first_words};
 pub use given::{Candidate, FirstWordRules, Liking, Weights};
 pub use reasons::{LeftOut, Part, Reason};
-pub use score::{Delivery, Score, Scored};
+pub use score::{Bound, Delivery, Score, Scored};

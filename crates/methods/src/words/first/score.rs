@@ -4,11 +4,24 @@ use super::given::{Candidate, FirstWordRules};
 use crate::words::alike::Likeness;
 use sayso_model::RewardKind;
 
+/// What lets a word be delivered no oftener.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Bound {
+    /// The minutes of practice, shared by the words of a set.
+    Time,
+    /// The most times a day.
+    Most,
+    /// The day's food, shared by the foods of a set.
+    Ration,
+}
+
 /// How often a word can be delivered at the board.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Delivery {
     /// Deliveries a day that time, satiation and ration leave.
     pub per_day: f64,
+    /// Which of the three it is.
+    pub bound: Bound,
     /// `min(1, per_day / enough)`.
     pub opportunity: f64,
     /// Seconds of one delivery.
@@ -47,8 +60,14 @@ pub(super) fn deliveries(words: &[&Candidate], rules: &FirstWordRules) -> Vec<De
         let limit = c.most_per_day.map_or(f64::INFINITY, f64::from);
         let ration = c.ration_pieces.map_or(f64::INFINITY, |p| (f64::from(p) / rationed).floor());
         let per_day = in_time.min(limit).min(ration).min(MOST_PER_DAY);
+        let bound = match per_day {
+            n if n >= ration => Bound::Ration,
+            n if n >= limit => Bound::Most,
+            _ => Bound::Time,
+        };
         Delivery {
             per_day,
+            bound,
             opportunity: (per_day / rules.enough_per_day).min(1.0),
             seconds,
             assumed: c.seconds.is_none(),

@@ -24,6 +24,17 @@ pub fn length(says: &str) -> String {
     format!("l-{}{long}{much}", longest.clamp(LENGTHS.0, LENGTHS.1))
 }
 
+/// The class of a mat that says how long its longest word is: its short words are written not much larger than that one.
+#[must_use]
+pub fn longest<'a>(says: impl Iterator<Item = &'a str>) -> &'static str {
+    let longest = says.flat_map(str::split_whitespace).map(|word| word.chars().count()).max().unwrap_or(0);
+    match longest {
+        0..=WHOLE => "",
+        ..=LONG => " upto-8",
+        _ => " upto-10",
+    }
+}
+
 /// The label with soft hyphens in its long words, by the rules of its language.
 #[must_use]
 pub fn parted(says: &str, language: Language) -> String {
@@ -73,5 +84,7 @@ mod tests {
         assert_eq!(length("raus gehen wir"), "l-5 much");
         assert_eq!(length("Leberwurst"), "l-10 long");
         assert_eq!(length("Donaudampfschifffahrt"), "l-16 long much");
+        let mats = [vec!["tug", "all done"], vec!["tug", "outside"], vec!["tug", "dandelion"], vec![]];
+        assert_eq!(mats.map(|says| longest(says.into_iter())), ["", " upto-8", " upto-10", ""]);
     }
 }

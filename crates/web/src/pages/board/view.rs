@@ -1,4 +1,4 @@
-use super::label::{length, parted};
+use super::label::{length, longest, parted};
 use super::mat::Mat;
 use super::now::{Now, RewardNow, WordNow, now};
 use crate::layout::{Tab, layout_with};
@@ -132,7 +132,7 @@ fn pads(page: &AnimalPage, now: &Now, mat: &Mat) -> Markup {
                     }
                 }
             }
-            section class=(format!("pads cols-{}", mat.columns)) data-part="pads" data-test="pads" aria-label=(say!(locale, board::words)) {
+            section class=(format!("pads cols-{}{}", mat.columns, longest(now.words.iter().map(|w| w.says.as_str())))) data-part="pads" data-test="pads" aria-label=(say!(locale, board::words)) {
                 @for place in &mat.places {
                     @match place.word.and_then(of) {
                         Some(w) => (pad(w, "pad", Some(place.zone), planned(w.id), written)),

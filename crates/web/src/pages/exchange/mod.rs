@@ -36,6 +36,7 @@ pub fn router() -> Router<AppState> {
         .route("/exchange", get(show).post(bring))
         .route("/exchange/archive.tar", get(out::archive))
         .route("/exchange/backup.sayso", get(out::backup))
+        .route("/exchange/diary.csv", get(out::diary))
         .route("/exchange/{id}", get(look).post(take_in))
         .route("/exchange/{id}/away", post(away))
         .layer(DefaultBodyLimit::max(MOST_UPLOAD + FRAME))
@@ -104,7 +105,8 @@ async fn look(visitor: Visitor, Admits(admits): Admits, Path(id): Path<Uuid>) ->
     }
     let look = upload.look(&visitor.state.store, &visitor.locale, admits).await;
     let look = look.inspect_err(|_| visitor.state.brought.remove(id))?;
-    let to = [visitor.at(&address(id)), visitor.at(&format!("{}/away", address(id)))];
+    let to =
+        [visitor.at(&address(id)), visitor.at(&format!("{}/away", address(id))), visitor.at("/exchange/diary.csv")];
     let preview = view::look(&visitor.locale, &upload.name, &to, &look, &zone, visitor.page.is_none());
     upload.show(Shown { at, zone, locale: visitor.locale, page: preview.clone() });
     framed(preview)

@@ -4,8 +4,8 @@ use crate::page::Page;
 use crate::rich;
 use maud::{Markup, html};
 use sayso_model::Zone;
-use sayso_store::{FaultKind, Look, Preview, Restored, Shares};
-use sayso_wording::wanted::{place_of, told};
+use sayso_store::{Diary, FaultKind, Look, Preview, Restored, Shares};
+use sayso_wording::wanted::{place_of, read_as, told};
 use sayso_wording::{Locale, say};
 
 /// Kinds of faults shown; the rest is counted.
@@ -29,6 +29,8 @@ pub fn begin(l: &Locale, page: Option<&Page>) -> Markup {
                 }
                 button.primary.wide { (say!(l, exchange::look)) }
             }
+            @if has_home { details { summary { (say!(l, exchange::help_open)) } (example(l, &at("/exchange/diary.csv"))) } }
+            @else { p { (say!(l, exchange::diary_first)) } }
             @if has_home { p.quiet { (rich!(l, exchange::columns, page = html! { code { "docs/import-export.md" } })) } }
         }
         @if has_home {
@@ -53,13 +55,47 @@ pub fn begin(l: &Locale, page: Option<&Page>) -> Markup {
     }
 }
 
+/// What a diary needs, by an example.
+fn example(l: &Locale, save: &str) -> Markup {
+    html! {
+        p { (say!(l, exchange::help_wanted)) }
+        pre.scroll tabindex="0" { (say!(l, exchange::example)) }
+        p { a.button href=(save) download { (say!(l, exchange::help_save)) } }
+    }
+}
+
+/// What helps where a table's columns are not ours.
+fn help(l: &Locale, columns: &[String], save: &str) -> Markup {
+    html! {
+        section #help data-test="columns-help" {
+            h2 { (say!(l, exchange::help)) }
+            p { (say!(l, exchange::help_found, columns = l.and(columns))) }
+            (example(l, save))
+            p.quiet { (rich!(l, exchange::columns, page = html! { code { "docs/import-export.md" } })) }
+        }
+    }
+}
+
+/// How a table with columns of its own is read.
+fn diary(l: &Locale, diary: &Diary, empty: bool) -> Markup {
+    html! {
+        section #diary data-test="diary" {
+            h2 { (say!(l, exchange::diary)) }
+            @if empty { p.caution { (say!(l, exchange::diary_first)) " " a href="/start" { (say!(l, exchange::begin_new)) } } }
+            p { (say!(l, exchange::diary_intro)) }
+            ul { @for line in read_as(l, diary) { li { (line) } } }
+        }
+    }
+}
+
 /// The box of a file that would make the notebook hold several homes.
 pub fn take_in_box(l: &Locale, empty: bool) -> String {
     if empty { say!(l, exchange::several_box) } else { say!(l, exchange::other_box) }
 }
 
-/// What a file would bring, with days as they are in `zone`, and what there is to decide: the form goes `to`, or the file `away`.
-pub fn look(l: &Locale, name: &str, [to, away]: &[String; 2], look: &Look, zone: &Zone, empty: bool) -> Markup {
+/// What a file would bring, with days as they are in `zone`, and what there is to decide: the form goes `to`, or the file `away`;
+/// an example of a table is to be had under `save`.
+pub fn look(l: &Locale, name: &str, [to, away, save]: &[String; 3], look: &Look, zone: &Zone, empty: bool) -> Markup {
     let (told, brings, leave_out) = match look {
         Look::Events { preview, recordings } => {
             (events(l, preview, *recordings, zone), preview.new + recordings > 0, preview.bad_rows)
@@ -69,7 +105,13 @@ pub fn look(l: &Locale, name: &str, [to, away]: &[String; 2], look: &Look, zone:
     let others = sayso_wording::errors::homes(l, &look.others());
     html! {
         p { (rich!(l, exchange::nothing_taken, name = html! { strong { (name) } })) }
+        @if let Look::Events { preview, .. } = look {
+            @if let Some(found) = &preview.diary { (diary(l, found, empty)) }
+        }
         (told)
+        @if let Look::Events { preview, .. } = look {
+            @if !preview.strange_columns.is_empty() { (help(l, &preview.strange_columns, save)) }
+        }
         @if brings {
             form method="post" action=(to) .stack {
                 @if !others.is_empty() {

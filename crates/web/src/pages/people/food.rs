@@ -84,7 +84,7 @@ fn form(page: &AnimalPage, typed: &Typed) -> Markup {
                 } @else { (vet) }
                 button.primary.wide { @if on { (say!(l, setup::next)) } @else { (say!(l, setup::keep)) } }
             }
-            @if on { p { a href=(onward(page, card, StepName::Food)) { (say!(l, setup::later)) } " " span.quiet { (say!(l, setup::food_later)) } } }
+            @if on { p { a.link href=(onward(page, card, StepName::Food)) { (say!(l, setup::later)) } " " span.quiet { (say!(l, setup::food_later)) } } }
             p.quiet { (say!(l, setup::no_vet)) }
         },
     )

@@ -1,10 +1,11 @@
 //! What an animal might like: ideas by kind and species, added with a tap each.
 
+use super::same_thing::same_thing;
 use super::steps::{StepName, along, on_the_way, onward};
 use crate::error::Error;
 use crate::fields::summary;
 use crate::layout::{Tab, layout};
-use crate::page::AnimalPage;
+use crate::page::{AnimalPage, Page};
 use crate::state::AppState;
 use crate::typed::{Typed, again};
 use axum::Router;
@@ -14,12 +15,12 @@ use axum::routing::get;
 use maud::{Markup, html};
 use sayso_advisor::ration::{food_cautions, forbidden};
 use sayso_model::facts::{Care, Idea, ideas};
-use sayso_model::{Grams, Kcal, Label, Language, RewardCard, RewardId, RewardKind};
+use sayso_model::{AnimalCard, AnimalId, Grams, Kcal, Label, Language, RewardCard, RewardId, RewardKind};
 use sayso_people::Capability;
+use sayso_store::labelled;
 use sayso_wording::hazards::{food, foods};
 use sayso_wording::{Locale, say};
 use serde::Deserialize;
-use uuid::Uuid;
 
 pub fn router() -> Router<AppState> {
     Router::new().route("/a/{animal}/ideas", get(show).post(add))
@@ -42,17 +43,29 @@ fn name(locale: &Locale, idea: &Idea) -> String {
     say!(locale, ideas::name, key = &idea.key)
 }
 
-/// Ideas that are not on the animal's list yet, under their name in any language.
-fn open(page: &AnimalPage) -> Vec<&'static Idea> {
-    let listed: Vec<String> = page.story.rewards_of(page.id).iter().map(|r| r.name.as_str().to_lowercase()).collect();
-    let known =
-        |idea: &Idea| Language::ALL.iter().any(|of| listed.contains(&name(&Locale::of(*of), idea).to_lowercase()));
-    ideas(page.card.species).filter(|i| !known(i)).collect()
+/// Ideas that are not on the animal's list yet: neither as the card that was made from them, nor as a thing of the same kind
+/// under another label.
+pub fn open(page: &Page, animal: &AnimalCard) -> Vec<&'static Idea> {
+    let listed = page.story.rewards_of(animal.animal);
+    let known = |idea: &Idea| {
+        let own = id(page, animal.animal, idea);
+        listed.iter().any(|r| {
+            let names =
+                Language::ALL.map(|of| name(&Locale::of(of), idea)).into_iter().chain([idea.key.replace('_', " ")]);
+            r.reward == own || r.kind == idea.kind && same_thing(r.name.as_str(), names, idea.kind == RewardKind::Food)
+        })
+    };
+    ideas(animal.species).filter(|i| !known(i)).collect()
+}
+
+/// The card that is made from an idea for an animal: always the same, so that a tap sent twice makes one card.
+fn id(page: &Page, animal: AnimalId, idea: &Idea) -> RewardId {
+    RewardId(labelled(page.home, "RewardId", &format!("idea:{}:{animal}", idea.key)))
 }
 
 async fn add(page: AnimalPage, typed: Typed) -> Result<Response, Error> {
     let mut typed = typed.only(&["ideas"])?;
-    let open = open(&page);
+    let open = open(&page, &page.card);
     let keys: Vec<String> = typed.all("ideas").map(str::to_owned).collect();
     let mut events = Vec::new();
     for key in &keys {
@@ -92,7 +105,7 @@ fn card(page: &AnimalPage, idea: &Idea) -> Result<RewardCard, Error> {
         grams_per_piece: idea.grams.map(Grams::clamped),
         at_board: idea.at_board,
         animals: if page.animals().len() > 1 { vec![page.id] } else { Vec::new() },
-        ..RewardCard::new(RewardId(Uuid::now_v7()), name, idea.kind)
+        ..RewardCard::new(id(page, page.id, idea), name, idea.kind)
     })
 }
 
@@ -108,7 +121,7 @@ fn kinds_instead(kind: RewardKind) -> Vec<RewardKind> {
 #[must_use]
 pub fn instead(page: &AnimalPage, reward: &RewardCard) -> Markup {
     let kinds = kinds_instead(reward.kind);
-    let found: Vec<&Idea> = open(page).into_iter().filter(|i| kinds.contains(&i.kind)).take(3).collect();
+    let found: Vec<&Idea> = open(page, &page.card).into_iter().filter(|i| kinds.contains(&i.kind)).take(3).collect();
     let l = &page.locale;
     let names: Vec<String> = found.iter().map(|i| name(l, i)).collect();
     html! {
@@ -121,7 +134,7 @@ pub fn instead(page: &AnimalPage, reward: &RewardCard) -> Markup {
 
 fn view(page: &AnimalPage, typed: &Typed, instead: Option<&RewardCard>) -> Markup {
     let (l, card) = (&page.locale, &page.card);
-    let open = open(page);
+    let open = open(page, card);
     let first = instead.map_or_else(|| RewardKind::ALL.to_vec(), |r| kinds_instead(r.kind));
     let rest: Vec<RewardKind> = RewardKind::ALL.into_iter().filter(|k| !first.contains(k)).collect();
     let on = on_the_way(page, card);
@@ -149,7 +162,7 @@ fn view(page: &AnimalPage, typed: &Typed, instead: Option<&RewardCard>) -> Marku
                     a.button href=(format!("/people/reward/new?kind={}", kind.name())) { (say!(l, ideas::kind, kind = kind.name())) }
                 } }
             }
-            @if on { p { a href=(onward(page, card, StepName::Wants)) { (say!(l, setup::later)) } } }
+            @if on { p { a.link href=(onward(page, card, StepName::Wants)) { (say!(l, setup::later)) } } }
             p.quiet { (say!(l, hazards::note)) }
         },
     )

@@ -9,6 +9,7 @@ mod person;
 mod pieces;
 mod reward;
 mod rule;
+mod same_thing;
 pub mod steps;
 mod view;
 mod weight;

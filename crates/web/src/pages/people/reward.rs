@@ -1,5 +1,6 @@
 //! Something an animal may want. A food the hazards list forbids for one of its animals is refused with the reason.
 
+use super::ideas::open;
 use super::pieces;
 use crate::cautions::{food_note, for_each_animal};
 use crate::error::Error;
@@ -15,7 +16,7 @@ use axum::response::{IntoResponse, Redirect, Response};
 use axum::routing::get;
 use maud::{Markup, html};
 use sayso_advisor::ration::{called_like_forbidden, forbidden, ration};
-use sayso_model::facts::{giving, ideas};
+use sayso_model::facts::giving;
 use sayso_model::{AnimalCard, Kcal, Label, PictureOf, RewardCard, RewardId, RewardKind, Seconds};
 use sayso_wording::hazards::foods;
 use sayso_wording::ration::refusal;
@@ -281,7 +282,8 @@ fn tries(page: &Page, kind: &str) -> Markup {
     let l = &page.locale;
     html! {
         @for animal in page.animals() {
-            @let names: Vec<String> = ideas(animal.species)
+            @let names: Vec<String> = open(page, &animal)
+                .into_iter()
                 .filter(|i| i.kind.name() == kind)
                 .take(4)
                 .map(|i| say!(l, ideas::name, key = &i.key))
@@ -318,7 +320,12 @@ fn standing(page: &Page, card: &RewardCard) -> Markup {
                 @for animal in page.animals().iter().filter(|l| card.is_for(l.animal)) {
                     @let today = ration(&page.story, animal, page.now);
                     p { (match (today.budget_kcal, card.kcal_per_piece.map(Kcal::get).filter(|k| *k > 0.0)) {
-                        (Some(budget), Some(kcal)) => say!(l, reward::fits, name = &animal.name, budget = l.number(budget, 0), pieces = l.number((budget / kcal).floor(), 0)),
+                        (Some(budget), Some(kcal)) => {
+                            let fits = (budget / kcal).floor();
+                            let most = card.most_per_day.map(f64::from).filter(|most| *most < fits);
+                            let by = if most.is_some() { "card" } else { "food" };
+                            say!(l, reward::fits, name = &animal.name, budget = l.number(budget, 0), pieces = l.number(most.unwrap_or(fits), 0), by = by)
+                        }
                         _ => say!(l, reward::fits_unknown, name = &animal.name, why = today.refusal.map(|why| refusal(l, animal.name.as_str(), &why)).unwrap_or_default()),
                     }) }
                 }

@@ -28,8 +28,9 @@ use sayso_wording::{Locale, say};
 /// Words with a line of their own; what does not fit a screen and a half is folded, and named. Those that need something come
 /// first, and have a line whatever else there is as long as there are lines.
 const LINES: usize = 5;
-/// Lines that make room for each thing about welfare, and for the lesson below it.
+/// Lines that make room for what concerns its wellbeing, for the lesson below it, and for each further thing in the card.
 const LINES_FOR_WELFARE: usize = 6;
+const LINES_FOR_FURTHER: usize = 2;
 /// Lines that find room where no session is planned, and where it is a pause before the next one.
 const LINES_FOR_PLAN: usize = 3;
 const LINES_FOR_PAUSE: usize = 1;
@@ -54,7 +55,7 @@ pub fn page(page: &AnimalPage, today: &Today) -> Markup {
     html! {
         (news::told(page))
         (log::ahead(page))
-        @for w in &today.welfare { (welfare(page, w)) }
+        (welfare(page, &today.welfare))
         (coach::line(page))
         (trial::now(page))
         @if on_the_way && helps {
@@ -114,30 +115,57 @@ fn lately(page: &AnimalPage, today: &Today) -> Markup {
     }
 }
 
-/// What concerns its wellbeing: what to do and whom to ask in the open, why behind the tap.
-fn welfare(page: &AnimalPage, a: &Advice) -> Markup {
+/// What concerns its wellbeing, in one card: what to do now and whom to ask in the open, what else holds as lines of it, why
+/// behind the tap.
+fn welfare(page: &AnimalPage, all: &[Advice]) -> Markup {
     let (l, name) = (&page.locale, page.card.name.as_str());
-    let asks = a.act == Act::GiveSpace;
-    // What does not vanish with the day is named: what it was, when last, and whether it comes back.
+    let Some((first, others)) = all.split_first() else { return html! {} };
+    html! {
+        section.stop.advice data-test="advice" data-topic=(format!("{:?}", Topic::Welfare)) {
+            p.act { (words_of::act(l, name, &first.act)) }
+            (in_sight(page, first))
+            @if !others.is_empty() {
+                ul.plain.also data-test="also" { @for a in others { li { p { (words_of::act(l, name, &a.act)) } (further(page, a)) } } }
+            }
+            details {
+                summary { (say!(l, today::why, sure = words_of::sure(l, first.sure))) }
+                @for a in all {
+                    @if !others.is_empty() { p { strong { (words_of::act(l, name, &a.act)) } } }
+                    @if !asks(a) { (cautions(page, a)) }
+                    (reasons(page, a))
+                }
+            }
+        }
+    }
+}
+
+/// Whether whom to ask stands in the open: where the act does not name them, its caution does.
+fn asks(a: &Advice) -> bool {
+    a.act == Act::GiveSpace
+}
+
+/// What of a thing about welfare is in sight. What does not vanish with the day is named: what it was, when last, and whether it
+/// comes back.
+fn in_sight(page: &AnimalPage, a: &Advice) -> Markup {
+    let (l, name) = (&page.locale, page.card.name.as_str());
     let lasts = |why: &&Reason| matches!(why.fact, Because::LastingSigns { .. } | Because::Recurring { .. });
     let seen: Vec<String> = a.because.iter().filter(lasts).map(|why| words_of::because(l, name, &why.fact)).collect();
+    html! {
+        @for seen in &seen { p.hint { (seen) } }
+        (further(page, a))
+    }
+}
+
+/// What of a further thing is in sight beside what to do: whom to ask, and until when sessions rest.
+fn further(page: &AnimalPage, a: &Advice) -> Markup {
+    let l = &page.locale;
     let until = a.because.iter().find_map(|why| match &why.fact {
         Because::RestsUntil { until, zone } => Some(l.weekday_date_time(*until, zone)),
         _ => None,
     });
     html! {
-        section.stop.advice data-test="advice" data-topic=(format!("{:?}", Topic::Welfare)) {
-            p.act { (words_of::act(l, name, &a.act)) }
-            // Whom to ask stands in the open: where the act does not name them, its caution does.
-            @if asks { (cautions(page, a)) }
-            @for seen in &seen { p.hint { (seen) } }
-            @if let Some(until) = until { p.hint data-test="rests-until" { (say!(l, today::rests_until, until = until)) } }
-            details {
-                summary { (say!(l, today::why, sure = words_of::sure(l, a.sure))) }
-                @if !asks { (cautions(page, a)) }
-                (reasons(page, a))
-            }
-        }
+        @if asks(a) { (cautions(page, a)) }
+        @if let Some(until) = until { p.hint data-test="rests-until" { (say!(l, today::rests_until, until = until)) } }
     }
 }
 
@@ -164,7 +192,12 @@ fn next(page: &AnimalPage, today: &Today) -> Markup {
     }
     html! {
         section.card.advice data-test="next" aria-label=(say!(l, today::now)) {
-            p.act { @if let Next::Session { plan } = next { (say!(l, today::session, minutes = plan.minutes)) } @else { (words_of::next(l, name, &page.zone, next)) } }
+            p.act { @match next {
+                Next::Session { plan } => (say!(l, today::session, minutes = plan.minutes)),
+                // That there is no session is said above, with why.
+                Next::Rest if !today.welfare.is_empty() => (say!(l, today::answer_only, name = name)),
+                _ => (words_of::next(l, name, &page.zone, next)),
+            } }
             @if let Some(held) = &today.held { p.hint data-test="held" { (words_of::held(l, &page.zone, held)) } }
             @match next {
                 Next::Session { plan } => { (session(page, plan, today)) }
@@ -245,9 +278,14 @@ fn words(page: &AnimalPage, today: &Today) -> Markup {
         Next::Pause { .. } => LINES_FOR_PAUSE,
         _ => LINES_FOR_PLAN,
     };
+    // While several things concern its wellbeing, no word is urgent.
+    let most = if today.welfare.len() > 1 { FEWEST_LINES } else { LINES };
     let needy = steps.iter().filter(|w| w.needs_something()).count();
-    let lines =
-        (LINES + free).saturating_sub(LINES_FOR_WELFARE * today.welfare.len()).max(FEWEST_LINES).max(needy.min(LINES));
+    let welfare = match today.welfare.len() {
+        0 => 0,
+        all => LINES_FOR_WELFARE + LINES_FOR_FURTHER * (all - 1),
+    };
+    let lines = (LINES + free).saturating_sub(welfare).max(FEWEST_LINES).max(needy.min(most));
     // A fold is as tall as a line: for one word alone it would win nothing.
     let lines = if steps.len() <= lines + 1 { steps.len() } else { lines };
     // Those that need something first, else as they come.

@@ -9,7 +9,9 @@ use crate::pages::people::{StepName, instead, onward};
 use crate::typed::Typed;
 use axum::response::{IntoResponse, Redirect, Response};
 use maud::{Markup, html};
-use sayso_advisor::first_words::{Basis, Choice, FirstWords, Given, Liked, Part, Proposed, Reason, Why, first_words};
+use sayso_advisor::first_words::{
+    Basis, Bound, Choice, FirstWords, Given, Liked, Part, Proposed, Reason, Why, first_words,
+};
 use sayso_advisor::ration::forbidden;
 use sayso_methods::words::FirstWordsError;
 use sayso_model::{Label, Note, RewardCard, RewardId, WordCard, WordId};
@@ -178,12 +180,22 @@ fn word(page: &AnimalPage, w: &Proposed, best: bool) -> Markup {
     }
 }
 
-/// The one line in sight: how often a day it was given, or could be at most, and whether that is a guess. No aim either way.
+/// The one line in sight: how often a day it was given, or can be at most, by which of its limits, and whether that is a guess.
+/// No aim either way; the other limits stand behind the tap.
 fn how_much(l: &Locale, w: &Proposed) -> String {
-    let guess = matches!(w.given.seconds_from, Basis::Usual | Basis::MeasuredKind { .. });
-    let (guess, times) = (if guess { "yes" } else { "no" }, w.per_day.round());
-    let as_given = matches!(w.given.per_day_from, Basis::Measured { .. }) && times == f64::from(w.given.per_day);
-    say!(l, words::how_much, basis = if as_given { "measured" } else { "fits" }, times = times, guess = guess)
+    let times = w.per_day.round();
+    let measured = matches!(w.given.per_day_from, Basis::Measured { .. }) && times == f64::from(w.given.per_day);
+    let guessed = matches!(w.given.seconds_from, Basis::Usual | Basis::MeasuredKind { .. });
+    let (by, guess) = match (w.bound, w.given.per_day_from) {
+        _ if measured => ("none", false),
+        (Bound::Time, _) => ("time", guessed),
+        (Bound::Ration, _) => ("food", false),
+        (Bound::Most, Basis::Card) => ("card", false),
+        (Bound::Most, Basis::Usual | Basis::MeasuredKind { .. }) => ("usual", true),
+        (Bound::Most, Basis::Measured { .. }) => ("none", false),
+    };
+    let (basis, guess) = (if measured { "measured" } else { "most" }, if guess { "yes" } else { "no" });
+    say!(l, words::how_much, basis = basis, times = times, by = by, guess = guess)
 }
 
 fn reasons(page: &AnimalPage, w: &Proposed) -> Vec<String> {

@@ -5,6 +5,9 @@ use sayso_advisor::stages::standings;
 use sayso_methods::board::{BoardWord, Effort, Grid, Wishes, plan};
 use sayso_model::{Language, Place, Placed, WordCard};
 
+/// Presses a day expected of a word where none was pressed yet, so that first places are apart too (ours, no source).
+const EXPECTED: f64 = 1.0;
+
 /// Days of own presses that count for how much a word is used.
 const DAYS: f64 = 28.0;
 
@@ -21,6 +24,11 @@ pub fn proposed(
     #[allow(clippy::cast_precision_loss)]
     let presses =
         |w: &WordCard| standings.iter().find(|s| s.word == w.word).map_or(0.0, |s| s.own_presses as f64 / DAYS);
+    // A word not pressed yet is expected to be used as the others are.
+    let used: Vec<f64> = words.iter().map(|w| presses(w)).filter(|n| *n > 0.0).collect();
+    #[allow(clippy::cast_precision_loss)]
+    let expected = if used.is_empty() { EXPECTED } else { used.iter().sum::<f64>() / used.len() as f64 };
+    let presses = |w: &WordCard| Some(presses(w)).filter(|n| *n > 0.0).unwrap_or(expected);
     let wanted: Vec<BoardWord> = words
         .iter()
         .map(|w| {

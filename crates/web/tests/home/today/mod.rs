@@ -326,3 +326,36 @@ async fn while_a_session_runs_today_leads_to_it_and_tells_what_brought_nothing_a
     home.state.store.append(vec![event(1.0, end)]).await.unwrap();
     home.page(&to).await.does_not_say("A session is running").says("showings, one press without its thing");
 }
+
+#[tokio::test]
+async fn what_concerns_its_wellbeing_is_one_card_that_says_what_to_do_now() {
+    let home = Home::new().await;
+    let first = home.story().await.ledger().all().next().unwrap().clone();
+    let seen = |n: u128, hours_ago: f64, sign: &str, level| Event {
+        id: EventId(uuid::Uuid::from_u128(0x0195_a0a0_0000_7000_8000_0000_0000_0000 + n)),
+        animal: Some(home.animal),
+        happened_at: noon().plus_seconds(-hours_ago * 3600.0),
+        body: Sign { sign: Note::new(sign).unwrap(), level, when: When::During, session: None }.into(),
+        ..first.clone()
+    };
+    let events = vec![
+        seen(1, 1.0, "growl", SignLevel::Strong),
+        seen(2, 30.0, "guards food, a thing or the button", SignLevel::Mild),
+        seen(3, 54.0, "swallowed something that is no food", SignLevel::Mild),
+    ];
+    home.state.store.append(events).await.unwrap();
+    let page = home.page(&format!("/a/{}/today", home.animal)).await;
+    let count = |what: &str| page.text.matches(what).count();
+    assert_eq!((count("data-topic=\"Welfare\""), count("class=\"stop")), (1, 1), "{}", page.text);
+    // What to do now comes first; that there is no session stands once, beside why behind the tap.
+    let at = |what: &str| page.text.find(what).unwrap_or_else(|| panic!("{what}: {}", page.text));
+    assert!(
+        at("No session for now.") < at("Take nothing from Pip.")
+            && at("No session for now.") < at("if none has seen Pip since")
+    );
+    let (open, _) = page.text.split_once("Why?").unwrap();
+    assert_eq!(open.matches("No session for now").count(), 1);
+    page.says("Call at once if Pip is unwell")
+        .does_not_say("Call a veterinarian at once")
+        .does_not_say("Call a veterinarian now");
+}
