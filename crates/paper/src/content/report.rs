@@ -130,7 +130,7 @@ pub fn answered(l: &Locale, card: &AnimalCard, all: &Days) -> Vec<Block> {
     if n == 0 {
         return Vec::new();
     }
-    let share = |k| finding(l, &Estimate::share(k, n));
+    let share = |k| in_cell(l, &Estimate::share(k, n));
     let given = if a.partly > 0 {
         say!(l, sheets::given_partly, share = share(a.given), partly = share(a.partly))
     } else {

@@ -120,7 +120,7 @@ async fn a_report_tells_signs_and_counts_with_their_n() {
         .says("Pip’s own presses: 2.")
         .says("Strong signs: 1.")
         .says("27 Feb 2026: turned &lt;away&gt;")
-        .says("Missed, or no answer noted: too early to say (2 records)")
+        .says("Missed, or no answer noted: too early to say (from 2)")
         .says("3 Feb 2026 to 2 Mar 2026");
     // The period can be shorter; an unknown one falls back to four weeks.
     home.page(&format!("/sheets/{}/progress?days=14", home.animal)).await.says("17 Feb 2026 to 2 Mar 2026");
