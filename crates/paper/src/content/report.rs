@@ -24,7 +24,7 @@ pub fn in_short(case: &Case<'_>, l: &Locale, card: &AnimalCard, all: &Days) -> V
     let noted = all.days.iter().filter(|d| d.sessions + d.all_showings() + d.all_presses() > 0).count();
     let items = vec![
         say!(l, sheets::noted, noted = noted, days = all.days.len()),
-        say!(l, sheets::joined, name = &card.name, share = finding(l, &Estimate::share(joined, begun))),
+        say!(l, sheets::joined, name = &card.name, share = in_cell(l, &Estimate::share(joined, begun))),
         say!(l, sheets::counts, name = &card.name, showings = showings, presses = presses),
     ];
     let mut blocks = vec![Block::Heading(say!(l, sheets::in_short)), Block::List { items, big: false }];
