@@ -143,13 +143,13 @@ because-strain = Starke Stresszeichen an mehreren Tagen in Sitzungen mit diesem 
 because-ends-sessions = Dieses Wort beendet eine Sitzung: Es wird dann gezeigt, und niemand wartet darauf.
 because-not-prepared = Belohnung oder Antwort des Wortes steht nicht fest.
 because-contradiction = Die Aufzeichnungen widersprechen sich: { $why }
-because-no-recording-checked = Niemand hat hier eine Aufnahme davon geprüft. Familienhunde folgten gelernten Signalen aus Knöpfen zu etwa 30 %, von einem Menschen gesprochen zu fast 100 % (17 Hunde; Higaki 2025, Zahlen aus einer Pressemitteilung).
+because-no-recording-checked = Niemand hat hier eine Aufnahme davon geprüft. Familienhunde folgten gelernten Signalen aus Knöpfen zu etwa 30 %, von einem Menschen gesprochen zu fast 100 % (17 Hunde; Higaki 2025, Zahlen aus einer Pressemitteilung).
 because-recording = { $found ->
     [both] Die Aufnahme ({ $seconds }) ist sehr kurz und leiser als die anderen.
     [short] Die Aufnahme ({ $seconds }) ist sehr kurz.
     [quiet] Die Aufnahme ({ $seconds }) ist leiser als die anderen.
    *[other] Die Aufnahme ({ $seconds }) wurde geprüft; was ein Tier heraushört, sagt das nicht.
-} Familienhunde folgten gelernten Signalen aus Knöpfen zu etwa 30 %, von einem Menschen gesprochen zu fast 100 % (17 Hunde; Higaki 2025, Zahlen aus einer Pressemitteilung).
+} Familienhunde folgten gelernten Signalen aus Knöpfen zu etwa 30 %, von einem Menschen gesprochen zu fast 100 % (17 Hunde; Higaki 2025, Zahlen aus einer Pressemitteilung).
 because-taken = Von dem, was es in { $days } Tagen für dieses Wort gab, wurde genommen: { $share } (Grenze { $bar }).
 because-showings-a-day = Gezeigt in { $days } Tagen: { $rate } (Grenze { $bar } am Tag).
 because-delay = Vom Drücken bis zum Geben, im Median: { $seconds } (Grenze { $bar }).

@@ -56,8 +56,8 @@ advice-length-few-sessions = Pratique courante : { $timed ->
     [1] une seule séance chronométrée
    *[other] seulement { $timed } séances chronométrées
 } en quatre semaines.
-advice-length-few-left = Pratique courante : moins d’un quart des { $timed } séances chronométrées ont été quittées tôt.
-advice-length-quarter-left = Dans un quart des { $timed } séances chronométrées, le départ est venu avant { $minutes } min ; finis plus tôt.
+advice-length-few-left = Pratique courante : moins d’un quart des { $timed } séances chronométrées ont été quittées tôt.
+advice-length-quarter-left = Dans un quart des { $timed } séances chronométrées, le départ est venu avant { $minutes } min ; finis plus tôt.
 
 advice-lately-first-press = Premier appui spontané de { $name } sur « { $word } », { $day }.
 advice-lately-more-presses = « { $word } » : { $now ->
@@ -68,8 +68,8 @@ advice-lately-check-passed = Vérification réussie : { $words }, juste { $righ
 advice-lately-joined = { $name } a participé à { $joined } séances sur { $of }.
 advice-lately-taken = { $name } a pris { $taken } choses données sur { $of }.
 
-advice-lean-left = { $name } choisit plus souvent à gauche : mélange bien les côtés et continue à tester. Le classement en tient compte.
-advice-lean-right = { $name } choisit plus souvent à droite : mélange bien les côtés et continue à tester. Le classement en tient compte.
+advice-lean-left = { $name } choisit plus souvent à gauche : mélange bien les côtés et continue à tester. Le classement en tient compte.
+advice-lean-right = { $name } choisit plus souvent à droite : mélange bien les côtés et continue à tester. Le classement en tient compte.
 advice-lean-too-few = Trop peu de choix pour parler d’un côté préféré.
 advice-lean-none = Aucune préférence de côté au-delà du hasard.
 advice-known-well-enough = Favoris clairs pour l’instant : { $best } (sûr à { $sure }, { $n ->
@@ -84,7 +84,7 @@ advice-known-not-yet = Pas encore clair ; meilleurs jusqu’ici : { $best } (
     [1] un essai de choix
    *[other] { $n } essais de choix
 }).
-advice-next-pair = C’est la paire qui en dit le plus sur les meilleurs ; les côtés compensent ceux d’avant.
+advice-next-pair = C’est la paire qui en dit le plus sur les meilleurs ; les côtés compensent ceux d’avant.
 
 # Where a word stands.
 advice-stage-prepare = préparer

@@ -2,14 +2,14 @@ because-strong-signs = Signes forts de stress : { $count } en { $days } jours, 
     [0] { "" }
    *[other] , { $today } aujourd’hui
 }. Le dernier : « { $last } ».
-because-rests-until = Pas de séance jusqu’au { $until } : un signe fort arrête tout pour la journée, douze heures au moins ; sur deux jours, pour une semaine.
+because-rests-until = Pas de séance jusqu’au { $until } : un signe fort arrête tout pour la journée, douze heures au moins ; sur deux jours, pour une semaine.
 because-lasting-threat = { $count ->
     [1] Un grognement, claquement de dents ou morsure en { $days } jours : « { $last } », { $day }.
    *[other] { $count } grognements, claquements de dents ou morsures en { $days } jours. Dernier : « { $last } », { $day }.
 }
 because-lasting-guarding = { $count ->
-    [1] { $name } a défendu quelque chose une fois en { $days } jours : « { $last } », { $day }.
-   *[other] { $name } a défendu quelque chose { $count } fois en { $days } jours. Dernière fois : « { $last } », { $day }.
+    [1] { $name } a défendu quelque chose une fois en { $days } jours : « { $last } », { $day }.
+   *[other] { $name } a défendu quelque chose { $count } fois en { $days } jours. Dernière fois : « { $last } », { $day }.
 }
 because-lasting-swallowing = { $count ->
     [1] { $name } a avalé quelque chose une fois en { $days } jours : « { $last } », { $day }.
@@ -17,7 +17,7 @@ because-lasting-swallowing = { $count ->
 }
 because-recurring = Cela revient : dans { $weeks } des { $of } dernières semaines.
 because-left-few = Sur les { $of } dernières séances suivies, { $name } en a quitté { $left }.
-because-left-sessions = Parmi les dernières séances suivies, { $name } en a quitté { $left } : { $share }.
+because-left-sessions = Parmi les dernières séances suivies, { $name } en a quitté { $left } : { $share }.
 because-mild-signs = Séances des sept derniers jours avec un signe léger de stress : { $share }.
 because-sudden-change = Appuis spontanés sur les deux derniers jours : { $now }. Sur les quatre semaines d’avant : { $before }.
 because-food-given = { $given } kcal données { $feeds ->
@@ -39,10 +39,10 @@ because-no-word-yet = { $trials ->
 }, et aucun mot n’est encore sur le tableau.
 because-no-allowance = On ne peut pas le calculer avec ce qui est sur la fiche.
 because-card-lacks = Il manque sur la fiche : { $lacks }. Un mot s’apprend mieux si tous répondent pareil (pratique courante, sans source).
-because-slowing = « { $word } » joue { $by } plus lentement, d’après les appuis entendus en { $days ->
+because-slowing = « { $word } » joue { $by } plus lentement, d’après les appuis entendus en { $days ->
     [1] un jour
    *[other] { $days } jours
-}. Probabilité qu’il ralentisse plus qu’un bouton sain : { $probability }.
+}. Probabilité qu’il ralentisse plus qu’un bouton sain : { $probability }.
 because-silent = « { $word } » a été entendu pour la dernière fois le { $day }, il y a { $days ->
     [1] un jour
    *[other] { $days } jours
@@ -100,17 +100,17 @@ because-wanted-none = { $all ->
        *[other] n’a appuyé sur rien { $times } fois
     }
 }
-because-when-wanted-early = Trop tôt pour le dire : { $of ->
+because-when-wanted-early = Trop tôt pour le dire : { $of ->
     [0] encore aucune invitation où { $name } voulait la chose
     [1] une seule invitation où { $name } voulait la chose
    *[other] { $of } invitations où { $name } voulait la chose
 }.
-because-right-none = Part de ce mot dans les appuis à l’invitation : encore rien compté.
-because-right = Part de ce mot dans les appuis à l’invitation : { $share }. { $chance ->
+because-right-none = Part de ce mot dans les appuis à l’invitation : encore rien compté.
+because-right = Part de ce mot dans les appuis à l’invitation : { $share }. { $chance ->
     [more] Plus que le hasard.
    *[other] Pas encore plus que le hasard.
 }
-because-right-elsewhere = Part de ce mot dans les appuis à l’invitation : { $share } ; quand on invite à d’autres mots : { $elsewhere }. { $chance ->
+because-right-elsewhere = Part de ce mot dans les appuis à l’invitation : { $share } ; quand on invite à d’autres mots : { $elsewhere }. { $chance ->
     [more] Plus que le hasard.
    *[other] Pas encore plus que le hasard.
 }
@@ -123,19 +123,19 @@ because-showings = { $showings ->
     [1] sur un jour
    *[other] sur { $days } jours
 } (il en faut { $dayswanted }).
-because-joining = Séances suivies en quatre semaines : { $share }. Avant d’inviter, il en faut nettement plus de { $floor }.
-because-mastery = Séances de suite avec au moins { $share } d’appuis et d’appuis justes : { $sessions } (il en faut { $wanted }). Personnes différentes : { $people } (il en faut { $peoplewanted }).
-because-own-presses = Appuis spontanés après lesquels la chose a été prise : { $presses } (il en faut { $wanted }), { $days ->
+because-joining = Séances suivies en quatre semaines : { $share }. Avant d’inviter, il en faut nettement plus de { $floor }.
+because-mastery = Séances de suite avec au moins { $share } d’appuis et d’appuis justes : { $sessions } (il en faut { $wanted }). Personnes différentes : { $people } (il en faut { $peoplewanted }).
+because-own-presses = Appuis spontanés après lesquels la chose a été prise : { $presses } (il en faut { $wanted }), { $days ->
     [0] sur aucun jour
     [1] sur un jour
    *[other] sur { $days } jours
 } (il en faut { $dayswanted }).
-because-later-unknown = On ne sait pas encore si cela dure : { $wanted ->
+because-later-unknown = On ne sait pas encore si cela dure : { $wanted ->
     [0] aucune invitation
     [1] une invitation
    *[other] { $wanted } invitations
 } deux semaines ou plus après la maîtrise (il en faut { $needed }).
-because-later = Deux semaines ou plus après la maîtrise : appuyé { $pressed } fois sur { $wanted } quand { $name } voulait la chose{ $presses ->
+because-later = Deux semaines ou plus après la maîtrise : appuyé { $pressed } fois sur { $wanted } quand { $name } voulait la chose{ $presses ->
     [0] { "" }
    *[other] , juste { $right } fois sur { $presses }
 }.
@@ -143,33 +143,33 @@ because-strain = Signes forts de stress sur plusieurs jours dans des séances av
 because-ends-sessions = Ce mot termine la séance : on le montre à ce moment-là, et personne ne l’attend.
 because-not-prepared = La récompense ou la réponse du mot n’est pas fixée.
 because-contradiction = Les notes se contredisent : { $why }
-because-no-recording-checked = Personne n’a vérifié ici un enregistrement de ce mot. Des chiens de famille ont répondu à environ 30 % des signaux appris quand un bouton les disait, et à près de 100 % de vive voix (17 chiens ; Higaki 2025, chiffres d’un texte de presse).
+because-no-recording-checked = Personne n’a vérifié ici un enregistrement de ce mot. Des chiens de famille ont répondu à environ 30 % des signaux appris quand un bouton les disait, et à près de 100 % de vive voix (17 chiens ; Higaki 2025, chiffres d’un texte de presse).
 because-recording = { $found ->
     [both] Son enregistrement ({ $seconds }) est très court et plus faible que les autres.
     [short] Son enregistrement ({ $seconds }) est très court.
     [quiet] Son enregistrement ({ $seconds }) est plus faible que les autres.
    *[other] Son enregistrement ({ $seconds }) a été vérifié, ce qui ne dit pas ce qu’un animal distingue.
-} Des chiens de famille ont répondu à environ 30 % des signaux appris quand un bouton les disait, et à près de 100 % de vive voix (17 chiens ; Higaki 2025, chiffres d’un texte de presse).
-because-taken = Part prise de ce qui a été donné pour ce mot en { $days } jours : { $share } (seuil { $bar }).
+} Des chiens de famille ont répondu à environ 30 % des signaux appris quand un bouton les disait, et à près de 100 % de vive voix (17 chiens ; Higaki 2025, chiffres d’un texte de presse).
+because-taken = Part prise de ce qui a été donné pour ce mot en { $days } jours : { $share } (seuil { $bar }).
 because-showings-a-day = Démonstrations en { $days } jours : { $rate } (seuil { $bar } par jour).
-because-delay = Délai médian entre l’appui et la chose donnée : { $seconds } (seuil { $bar }).
-because-near = Part de ce bouton dans les regards, frôlements et appuis spontanés : { $share }. Sa part dans les démonstrations : { $expected }.
-because-comes-more = Appuis spontanés dessus en sept jours : { $now } ; dans les quatre semaines d’avant : { $before }. C’est plus que le hasard n’explique.
+because-delay = Délai médian entre l’appui et la chose donnée : { $seconds } (seuil { $bar }).
+because-near = Part de ce bouton dans les regards, frôlements et appuis spontanés : { $share }. Sa part dans les démonstrations : { $expected }.
+because-comes-more = Appuis spontanés dessus en sept jours : { $now } ; dans les quatre semaines d’avant : { $before }. C’est plus que le hasard n’explique.
 because-too-few-hours = Trop peu de séances à des heures différentes.
-because-uneasy-hours = De { $from } à { $to } { $name } a participé { $here }, à d’autres heures { $elsewhere }. En comptant retards, départs et signes : { $p } (corrigé pour le choix des heures), sur les { $days } derniers jours.
+because-uneasy-hours = De { $from } à { $to } { $name } a participé { $here }, à d’autres heures { $elsewhere }. En comptant retards, départs et signes : { $p } (corrigé pour le choix des heures), sur les { $days } derniers jours.
 because-too-few-days = Trop peu de jours pour voir un changement.
-because-late-fall = Participation des { $days } derniers jours : { $lately } ; avant : { $before }. En comptant retards, départs, signes, appuis spontanés et prises : { $p } (corrigé pour le choix du jour). Les notes ne montrent pas la santé : si quelque chose te semble bizarre, consulte un vétérinaire.
+because-late-fall = Participation des { $days } derniers jours : { $lately } ; avant : { $before }. En comptant retards, départs, signes, appuis spontanés et prises : { $p } (corrigé pour le choix du jour). Les notes ne montrent pas la santé : si quelque chose te semble bizarre, consulte un vétérinaire.
 because-only-word = C’est le seul mot.
 because-sounds = { $alike ->
-    [yes] Il ressemble beaucoup à « { $nearest } ».
-   *[other] Il se distingue assez de « { $nearest } ».
-} Part d’autres mots dans les appuis à l’invitation : { $others }.
+    [yes] Il ressemble beaucoup à « { $nearest } ».
+   *[other] Il se distingue assez de « { $nearest } ».
+} Part d’autres mots dans les appuis à l’invitation : { $others }.
 because-too-few-people = Moins de deux personnes avec cinq réponses chacune.
 because-people-delay = { $one } donne après { $first }, { $two } après { $second } (test de la somme des rangs, { $p }).
 because-people-give = { $one } donne après { $first } des appuis, { $two } après { $second } ({ $p }).
 because-many-presses = Appuis spontanés en { $days } jours : { $rate } (seuil { $bar } par jour).
-because-given-share = Appuis après lesquels la chose a été donnée : { $share }.
-because-signalled-times = Durées du oui et du non avec signal : Hanley, Iwata & Thompson 2001, dont la dernière étape était 60 s et 240 s. La première est de mémoire, celles entre les deux sont les nôtres.
+because-given-share = Appuis après lesquels la chose a été donnée : { $share }.
+because-signalled-times = Durées du oui et du non avec signal : Hanley, Iwata & Thompson 2001, dont la dernière étape était 60 s et 240 s. La première est de mémoire, celles entre les deux sont les nôtres.
 because-never-checked = { $words ->
     [1] Un mot est en usage et n’a jamais été vérifié.
    *[other] { $words } mots sont en usage et n’ont jamais été vérifiés.

@@ -110,18 +110,18 @@ exchange-another-file = Un autre fichier
 exchange-nameless = le fichier
 exchange-moves-in = Le fichier est le carnet d’un autre foyer ({ $home }). Ses notes deviennent celles de ce foyer, avec leurs identifiants. Dès lors, n’écris plus qu’ici : ce qui s’ajoute ensuite à l’ancien carnet ne vient que si tu apportes son fichier encore une fois.
 exchange-diary = Lu comme un journal
-exchange-diary-intro = Ce tableau a ses propres colonnes. Voici comment elles sont lues ; si c’est faux, ne le reprends pas.
+exchange-diary-intro = Ce tableau a ses propres colonnes. Voici comment elles sont lues ; si c’est faux, ne le reprends pas.
 exchange-diary-column = { $part ->
-    [day] « { $column } » : le jour
-    [time] « { $column } » : l’heure
-    [word] « { $column } » : le mot sur lequel l’animal a appuyé
-    [who] « { $column } » : quel animal ; pour une remarque, aussi quelle personne
-   *[note] « { $column } » : une remarque
+    [day] « { $column } » : le jour
+    [time] « { $column } » : l’heure
+    [word] « { $column } » : le mot sur lequel l’animal a appuyé
+    [who] « { $column } » : quel animal ; pour une remarque, aussi quelle personne
+   *[note] « { $column } » : une remarque
 }
 exchange-diary-rules = Chaque mot compte comme un appui de l’animal, sans dire s’il était voulu. Un jour sans heure est mis à midi.
-exchange-diary-first = Un journal a d’abord besoin de l’animal et de ses mots. Commence par eux, puis apporte ce fichier sous « Fichiers : entrer et sortir ».
+exchange-diary-first = Un journal a d’abord besoin de l’animal et de ses mots. Commence par eux, puis apporte ce fichier sous « Fichiers : entrer et sortir ».
 exchange-help = À quoi peut ressembler un tableau
-exchange-help-found = Colonnes trouvées : { $columns }.
+exchange-help-found = Colonnes trouvées : { $columns }.
 exchange-help-wanted = Il faut un jour ou une heure, et un mot ou une remarque. Des jours comme 2026-03-01, des heures comme 18:30. Les mots et les noms tels qu’ils sont ici. Retire les autres colonnes.
 exchange-help-save = Enregistrer cet exemple
 exchange-help-open = À quoi peut ressembler un journal

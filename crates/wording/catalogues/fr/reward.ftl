@@ -46,9 +46,9 @@ reward-table = ou un aliment nature
 reward-table-hint = de la table USDA, sans sel, graisse ni assaisonnement ; valeurs habituelles : vérifie l’emballage
 reward-kept = Enregistré.
 reward-kept-kcal = { $name } : { $kcal } kcal par morceau.
-reward-fits = { $name } : au plus { $pieces } par jour{ $by ->
+reward-fits = { $name } : au plus { $pieces } par jour{ $by ->
     [card] , comme le dit la fiche.
-   *[food] , si rien d’autre n’est donné : les récompenses de nourriture du jour font { $budget } kcal.
+   *[food] , si rien d’autre n’est donné : les récompenses de nourriture du jour font { $budget } kcal.
 }
 reward-fits-unknown = { $name } : on ne peut pas dire combien par jour. { $why }
 reward-no-such = Ce carnet ne connaît pas cette récompense.

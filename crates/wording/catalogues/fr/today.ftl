@@ -6,12 +6,12 @@ today-why-plan = Pourquoi autant ?
 today-pause-why = { $a_day ->
     [1] Ici, on fait d’habitude une séance par jour
    *[other] Ici, on fait d’habitude { $a_day } séances par jour
-}, ou ce qui est courant s’il y en a eu peu ; deux heures de pause entre elles (pratique courante, sans source).
+}, ou ce qui est courant s’il y en a eu peu ; deux heures de pause entre elles (pratique courante, sans source).
 today-care = Attention :
 today-take-care = { $care } { $what }
 today-change-our-mind = Nous changerions d’avis si :
 today-records = les notes
-today-also = Ce qui compte aussi :
+today-also = Ce qui compte aussi :
 today-alike = « { $word } » ressemble beaucoup à { $others }. Un autre mot pour l’un d’eux se distingue mieux.
 today-best-time = Meilleure heure jusqu’ici : de { $from } à { $to }. Participation alors : { $joined }.
 today-shown-today = « { $word } » { $times ->
