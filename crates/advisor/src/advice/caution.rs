@@ -12,7 +12,7 @@ pub enum Caution {
     AskIfBack,
     /// Call a veterinarian at once, and do not make it vomit unless told to.
     CallVetNow,
-    /// Ask a veterinarian if none has seen it since; call at once if it is unwell.
+    /// Something was swallowed on an earlier day: small things out of reach; call a veterinarian at once if it is unwell.
     AskVetUnlessSeen,
     /// Take nothing from it by force; keep children away.
     TakeNothing,

@@ -5,7 +5,7 @@ act-ask-about-threats = Sprich mit einer Tierarztpraxis und einer qualifizierten
 act-ask-about-guarding = Nimm { $name } nichts weg. Sprich mit einer Tierarztpraxis und einer qualifizierten Fachperson für Tierverhalten.
 act-ask-about-swallowing = { $today ->
     [yes] Rufe jetzt eine Tierarztpraxis an.
-   *[other] Frag in einer Tierarztpraxis nach, falls { $name } seither nicht dort war, und räum kleine Sachen außer Reichweite.
+   *[other] Etwas wurde verschluckt. Frag in einer Tierarztpraxis nach, falls { $name } seither nicht dort war.
 }
 act-shorten-sessions = Mach die Sitzungen viel kürzer und beende sie, bevor { $name } gehen will. Versuche eine andere Belohnung.
 act-ease-sessions = Ändere etwas vor der nächsten Sitzung: ruhigere Zeit oder ruhigerer Ort, weniger Wörter, mehr Abstand.
@@ -76,7 +76,7 @@ act-change-checked = Die Prüfung geplant oder durchgeführt.
 act-caution-ask-both = Frage eine Tierarztpraxis und eine qualifizierte Fachperson für Tierverhalten und beachte das örtliche Recht zu beißenden Tieren.
 act-caution-ask-if-back = Kommen solche Zeichen wieder oder ohne erkennbaren Grund, frage eine Tierarztpraxis und eine qualifizierte Fachperson für Tierverhalten.
 act-caution-call-vet-now = Rufe sofort eine Tierarztpraxis an, was auch verschluckt wurde. Bring { $name } nicht zum Erbrechen, außer es wird dir gesagt.
-act-caution-ask-vet-unless-seen = Frag in einer Tierarztpraxis nach, falls { $name } seither nicht dort war. Ruf sofort an, wenn { $name } in irgendeiner Weise unwohl ist.
+act-caution-ask-vet-unless-seen = Räum kleine Sachen außer Reichweite. Ruf sofort in einer Tierarztpraxis an, wenn es { $name } in irgendeiner Weise nicht gut geht.
 act-caution-take-nothing = Nimm nichts mit Gewalt weg und halte Kinder fern.
 act-caution-leaving-is-answer = Weggehen ist eine Antwort. Rufe oder locke { $name } nicht zum Brett zurück.
 act-caution-single-sign = Ein einzelnes Zeichen sagt wenig. Sieh auf den ganzen Körper und die Lage.

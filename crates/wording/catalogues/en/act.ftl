@@ -6,7 +6,7 @@ act-ask-about-threats = Talk to a veterinarian and a qualified behaviour profess
 act-ask-about-guarding = Take nothing from { $name }. Talk to a veterinarian and a qualified behaviour professional.
 act-ask-about-swallowing = { $today ->
     [yes] Call a veterinarian now.
-   *[other] Ask a veterinarian if none has seen { $name } since, and put small things out of reach.
+   *[other] Something was swallowed. Ask a veterinarian if none has seen { $name } since.
 }
 act-shorten-sessions = Make sessions much shorter and end them before { $name } wants to go. Try another reward.
 act-ease-sessions = Change something before the next session: a quieter time or place, fewer words, more distance.
@@ -79,7 +79,7 @@ act-change-checked = The check planned, or carried out.
 act-caution-ask-both = Ask a veterinarian and a qualified behaviour professional, and follow local law on animals that bite.
 act-caution-ask-if-back = If such signs come back, or come without a cause you can see, ask a veterinarian and a qualified behaviour professional.
 act-caution-call-vet-now = Call a veterinarian at once, whatever was swallowed. Do not make { $name } vomit unless told to.
-act-caution-ask-vet-unless-seen = Ask a veterinarian if none has seen { $name } since. Call at once if { $name } is unwell in any way.
+act-caution-ask-vet-unless-seen = Put small things out of reach. Call a veterinarian at once if { $name } is unwell in any way.
 act-caution-take-nothing = Take nothing away by force, and keep children at a distance.
 act-caution-leaving-is-answer = Leaving is an answer. Do not call or lure { $name } back to the board.
 act-caution-single-sign = A single sign means little. Read the whole body and the situation.

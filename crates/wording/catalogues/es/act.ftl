@@ -5,7 +5,7 @@ act-ask-about-threats = Habla con un veterinario y con un profesional cualificad
 act-ask-about-guarding = No le quites nada a { $name }. Habla con un veterinario y con un profesional cualificado del comportamiento.
 act-ask-about-swallowing = { $today ->
     [yes] Llama ahora mismo a un veterinario.
-   *[other] Consulta a un veterinario si ninguno ha visto a { $name } desde entonces y deja las cosas pequeñas fuera de su alcance.
+   *[other] Algo fue tragado. Consulta a un veterinario si ninguno ha visto a { $name } desde entonces.
 }
 act-shorten-sessions = Haz las sesiones mucho más cortas y termina antes de que { $name } quiera irse. Prueba otra recompensa.
 act-ease-sessions = Cambia algo antes de la próxima sesión: un momento o lugar más tranquilo, menos palabras, más distancia.
@@ -76,7 +76,7 @@ act-change-checked = La comprobación planeada o hecha.
 act-caution-ask-both = Consulta a un veterinario y a un profesional cualificado del comportamiento, y cumple la ley local sobre animales que muerden.
 act-caution-ask-if-back = Si vuelven esas señales, o vienen sin causa visible, consulta a un veterinario y a un profesional cualificado del comportamiento.
 act-caution-call-vet-now = Llama enseguida a un veterinario, sea lo que sea lo tragado. No hagas vomitar a { $name } si no te lo dicen.
-act-caution-ask-vet-unless-seen = Consulta a un veterinario si ninguno ha visto a { $name } desde entonces. Llama enseguida si notas algo raro en { $name }.
+act-caution-ask-vet-unless-seen = Deja las cosas pequeñas fuera de su alcance. Llama enseguida a un veterinario si notas algo raro en { $name }.
 act-caution-take-nothing = No le quites nada por la fuerza y mantén lejos a los niños.
 act-caution-leaving-is-answer = Irse es una respuesta. No llames ni atraigas a { $name } de vuelta al tablero.
 act-caution-single-sign = Una sola señal dice poco. Mira todo el cuerpo y la situación.

@@ -5,7 +5,7 @@ act-ask-about-threats = Parles-en à un vétérinaire et à un professionnel qua
 act-ask-about-guarding = Ne prends rien à { $name }. Parles-en à un vétérinaire et à un professionnel qualifié du comportement.
 act-ask-about-swallowing = { $today ->
     [yes] Appelle un vétérinaire maintenant.
-   *[other] Demande à un vétérinaire si aucun n’a vu { $name } depuis, et mets les petits objets hors de portée.
+   *[other] Quelque chose a été avalé. Demande à un vétérinaire si aucun n’a vu { $name } depuis.
 }
 act-shorten-sessions = Fais des séances bien plus courtes et finis-les avant que { $name } veuille partir. Essaie une autre récompense.
 act-ease-sessions = Change quelque chose avant la prochaine séance : un moment ou un lieu plus calme, moins de mots, plus de distance.
@@ -76,7 +76,7 @@ act-change-checked = La vérification prévue ou faite.
 act-caution-ask-both = Consulte un vétérinaire et un professionnel qualifié du comportement, et respecte la loi locale sur les animaux qui mordent.
 act-caution-ask-if-back = Si de tels signes reviennent, ou viennent sans cause visible, consulte un vétérinaire et un professionnel qualifié du comportement.
 act-caution-call-vet-now = Appelle aussitôt un vétérinaire, quoi qu’ait avalé { $name }. Ne fais pas vomir sauf si on te le dit.
-act-caution-ask-vet-unless-seen = Demande à un vétérinaire si aucun n’a vu { $name } depuis. Appelle aussitôt si { $name } ne va pas bien.
+act-caution-ask-vet-unless-seen = Mets les petits objets hors de portée. Appelle aussitôt un vétérinaire si { $name } ne va pas bien.
 act-caution-take-nothing = N’enlève rien de force et tiens les enfants à distance.
 act-caution-leaving-is-answer = Partir est une réponse. N’appelle pas et n’attire pas { $name } vers le tableau.
 act-caution-single-sign = Un seul signe dit peu. Regarde tout le corps et la situation.

@@ -5,7 +5,7 @@ act-ask-about-threats = Fale com um veterinário e com um profissional qualifica
 act-ask-about-guarding = Não tire nada de { $name }. Fale com um veterinário e com um profissional qualificado de comportamento.
 act-ask-about-swallowing = { $today ->
     [yes] Ligue agora para um veterinário.
-   *[other] Consulte um veterinário se nenhum viu { $name } desde então, e deixe coisas pequenas fora do alcance.
+   *[other] Algo foi engolido. Consulte um veterinário se nenhum viu { $name } desde então.
 }
 act-shorten-sessions = Faça sessões bem mais curtas e termine antes que { $name } queira sair. Tente outra recompensa.
 act-ease-sessions = Mude algo antes da próxima sessão: hora ou lugar mais calmo, menos palavras, mais distância.
@@ -76,7 +76,7 @@ act-change-checked = A verificação planejada ou feita.
 act-caution-ask-both = Consulte um veterinário e um profissional qualificado de comportamento, e siga a lei local sobre animais que mordem.
 act-caution-ask-if-back = Se esses sinais voltarem, ou vierem sem causa visível, consulte um veterinário e um profissional qualificado de comportamento.
 act-caution-call-vet-now = Ligue já para um veterinário, seja o que for que { $name } engoliu. Não provoque vômito sem orientação.
-act-caution-ask-vet-unless-seen = Consulte um veterinário se nenhum viu { $name } desde então. Ligue já se { $name } não estiver bem.
+act-caution-ask-vet-unless-seen = Deixe coisas pequenas fora do alcance. Ligue já para um veterinário se { $name } não estiver bem.
 act-caution-take-nothing = Não tire nada à força e mantenha crianças longe.
 act-caution-leaving-is-answer = Sair é uma resposta. Não chame nem atraia { $name } de volta ao quadro.
 act-caution-single-sign = Um único sinal diz pouco. Olhe o corpo todo e a situação.
