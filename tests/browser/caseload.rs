@@ -110,19 +110,43 @@ async fn the_desk_is_worked_by_keyboard_alone_and_holds_by_the_rules() {
         key(&coach, "\u{e007}").await;
         coach.until("they spoke", "return document.body.textContent.includes('Since you spoke') || !!document.querySelector('[data-test=no-news]')").await;
     }
-    // By the rules, at each width, in two languages more.
+    let pages = ["/desk", "/desk/week", "/desk/changes", "/desk?kind=none"];
+    let wrong = faults_of(&server, (&keeper, &coach), &pages, async |reader| {
+        reader.css("[data-test=to-week]").await;
+    })
+    .await;
+    assert!(wrong.is_empty(), "{} faults:\n{}", wrong.len(), wrong.join("\n"));
+    // Taken back while the coach looks: gone at the next tap.
+    coach.goto(&server.url("/desk")).await;
+    turns_figures(&keeper, &server, club).await;
+    coach.follow("[data-test=to-week]").await;
+    assert_eq!((count(&coach, "news").await, count(&coach, "no-news").await), (0, 1));
+    coach.goto(&server.url("/desk")).await;
+    assert_eq!((count(&coach, "row").await, count(&coach, "none").await), (0, 1));
+    coach.close().await;
+    keeper.close().await;
+}
+
+/// Faults of pages as the coach sees them, by the rules and by their width: at each size, and in two languages more. `opened` is done on each once it is
+/// there.
+async fn faults_of(
+    server: &Hosted,
+    (keeper, coach): (&Browser, &Browser),
+    pages: &[&str],
+    opened: impl AsyncFn(&Browser),
+) -> Vec<String> {
     let mut wrong = Vec::new();
     let session = coach.page.get_named_cookie(sayso_host::SESSION_COOKIE).await.unwrap().value().to_owned();
     for (size, what) in [(SCREEN, "screen"), (PHONE, "phone"), (NARROW, "narrow")] {
         let reader = keeper.another(size).await;
         let cookie = json!({ "name": sayso_host::SESSION_COOKIE, "value": session, "url": server.url("/") });
         reader.devtools("Network.setCookie", cookie).await;
-        for path in ["/desk", "/desk/week", "/desk/changes", "/desk?kind=none"] {
+        for path in pages {
             wrong.extend(accessibility::faults(&reader, &server.url(path), &format!("{path} ({what})")).await);
             for language in [STAND_IN, "de", "en"] {
                 phone::reads_at(&reader, &server.url("/"), language).await;
                 reader.goto(&server.url(path)).await;
-                reader.css("[data-test=to-week]").await;
+                opened(&reader).await;
                 reader.picture(&format!("caseload-{what}-{language}-{}", path.replace(['/', '?', '='], "_"))).await;
                 let wide = "return [document.documentElement.scrollWidth, document.documentElement.clientWidth]";
                 let wide = reader.page.execute(wide, vec![]).await.unwrap();
@@ -135,16 +159,7 @@ async fn the_desk_is_worked_by_keyboard_alone_and_holds_by_the_rules() {
         }
         reader.close().await;
     }
-    assert!(wrong.is_empty(), "{} faults:\n{}", wrong.len(), wrong.join("\n"));
-    // Taken back while the coach looks: gone at the next tap.
-    coach.goto(&server.url("/desk")).await;
-    turns_figures(&keeper, &server, club).await;
-    coach.follow("[data-test=to-week]").await;
-    assert_eq!((count(&coach, "news").await, count(&coach, "no-news").await), (0, 1));
-    coach.goto(&server.url("/desk")).await;
-    assert_eq!((count(&coach, "row").await, count(&coach, "none").await), (0, 1));
-    coach.close().await;
-    keeper.close().await;
+    wrong
 }
 
 /// A word shown twice a day for sixty days, and not pressed.
@@ -182,27 +197,10 @@ async fn a_word_outside_the_middle_of_comparable_homes_is_told_with_whose_figure
     server.writes(home, not_pressed(pattern, dog)).await;
     let (keeper, coach) = keeper_and_coach(&server, (&keeper_link, club, &coach_link), PHONE).await;
     let path = "/desk?kind=outside";
-    let mut wrong = Vec::new();
-    let session = coach.page.get_named_cookie(sayso_host::SESSION_COOKIE).await.unwrap().value().to_owned();
-    for (size, what) in [(SCREEN, "screen"), (PHONE, "phone"), (NARROW, "narrow")] {
-        let reader = keeper.another(size).await;
-        let cookie = json!({ "name": sayso_host::SESSION_COOKIE, "value": session, "url": server.url("/") });
-        reader.devtools("Network.setCookie", cookie).await;
-        wrong.extend(accessibility::faults(&reader, &server.url(path), &format!("{path} ({what})")).await);
-        for language in [STAND_IN, "de", "en"] {
-            phone::reads_at(&reader, &server.url("/"), language).await;
-            reader.goto(&server.url(path)).await;
-            reader.picture(&format!("outside-{what}-{language}")).await;
-            reader.press("[data-test=whose-figures] summary").await;
-            reader.picture(&format!("outside-{what}-{language}-whose")).await;
-            let over = "return document.documentElement.scrollWidth - document.documentElement.clientWidth";
-            let over = reader.page.execute(over, vec![]).await.unwrap();
-            if over != 0 {
-                wrong.push(format!("{path} ({what}, {language}): scrolls sideways by {over}"));
-            }
-        }
-        reader.close().await;
-    }
+    let wrong = faults_of(&server, (&keeper, &coach), &[path], async |reader| {
+        reader.press("[data-test=whose-figures] summary").await;
+    })
+    .await;
     assert!(wrong.is_empty(), "{} faults:\n{}", wrong.len(), wrong.join("\n"));
     coach.goto(&server.url(path)).await;
     let need = coach.text("need").await;

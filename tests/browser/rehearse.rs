@@ -237,7 +237,7 @@ async fn a_stuck_word_is_found_out_by_taps() {
     browser.follow("[data-test=name-it]").await;
     let told = browser.text("held-up").await;
     assert!(told.contains("You said so, and so it was") || told.contains("It was something else"), "{told}");
-    browser.css("[data-test=notebook-fold] > summary").await.click().await.unwrap();
+    browser.press("[data-test=notebook-fold] > summary").await;
     assert!(!browser.text("notebook").await.is_empty());
     browser.picture("rehearse-stuck-went").await;
     browser.close().await;
