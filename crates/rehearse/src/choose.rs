@@ -48,8 +48,11 @@ pub fn change(conduct: &Conduct, run: &Run) -> Gain {
 /// What the animal feels.
 fn felt(c: &Conduct) -> Option<Change> {
     let felt = |all: [Change; 3]| all.into_iter().find(|change| change.rests_on(c).is_some_and(wants_more));
-    let pushed = || (c.pushes > 0).then_some(Change::DoNotPush { times: c.pushes });
-    if let Some(change) = felt(GRAVE).or_else(pushed).or_else(|| felt(DISTURBS)) {
+    let push = Change::DoNotPush { times: c.pushes + c.again };
+    let pushed = || (c.pushes > 0).then(|| push.clone());
+    // Saying it again in the midst of a wait is a wait cut short, and that says it more nearly.
+    let again = || (c.again > 0).then(|| push.clone());
+    if let Some(change) = felt(GRAVE).or_else(pushed).or_else(|| felt(DISTURBS)).or_else(again) {
         return Some(change);
     }
     let hasty = c.pace.n >= FEWEST && c.pace.value.is_some_and(|pace| pace > MOST_A_MINUTE);

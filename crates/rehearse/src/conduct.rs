@@ -48,8 +48,10 @@ pub struct Conduct {
     pub held: Estimate,
     /// Times each thing was chosen, of times it was held out and one of the two was chosen or neither.
     pub chosen: [(usize, usize); 4],
-    /// Times it was called, its way was barred, or the word said again.
+    /// Times it was called or its way was barred.
     pub pushes: usize,
+    /// Times the word was said again.
+    pub again: usize,
     /// Buttons that the person pressed.
     pub pressed: usize,
     /// Things given, whatever for.
@@ -129,11 +131,8 @@ pub fn conduct(run: &Run) -> Conduct {
         eaten: eaten(run),
         held: held(run),
         chosen: chosen(run),
-        pushes: run
-            .told
-            .iter()
-            .filter(|t| matches!(t.what, What::Person(Does::Call | Does::Block | Does::Again)))
-            .count(),
+        pushes: each(run, |what| matches!(what, What::Person(Does::Call | Does::Block))).count(),
+        again: each(run, |what| what == What::Person(Does::Again)).count(),
         pressed: each(run, |what| matches!(what, What::Person(Does::Show(_)))).count(),
         given: each(run, |what| matches!(what, What::Person(Does::Give(_) | Does::Instead(_)))).count(),
         tries: tries(run),

@@ -18,6 +18,7 @@ const NOT_LOOKED_AT: &[(&str, &str)] = &[
     ("/a/{}/ear/{}", "a sound"),
     ("/a/{}/ear/last", "when each word was last heard, for a script"),
     ("/exchange/archive.tar", "a file"),
+    ("/exchange/diary.csv", "a file"),
     ("/exchange/backup.sayso", "a file"),
     ("/sheets/rules.pdf", "a PDF; its structure is held by the tests of paper"),
     ("/sheets/kit.pdf", "a PDF; its structure is held by the tests of paper"),

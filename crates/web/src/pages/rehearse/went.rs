@@ -167,8 +167,9 @@ fn measured(l: &Locale, setup: Setup, c: &Conduct) -> Markup {
     if c.given == 0 && !matches!(setup.exercise, Exercise::Likes | Exercise::Leaving) {
         rows.push(("given", say!(l, rehearse::times, times = c.given)));
     }
-    if c.pushes > 0 {
-        rows.push(("pushes", say!(l, rehearse::times, times = c.pushes)));
+    let pushes = c.pushes + c.again;
+    if pushes > 0 {
+        rows.push(("pushes", say!(l, rehearse::times, times = pushes)));
     }
     let chosen = Thing::ALL.into_iter().filter(|t| c.chosen[t.place()].1 > 0).map(|t| {
         let (k, n) = c.chosen[t.place()];
