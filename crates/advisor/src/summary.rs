@@ -156,21 +156,20 @@ impl Seen {
         }
         let sessions = story.sessions(animal);
         let joined: BTreeSet<_> = sessions.iter().filter(|s| s.joined()).map(Session::id).collect();
-        let by_then = |at: &Moment| *at <= last;
-        sessions.iter().map(|s| s.start.at()).filter(by_then).for_each(|at| seen.until(at));
-        for fact in story.of::<Invitation>(animal).filter(|f| f.at() <= last) {
+        sessions.iter().map(|s| s.start.at()).filter(|at| *at <= last).for_each(|at| seen.until(at));
+        for fact in story.between::<Invitation>(animal, first, last) {
             seen.invitation(fact, fact.part.session.is_none_or(|session| joined.contains(&session)));
         }
-        for Fact { event, part } in story.of::<Catch>(animal).filter(|f| f.at() <= last) {
+        for Fact { event, part } in story.between::<Catch>(animal, first, last) {
             seen.until(event.happened_at);
             if part.shown {
                 seen.showings.push((event.happened_at, part.word));
             }
         }
-        story.of::<Look>(animal).map(|f| f.at()).filter(by_then).for_each(|at| seen.until(at));
-        story.of::<Brush>(animal).map(|f| f.at()).filter(by_then).for_each(|at| seen.until(at));
-        story.of::<Sign>(animal).map(|f| f.at()).filter(by_then).for_each(|at| seen.until(at));
-        story.of::<StageChoice>(animal).map(|f| f.at()).filter(by_then).for_each(|at| seen.until(at));
+        story.between::<Look>(animal, first, last).for_each(|f| seen.until(f.at()));
+        story.between::<Brush>(animal, first, last).for_each(|f| seen.until(f.at()));
+        story.between::<Sign>(animal, first, last).for_each(|f| seen.until(f.at()));
+        story.between::<StageChoice>(animal, first, last).for_each(|f| seen.until(f.at()));
         seen.showings.sort_by_key(|(at, _)| *at);
         seen
     }

@@ -29,15 +29,14 @@ const SUDDEN: f64 = 0.001;
 pub fn welfare(case: &Case<'_>) -> Vec<Advice> {
     let mut found = Vec::new();
     // What cannot wait comes first; after its day, what to do now does.
-    let (swallowed, earlier): (Vec<_>, Vec<_>) =
-        lasting(case, Lasting::Swallowing).into_iter().partition(|a| a.act == Act::AskAboutSwallowing { today: true });
-    found.extend(swallowed);
+    let mut swallowed = lasting(case, Lasting::Swallowing);
+    found.extend(swallowed.take_if(|a| a.act == Act::AskAboutSwallowing { today: true }));
     let strong = strong_signs(case);
     // On a day without a session for a growl, that advice tells of the weeks before as well.
     let told = strong.as_ref().is_some_and(|a| a.act == Act::GiveSpace);
     found.extend(strong);
     found.extend(lasting(case, Lasting::Threat).filter(|_| !told));
-    found.extend(earlier);
+    found.extend(swallowed);
     found.extend(lasting(case, Lasting::Guarding));
     found.extend(leaving(case));
     found.extend(mild_signs(case));

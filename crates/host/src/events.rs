@@ -13,7 +13,7 @@ use sayso_model::{Body, Event, Fault, HomeId, Label, Problem, Problems, Proposal
 use sayso_people::may::may;
 use sayso_people::{
     Allowed, Capability, Denied, HomeNow, Who,
-    needs::{goes_by, may_append},
+    needs::{asks_passed, goes_by, may_append},
 };
 use sayso_store::Appended;
 use sayso_web::Error;
@@ -96,8 +96,9 @@ impl<'a> Asks<'a> {
         // The log is read where something in it decides alone: a tap waits for no more than it needs.
         let decides = events.iter().any(|(_, event)| goes_by(&event.body).is_some());
         let story = if known.is_some() && decides { story(self.host, home).await? } else { None };
+        let passes = events.iter().any(|(_, event)| asks_passed(&event.body));
         let known = match (known, &story) {
-            (Some(known), Some(story)) => Some(known.with_talk(story, now)),
+            (Some(known), Some(story)) if passes => Some(known.with_talk(story, now)),
             (known, _) => known,
         };
         let mut may = Vec::new();

@@ -39,8 +39,7 @@ pub async fn guard(State(host): State<Arc<Host>>, mut request: Request, next: Ne
     let home = to.home;
     let role = to.who.memberships.iter().find(|m| m.part.scope().home() == Some(to.home)).map(|m| m.part);
     let page = (asked::page_of(path.as_str()), request.method().is_safe());
-    let route = path.as_str().to_owned();
-    let reads = request.method().is_safe();
+    let tells = page.1 && news::is_first(path.as_str());
     let (by, mut leave) = match visit(&host, &signed, any_of, page, to).await {
         Ok(found) => found,
         // A page is told with the ways out; scripts get the error as it is.
@@ -51,8 +50,8 @@ pub async fn guard(State(host): State<Arc<Host>>, mut request: Request, next: Ne
     };
     // Where one writes, pages are kept for the time without a network; where one only looks, nothing is.
     let kept = if leave.may(Capability::Record, host.now()) { home.to_string() } else { "no".to_owned() };
-    if reads {
-        leave.news = news::at(&host, &route, &leave).await?;
+    if tells {
+        leave.news = news::at(&host, &leave).await?;
     }
     request.extensions_mut().insert(leave);
     let mut response = next.run(request).await;

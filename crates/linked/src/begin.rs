@@ -55,17 +55,17 @@ pub async fn begin(store: &Store, asked: Asked) -> Result<Link, LinkError> {
         sends: None,
     };
     let mut progress = Progress { called: gives.name, ..Progress::of(&link) };
-    // Who sees something there is told before the yes. The code is used up by now, so a server that goes away here hinders nothing.
-    let there = There::new(asked.address, Some(link.key.clone()))?;
-    progress.about = match there.get(ABOUT).await {
-        Ok(about) => Some(about),
-        Err(why) => {
-            tracing::warn!("The server did not say who sees something there: {why}");
-            None
-        }
-    };
     kept::keep_progress(store.dir(), &progress)?;
     kept::keep_link(store.dir(), &link)?;
+    // Who sees something there is told before the yes. The code is used up and the link is kept by now, so a server that goes away
+    // here hinders nothing.
+    match there.known_by(link.key.clone()).get(ABOUT).await {
+        Ok(about) => {
+            progress.about = Some(about);
+            kept::keep_progress(store.dir(), &progress)?;
+        }
+        Err(why) => tracing::warn!("The server did not say who sees something there: {why}"),
+    }
     Ok(link)
 }
 
@@ -119,7 +119,7 @@ pub struct Ended {
 /// Unlinks: from here on nothing is sent, whatever the server says.
 ///
 /// # Errors
-/// [`LinkError::NotLinked`]; where the files cannot be removed.
+/// [`LinkError::NotLinked`]; where the files cannot be removed; where the log cannot be read, after it was unlinked.
 pub async fn end(store: &Store) -> Result<Ended, LinkError> {
     let link = match kept::link(store.dir()) {
         Ok(link) => link.ok_or(LinkError::NotLinked)?,
@@ -130,8 +130,9 @@ pub async fn end(store: &Store) -> Result<Ended, LinkError> {
         }
         Err(other) => return Err(other),
     };
-    let waited = kept::state(store).await?.map_or(0, |state| state.waits);
+    let here = Revision(kept::progress(store.dir(), &link)?.here.at);
     kept::remove(store.dir())?;
+    let waited = store.count_after(link.home_here, here).await;
     let told = async {
         let there = There::new(link.address()?, Some(link.key.clone()))?;
         there.put(END, Vec::new()).await
@@ -144,5 +145,5 @@ pub async fn end(store: &Store) -> Result<Ended, LinkError> {
         }
         Err(_) => false,
     };
-    Ok(Ended { told, waited })
+    Ok(Ended { told, waited: waited? })
 }

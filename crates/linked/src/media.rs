@@ -26,8 +26,12 @@ pub fn named(story: &Story, pictures: bool, recordings: bool) -> BTreeSet<String
 
 /// Brings each side what it lacks: of all that cards name, where they name something else than before; then of what neither had.
 pub(crate) async fn both_ways(work: &mut Work<'_>) -> Result<(), LinkError> {
+    let (pictures, recordings) = (work.sends.pictures, work.sends.recordings);
+    if !(pictures || recordings) {
+        return Ok(());
+    }
     let story = work.store.story(work.link.home_here).await?;
-    let mut wanted = named(&story, work.sends.pictures, work.sends.recordings);
+    let mut wanted = named(&story, pictures, recordings);
     let names = ClipHash::of(wanted.iter().flat_map(|name| name.bytes()).collect::<Vec<_>>().as_slice()).to_string();
     if work.progress.media_of.as_ref() == Some(&names) {
         wanted = work.progress.missing.clone();
@@ -45,23 +49,19 @@ pub(crate) async fn both_ways(work: &mut Work<'_>) -> Result<(), LinkError> {
         work.still()?;
         match (here, there.contains(hash.as_str())) {
             (Some(bytes), false) => work.there.put(&path, bytes).await?,
-            (None, true) => match work.there.bytes(&path).await? {
+            (Some(_), true) => continue,
+            (None, is_there) => match if is_there { work.there.bytes(&path).await? } else { None } {
                 Some(bytes) if ClipHash::of(&bytes) == hash => {
                     work.still()?;
                     work.store.put_clip(bytes).await?;
                 }
                 Some(_) => return Err(LinkError::Strange(format!("{hash} came with other bytes"))),
+                // Cards come before what they name: it may be brought yet.
                 None => {
                     missing.insert(sha256);
                     continue;
                 }
             },
-            (Some(_), true) => continue,
-            // Cards come before what they name: it may be brought yet.
-            (None, false) => {
-                missing.insert(sha256);
-                continue;
-            }
         }
         work.progress.media += 1;
         work.keep()?;

@@ -27,6 +27,11 @@ impl There {
         Ok(Self { wire: Wire::new(address.is_here(), bounds)?, address, key })
     }
 
+    /// The same, asked under the key that it gave.
+    pub fn known_by(self, key: String) -> Self {
+        Self { key: Some(key), ..self }
+    }
+
     /// Asks for JSON.
     pub async fn get<T: DeserializeOwned>(&self, path: &str) -> Result<T, LinkError> {
         read(&self.ask(Method::GET, path, None).await?)

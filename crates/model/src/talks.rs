@@ -146,7 +146,7 @@ fn talk<'a>(
         Standing::Withdrawn
     } else if declined {
         Standing::Declined
-    } else if is_answered(part, &answers) && accepted.is_none() {
+    } else if is_answered(part, &answers, accepted.is_some()) {
         Standing::Answered
     } else if over {
         Standing::Ended { accepted: accepted.is_some() }
@@ -159,10 +159,10 @@ fn talk<'a>(
     Talk { event, part, answers, agreed_at, standing }
 }
 
-/// Whether words were answered by words, or what was handed over to practise by what was shared of it.
-fn is_answered(part: &Proposal, answers: &[Answered<'_>]) -> bool {
+/// Whether words were answered, or what was handed over to practise, and not agreed to, by what was shared of it.
+fn is_answered(part: &Proposal, answers: &[Answered<'_>], accepted: bool) -> bool {
     match part.proposes {
-        Proposed::Practice { .. } => answers.iter().any(|a| a.part.rehearsed.is_some()),
+        Proposed::Practice { .. } => !accepted && answers.iter().any(|a| a.part.rehearsed.is_some()),
         ref other => other.is_words() && !answers.is_empty(),
     }
 }

@@ -80,6 +80,8 @@ fn it_is_open_then_as_the_home_says_and_over_after_its_last_day() {
         event(2, 5, answer(1, Reply::Said)),
     ];
     assert_eq!(standing(&asked, 10), Standing::Answered);
+    let noted = [event(1, 0, proposal(Proposed::Note { about: None })), event(2, 5, answer(1, Reply::Accepted))];
+    assert_eq!(standing(&noted, 10), Standing::Answered, "noted is no agreement");
 }
 
 #[test]

@@ -108,6 +108,12 @@ pub fn goes_by(body: &Body) -> Option<EventId> {
     }
 }
 
+/// Whether what passed on from one coach to another ([`HomeNow::with_talk`]) decides who may write a body: a no in an account's name.
+#[must_use]
+pub fn asks_passed(body: &Body) -> bool {
+    matches!(body, Body::ProposalAnswer(ProposalAnswer { reply: Reply::Declined, by: Some(_), rehearsed: None, .. }))
+}
+
 /// Everything that writing an event takes. `first` finds an event of the home as first recorded and is asked for the one
 /// that [`goes_by`] names, `me` is who writes.
 ///
@@ -241,13 +247,8 @@ pub fn may_append<'a>(
     let leave = may(who, Capability::Record, event.home, known, when);
     let leave = leave.or_else(|why| may(who, Capability::Advise, event.home, known, when).map_err(|_| why))?;
     let me = Me { account: who.account, person: leave.person };
-    if known.is_some_and(|known| closes(who, event, known, &first, at)) {
-        for day in &days {
-            may(who, Capability::Advise, event.home, known, *day)?;
-        }
-        return Ok(leave);
-    }
-    let all = needs(event, first, me);
+    let closes = known.is_some_and(|known| closes(who, event, known, &first, at));
+    let all = if closes { BTreeSet::from([Capability::Advise]) } else { needs(event, first, me) };
     for capability in &all {
         for day in &days {
             may(who, *capability, event.home, known, *day)?;

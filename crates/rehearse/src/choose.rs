@@ -19,8 +19,9 @@ const FEWEST_TRIES: usize = 3;
 /// Of what is given, this much is to be taken: else it was not there, or did not want it.
 const TAKEN: f64 = 0.6;
 
-/// What the animal feels, the gravest first: what pushes it or passes over a sign stands before what only disturbs it.
+/// What pushes the animal or passes over a sign, the gravest first: it stands before what only disturbs.
 const GRAVE: [Change; 3] = [Change::StepAway, Change::LetGo, Change::Pause];
+/// What disturbs it, the gravest first.
 const DISTURBS: [Change; 3] = [Change::LetEat, Change::Wait, Change::LetChoose];
 
 /// The one thing to change, with what it would have brought where that can be worked out.
@@ -47,16 +48,16 @@ pub fn change(conduct: &Conduct, run: &Run) -> Gain {
 
 /// What the animal feels.
 fn felt(c: &Conduct) -> Option<Change> {
-    let felt = |all: [Change; 3]| all.into_iter().find(|change| change.rests_on(c).is_some_and(wants_more));
-    let push = Change::DoNotPush { times: c.pushes + c.again };
-    let pushed = || (c.pushes > 0).then(|| push.clone());
-    // Saying it again in the midst of a wait is a wait cut short, and that says it more nearly.
-    let again = || (c.again > 0).then(|| push.clone());
-    if let Some(change) = felt(GRAVE).or_else(pushed).or_else(|| felt(DISTURBS)).or_else(again) {
-        return Some(change);
-    }
+    let first = |all: [Change; 3]| all.into_iter().find(|change| change.rests_on(c).is_some_and(wants_more));
+    let push = |done: usize| (done > 0).then_some(Change::DoNotPush { times: c.pushes + c.again });
     let hasty = c.pace.n >= FEWEST && c.pace.value.is_some_and(|pace| pace > MOST_A_MINUTE);
-    hasty.then_some(Change::Slower)
+    // Saying it again in the midst of a wait is a wait cut short, and that says it more nearly.
+    let said_again = || push(c.again);
+    first(GRAVE)
+        .or_else(|| push(c.pushes))
+        .or_else(|| first(DISTURBS))
+        .or_else(said_again)
+        .or_else(|| hasty.then_some(Change::Slower))
 }
 
 /// What would teach it faster, as far as it is not as it should be.

@@ -108,6 +108,8 @@ impl Error {
 
 /// Stands in an address one is led to for the path one came from.
 pub(crate) const FROM: &str = "{from}";
+/// Stands in such an address for that something had been sent.
+pub(crate) const SENT: &str = "{sent}";
 
 impl Error {
     /// Where a page leads instead of telling.
@@ -115,7 +117,7 @@ impl Error {
         match self {
             Self::NotPaired => Some("/pair"),
             Self::NotSignedIn => Some("/sign-in?to={from}"),
-            Self::NotFresh => Some("/sign-in?again=yes&to={from}"),
+            Self::NotFresh => Some("/sign-in?again=yes{sent}&to={from}"),
             Self::NoHome => Some("/start"),
             _ => None,
         }

@@ -3,7 +3,7 @@
 
 use crate::error::Error;
 use sayso_model::{Author, Body, ClubId, Event, EventId, HomeId, Label, Moment, PersonId, Story};
-use sayso_people::needs::{clubs_coached, coaches_in, goes_by, may_append, may_be_read_in};
+use sayso_people::needs::{asks_passed, clubs_coached, coaches_in, may_append, may_be_read_in};
 use sayso_people::{Capability, HomeNow, Who, may::may};
 use sayso_wording::words;
 
@@ -88,7 +88,7 @@ impl Leave {
         }
         let first = |id: EventId| story.ledger().first(id);
         // What passed on from one coach to another is asked for where it decides alone.
-        let talk = goes_by(&event.body).map(|_| self.known.clone().with_talk(story, now));
+        let talk = asks_passed(&event.body).then(|| self.known.clone().with_talk(story, now));
         may_append(&self.who, event, Some(talk.as_ref().unwrap_or(&self.known)), first, now, self.fresh)?;
         Ok(())
     }

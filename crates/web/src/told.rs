@@ -1,7 +1,7 @@
 //! Errors told: as JSON under `/api` and to scripts that ask for it, as a page elsewhere.
 
 use crate::access::host_of;
-use crate::error::{Error, FROM, Told};
+use crate::error::{Error, FROM, SENT, Told};
 use crate::layout::{bare, doors};
 use crate::pages::who::{as_field, own_path};
 use crate::reading::{Reader, asks_json};
@@ -12,10 +12,6 @@ use axum::middleware::Next;
 use axum::response::{IntoResponse, Response};
 use maud::html;
 use sayso_wording::{Locale, faults, say, words};
-
-/// In the address at which one shows once more who one is; and there, that something had been sent.
-const AGAIN: &str = "again=yes";
-const SENT: &str = "again=yes&sent=yes";
 
 /// The answer for addresses nothing is at.
 pub async fn no_such_page() -> Error {
@@ -32,10 +28,11 @@ pub async fn in_words(mut request: Request, next: Next) -> Response {
     let asked = format!("{} {}", request.method(), without_secrets(request.uri().path()));
     // What was sent is not sent again by whoever is led back: they come to the page whose form it was.
     let sent = !request.method().is_safe();
-    let from = match request.uri().path_and_query().map(|all| own_path(Some(all.to_string()))) {
-        _ if !request.method().is_safe() => own_path(form_of(&request)),
-        Some(whole) if whole != "/" => whole,
-        _ => request.uri().path().to_owned(),
+    let from = if sent {
+        own_path(form_of(&request))
+    } else {
+        let whole = request.uri().path_and_query().map(|all| own_path(Some(all.to_string())));
+        whole.filter(|whole| whole != "/").unwrap_or_else(|| request.uri().path().to_owned())
     };
     let mut response = next.run(request).await;
     let status = response.status();
@@ -63,9 +60,8 @@ pub async fn in_words(mut request: Request, next: Next) -> Response {
     let mut answer = if json {
         (status, Json(told.json(&locale))).into_response()
     } else if let Some(to) = told.leads {
-        let to = to.replace(FROM, &as_field(&from));
         // Where one shows once more who one is it is told that what was sent was not kept.
-        let to = if sent { to.replace(AGAIN, SENT) } else { to };
+        let to = to.replace(SENT, if sent { "&sent=yes" } else { "" }).replace(FROM, &as_field(&from));
         return axum::response::Redirect::to(&to).into_response();
     } else {
         (status, page(&locale, status, &told, reader.account())).into_response()

@@ -44,9 +44,8 @@ pub async fn link(l: &Locale, dir: &Path, asked: Linking) -> Result<(), CliError
 /// Where the server is and the code: both stand in the text that it shows.
 fn address(server: Option<&str>, text: &str) -> Result<(Address, String), NotAnAddress> {
     match server {
-        _ if text.contains('#') => Address::with_code(text),
-        Some(server) => Ok((Address::new(server)?, text.to_owned())),
-        None => Err(NotAnAddress::Unread(text.to_owned())),
+        Some(server) if !text.contains('#') => Ok((Address::new(server)?, text.to_owned())),
+        _ => Address::with_code(text),
     }
 }
 

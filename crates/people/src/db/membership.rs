@@ -121,8 +121,7 @@ pub(super) async fn end(
     if done.rows_affected() == 0 {
         return Err(Error::NotValid);
     }
-    let keeps = matches!(held.part.role(), Role::Keeper | Role::ClubKeeper | Role::ServerKeeper);
-    if keeps && keepers(tx, scope).await? == 0 {
+    if held.part.role().keeps() && keepers(tx, scope).await? == 0 {
         return Err(Error::LastKeeper);
     }
     sqlx::query(

@@ -92,11 +92,11 @@ pub fn written_of(run: &Run, whose: &Whose) -> Written {
                 shown = Some((write(ms, press(thing, PressedBy::Person)), thing, ms));
             }
             What::Person(Does::Give(given)) => {
-                if let Some((id, pressed, since)) = own.take().or_else(|| shown.take()) {
+                if let Some((id, pressed, since)) = own.take().or_else(|| shown.take())
+                    && let Some(came) = comes_at(run, i)
+                {
                     let answer = if given == pressed { Answer::Given } else { Answer::Alternative };
-                    if let Some(came) = comes_at(run, i) {
-                        write(came, delivery((id, word(pressed)), answer, came - since, then(run, i)));
-                    }
+                    write(came, delivery((id, word(pressed)), answer, came - since, then(run, i)));
                 }
                 shown = None;
             }

@@ -2,7 +2,7 @@
 //! the preview, for a person to see before anything is kept.
 
 use super::names::Names;
-use super::rows::{Given, Raw, Row, header_of, problem, records};
+use super::rows::{Given, Raw, Row, filled, header_of, problem, records};
 use super::wanted::Wanted;
 use csv::StringRecord;
 use sayso_model::HomeId;
@@ -91,12 +91,10 @@ impl Diary {
     }
 
     fn line<'a>(&self, record: &StringRecord, line: u64, each: &mut dyn FnMut(Row<'a>)) {
-        if record.iter().all(|cell| cell.trim().is_empty()) {
-            return;
-        }
-        if record.len() != self.columns.len() {
-            let wanted = Wanted::Cells(self.columns.len());
-            return each(Err(vec![problem(line, "row", &record.len().to_string(), wanted)]));
+        match filled(record, self.columns.len(), line) {
+            Ok(true) => {}
+            Ok(false) => return,
+            Err(problems) => return each(Err(problems)),
         }
         let cell = |of: DiaryPart| {
             self.columns.iter().zip(record).find(|((_, part), _)| *part == of).map_or("", |(_, cell)| cell.trim())
@@ -154,6 +152,7 @@ impl Diary {
             "happened_at" => self.called(DiaryPart::Time),
             "word" => self.called(DiaryPart::Word),
             "text" => self.called(DiaryPart::Note),
+            "animal" | "person" if self.has(DiaryPart::Who) => self.called(DiaryPart::Who),
             other => other.to_owned(),
         }
     }

@@ -203,14 +203,17 @@ impl Store {
         // Second look: each row with names and zones known.
         let context = Context { format: options.format, home, zones: &zones, names: &names, fresh: false };
         let (mut occurrences, mut found) = (Occurrences::default(), Vec::new());
-        let mut last = 0;
+        // One line of a diary may hold two events: it is one row, and what is wrong with both is told once.
+        let (mut last, mut told) = (0, Vec::new());
         let mut second = |row: Row<'_>| {
             let line = match &row {
                 Ok(raw) => raw.line,
                 Err(problems) => problems.first().map_or(0, |p| p.line),
             };
-            // One line of a diary may hold two events.
-            preview.rows += usize::from(diary.is_none() || line != last);
+            if diary.is_none() || line != last {
+                preview.rows += 1;
+                told.clear();
+            }
             last = line;
             let row = row.and_then(|raw| match &diary {
                 Some(diary) => diary.settled(raw, &names, home),
@@ -225,6 +228,11 @@ impl Store {
                 Err(mut problems) => {
                     if let Some(diary) = &diary {
                         problems.iter_mut().for_each(|p| p.field = diary.column_of(&p.field));
+                        problems.retain(|p| !told.contains(p));
+                        if problems.is_empty() {
+                            return;
+                        }
+                        told.extend(problems.iter().cloned());
                     }
                     preview.bad(problems);
                 }

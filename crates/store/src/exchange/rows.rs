@@ -164,12 +164,11 @@ fn csv<'a>(text: &'a str, each: &mut dyn FnMut(Row<'a>)) -> Result<(), RowProble
     records(text, &mut |record, line| {
         match &columns {
             None => columns = Some(header(record, line)?),
-            Some(_) if record.iter().all(|cell| cell.trim().is_empty()) => {}
-            Some(columns) if record.len() != columns.len() => {
-                let wanted = Wanted::Cells(columns.len());
-                each(Err(vec![problem(line, "row", &record.len().to_string(), wanted)]));
-            }
-            Some(columns) => each(row(columns, record, line)),
+            Some(columns) => match filled(record, columns.len(), line) {
+                Ok(true) => each(row(columns, record, line)),
+                Ok(false) => {}
+                Err(problems) => each(Err(problems)),
+            },
         }
         Ok(())
     })?;
@@ -177,6 +176,17 @@ fn csv<'a>(text: &'a str, each: &mut dyn FnMut(Row<'a>)) -> Result<(), RowProble
         Some(_) => Ok(()),
         None => Err(problem(1, "file", "", Wanted::Header)),
     }
+}
+
+/// Whether a line of a table has something in it; else what is wrong, where it is not as wide as its header.
+pub(super) fn filled(record: &csv::StringRecord, columns: usize, line: u64) -> Result<bool, Vec<RowProblem>> {
+    if record.iter().all(|cell| cell.trim().is_empty()) {
+        return Ok(false);
+    }
+    if record.len() != columns {
+        return Err(vec![problem(line, "row", &record.len().to_string(), Wanted::Cells(columns))]);
+    }
+    Ok(true)
 }
 
 /// Calls `each` for every line of a table, its header among them, with the number of the line.

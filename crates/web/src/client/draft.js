@@ -1,17 +1,11 @@
 // What was typed on a card and not saved yet outlasts another form of the page: once that is sent, the page comes anew, and
 // what was typed is put back. It stays in this tab, and is taken out as it is put back.
 
-import { putBack, typedInto } from "./typed.js";
+import { keep, putBack, taken, typedInto } from "./typed.js";
 
 const KEY = `sayso-draft-${location.pathname}`;
 
 // Told as a form is sent in earnest, after whatever may have held it back.
-addEventListener("formdata", (event) => {
-  const kept = typedInto((form) => form !== event.target);
-  if (kept.length > 0) sessionStorage.setItem(KEY, JSON.stringify(kept));
-  else sessionStorage.removeItem(KEY);
-});
+addEventListener("formdata", (event) => keep(KEY, typedInto((form) => form !== event.target)));
 
-const kept = sessionStorage.getItem(KEY);
-sessionStorage.removeItem(KEY);
-if (kept) putBack(JSON.parse(kept));
+putBack(taken(KEY));

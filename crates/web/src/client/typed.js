@@ -66,3 +66,24 @@ export function putBack(kept) {
   }
   return any;
 }
+
+/**
+ * Keeps it in this tab under a name.
+ * @param {string} key
+ * @param {Kept[]} kept
+ */
+export function keep(key, kept) {
+  if (kept.length > 0) sessionStorage.setItem(key, JSON.stringify(kept));
+  else sessionStorage.removeItem(key);
+}
+
+/**
+ * Takes it out; nothing where nothing was kept.
+ * @param {string} key
+ * @returns {Kept[]}
+ */
+export function taken(key) {
+  const kept = sessionStorage.getItem(key);
+  sessionStorage.removeItem(key);
+  return kept ? JSON.parse(kept) : [];
+}

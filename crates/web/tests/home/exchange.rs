@@ -373,7 +373,7 @@ async fn a_diary_with_columns_of_its_own_is_taken_in_as_the_preview_said() {
     let words = b"kind,happened_at,says\nword_card,2026-01-01 08:00,walk\n";
     home.post(&bring(&home, "words.csv", words).await, &[]).await.kept();
     let table = "Date,Time,Word,Who,Note\n2026-02-01,8:30,walk,Pip,sunny\n2026-02-02,,walk,,\n2026-02-03,09:00,,Robin,slept\n\
-                 2026-02-04,09:00,walk,Robin,\n2026-02-05,,zebra,Pip,\nlast week,,walk,Pip,\n";
+                 2026-02-04,09:00,walk,Robin,\n2026-02-05,,zebra,Pip,\nlast week,,walk,Pip,sunny\n";
     let before = events(&home).await;
     let to = bring(&home, "diary.csv", table.as_bytes()).await;
     home.page(&to)

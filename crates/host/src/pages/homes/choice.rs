@@ -2,6 +2,7 @@
 
 use crate::asker::Asker;
 use crate::fault::told;
+use crate::news;
 use crate::stories::Stories;
 use crate::stories::story;
 use crate::way;
@@ -41,13 +42,6 @@ impl Choice {
     }
 }
 
-/// Whether a new keeper, whom a keeper of the server invited, may still come.
-async fn lost_its_way(asker: &Asker, home: HomeId) -> Result<bool, Error> {
-    let people = &asker.host.people;
-    let holds_s = people.lifetimes().invitation_s;
-    Ok(people.rescues(home).await.map_err(told)?.iter().any(|one| one.is_open(asker.now, holds_s)))
-}
-
 /// Homes that an account can choose: those it has a role in, and those that share something with it at this moment. No other
 /// is told of.
 ///
@@ -66,7 +60,7 @@ pub async fn choices(asker: &Asker, who: &Who) -> Result<Vec<Choice>, Error> {
             continue;
         }
         all.push(Choice {
-            anew: open(&Capability::SeePeople) && lost_its_way(asker, home).await?,
+            anew: open(&Capability::SeePeople) && !news::open_rescues(host, home, now).await?.is_empty(),
             home,
             story: story(host, home).await?.unwrap_or_default(),
             part: held.map(|m| (m.id, m.part)),

@@ -12,7 +12,7 @@ use axum::extract::{Path, Query};
 use axum::response::Redirect;
 use maud::{Markup, html};
 use sayso_model::{AccountId, Body, ClubId, Coach, Consent, ConsentGiven, ConsentPurpose, Event};
-use sayso_people::{Capability, Role, Scope};
+use sayso_people::{Allowed, Capability, Role, Scope};
 use sayso_web::Error;
 use sayso_web::layout::{Tab, layout};
 use sayso_web::typed::Typed;
@@ -257,7 +257,13 @@ pub async fn write(asker: &Asker, inside: &Inside, bodies: Vec<impl Into<Body>>)
     let outcomes = page.state.store.append(events.clone()).await?;
     for (event, outcome) in events.iter().zip(outcomes) {
         came_new(Some(outcome))?;
-        asker.host.people.witness(&inside.leave, event, asker.now).await.map_err(told)?;
+        // Who may give consent may take it back: what closes is remembered by that leave.
+        let capability = match event.body {
+            Body::ConsentTakenBack(_) => Capability::TakeBack,
+            _ => inside.leave.capability,
+        };
+        let by = Allowed { capability, ..inside.leave };
+        asker.host.people.witness(&by, event, asker.now).await.map_err(told)?;
     }
     Ok(())
 }

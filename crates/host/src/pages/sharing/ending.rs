@@ -13,6 +13,7 @@ use sayso_web::Error;
 use sayso_web::layout::{Tab, layout};
 use sayso_web::typed::Typed;
 use sayso_wording::say;
+use std::collections::BTreeSet;
 
 pub async fn ask(asker: Asker) -> Result<Markup, Error> {
     let inside = asker.home(&[Capability::TakeBack]).await?;
@@ -20,7 +21,8 @@ pub async fn ask(asker: Asker) -> Result<Markup, Error> {
     let all: Vec<&Giving> = past.standing(page.now).collect();
     let names = Names::of(&asker, all.iter().filter_map(|one| one.consent.coach())).await?;
     let mut what: Vec<String> = all.iter().map(|one| to_what(l, &names, one.consent)).collect();
-    what.dedup();
+    let mut told = BTreeSet::new();
+    what.retain(|one| told.insert(one.clone()));
     let body = html! {
         @if what.is_empty() { p { (say!(l, sharing::consent_none)) } }
         @else {

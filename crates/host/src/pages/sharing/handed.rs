@@ -5,15 +5,15 @@
 //! one alone has what that one had. Cover ends nothing, and what it opens closes by itself.
 
 use super::around::Names;
-use super::consent::{of_coach, words_were_read};
+use super::consent::{of_coach, words_were_read, write};
 use super::view::to_what;
 use crate::asker::{Asker, HOME, Inside};
-use crate::fault::{came_new, told};
+use crate::fault::told;
 use axum::extract::Path;
 use axum::response::Redirect;
 use maud::{Markup, html};
 use sayso_model::talks::{Standing, Talk, talks};
-use sayso_model::{Author, Coach, Consent, ConsentGiven, Event, EventId, ProposalAnswer, Proposed, Reply, Stretch};
+use sayso_model::{Author, Body, Coach, Consent, ConsentGiven, EventId, ProposalAnswer, Proposed, Reply, Stretch};
 use sayso_people::needs::clubs_coached;
 use sayso_people::{Capability, Who};
 use sayso_web::Error;
@@ -133,34 +133,12 @@ pub async fn agree(asker: Asker, Path(id): Path<String>, typed: Typed) -> Result
     words_were_read(&typed)?;
     let Some(of) = opening(&asker, &inside, &id).await? else { return Err(no_such_page().await) };
     let (page, to) = (&inside.page, of.talk.id());
-    let mut events: Vec<Event> = Vec::new();
-    for consent in &of.begins {
-        let given = ConsentGiven { consent: *consent, words_version: Consent::WORDS, holds: of.holds };
-        events.push(page.about_home(given));
-    }
-    for closing in of.ends.iter().flat_map(|consent| inside.known.consents.closing(*consent)) {
-        events.push(page.about_home(closing));
-    }
+    let given = |consent: &Consent| ConsentGiven { consent: *consent, words_version: Consent::WORDS, holds: of.holds };
+    let mut bodies: Vec<Body> = of.begins.iter().map(given).map(Body::from).collect();
+    bodies.extend(of.ends.iter().flat_map(|consent| inside.known.consents.closing(*consent)).map(Body::from));
     let by = page.leave.as_ref().and_then(Leave::answers_as);
-    events.push(page.about_home(ProposalAnswer { to, reply: Reply::Accepted, text: None, by, rehearsed: None }));
-    if let Some(leave) = &page.leave {
-        events.iter().try_for_each(|event| leave.may_write(event, &page.story, page.now))?;
-    }
+    bodies.push(ProposalAnswer { to, reply: Reply::Accepted, text: None, by, rehearsed: None }.into());
     // All at once: there is no moment in which both see the home. The new one does once this server has noted who gave it.
-    let outcomes = page.state.store.append(events.clone()).await?;
-    for (event, outcome) in events.iter().zip(outcomes) {
-        came_new(Some(outcome))?;
-        seen(&asker, &inside, event).await?;
-    }
+    write(&asker, &inside, bodies).await?;
     Ok(Redirect::to(&format!("/talk#t-{to}")))
-}
-
-/// Who may give consent may take it back: what closes is remembered by that leave.
-async fn seen(asker: &Asker, inside: &Inside, event: &Event) -> Result<(), Error> {
-    let capability = match event.body {
-        sayso_model::Body::ConsentTakenBack(_) => Capability::TakeBack,
-        _ => Capability::Consent,
-    };
-    let by = sayso_people::Allowed { capability, ..inside.leave };
-    asker.host.people.witness(&by, event, asker.now).await.map_err(told)
 }

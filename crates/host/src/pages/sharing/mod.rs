@@ -15,6 +15,7 @@ mod view;
 use crate::asker::Asker;
 use crate::fault::told;
 use crate::host::Host;
+use crate::news;
 use crate::to_home::ToHome;
 use crate::way;
 use around::Names;
@@ -60,7 +61,8 @@ async fn show(asker: Asker) -> Result<Markup, Error> {
     }
     let inside = asker.home(&[Capability::SeePeople]).await?;
     let (people, home) = (&asker.host.people, inside.page.home);
-    let past = Past::of(&inside, &people.ended_by_restore(home).await.map_err(told)?);
+    let ended = people.ended_by_restore(home).await.map_err(told)?;
+    let past = Past::of(&inside, &ended);
     let coaches = past.all.iter().filter_map(|one| one.consent.coach());
     let told = view::Told {
         near: around::all(&asker, &inside).await?,
@@ -69,6 +71,7 @@ async fn show(asker: Asker) -> Result<Markup, Error> {
         notebooks: people.notebooks(home, asker.now).await.map_err(told)?,
         rescues: people.rescues(home).await.map_err(told)?,
         restored_at: people.restored_at().await.map_err(told)?,
+        waits: news::waits(&inside.page.story, &inside.known, &ended),
         names: Names::of(&asker, coaches).await?,
         past,
     };

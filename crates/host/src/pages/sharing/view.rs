@@ -24,6 +24,8 @@ pub struct Told {
     pub rescues: Vec<Rescue>,
     /// When the server was last brought back from a backup.
     pub restored_at: Option<Moment>,
+    /// Whether a consent that this ended waits to be given anew.
+    pub waits: bool,
     /// Notebooks at home that are linked.
     pub notebooks: Vec<Notebook>,
     /// Givings of consent.
@@ -60,9 +62,7 @@ pub fn view(asker: &Asker, inside: &Inside, told: &Told) -> Markup {
 /// That the server was brought back from a backup, and what that ended: for some weeks, longer where a consent waits to be given anew.
 fn restored(asker: &Asker, page: &Page, told: &Told) -> Markup {
     let l = &page.locale;
-    let past = &told.past;
-    let waits = past.all.iter().any(|one| one.stand == Stand::Restored && past.open(one.consent).is_none());
-    let at = told.restored_at.filter(|at| waits || news::is_lately(&asker.host, *at, page.now));
+    let at = told.restored_at.filter(|at| told.waits || news::is_lately(&asker.host, *at, page.now));
     html! {
         @if let Some(at) = at {
             p.caution data-test="restored" { (say!(l, sharing::restored, at = l.weekday_date_time(at, &page.zone))) }

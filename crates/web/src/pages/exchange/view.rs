@@ -98,20 +98,19 @@ pub fn take_in_box(l: &Locale, empty: bool) -> String {
 pub fn look(l: &Locale, name: &str, [to, away, save]: &[String; 3], look: &Look, zone: &Zone, empty: bool) -> Markup {
     let (told, brings, leave_out) = match look {
         Look::Events { preview, recordings } => {
-            (events(l, preview, *recordings, zone), preview.new + recordings > 0, preview.bad_rows)
+            let told = html! {
+                @if let Some(found) = &preview.diary { (diary(l, found, empty)) }
+                (events(l, preview, *recordings, zone))
+                @if !preview.strange_columns.is_empty() { (help(l, &preview.strange_columns, save)) }
+            };
+            (told, preview.new + recordings > 0, preview.bad_rows)
         }
         Look::Backup(found) => (backup(l, found), found.new + found.clips_new > 0, 0),
     };
     let others = sayso_wording::errors::homes(l, &look.others());
     html! {
         p { (rich!(l, exchange::nothing_taken, name = html! { strong { (name) } })) }
-        @if let Look::Events { preview, .. } = look {
-            @if let Some(found) = &preview.diary { (diary(l, found, empty)) }
-        }
         (told)
-        @if let Look::Events { preview, .. } = look {
-            @if !preview.strange_columns.is_empty() { (help(l, &preview.strange_columns, save)) }
-        }
         @if brings {
             form method="post" action=(to) .stack {
                 @if !others.is_empty() {

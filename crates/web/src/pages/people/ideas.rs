@@ -49,10 +49,10 @@ pub fn open(page: &Page, animal: &AnimalCard) -> Vec<&'static Idea> {
     let listed = page.story.rewards_of(animal.animal);
     let known = |idea: &Idea| {
         let own = id(page, animal.animal, idea);
+        let mut names: Vec<String> = Language::ALL.map(|of| name(&Locale::of(of), idea)).into();
+        names.push(idea.key.replace('_', " "));
         listed.iter().any(|r| {
-            let names =
-                Language::ALL.map(|of| name(&Locale::of(of), idea)).into_iter().chain([idea.key.replace('_', " ")]);
-            r.reward == own || r.kind == idea.kind && same_thing(r.name.as_str(), names, idea.kind == RewardKind::Food)
+            r.reward == own || r.kind == idea.kind && same_thing(r.name.as_str(), &names, idea.kind == RewardKind::Food)
         })
     };
     ideas(animal.species).filter(|i| !known(i)).collect()

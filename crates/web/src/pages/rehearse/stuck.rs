@@ -63,9 +63,13 @@ pub fn question(page: &Page, asked: &Asked) -> Markup {
     )
 }
 
-/// What was true, how it showed, and what the notebook would have said.
-pub fn answer(l: &Locale, run: &Run, named: Option<Cause>) -> Markup {
-    let Some(found) = weeks(l, run.setup).and_then(|weeks| found(run, &weeks)) else { return html! {} };
+/// What held a word up, how it showed, and what the notebook would have said; none where nothing was hidden.
+pub fn held_up(l: &Locale, run: &Run) -> Option<Found> {
+    weeks(l, run.setup).and_then(|weeks| found(run, &weeks))
+}
+
+/// What was true, and how it showed.
+pub fn answer(l: &Locale, run: &Run, found: &Found, named: Option<Cause>) -> Markup {
     let name = name(l, run.setup.character);
     let called = |of| cause(l, &name, of);
     let hit = if named == Some(found.cause) { "yes" } else { "no" };
@@ -74,14 +78,13 @@ pub fn answer(l: &Locale, run: &Run, named: Option<Cause>) -> Markup {
         section.card.advice data-test="held-up" data-cause=(cause_name(found.cause)) data-hit=(hit) {
             h2.first { (say!(l, rehearse::name_it, word = word(l, found.word))) }
             p.act { (say!(l, rehearse::held_up, hit = hit, cause = called(found.cause), said = said)) }
-            p data-test="showed" { (showed(l, &name, &found)) }
+            p data-test="showed" { (showed(l, &name, found)) }
         }
     }
 }
 
 /// What the notebook would have said, for whoever wants to read it: the one thing for next time stands before it.
-pub fn notebook(l: &Locale, run: &Run) -> Markup {
-    let Some(found) = weeks(l, run.setup).and_then(|weeks| found(run, &weeks)) else { return html! {} };
+pub fn notebook(l: &Locale, run: &Run, found: &Found) -> Markup {
     let name = name(l, run.setup.character);
     html! {
         details.fold data-test="notebook-fold" {

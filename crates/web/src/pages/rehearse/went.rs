@@ -29,6 +29,7 @@ pub fn view(page: &Page, asked: &Asked, named: Option<Cause>) -> Markup {
     let run = asked.run();
     let conduct = conduct(&run);
     let next = change(&conduct, &run);
+    let held_up = stuck::held_up(l, &run);
     let json = serde_json::to_string(&moments::of(l, &run)).unwrap_or_default();
     layout_with(
         page,
@@ -38,11 +39,11 @@ pub fn view(page: &Page, asked: &Asked, named: Option<Cause>) -> Markup {
         html! {
             p.lead { (say!(l, rehearse::exercise, which = setup.exercise.name())) " · " (say!(l, rehearse::character, who = setup.character.name())) }
             (simulation(l))
-            (stuck::answer(l, &run, named))
+            @if let Some(found) = &held_up { (stuck::answer(l, &run, found, named)) }
             (next_time(l, &run, &conduct, &next))
             (cautions(l, &run))
             (lessons::next(page, &next.change, setup.exercise))
-            (stuck::notebook(l, &run))
+            @if let Some(found) = &held_up { (stuck::notebook(l, &run, found)) }
             (measured(l, setup, &conduct))
             (share(page, setup, &asked.acts))
             (what_was_true(l, &run))

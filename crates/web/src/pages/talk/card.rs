@@ -4,7 +4,7 @@ use super::going::going;
 use super::practice;
 use super::programme::weeks;
 use super::tried::tried;
-use super::{animal_of, is_home, is_witnessed, open_now, passed_on, reads, writer};
+use super::{animal_of, is_home, is_open_to, is_witnessed, reads, writer};
 use crate::page::Page;
 use crate::typed::Typed;
 use maud::{Markup, html};
@@ -16,17 +16,22 @@ use sayso_wording::say;
 use sayso_wording::talk::{line, proposed};
 
 /// One of them.
-pub fn card(page: &Page, all: &[Talk<'_>], talk: &Talk<'_>, typed: &Typed) -> Markup {
+pub fn card(
+    page: &Page,
+    all: &[Talk<'_>],
+    (passed, open): (&[Passed], &Consents),
+    talk: &Talk<'_>,
+    typed: &Typed,
+) -> Markup {
     let (l, part) = (&page.locale, talk.part);
     let at = l.weekday_date_time(talk.event.happened_at, &page.zone);
     let with = talk.event.animal.filter(|_| page.animals().len() > 1);
     let with = with.and_then(|id| page.story.animals().get(&id).map(|card| card.name.to_string()));
     let earlier = part.takes_up.and_then(|id| all.iter().find(|t| t.id() == id));
-    let (passed, open) = (passed_on(page, all), open_now(page));
     html! {
         section.card id=(format!("t-{}", talk.id())) data-test="talk" data-standing=(named(talk.standing)) {
             p.topic.quiet { (say!(l, talk::from, name = &part.from.name)) " · " (at) @if let Some(name) = with { " · " (name) } }
-            @if !is_witnessed(page, talk) { p.hint data-test="from-file" { (say!(l, talk::from_file, name = &part.from.name)) } }
+            @if !is_witnessed(page, talk.id()) { p.hint data-test="from-file" { (say!(l, talk::from_file, name = &part.from.name)) } }
             p.act { strong { (proposed(l, &page.story, &part.proposes)) } }
             @if let Proposed::Plan { lines, .. } = &part.proposes {
                 ul.short { @for one in lines { li { (line(l, &page.story, one)) } } }
@@ -36,8 +41,8 @@ pub fn card(page: &Page, all: &[Talk<'_>], talk: &Talk<'_>, typed: &Typed) -> Ma
             @if let Some(earlier) = earlier {
                 p.quiet { a href=(format!("#t-{}", earlier.id())) { (say!(l, talk::takes_up, what = proposed(l, &page.story, &earlier.part.proposes))) } }
             }
-            @for answer in &talk.answers { (answered(page, answer, &passed)) }
-            (goes_on_with(page, talk, &passed, &open))
+            @for answer in &talk.answers { (answered(page, answer, passed)) }
+            (goes_on_with(page, talk, passed, open))
             @if let Some(over) = over(talk.standing) { p.quiet data-test="standing" { (say!(l, talk::standing, standing = over)) } }
             (going(page, talk))
             (tried(page, talk))
@@ -45,7 +50,7 @@ pub fn card(page: &Page, all: &[Talk<'_>], talk: &Talk<'_>, typed: &Typed) -> Ma
             (practice::card(page, talk))
             (to_do(page, talk))
             @if is_home(page) { (answer(page, talk, typed)) }
-            (of_the_coach(page, all, talk))
+            (of_the_coach(page, passed, talk))
         }
     }
 }
@@ -94,7 +99,7 @@ fn goes_on_with(page: &Page, talk: &Talk<'_>, passed: &[Passed], open: &Consents
     let wrote = (talk.part.from.account, talk.event.happened_at);
     let all = hands(passed, wrote, page.now.day(&page.zone));
     // Nobody goes on with a home that is closed to them now.
-    let all: Vec<_> = all.into_iter().filter(|p| reads_on(open, p)).collect();
+    let all: Vec<_> = all.into_iter().filter(|p| is_open_to(open, p)).collect();
     let last = all.iter().filter(|p| p.days.is_none()).max_by_key(|p| p.since);
     let covers = all.iter().filter_map(|p| Some((p, p.days?)));
     html! {
@@ -107,11 +112,6 @@ fn goes_on_with(page: &Page, talk: &Talk<'_>, passed: &[Passed], open: &Consents
             }
         }
     }
-}
-
-/// Whether the home is open to whom it was passed on.
-fn reads_on(open: &Consents, of: &Passed) -> bool {
-    open.any_to(Coach::Account { account: of.to.account })
 }
 
 /// Where what was agreed is done, for whoever may.
@@ -196,7 +196,7 @@ fn opening(page: &Page, talk: &Talk<'_>, typed: &Typed) -> Markup {
     let open = talk.standing == Standing::Open;
     let mine = typed.text("to") == talk.id().to_string();
     html! {
-        @if open && page.leave.is_some() && page.may(Capability::Consent) && is_witnessed(page, talk) {
+        @if open && page.leave.is_some() && page.may(Capability::Consent) && is_witnessed(page, talk.id()) {
             p { a.button.primary href=(format!("/sharing/handed/{}", talk.id())) data-test="to-opening" { (say!(l, talk::look_and_decide)) } }
         } @else if open { p.quiet { (say!(l, talk::a_keeper_decides)) } }
         @if talk.standing == Standing::Accepted && page.leave.is_some() { p { a.link href="/sharing#consent" { (say!(l, talk::see_sharing)) } } }
@@ -234,11 +234,11 @@ fn words_of_home(page: &Page, talk: EventId, typed: &Typed, mine: bool) -> Marku
 }
 
 /// What a coach can do about what they wrote, or go on with.
-fn of_the_coach(page: &Page, all: &[Talk<'_>], talk: &Talk<'_>) -> Markup {
+fn of_the_coach(page: &Page, passed: &[Passed], talk: &Talk<'_>) -> Markup {
     let l = &page.locale;
     let Some(leave) = writer(page) else { return html! {} };
     let own = leave.who.account == talk.part.from.account;
-    if !own && (talk.part.proposes.opens_to().is_some() || !reads::goes_on(page, leave, all, talk)) {
+    if !own && (talk.part.proposes.opens_to().is_some() || !reads::goes_on(page, leave, passed, talk)) {
         return html! {};
     }
     let again = [("takes_up", talk.id().to_string())];

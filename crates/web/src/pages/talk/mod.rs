@@ -31,7 +31,7 @@ use sayso_advisor::Case;
 use sayso_advisor::welfare::rest_today;
 use sayso_model::consents::{Consents, consents};
 use sayso_model::talks::{Passed, Standing, Talk, passed, talks};
-use sayso_model::{AnimalId, Event, EventId, ProposalAnswer, Reply, Withdrawal, WordId};
+use sayso_model::{AnimalId, Coach, Event, EventId, ProposalAnswer, Reply, Withdrawal, WordId};
 use sayso_people::Capability;
 use sayso_wording::{say, words};
 use std::collections::BTreeSet;
@@ -66,7 +66,9 @@ pub fn seen(page: &Page) -> Vec<Talk<'_>> {
     let mut all = talks(&page.story, page.now);
     if !is_home(page) {
         let Some(leave) = &page.leave else { return Vec::new() };
-        let shown: BTreeSet<EventId> = all.iter().filter(|t| reads::may(page, leave, &all, t)).map(Talk::id).collect();
+        let passed = passed_on(page, &all);
+        let shown: BTreeSet<EventId> =
+            all.iter().filter(|t| reads::may(page, leave, &passed, t)).map(Talk::id).collect();
         all.retain(|t| shown.contains(&t.id()));
     }
     all
@@ -81,17 +83,21 @@ pub fn open_now(page: &Page) -> Consents {
 }
 
 /// Whether this server saw it being written by whom it names; at home, the one that the notebook is linked to.
-pub fn is_witnessed(page: &Page, talk: &Talk<'_>) -> bool {
+pub fn is_witnessed(page: &Page, id: EventId) -> bool {
     match &page.leave {
-        Some(leave) => leave.known.witnessed.contains(&talk.id()),
-        None => page.state.linked.has(page.state.store.dir(), talk.id()),
+        Some(leave) => leave.known.witnessed.contains(&id),
+        None => page.state.linked.has(page.state.store.dir(), id),
     }
 }
 
 /// Hand-overs and covers to which the home agreed, of those that were seen being proposed.
 pub fn passed_on(page: &Page, all: &[Talk<'_>]) -> Vec<Passed> {
-    let seen = |passed: &Passed| all.iter().any(|t| t.id() == passed.agreement && is_witnessed(page, t));
-    passed(all).into_iter().filter(seen).collect()
+    passed(all).into_iter().filter(|passed| is_witnessed(page, passed.agreement)).collect()
+}
+
+/// Whether the home is open to whom it was passed on.
+pub fn is_open_to(open: &Consents, of: &Passed) -> bool {
+    open.any_to(Coach::Account { account: of.to.account })
 }
 
 /// The way to write about a word whose figures one looks at, for a coach.
@@ -167,7 +173,8 @@ async fn end(page: Page, typed: Typed) -> Result<Redirect, Error> {
     let of: EventId = named(typed.text("of"), "proposal")?;
     let leave = writer(&page).ok_or_else(no_such)?;
     let all = talks(&page.story, page.now);
-    let talk = all.iter().find(|t| t.id() == of && reads::goes_on(&page, leave, &all, t)).ok_or_else(no_such)?;
+    let passed = passed_on(&page, &all);
+    let talk = all.iter().find(|t| t.id() == of && reads::goes_on(&page, leave, &passed, t)).ok_or_else(no_such)?;
     if talk.is_live() {
         let (reply, by) = (Reply::Declined, Some(leave.author()));
         let event = page.event(ProposalAnswer { to: of, reply, text: None, by, rehearsed: None });

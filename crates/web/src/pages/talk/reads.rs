@@ -8,17 +8,17 @@
 
 use crate::leave::Leave;
 use crate::page::Page;
-use sayso_model::talks::{Talk, reaches};
+use sayso_model::talks::{Passed, Talk, reaches};
 
-/// Whether a coach reads one of them.
-pub fn may(page: &Page, leave: &Leave, all: &[Talk<'_>], talk: &Talk<'_>) -> bool {
+/// Whether a coach reads one of them; `passed` is what passed on in this home.
+pub fn may(page: &Page, leave: &Leave, passed: &[Passed], talk: &Talk<'_>) -> bool {
     talk.part.from.account == leave.who.account
         || talk.part.club.is_some_and(|club| leave.reads_of(club))
-        || goes_on(page, leave, all, talk)
+        || goes_on(page, leave, passed, talk)
 }
 
 /// Whether a coach goes on with what another one wrote.
-pub fn goes_on(page: &Page, leave: &Leave, all: &[Talk<'_>], talk: &Talk<'_>) -> bool {
+pub fn goes_on(page: &Page, leave: &Leave, passed: &[Passed], talk: &Talk<'_>) -> bool {
     let (wrote, today) = ((talk.part.from.account, talk.event.happened_at), page.now.day(&page.zone));
-    reaches(&leave.known.passed_among(all), wrote, leave.who.account, today)
+    reaches(passed, wrote, leave.who.account, today)
 }

@@ -1,7 +1,7 @@
 //! Markup of the page: what waits, what holds, what was before.
 
 use super::card::card;
-use super::{is_home, own, rests, writer};
+use super::{is_home, open_now, own, passed_on, rests, writer};
 use crate::fields::summary;
 use crate::layout::{Tab, layout};
 use crate::page::Page;
@@ -19,7 +19,9 @@ pub fn page(page: &Page, all: &[Talk<'_>], typed: &Typed) -> Markup {
     let before: Vec<&Talk<'_>> = all.iter().filter(|t| !t.is_live()).collect();
     // What was typed below a card that is folded is shown unfolded.
     let unfolded = before.iter().any(|t| t.id().to_string() == typed.text("to"));
-    let cards = |talks: &[&Talk<'_>]| html! { @for talk in talks { (card(page, all, talk, typed)) } };
+    let (passed, consents) = (passed_on(page, all), open_now(page));
+    let cards =
+        |talks: &[&Talk<'_>]| html! { @for talk in talks { (card(page, all, (&passed, &consents), talk, typed)) } };
     layout(
         page,
         Tab::None,

@@ -2,11 +2,11 @@
 //! for it. Never in its place; and while rest is said nothing is to be done.
 
 use crate::page::AnimalPage;
-use crate::pages::talk::{is_witnessed, open_now, passed_on, seen, writer};
+use crate::pages::talk::{is_open_to, is_witnessed, open_now, passed_on, seen, writer};
 use maud::{Markup, html};
 use sayso_advisor::today::{Next, Today};
 use sayso_model::talks::{Passed, Standing, Talk, agreed as lines, talks};
-use sayso_model::{Coach, PlanLine, Proposed, WordId};
+use sayso_model::{PlanLine, Proposed, WordId};
 use sayso_people::Capability;
 use sayso_wording::talk::{dose, proposed};
 use sayso_wording::{Locale, say};
@@ -22,7 +22,7 @@ pub fn line(page: &AnimalPage) -> Markup {
     let l = &page.locale;
     if page.may(Capability::Agree) {
         let all = seen(page);
-        let waits = |t: &&Talk<'_>| t.standing == Standing::Open && is_witnessed(page, t) && t.concerns(page.id);
+        let waits = |t: &&Talk<'_>| t.standing == Standing::Open && is_witnessed(page, t.id()) && t.concerns(page.id);
         let open: Vec<&Talk<'_>> = all.iter().filter(waits).collect();
         let waiting = match open.as_slice() {
             [] => html! {},
@@ -54,7 +54,7 @@ fn whose(page: &AnimalPage, all: &[Talk<'_>]) -> Markup {
     let (l, today) = (&page.locale, page.now.day(&page.zone));
     let open = open_now(page);
     let passed = passed_on(page, all);
-    let is_open = |p: &&Passed| open.any_to(Coach::Account { account: p.to.account });
+    let is_open = |p: &&Passed| is_open_to(&open, p);
     let covers = passed.iter().filter(is_open).filter_map(|p| Some((p, p.days?)));
     let covers = covers.filter(|(_, (first, last))| (*first..=*last).contains(&today));
     let handed = passed.iter().filter(|p| p.days.is_none()).max_by_key(|p| p.since).filter(is_open);
@@ -72,7 +72,7 @@ fn whose(page: &AnimalPage, all: &[Talk<'_>]) -> Markup {
 /// What holds between home and coach, the newest first, with the coach's words on a plan.
 fn holds(page: &AnimalPage, all: &[Talk<'_>]) -> Markup {
     let l = &page.locale;
-    let here = |t: &&Talk<'_>| t.standing == Standing::Accepted && is_witnessed(page, t) && t.concerns(page.id);
+    let here = |t: &&Talk<'_>| t.standing == Standing::Accepted && is_witnessed(page, t.id()) && t.concerns(page.id);
     let agreed = all.iter().filter(here).filter(|t| t.part.proposes.opens_to().is_none());
     html! {
         @for talk in agreed.take(HELD) {

@@ -58,9 +58,7 @@ pub fn page(page: &AnimalPage, today: &Today) -> Markup {
         (welfare(page, &today.welfare))
         (coach::line(page))
         (trial::now(page))
-        @if on_the_way && helps {
-            section.card.advice data-test="next" aria-label=(say!(l, today::now)) { (ask_keeper(page)) }
-        } @else if on_the_way {
+        @if on_the_way && helps { (ask_keeper(page)) } @else if on_the_way {
             div data-test="next" { (set_up(page, &page.card)) }
         } @else {
             @if let Some(since) = today.running { (running(page, since)) } @else { (next(page, today)) }
@@ -96,7 +94,12 @@ const fn of_cards(act: &Act) -> bool {
 
 /// For whoever may not set it up.
 fn ask_keeper(page: &AnimalPage) -> Markup {
-    html! { p.act data-test="ask-keeper" { (say!(&page.locale, today::ask_keeper, name = page.card.name.as_str())) } }
+    let l = &page.locale;
+    html! {
+        section.card.advice data-test="next" aria-label=(say!(l, today::now)) {
+            p.act data-test="ask-keeper" { (say!(l, today::ask_keeper, name = page.card.name.as_str())) }
+        }
+    }
 }
 
 /// Facts of the last seven days; where something concerns its wellbeing, behind a tap.
@@ -188,7 +191,7 @@ fn next(page: &AnimalPage, today: &Today) -> Markup {
         && helps_only(page)
         && of_cards(&advice.act)
     {
-        return html! { section.card.advice data-test="next" aria-label=(say!(l, today::now)) { (ask_keeper(page)) } };
+        return ask_keeper(page);
     }
     html! {
         section.card.advice data-test="next" aria-label=(say!(l, today::now)) {
