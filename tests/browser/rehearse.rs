@@ -242,3 +242,46 @@ async fn a_stuck_word_is_found_out_by_taps() {
     browser.picture("rehearse-stuck-went").await;
     browser.close().await;
 }
+
+#[tokio::test(flavor = "multi_thread")]
+async fn what_is_done_shows_at_once_also_while_nothing_answers_and_stays_to_be_read() {
+    let dir = demo_dir();
+    let mut server = Server::start(dir.path(), 0);
+    let browser = Browser::open(PHONE).await;
+    browser.goto(&server.url("/rehearse/inviting?character=eager&seed=2")).await;
+    assert!(browser.text("keys-before").await.contains("O: Invite"));
+    browser.tap("start").await;
+    assert_eq!(browser.text("invited").await, "Invitation 0 of 5");
+    server.kill();
+    browser.tap("rehearse-call").await;
+    assert!(captions(&browser).await.contains("You call Zip over."));
+    // The drawing shows it, too.
+    let calls = "return document.querySelector('[data-part=calls]').getAttribute('visibility') === 'visible'";
+    browser.until("the call is drawn", calls).await;
+    browser.until("it is told that nothing answers", "return !document.querySelector('[data-part=away]').hidden").await;
+    browser.tap("rehearse-offer").await;
+    browser.tap("pad-ball").await;
+    let said = captions(&browser).await;
+    assert!(said.contains("You hold in view: Ball. Wait."), "{said}");
+    assert_eq!(browser.text("invited").await, "Invitation 1 of 5");
+    browser.picture("rehearse-away").await;
+    server.restart();
+    browser.until("it was sent", "return document.querySelector('[data-part=away]').hidden").await;
+    for pad in ["pad-treat", "pad-out", "pad-treat", "pad-out"] {
+        browser.tap(pad).await;
+        browser.css(&format!("[data-test={pad}][data-state=give]")).await;
+        browser.tap(pad).await;
+    }
+    let log = "const log = document.querySelector('[data-test=captions]'); const style = getComputedStyle(log); \
+               return [log.getAttribute('role'), log.tabIndex, style.overflowY, log.children.length > 6, \
+               log.scrollHeight > log.clientHeight, Math.abs(log.scrollHeight - log.clientHeight - log.scrollTop) < 3]";
+    assert_eq!(js(&browser, log).await, json!(["log", 0, "auto", true, true, true]), "the newest is in view");
+    browser.tap("rehearse-end").await;
+    browser.find("see").await;
+    browser.follow("[data-test=see]").await;
+    let list = js(&browser, "return document.querySelector('[data-test=list]').textContent").await;
+    for said in ["You call Zip over.", "You hold in view: Ball. Wait."] {
+        assert!(list.as_str().unwrap().replace(['\u{2068}', '\u{2069}'], "").contains(said), "{said} in {list}");
+    }
+    browser.close().await;
+}

@@ -493,4 +493,11 @@ export interface StandsNow {
   lies: boolean;
   holds: boolean;
   treats: number;
+  /** Invitations so far. */
+  offers: number;
+  /** Whether the animal has gone. */
+  gone: boolean;
+  /** Whether the person has just called, or stood in the way. */
+  calls: boolean;
+  bars: boolean;
 }

@@ -414,6 +414,7 @@ export interface Messages {
   "client-rehearse-give": {};
   "client-rehearse-hold": {};
   "client-rehearse-instead": {};
+  "client-rehearse-invited": { all: string | number; n: string | number };
   "client-rehearse-now-press": {};
   "client-rehearse-of": { most: string | number; passed: string | number };
   "client-rehearse-offer": {};

@@ -15,6 +15,7 @@ export function makeRoom(svg) {
   const animal = find("[data-part=animal]", svg);
   const turned = find("[data-part=turned]", svg);
   const parts = { mild: find("[data-part=mild]", svg), strong: find("[data-part=strong]", svg) };
+  const pushes = { calls: find("[data-part=calls]", svg), bars: find("[data-part=bars]", svg) };
   const given = find("[data-part=given]", svg);
   const knobs = [...svg.querySelectorAll("[data-knob]")];
   let last = "";
@@ -35,19 +36,21 @@ export function makeRoom(svg) {
       const { x, y, turn } = whereabouts(moments, t, still.matches);
       animal.setAttribute("transform", `translate(${x.toFixed(1)} ${y.toFixed(1)})`);
       turned.setAttribute("transform", `rotate(${turn.toFixed(0)})`);
-      const now = `${stands.sign} ${stands.lies} ${stands.lit?.thing}`;
+      const now = `${stands.sign} ${stands.lies} ${stands.lit?.thing} ${stands.calls} ${stands.bars}`;
       if (now === last) return;
       last = now;
       see(parts.mild, stands.sign === "mild");
       see(parts.strong, stands.sign === "strong");
       see(given, stands.lies);
+      see(pushes.calls, stands.calls);
+      see(pushes.bars, stands.bars);
       knobs.forEach((knob, i) => knob.classList.toggle("lit", stands.lit?.thing === i));
     },
   };
 }
 
-/** Lines of what happened that stay in view. */
-const LINES = 3;
+/** Lines of what happened that are kept, to be scrolled through. */
+const LINES = 40;
 
 /**
  * Says what happened since it was last asked, each moment once.
@@ -62,6 +65,9 @@ export function makeCaptions(list) {
      * @param {number} t
      */
     say(told, t) {
+      // Whoever reads what was before is left there.
+      const reads = list.scrollTop + list.clientHeight < list.scrollHeight - 4;
+      const before = said.size;
       for (const m of told) {
         if (m.at > t) break;
         const key = `${m.at} ${m.what} ${m.thing ?? ""}`;
@@ -73,7 +79,9 @@ export function makeCaptions(list) {
         if (m.level) line.dataset.level = m.level;
         list.append(line);
       }
+      if (said.size === before) return;
       while (list.children.length > LINES) list.firstElementChild?.remove();
+      if (!reads) list.scrollTop = list.scrollHeight;
     },
     clear() {
       said.clear();
