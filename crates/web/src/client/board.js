@@ -90,7 +90,8 @@ function draw() {
 }
 
 /**
- * What is asked, below a lesson that opens by itself and what the session that has just ended amounts to, whatever is being done.
+ * What is asked, with a lesson that opens by itself and what the session that has just ended amounts to above it, whatever is being
+ * done. In a session the lesson stands between the question and its answers.
  * @param {Mode} now
  * @returns {Panel}
  */
@@ -100,8 +101,12 @@ function asked(now) {
   const over = pad.view.session || at("swaps").classList.contains("laid") ? undefined : sum(pad);
   const above = [first(pad, now === showing), over].filter((part) => part !== undefined);
   if (above.length === 0) return panel;
-  const all = [...above, panel];
-  return { ...panel, key: all.map((part) => part.key).join("-"), build: () => all.flatMap((part) => part.build()) };
+  const build = () => {
+    const asks = panel.build();
+    const question = pad.view.session ? asks.splice(0, 1) : [];
+    return [...question, ...above.flatMap((part) => part.build()), ...asks];
+  };
+  return { ...panel, key: [...above, panel].map((part) => part.key).join("-"), build };
 }
 
 /**
