@@ -9,6 +9,7 @@ use super::moments;
 use super::stuck;
 use crate::layout::{Tab, layout_with};
 use crate::page::Page;
+use crate::pages::board::label::length;
 use maud::{Markup, html};
 use sayso_sim::rehearsal::{Exercise, INVITATIONS, Setup, TREATS, Thing, play};
 use sayso_wording::{Locale, say};
@@ -103,7 +104,7 @@ fn pads(l: &Locale, about: Option<Thing>) -> Markup {
         section class="pads cols-2" data-part="pads" data-test="pads" aria-label=(say!(l, rehearse::words)) {
             @for thing in Thing::ALL {
                 button.pad.planned[about == Some(thing)] type="button" data-word=(thing.place()) data-test=(format!("pad-{}", thing.name())) data-state="idle" disabled {
-                    span.face { span.count.num {} span.says { (word(l, thing)) } span.does {} }
+                    span class=(format!("face {}", length(&word(l, thing)))) { span.count.num {} span.says { (word(l, thing)) } span.does {} }
                 }
             }
         }
