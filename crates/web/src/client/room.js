@@ -19,6 +19,8 @@ export function makeRoom(svg) {
   const given = find("[data-part=given]", svg);
   const knobs = [...svg.querySelectorAll("[data-knob]")];
   let last = "";
+  let moved = "";
+  let faces = "";
 
   /**
    * @param {Element} node
@@ -34,8 +36,11 @@ export function makeRoom(svg) {
      */
     draw(moments, stands, t) {
       const { x, y, turn } = whereabouts(moments, t, still.matches);
-      animal.setAttribute("transform", `translate(${x.toFixed(1)} ${y.toFixed(1)})`);
-      turned.setAttribute("transform", `rotate(${turn.toFixed(0)})`);
+      // In units of the drawing; what is as it was is not said again: then nothing is drawn.
+      const to = `translate(${x.toFixed(1)}px, ${y.toFixed(1)}px)`;
+      if (to !== moved) animal.style.transform = moved = to;
+      const way = `rotate(${turn.toFixed(0)}deg)`;
+      if (way !== faces) turned.style.transform = faces = way;
       const now = `${stands.sign} ${stands.lies} ${stands.lit?.thing} ${stands.calls} ${stands.bars}`;
       if (now === last) return;
       last = now;
