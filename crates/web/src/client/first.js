@@ -90,7 +90,11 @@ export function first(pad, begins) {
             { class: "button", href: lesson.address, "data-test": "lesson-read", onclick: read },
             say("client-board-lesson-read"),
           ),
-          button(say("client-board-lesson-later"), "lesson-later", () => set(pad, lesson.at, "seen")),
+          button(
+            say(lesson.at === "session" ? "client-board-lesson-later" : "client-board-put-away"),
+            "lesson-later",
+            () => set(pad, lesson.at, "seen"),
+          ),
         ),
         el("ol", {}, ...lesson.steps.map((step) => el("li", {}, step))),
         el("p", { class: "caution" }, lesson.care),

@@ -176,7 +176,9 @@ function look(t, stands = standing(moments.told, t)) {
   });
   for (const button of buttons) {
     const does = button.dataset.does ?? "";
-    if (does === "offer" || does === "instead") button.setAttribute("aria-pressed", String(choosing === does));
+    const chosen = String(choosing === does);
+    if ((does === "offer" || does === "instead") && button.getAttribute("aria-pressed") !== chosen)
+      button.setAttribute("aria-pressed", chosen);
     const idle = (does === "not-now" || does === "instead") && !stands.own;
     if (button.disabled !== (idle || !running())) button.disabled = idle || !running();
   }

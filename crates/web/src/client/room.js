@@ -64,17 +64,22 @@ const LINES = 40;
 export function makeCaptions(list) {
   /** @type {Set<string>} */
   const said = new Set();
+  /** @type {import("../../client-checks/client").Moment[]} */
+  let seen = [];
+  let next = 0; // of those, which is to come
   return {
     /**
      * @param {import("../../client-checks/client").Moment[]} told
      * @param {number} t
      */
     say(told, t) {
+      // Told anew, something may have come in between; else all before was gone through.
+      if (told !== seen) [seen, next] = [told, 0];
+      if (next >= told.length || told[next].at > t) return;
       // Whoever reads what was before is left there.
       const reads = list.scrollTop + list.clientHeight < list.scrollHeight - 4;
-      const before = said.size;
-      for (const m of told) {
-        if (m.at > t) break;
+      for (; next < told.length && told[next].at <= t; next += 1) {
+        const m = told[next];
         const key = `${m.at} ${m.what} ${m.thing ?? ""}`;
         if (!m.says || said.has(key)) continue;
         said.add(key);
@@ -84,12 +89,12 @@ export function makeCaptions(list) {
         if (m.level) line.dataset.level = m.level;
         list.append(line);
       }
-      if (said.size === before) return;
       while (list.children.length > LINES) list.firstElementChild?.remove();
       if (!reads) list.scrollTop = list.scrollHeight;
     },
     clear() {
       said.clear();
+      seen = [];
       list.replaceChildren();
     },
   };
