@@ -3,6 +3,7 @@
 
 use crate::board::Home;
 use crate::harness::{Browser, PHONE, Server, demo_dir, story};
+use crate::phone::NARROW;
 use sayso_model::LessonRead;
 use serde_json::json;
 
@@ -104,6 +105,18 @@ async fn first_times_at_the_board_open_their_lesson_once_and_never_where_an_anim
     // The start is there, too: nothing is locked.
     browser.find("start").await;
     browser.picture("lesson-first-session").await;
+    // On a small phone, too, the ways past it and the pads are on the screen as it opens.
+    browser.resize(NARROW).await;
+    browser.page.execute("scrollTo(0, 0)", vec![]).await.unwrap();
+    tokio::time::sleep(std::time::Duration::from_millis(300)).await;
+    browser.picture("lesson-first-session-narrow").await;
+    let whole = "const end = document.querySelector('nav.thumb').getBoundingClientRect().top; \
+                 return ['start', 'lesson-read', 'lesson-later', 'pad-ball'].filter((test) => { \
+                   const node = document.querySelector(`[data-test=${test}]`), r = node.getBoundingClientRect(); \
+                   return r.bottom > end + 1 || !node.contains(document.elementFromPoint(r.left + r.width / 2, r.top + r.height / 2)); \
+                 })";
+    assert_eq!(browser.page.execute(whole, vec![]).await.unwrap(), json!([]));
+    browser.resize(PHONE).await;
     // It stands where a session is begun, and not where presses are answered.
     browser.tap("mode-day").await;
     none_open(&browser).await;
