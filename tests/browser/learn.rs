@@ -1,7 +1,9 @@
 //! A lesson as a person reads it: answers unfold by a tap, without a script too, and it stays to be read while nothing
 //! answers.
 
+use crate::board::Home;
 use crate::harness::{Browser, PHONE, Server, demo_dir, story};
+use crate::phone::NARROW;
 use sayso_model::LessonRead;
 use serde_json::json;
 
@@ -77,4 +79,103 @@ async fn a_lesson_is_read_answered_and_marked_with_and_without_scripts_and_offli
     let (_, after) = story(dir.path()).await;
     let read: Vec<String> = after.everyones::<LessonRead>().map(|f| f.part.lesson.to_string()).collect();
     assert_eq!((before.everyones::<LessonRead>().count(), read.len()), (0, 2), "{read:?}");
+}
+
+/// What the lesson that stands open says; nothing where none does.
+async fn open_lesson(browser: &Browser) -> Option<String> {
+    let lesson = browser.page.find(fantoccini::Locator::Css(".first-lesson")).await.ok()?;
+    Some(lesson.text().await.unwrap())
+}
+
+/// Waits until no lesson stands open.
+async fn none_open(browser: &Browser) {
+    browser.until("no lesson stands open", "return !document.querySelector('.first-lesson')").await;
+}
+
+#[tokio::test(flavor = "multi_thread")]
+async fn first_times_at_the_board_open_their_lesson_once_and_never_where_an_animal_waits() {
+    let home = Home::new(7, None).await;
+    let mut server = Server::start(home.dir.path(), 0);
+    let browser = Browser::open(PHONE).await;
+    let board = server.url(&format!("/a/{}/board", home.animal));
+    browser.goto(&board).await;
+    browser.find("first-session").await;
+    let said = open_lesson(&browser).await.unwrap();
+    assert!(said.contains("Press, say, give") && said.contains("Stay within"), "{said}");
+    // The start is there, too: nothing is locked.
+    browser.find("start").await;
+    browser.picture("lesson-first-session").await;
+    // On a small phone, too, the ways past it and the pads are on the screen as it opens.
+    browser.resize(NARROW).await;
+    browser.page.execute("scrollTo(0, 0)", vec![]).await.unwrap();
+    tokio::time::sleep(std::time::Duration::from_millis(300)).await;
+    browser.picture("lesson-first-session-narrow").await;
+    let whole = "const end = document.querySelector('nav.thumb').getBoundingClientRect().top; \
+                 return ['start', 'lesson-read', 'lesson-later', 'pad-ball'].filter((test) => { \
+                   const node = document.querySelector(`[data-test=${test}]`), r = node.getBoundingClientRect(); \
+                   return r.bottom > end + 1 || !node.contains(document.elementFromPoint(r.left + r.width / 2, r.top + r.height / 2)); \
+                 })";
+    assert_eq!(browser.page.execute(whole, vec![]).await.unwrap(), json!([]));
+    browser.resize(PHONE).await;
+    // It stands where a session is begun, and not where presses are answered.
+    browser.tap("mode-day").await;
+    none_open(&browser).await;
+    browser.tap("mode-showing").await;
+    browser.find("first-session").await;
+    browser.tap("lesson-later").await;
+    none_open(&browser).await;
+    browser.goto(&board).await;
+    browser.find("start").await;
+    assert_eq!(open_lesson(&browser).await, None, "once is once");
+    // The rest without the notebook.
+    browser.until("the page kept", "return document.querySelector('#board').dataset.offline === 'ready'").await;
+    server.kill();
+    browser.tap("start").await;
+    browser.tap("act-joined").await;
+    browser.tap("mode-invitation").await;
+    browser.tap("choose-myself").await;
+    browser.tap("pad-ball").await;
+    browser.tap("offer").await;
+    // The animal presses within the wait: what waits comes first.
+    browser.tap("pad-ball").await;
+    browser.find("invitation-given").await;
+    assert_eq!(open_lesson(&browser).await, None);
+    browser.tap("invitation-given").await;
+    browser.tap("took-yes").await;
+    browser.find("first-invitation").await;
+    browser.picture("lesson-first-invitation").await;
+    browser.tap("mode-day").await;
+    browser.tap("pad-ball").await;
+    none_open(&browser).await;
+    browser.tap("answer-declined").await;
+    browser.find("first-not_now").await;
+    // What is asked after a "not now" is asked below it.
+    browser.find("then-ignored").await;
+    browser.picture("lesson-first-not-now").await;
+    browser.tap("lesson-later").await;
+    none_open(&browser).await;
+    browser.tap("then-ignored").await;
+    browser.tap("pad-ball").await;
+    browser.tap("answer-declined").await;
+    browser.find("then-ignored").await;
+    assert_eq!(open_lesson(&browser).await, None, "the second one opens nothing");
+    server.restart();
+    browser.all_sent().await;
+
+    // A press that was noted is answered; nothing is read then.
+    let home = Home::new(7, None).await;
+    let other = Server::start(home.dir.path(), 0);
+    let second = browser.another(PHONE).await;
+    second.goto(&other.url(&format!("/a/{}/board", home.animal))).await;
+    second.find("first-session").await;
+    second.tap("pad-ball").await;
+    second.tap("before-pressed").await;
+    second.find("not-now").await;
+    assert_eq!(open_lesson(&second).await, None);
+    second.tap("given").await;
+    second.tap("then-took").await;
+    second.find("start").await;
+    assert_eq!(open_lesson(&second).await, None, "it does not come back after a press");
+    second.close().await;
+    browser.close().await;
 }

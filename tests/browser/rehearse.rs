@@ -1,7 +1,9 @@
 //! A rehearsal as a person plays it: by taps, by keys and captions alone, and from a seed again.
 
 use crate::harness::{Browser, PHONE, Server, demo_dir, story};
+use crate::phone::reads;
 use fantoccini::key::Key;
+use sayso_model::facts::lessons;
 use serde_json::{Value, json};
 use std::time::Duration;
 
@@ -241,4 +243,110 @@ async fn a_stuck_word_is_found_out_by_taps() {
     assert!(!browser.text("notebook").await.is_empty());
     browser.picture("rehearse-stuck-went").await;
     browser.close().await;
+}
+
+#[tokio::test(flavor = "multi_thread")]
+async fn what_is_done_shows_at_once_also_while_nothing_answers_and_stays_to_be_read() {
+    let dir = demo_dir();
+    let mut server = Server::start(dir.path(), 0);
+    let browser = Browser::open(PHONE).await;
+    browser.goto(&server.url("/rehearse/inviting?character=eager&seed=2")).await;
+    assert!(browser.text("keys-before").await.contains("O: Invite"));
+    browser.tap("start").await;
+    assert_eq!(browser.text("invited").await, "Invitation 0 of 5");
+    server.kill();
+    browser.tap("rehearse-call").await;
+    assert!(captions(&browser).await.contains("You call Zip over."));
+    // The drawing shows it, too.
+    let calls = "return document.querySelector('[data-part=calls]').getAttribute('visibility') === 'visible'";
+    browser.until("the call is drawn", calls).await;
+    browser.until("it is told that nothing answers", "return !document.querySelector('[data-part=away]').hidden").await;
+    browser.tap("rehearse-offer").await;
+    browser.tap("pad-ball").await;
+    let said = captions(&browser).await;
+    assert!(said.contains("You hold in view: Ball. Wait."), "{said}");
+    assert_eq!(browser.text("invited").await, "Invitation 1 of 5");
+    browser.picture("rehearse-away").await;
+    server.restart();
+    browser.until("it was sent", "return document.querySelector('[data-part=away]').hidden").await;
+    for pad in ["pad-treat", "pad-out", "pad-treat", "pad-out"] {
+        browser.tap(pad).await;
+        browser.css(&format!("[data-test={pad}][data-state=give]")).await;
+        browser.tap(pad).await;
+    }
+    let log = "const log = document.querySelector('[data-test=captions]'); const style = getComputedStyle(log); \
+               return [log.getAttribute('role'), log.tabIndex, style.overflowY, log.children.length > 6, \
+               log.scrollHeight > log.clientHeight, Math.abs(log.scrollHeight - log.clientHeight - log.scrollTop) < 3]";
+    assert_eq!(js(&browser, log).await, json!(["log", 0, "auto", true, true, true]), "the newest is in view");
+    browser.tap("rehearse-end").await;
+    browser.find("see").await;
+    browser.follow("[data-test=see]").await;
+    let list = js(&browser, "return document.querySelector('[data-test=list]').textContent").await;
+    for said in ["You call Zip over.", "You hold in view: Ball. Wait."] {
+        assert!(list.as_str().unwrap().replace(['\u{2068}', '\u{2069}'], "").contains(said), "{said} in {list}");
+    }
+    browser.close().await;
+}
+
+/// What is cut, or lies over something else: text wider or higher than what holds it, parts of the stage over each other.
+const OVER: &str = "
+  const out = [];
+  const seen = (e) => e.checkVisibility({ visibilityProperty: true }) && !e.closest('.unseen, svg, .scroll, [hidden]');
+  const name = (e) => `${e.tagName}.${e.className} ${e.textContent.trim().slice(0, 50)}`;
+  for (const e of document.querySelectorAll('main :is(button, span, li, p, h1, h2, h3, summary, label, legend, a, dd, dt, kbd)')) {
+    if (!seen(e) || !e.textContent.trim()) continue;
+    const inline = getComputedStyle(e).display === 'inline';
+    if (!inline && e.scrollWidth > e.clientWidth + 1) out.push(`cut: ${e.scrollWidth} of ${e.clientWidth}: ${name(e)}`);
+    if (!inline && e.closest('button') && e.scrollHeight > e.clientHeight + 2) out.push(`cut: ${e.scrollHeight} of ${e.clientHeight} high: ${name(e)}`);
+  }
+  const meet = (all) => all.forEach((a, i) => all.slice(i + 1).forEach((b) => {
+    const [r, s] = [a.getBoundingClientRect(), b.getBoundingClientRect()];
+    const over = Math.min(r.bottom, s.bottom) - Math.max(r.top, s.top), beside = Math.min(r.right, s.right) - Math.max(r.left, s.left);
+    if (over > 2 && beside > 2) out.push(`${name(a)} lies over ${name(b)} by ${Math.round(beside)}, ${Math.round(over)}`);
+  }));
+  const whole = (e) => seen(e) && e.getBoundingClientRect().height > 0 && e.textContent.trim() !== '';
+  meet([...document.querySelectorAll('#rehearse > *')].filter(seen));
+  for (const of of document.querySelectorAll('#rehearse :is(.face, .asks, .pads, .actions)')) meet([...of.children].filter(whole));
+  const room = document.documentElement.clientWidth;
+  if (document.scrollingElement.scrollWidth > room) out.push(`scrolls sideways: ${document.scrollingElement.scrollWidth} of ${room}`);
+  return out;";
+
+#[tokio::test(flavor = "multi_thread")]
+async fn in_letters_twice_as_large_nothing_of_rehearse_and_learn_is_cut_or_overlaps() {
+    let dir = demo_dir();
+    let server = Server::start(dir.path(), 0);
+    let browser = Browser::open(PHONE).await;
+    let mut wrong = Vec::new();
+    let look = async |what: String| -> Vec<String> {
+        js(&browser, "document.documentElement.style.fontSize = '200%'").await;
+        tokio::time::sleep(Duration::from_millis(250)).await;
+        browser.picture(&what.replace(['/', ' ', '?'], "_")).await;
+        let found = js(&browser, OVER).await;
+        found.as_array().unwrap().iter().map(|f| format!("{what}: {}", f.as_str().unwrap())).collect()
+    };
+    for language in ["en", "de"] {
+        reads(&browser, &server, language).await;
+        for size in [(390, 844), (360, 640)] {
+            browser.resize(size).await;
+            let lessons = lessons().iter().map(|lesson| format!("/learn/{}", lesson.id));
+            for path in lessons.chain(["/learn".to_owned(), "/rehearse".to_owned()]) {
+                browser.goto(&server.url(&path)).await;
+                wrong.extend(look(format!("large {language} {} {path}", size.0)).await);
+            }
+            for exercise in ["likes", "showing", "inviting", "evening", "stuck", "free"] {
+                browser.goto(&server.url(&format!("/rehearse/{exercise}?character=old&seed=2"))).await;
+                wrong.extend(look(format!("large {language} {} {exercise} before", size.0)).await);
+                browser.tap("start").await;
+                wrong.extend(look(format!("large {language} {} {exercise} runs", size.0)).await);
+                if exercise == "inviting" {
+                    for act in ["rehearse-offer", "pad-company"] {
+                        browser.tap(act).await;
+                        wrong.extend(look(format!("large {language} {} {exercise} {act}", size.0)).await);
+                    }
+                }
+            }
+        }
+    }
+    browser.close().await;
+    assert!(wrong.is_empty(), "{} faults:\n{}", wrong.len(), wrong.join("\n"));
 }

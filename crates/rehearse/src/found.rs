@@ -24,6 +24,8 @@ pub struct Found {
     pub cause: Cause,
     /// How it showed in this rehearsal.
     pub shown: Shown,
+    /// Whether the person put it right before it had shown at all.
+    pub put_right: bool,
     /// What the notebook says of each cause, those that the records speak for first.
     pub said: Vec<Weighed>,
 }
@@ -99,7 +101,32 @@ pub fn found(run: &Run, weeks: &Weeks) -> Option<Found> {
     let now: Moment = session.ends;
     let said = differential(&Case::new(&story, animal, now), word);
     let first = shown_before(weeks);
-    Some(Found { word: hidden.word, cause, shown: shown(run, hidden, first[hidden.word.place()]), said })
+    let shown = shown(run, hidden, first[hidden.word.place()]);
+    Some(Found { word: hidden.word, cause, shown, put_right: put_right(run, hidden), said })
+}
+
+/// Whether the person did what undoes it before there was anything to be seen of it.
+fn put_right(run: &Run, hidden: Hidden) -> bool {
+    let undoes = match hidden.cause {
+        Holds::DelayTooLong => Does::Ready,
+        Holds::DeviceAvoided => Does::Softer,
+        Holds::PlaceOrNoise => Does::Quiet,
+        _ => return false,
+    };
+    let Some(at) = run.told.iter().position(|t| t.what == What::Person(undoes)) else { return false };
+    let shows = |(i, t): (usize, &Told)| match hidden.cause {
+        Holds::DelayTooLong => matches!(t.what, What::Fetches(_)),
+        Holds::DeviceAvoided => matches!(t.what, What::Startled(_)),
+        _ => t.what == What::Noise && minded(run, i),
+    };
+    !run.told[..at].iter().enumerate().any(shows)
+}
+
+/// Whether a sign, or going away, went with the noise at that place of what was told.
+fn minded(run: &Run, noise: usize) -> bool {
+    let until = run.told[noise].at_ms + WITH_MS;
+    let mut soon = run.told[noise + 1..].iter().take_while(|t| t.at_ms <= until);
+    soon.any(|t| matches!(t.what, What::Sign(_) | What::Leaves))
 }
 
 /// How a cause showed in this rehearsal.
@@ -140,11 +167,7 @@ fn shown(run: &Run, hidden: Hidden, before: usize) -> Shown {
         }
         Holds::PlaceOrNoise => {
             let noises = told().enumerate().filter(|(_, t)| t.what == What::Noise);
-            let minded = noises.map(|(i, noise)| {
-                let mut soon = run.told[i + 1..].iter().take_while(|t| t.at_ms <= noise.at_ms + WITH_MS);
-                soon.any(|t| matches!(t.what, What::Sign(_) | What::Leaves))
-            });
-            share(minded.collect())
+            share(noises.map(|(i, _)| minded(run, i)).collect())
         }
         Holds::Unwell => {
             let left = told().filter_map(|t| match t.what {

@@ -290,3 +290,28 @@ fn the_notebook_suspects_the_true_cause_and_the_session_shows_it() {
     let free = Setup { exercise: Exercise::Free, ..SETUP };
     assert!(before(free, &label("Zip"), &says).is_none());
 }
+
+#[test]
+fn what_was_put_right_before_it_showed_is_told_as_such() {
+    let label = |text: &str| Label::new(text).unwrap();
+    let says = ["Treat", "Ball", "Out", "Company"].map(label);
+    let showing = (0..12).flat_map(|i| {
+        let (at_ms, thing) = (2_000 + i * 14_000, Thing::ALL[i as usize % 4]);
+        [Act { at_ms, does: Does::Show(thing) }, Act { at_ms: at_ms + 600, does: Does::Give(thing) }]
+    });
+    let mends = |at_ms| [Does::Ready, Does::Softer, Does::Quiet].map(|does| Act { at_ms, does });
+    let first: Vec<Act> = mends(100).into_iter().chain(showing.clone()).collect();
+    let last: Vec<Act> = showing.clone().chain(mends(175_000)).collect();
+    let mut told = [0; 2];
+    for seed in 0..40 {
+        let setup = Setup { seed, character: Character::ALL[seed as usize % 5], exercise: Exercise::Stuck };
+        let weeks = before(setup, &label("Zip"), &says).unwrap();
+        let of = |acts: &[Act]| found(&play(setup, acts), &weeks).unwrap();
+        let mended = matches!(of(&first).cause, Cause::TooLate | Cause::Avoided | Cause::TimeOrPlace);
+        assert_eq!(of(&first).put_right, mended, "{:?}", of(&first).cause);
+        assert!(!of(&showing.clone().collect::<Vec<_>>()).put_right, "nothing was done about it");
+        told[0] += usize::from(mended);
+        told[1] += usize::from(mended && !of(&last).put_right);
+    }
+    assert!(told[0] > 10 && told[1] * 10 >= told[0] * 7, "put right late it had mostly shown before: {told:?}");
+}

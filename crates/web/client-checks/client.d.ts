@@ -7,6 +7,7 @@ export type Event = Schemas["Event"];
 export type Body = Schemas["Body"];
 export type Kind = Body["kind"];
 export type Now = Schemas["Now"];
+export type FirstLesson = Schemas["FirstLesson"];
 export type WordNow = Schemas["WordNow"];
 export type RewardNow = Schemas["RewardNow"];
 export type Problem = Schemas["Problem"];
@@ -115,6 +116,8 @@ export interface Memo {
   unseen?: string;
   /** The stop of swaps whose notice was put away. */
   swapsSeen?: string;
+  /** Lessons that opened by themselves, by whose: one that is due, or that it was put away. */
+  lessons?: Record<string, Partial<Record<FirstLesson["at"], FirstLesson | "seen">>>;
 }
 
 /** A tenth of a second of sound. */
@@ -490,4 +493,11 @@ export interface StandsNow {
   lies: boolean;
   holds: boolean;
   treats: number;
+  /** Invitations so far. */
+  offers: number;
+  /** Whether the animal has gone. */
+  gone: boolean;
+  /** Whether the person has just called, or stood in the way. */
+  calls: boolean;
+  bars: boolean;
 }

@@ -69,6 +69,8 @@ export interface Messages {
   "client-board-late-which": { n: string | number; name: string | number; word: string | number };
   "client-board-left": {};
   "client-board-left-offer": {};
+  "client-board-lesson-later": {};
+  "client-board-lesson-read": {};
   "client-board-let-it-be": {};
   "client-board-let-rest": { name: string | number };
   "client-board-level-joining": {};
@@ -412,6 +414,7 @@ export interface Messages {
   "client-rehearse-give": {};
   "client-rehearse-hold": {};
   "client-rehearse-instead": {};
+  "client-rehearse-invited": { all: string | number; n: string | number };
   "client-rehearse-now-press": {};
   "client-rehearse-of": { most: string | number; passed: string | number };
   "client-rehearse-offer": {};

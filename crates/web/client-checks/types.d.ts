@@ -1414,6 +1414,23 @@ export interface components {
         };
         /** @description A page of figures. */
         FigurePage: "evidence" | "days" | "patterns" | "likes";
+        /** @description The short form of a lesson, for a first time that still lies ahead. */
+        FirstLesson: {
+            /** @description Where the whole of it stands. */
+            address: string;
+            /** @description Which first time. */
+            at: components["schemas"]["FirstTime"];
+            /** @description Its caution. */
+            care: string;
+            /** @description What for, in a sentence. */
+            short: string;
+            /** @description What to do, sentence by sentence. */
+            steps: string[];
+            /** @description That it is a lesson, and what about. */
+            title: string;
+        };
+        /** @description A first time. */
+        FirstTime: "session" | "invitation" | "not_now";
         /**
          * Format: double
          * @description Food in grams.
@@ -1521,6 +1538,8 @@ export interface components {
             };
             /** @description Whose notebook. */
             home: components["schemas"]["HomeId"];
+            /** @description Lessons that open by themselves, of first times that lie ahead of whoever holds the device. */
+            lessons: components["schemas"]["FirstLesson"][];
             /**
              * Format: double
              * @description How long it is planned at most, in minutes, as Today says it.

@@ -207,6 +207,60 @@ async fn of_nothing_done_the_page_says_so_and_the_advice_leads_to_its_own_lesson
     barred.says("href=\"/learn/body\"").does_not_say("this alone would have brought");
 }
 
+#[tokio::test]
+async fn who_has_gone_shows_that_it_was_called_and_barred() {
+    let home = Home::new().await;
+    let acts = [
+        Act { at_ms: 2_000, does: Does::Call },
+        Act { at_ms: 80_000, does: Does::Call },
+        Act { at_ms: 84_000, does: Does::Block },
+    ];
+    let path = |page: &str| format!("/rehearse/leaving/{page}?character=eager&seed=4&acts={}", written(&acts));
+    let told: Value = serde_json::from_str(&home.get(&path("moments")).await.text).unwrap();
+    let says = |what: &str| -> Vec<String> {
+        let all = told["told"].as_array().unwrap().iter().filter(|m| m["what"] == what);
+        all.map(|m| m["says"].as_str().unwrap().replace(['\u{2068}', '\u{2069}'], "")).collect()
+    };
+    assert_eq!(says("gone").len(), 1, "it has gone before the second call");
+    assert_eq!(says("call"), ["You call Zip over.", "You call: Zip hears it outside and stays away."]);
+    assert_eq!(says("block"), ["You stand in the doorway: Zip stays away."]);
+    // The same stands in the list afterwards, and the page can say it at once.
+    home.page(&path("went")).await.says("hears it outside");
+    let stage = home.page("/rehearse/leaving?character=eager&seed=4").await;
+    stage.says("hears it outside").says("data-part=\"calls\"").says("data-part=\"bars\"");
+}
+
+#[tokio::test]
+async fn a_likes_test_says_how_what_was_chosen_stands_to_the_truth_and_why_few_pairs_cannot_tell() {
+    let home = Home::new().await;
+    let acts: Vec<Act> = (0..6).map(|i| Act { at_ms: 2_000 + i * 35_000, does: Does::Two }).collect();
+    let mut same = [0, 0];
+    for seed in 0..20 {
+        let page = home.page(&went(Exercise::Likes, Character::Eager, seed, &acts)).await;
+        let Some((_, told)) = page.text.split_once("data-test=\"likes-told\">") else { continue };
+        let told = told.split_once("</p>").unwrap().0;
+        assert!(told.contains("a choice or two by chance turns the order"), "{told}");
+        let hit = told.starts_with("Chosen most was also what is liked most");
+        assert!(hit || told.starts_with("Chosen most: "), "{told}");
+        same[usize::from(hit)] += 1;
+    }
+    assert!(same[0] > 0 && same[1] > 0, "six pairs hit and miss: {same:?}");
+    home.page(&went(Exercise::Likes, Character::Eager, 1, &[])).await.does_not_say("likes-told");
+}
+
+#[tokio::test]
+async fn keys_are_told_before_it_begins_and_five_invitations_are_counted() {
+    let home = Home::new().await;
+    for exercise in Exercise::ALL {
+        let page = home.page(&format!("/rehearse/{}?character=old&seed=5", exercise.name())).await;
+        let (_, before) = page.text.split_once("data-test=\"keys-before\">").unwrap();
+        assert!(page.text.find("keys-before") < page.text.find("data-test=\"start\""));
+        let keys: Vec<&str> = before.split_once("</p>").unwrap().0.split("; ").collect();
+        assert_eq!(keys.len(), page.text.matches("data-letter=").count() + usize::from(exercise != Exercise::Likes));
+        assert_eq!(page.text.contains("data-invitations=\"5\""), exercise == Exercise::Inviting);
+    }
+}
+
 /// "104 %" tells nobody anything; a second sooner is never the worse.
 #[tokio::test]
 async fn an_evening_tells_what_is_asked_for_more_often_in_words_and_a_second_sooner_is_never_less() {
@@ -319,6 +373,9 @@ fn every_kind_has_words_of_its_own_in_every_language() {
         all_differ(Character::ALL.map(|c| say!(l, rehearse::who, who = c.name())).into());
         all_differ(causes.map(|c| say!(l, rehearse::showed, cause = c, figure = "3 of 4")).into());
         all_differ(causes.map(|c| say!(l, rehearse::unseen, cause = c, name = "Zip")).into());
+        all_differ(["call", "block"].map(|d| say!(l, rehearse::you_gone, does = d, name = "Zip")).into());
+        all_differ(causes[1..4].iter().map(|c| say!(l, rehearse::put_right, cause = *c)).collect());
+        all_differ(["showing", "inviting", "evening"].map(|w| say!(l, rehearse::fits, which = w)).into());
         all_differ(Thing::ALL.map(|t| say!(l, rehearse::word, thing = t.name())).into());
     }
 }

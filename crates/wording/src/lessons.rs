@@ -17,8 +17,8 @@ pub struct Told {
     pub drawing: String,
     /// One mistake to avoid.
     pub mistake: String,
-    /// The caution, where something can hurt.
-    pub care: Option<String>,
+    /// The caution: every lesson has one.
+    pub care: String,
     /// What is not known, where that matters.
     pub unknown: Option<String>,
     /// The self-check.
@@ -78,7 +78,7 @@ pub fn told(l: &Locale, lesson: &Lesson, name: Option<&str>) -> Told {
         steps: (1..=lesson.steps).map(|i| part.said(&format!("do-{i}"))).collect(),
         drawing: part.said("drawing"),
         mistake: part.said("mistake"),
-        care: lesson.care.then(|| part.said("care")),
+        care: part.said("care"),
         unknown: lesson.unknown.then(|| part.said("unknown")),
         questions: lesson.questions.iter().enumerate().map(question).collect(),
         rests_on: lesson.rests_on().map(|fact| self::fact(l, fact)).collect(),

@@ -99,8 +99,6 @@ pub struct Lesson {
     pub fits: Vec<Occasion>,
     /// How many sentences of what to do it has.
     pub steps: usize,
-    /// Whether there is something that can hurt, and so a caution.
-    pub care: bool,
     /// Whether something that would matter is not known, and is said to be so.
     pub unknown: bool,
     /// What it rests on, by id; whatever else it says is common practice without a source.
@@ -198,13 +196,6 @@ mod tests {
             let title = fact.source.bytes().any(|b| b.is_ascii_digit()) && !fact.source.contains("read)");
             assert!(title && fact.fact.ends_with('.'), "{}: {}", fact.id, fact.source);
             assert!(lessons().iter().any(|l| l.facts.contains(&fact.id)), "nothing rests on {}", fact.id);
-        }
-    }
-
-    #[test]
-    fn what_can_hurt_has_its_caution() {
-        for id in ["wants", "recording", "placing", "showing", "coming-going", "body", "inviting", "not-now", "stuck"] {
-            assert!(lesson(id).is_some_and(|l| l.care), "{id}");
         }
     }
 

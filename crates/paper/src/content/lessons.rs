@@ -33,9 +33,7 @@ fn lesson(l: &Locale, told: &Told, blocks: &mut Vec<Block>) {
     blocks.push(Block::Heading(told.title.clone()));
     blocks.push(Paragraph::block("", told.short.as_str(), Look::Plain));
     blocks.push(Block::List { items: told.steps.clone(), big: false });
-    if let Some(care) = &told.care {
-        blocks.push(Paragraph::block(say!(l, lessons::take_care), care.as_str(), Look::Boxed));
-    }
+    blocks.push(Paragraph::block(say!(l, lessons::take_care), told.care.as_str(), Look::Boxed));
     blocks.push(Paragraph::block(say!(l, lessons::mistake), told.mistake.as_str(), Look::Plain));
     if let Some(unknown) = &told.unknown {
         blocks.push(Paragraph::block(say!(l, lessons::not_known), unknown.as_str(), Look::Plain));

@@ -110,6 +110,7 @@ impl Animal {
         let there = matches!(exercise, Exercise::Leaving | Exercise::Evening | Exercise::Stuck);
         let hidden = Hidden::drawn(exercise, luck);
         let traits = hidden.map_or(traits, |hidden| hidden.makes(traits));
+        let traits = Traits { stays_s: traits.stays_s * exercise.lasts(), ..traits };
         let (place, stands) = if there { (Place::Board, BEFORE) } else { (Place::Bed, BED) };
         Self {
             mind: Mind::new(traits, exercise, luck),

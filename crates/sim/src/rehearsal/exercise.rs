@@ -22,7 +22,7 @@ pub enum Exercise {
 /// Seconds that an invitation waits.
 pub const WAIT_S: f64 = 5.0;
 /// Invitations of the exercise about them.
-pub(super) const INVITATIONS: usize = 5;
+pub const INVITATIONS: usize = 5;
 /// Pairs of a likes test: each thing with each other, and once more with the sides swapped.
 pub(super) const PAIRS: usize = 12;
 /// Presses of an evening.
@@ -62,8 +62,9 @@ impl Exercise {
             Self::Showing => 120_000,
             Self::Leaving => 90_000,
             Self::Stuck => 180_000,
-            Self::Likes | Self::Inviting | Self::Evening => 240_000,
+            Self::Likes | Self::Inviting => 240_000,
             Self::Free => 300_000,
+            Self::Evening => 360_000,
         }
     }
 
@@ -75,6 +76,14 @@ impl Exercise {
             Self::Evening => [2.2, 1.8, 1.6, 1.4],
             // There it depends on what is hidden.
             Self::Stuck | Self::Free => [-0.5, -1.0, -1.5, -2.0],
+        }
+    }
+
+    /// How much longer than a session it may last before it grows long: an evening is none, one comes and goes.
+    pub(super) const fn lasts(self) -> f64 {
+        match self {
+            Self::Evening => 4.0,
+            _ => 1.0,
         }
     }
 

@@ -24,7 +24,7 @@ mod weeks;
 pub use act::{Act, ActsError, Does, read, written};
 pub use character::{Character, Traits};
 pub use events::{Whose, Written, written_down, written_of};
-pub use exercise::{Exercise, TREATS, WAIT_S};
+pub use exercise::{Exercise, INVITATIONS, TREATS, WAIT_S};
 pub use hidden::Hidden;
 pub use mind::understanding;
 pub use pairing::{Came, Pairing};

@@ -77,6 +77,7 @@ static FILES: &[Asset] = &[
     ("client/round.js", JS, include_str!("../client/round.js")),
     ("client/swaps.js", JS, include_str!("../client/swaps.js")),
     ("client/whose.js", JS, include_str!("../client/whose.js")),
+    ("client/first.js", JS, include_str!("../client/first.js")),
     ("client/settle.js", JS, include_str!("../client/settle.js")),
     ("client/showing.js", JS, include_str!("../client/showing.js")),
     ("client/sitting.js", JS, include_str!("../client/sitting.js")),

@@ -10,6 +10,7 @@ import * as day from "./day.js";
 import * as caught from "./catch.js";
 import { announce, focused, keepFocus } from "./attend.js";
 import { sum } from "./ending.js";
+import { first } from "./first.js";
 import { fit, once } from "./hand.js";
 import { listenForKeys } from "./keys.js";
 import { zones } from "./mat.js";
@@ -89,7 +90,8 @@ function draw() {
 }
 
 /**
- * What is asked, below what the session that has just ended amounts to, whatever is being done.
+ * What is asked, with a lesson that opens by itself and what the session that has just ended amounts to above it, whatever is being
+ * done. In a session the lesson stands between the question and its answers.
  * @param {Mode} now
  * @returns {Panel}
  */
@@ -97,8 +99,14 @@ function asked(now) {
   const panel = now.panel(pad);
   // What stopped swaps is put away first: two things to put away at once ask which.
   const over = pad.view.session || at("swaps").classList.contains("laid") ? undefined : sum(pad);
-  if (!over) return panel;
-  return { ...panel, key: `${over.key}-${panel.key}`, build: () => [...over.build(), ...panel.build()] };
+  const above = [first(pad, now === showing), over].filter((part) => part !== undefined);
+  if (above.length === 0) return panel;
+  const build = () => {
+    const asks = panel.build();
+    const question = pad.view.session ? asks.splice(0, 1) : [];
+    return [...question, ...above.flatMap((part) => part.build()), ...asks];
+  };
+  return { ...panel, key: [...above, panel].map((part) => part.key).join("-"), build };
 }
 
 /**

@@ -6,6 +6,8 @@
 export const WAIT_MS = 5000;
 /** Milliseconds for which what was given lies there to be seen. */
 const LIES_MS = 1500;
+/** Milliseconds for which it is seen that somebody called, or stood in the way. */
+const PUSHES_MS = 2500;
 
 /**
  * How things stand at a moment.
@@ -25,6 +27,10 @@ export function standing(told, t) {
     lies: false,
     holds: false,
     treats: 0,
+    offers: 0,
+    gone: false,
+    calls: false,
+    bars: false,
   };
   for (const m of told) {
     if (m.at > t) break;
@@ -40,6 +46,7 @@ export function standing(told, t) {
         break;
       case "offer":
         s.waits = here;
+        s.offers += 1;
         s.shown = s.then = undefined;
         break;
       case "pressed":
@@ -68,6 +75,17 @@ export function standing(told, t) {
         s.own = s.shown = s.waits = s.then = undefined;
         s.holds = false;
         s.sign = "";
+        s.gone = true;
+        break;
+      case "comes":
+      case "joined":
+        s.gone = false;
+        break;
+      case "call":
+        s.calls = t - m.at < PUSHES_MS;
+        break;
+      case "block":
+        s.bars = t - m.at < PUSHES_MS;
         break;
       case "sign":
         s.sign = m.level ?? "";

@@ -38,6 +38,9 @@ const part = (name) => find(`[data-part=${name}]`, root);
 const most = Number(root.dataset.most);
 const name = root.dataset.name ?? "";
 const treats = root.dataset.treats === undefined ? undefined : Number(root.dataset.treats);
+const invitations = Number(root.dataset.invitations ?? 0);
+/** What the person does, in words, by act and thing. @type {Record<string, string[]>} */
+const yours = JSON.parse(root.dataset.yours ?? "{}");
 const room = makeRoom(part("room"));
 const captions = makeCaptions(part("captions"));
 /** @type {HTMLButtonElement[]} */
@@ -92,9 +95,14 @@ function act(does, thing) {
   acts.push(`${LETTERS[does]}${thing ?? ""}.${at}`);
   // Shown at once; what comes of it follows with the answer.
   const seen = moments.told.filter((m) => m.at <= at);
+  const { gone } = standing(seen, at);
+  const says = (gone && yours[`${does}-gone`]) || yours[does];
   moments = {
     ...moments,
-    told: [...seen, { at, what: does, ...(thing === undefined ? {} : { thing }), mine: true, says: "" }],
+    told: [
+      ...seen,
+      { at, what: does, ...(thing === undefined ? {} : { thing }), mine: true, says: says?.[thing ?? 0] ?? "" },
+    ],
   };
   if (does === "end") moments.over_ms = at;
   navigator.vibrate?.(10);
@@ -107,6 +115,8 @@ function tap(thing) {
   const stands = standing(moments.told, now());
   if (choosing) {
     const does = choosing;
+    // What is used up cannot be given instead.
+    if (does === "instead" && thing === 0 && treats !== undefined && stands.treats >= treats) return undefined;
     choosing = "";
     return act(does, thing);
   }
@@ -166,12 +176,18 @@ function look(t, stands = standing(moments.told, t)) {
   });
   for (const button of buttons) {
     const does = button.dataset.does ?? "";
-    if (does === "offer" || does === "instead") button.setAttribute("aria-pressed", String(choosing === does));
+    const chosen = String(choosing === does);
+    if ((does === "offer" || does === "instead") && button.getAttribute("aria-pressed") !== chosen)
+      button.setAttribute("aria-pressed", chosen);
     const idle = (does === "not-now" || does === "instead") && !stands.own;
     if (button.disabled !== (idle || !running())) button.disabled = idle || !running();
   }
   if (choosing === "instead" && !stands.own) choosing = "";
   text(part("clock"), say("client-rehearse-of", { passed: clock(t), most: clock(most) }));
+  if (invitations > 0) {
+    const n = Math.min(stands.offers, invitations);
+    text(part("count"), say("client-rehearse-invited", { n, all: invitations }));
+  }
   const waits = stands.waits ? Math.max(1, Math.ceil((stands.waits.at + WAIT_MS - t) / 1000)) : 0;
   const asks = stands.holds
     ? say("client-rehearse-hold")

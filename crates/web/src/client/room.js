@@ -15,9 +15,12 @@ export function makeRoom(svg) {
   const animal = find("[data-part=animal]", svg);
   const turned = find("[data-part=turned]", svg);
   const parts = { mild: find("[data-part=mild]", svg), strong: find("[data-part=strong]", svg) };
+  const pushes = { calls: find("[data-part=calls]", svg), bars: find("[data-part=bars]", svg) };
   const given = find("[data-part=given]", svg);
   const knobs = [...svg.querySelectorAll("[data-knob]")];
   let last = "";
+  let moved = "";
+  let faces = "";
 
   /**
    * @param {Element} node
@@ -33,21 +36,26 @@ export function makeRoom(svg) {
      */
     draw(moments, stands, t) {
       const { x, y, turn } = whereabouts(moments, t, still.matches);
-      animal.setAttribute("transform", `translate(${x.toFixed(1)} ${y.toFixed(1)})`);
-      turned.setAttribute("transform", `rotate(${turn.toFixed(0)})`);
-      const now = `${stands.sign} ${stands.lies} ${stands.lit?.thing}`;
+      // In units of the drawing; what is as it was is not said again: then nothing is drawn.
+      const to = `translate(${x.toFixed(1)}px, ${y.toFixed(1)}px)`;
+      if (to !== moved) animal.style.transform = moved = to;
+      const way = `rotate(${turn.toFixed(0)}deg)`;
+      if (way !== faces) turned.style.transform = faces = way;
+      const now = `${stands.sign} ${stands.lies} ${stands.lit?.thing} ${stands.calls} ${stands.bars}`;
       if (now === last) return;
       last = now;
       see(parts.mild, stands.sign === "mild");
       see(parts.strong, stands.sign === "strong");
       see(given, stands.lies);
+      see(pushes.calls, stands.calls);
+      see(pushes.bars, stands.bars);
       knobs.forEach((knob, i) => knob.classList.toggle("lit", stands.lit?.thing === i));
     },
   };
 }
 
-/** Lines of what happened that stay in view. */
-const LINES = 3;
+/** Lines of what happened that are kept, to be scrolled through. */
+const LINES = 40;
 
 /**
  * Says what happened since it was last asked, each moment once.
@@ -56,14 +64,22 @@ const LINES = 3;
 export function makeCaptions(list) {
   /** @type {Set<string>} */
   const said = new Set();
+  /** @type {import("../../client-checks/client").Moment[]} */
+  let seen = [];
+  let next = 0; // of those, which is to come
   return {
     /**
      * @param {import("../../client-checks/client").Moment[]} told
      * @param {number} t
      */
     say(told, t) {
-      for (const m of told) {
-        if (m.at > t) break;
+      // Told anew, something may have come in between; else all before was gone through.
+      if (told !== seen) [seen, next] = [told, 0];
+      if (next >= told.length || told[next].at > t) return;
+      // Whoever reads what was before is left there.
+      const reads = list.scrollTop + list.clientHeight < list.scrollHeight - 4;
+      for (; next < told.length && told[next].at <= t; next += 1) {
+        const m = told[next];
         const key = `${m.at} ${m.what} ${m.thing ?? ""}`;
         if (!m.says || said.has(key)) continue;
         said.add(key);
@@ -74,9 +90,11 @@ export function makeCaptions(list) {
         list.append(line);
       }
       while (list.children.length > LINES) list.firstElementChild?.remove();
+      if (!reads) list.scrollTop = list.scrollHeight;
     },
     clear() {
       said.clear();
+      seen = [];
       list.replaceChildren();
     },
   };

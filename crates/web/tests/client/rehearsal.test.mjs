@@ -62,3 +62,30 @@ test("what has to be fetched lies there once somebody is back with it", () => {
   assert.equal(standing(all, 9000).lies, true);
   assert.equal(standing(all, 9000).shown, undefined);
 });
+
+test("invitations are counted, and it shows for a while that somebody called or stood in the way", () => {
+  const told = [
+    { at: 1000, what: "offer", thing: 1, mine: true, says: "" },
+    { at: 8000, what: "offer", thing: 2, mine: true, says: "" },
+    { at: 9000, what: "gone", mine: false, says: "" },
+    { at: 10000, what: "call", mine: true, says: "" },
+    { at: 12000, what: "block", mine: true, says: "" },
+    { at: 20000, what: "comes", mine: false, says: "" },
+  ];
+  assert.deepEqual(
+    [500, 1000, 8000].map((t) => standing(told, t).offers),
+    [0, 1, 2],
+  );
+  assert.deepEqual(
+    [8999, 9000, 20000].map((t) => standing(told, t).gone),
+    [false, true, false],
+  );
+  assert.deepEqual(
+    [10000, 12000, 13000].map((t) => standing(told, t).calls),
+    [true, true, false],
+  );
+  assert.deepEqual(
+    [11999, 12000, 15000].map((t) => standing(told, t).bars),
+    [false, true, false],
+  );
+});

@@ -4,10 +4,14 @@ use crate::at_home::Home;
 use axum::body::Body;
 use axum::http::{Request, StatusCode, header};
 use sayso_model::facts::lessons;
-use sayso_model::{Kind, Language, LessonRead};
+use sayso_model::{
+    Body as Content, Event, EventId, Kind, Language, LessonRead, Moment, PersonId, Purpose, SessionId, SessionStart,
+    Source, Zone,
+};
 use sayso_wording::Locale;
 use sayso_wording::lessons::told;
 use tower::ServiceExt;
+use uuid::Uuid;
 
 /// A text as it stands in a page.
 fn in_html(text: &str) -> String {
@@ -28,7 +32,7 @@ async fn every_lesson_stands_on_its_page_with_all_its_parts() {
         list.says(&format!("href=\"/learn/{}\"", lesson.id)).says(&in_html(&told.title)).says(&in_html(&told.short));
         let page = home.page(&format!("/learn/{}", lesson.id)).await;
         page.says("role=\"img\"").says(&format!("aria-label=\"{}\"", in_html(&told.drawing))).says("<svg");
-        for text in told.steps.iter().chain([&told.mistake]).chain(&told.care).chain(&told.unknown) {
+        for text in told.steps.iter().chain([&told.mistake, &told.care]).chain(&told.unknown) {
             page.says(&in_html(text));
         }
         for asked in &told.questions {
@@ -161,6 +165,47 @@ async fn the_board_offers_its_lesson_before_the_first_session() {
         home.post(&format!("/learn/{read}"), &[("read", "yes")]).await.kept();
     }
     home.page(&board).await.does_not_say("/learn/showing?animal=").does_not_say("link lesson");
+}
+
+#[tokio::test]
+async fn first_times_that_lie_ahead_of_whoever_holds_the_device_bring_their_lesson_with_the_board() {
+    let home = Home::new().await;
+    let board = format!("/api/board/{}", home.animal);
+    let ahead = async || -> Vec<String> {
+        let now: serde_json::Value = serde_json::from_str(&home.page(&board).await.text).unwrap();
+        let lessons = now["lessons"].as_array().unwrap();
+        for lesson in lessons {
+            // The short form is whole: it is read offline, too.
+            assert!(lesson["steps"].as_array().unwrap().len() >= 3 && !lesson["care"].as_str().unwrap().is_empty());
+            assert!(lesson["address"].as_str().unwrap().starts_with("/learn/"), "{lesson}");
+        }
+        lessons.iter().map(|lesson| lesson["at"].as_str().unwrap().to_owned()).collect()
+    };
+    assert_eq!(ahead().await, ["session", "invitation", "not_now"]);
+    home.post("/learn/inviting", &[("read", "yes")]).await.kept();
+    assert_eq!(ahead().await, ["session", "not_now"], "what was read does not open");
+    let me = *home.story().await.people().keys().next().unwrap();
+    let append = async |person, body: Content| {
+        let now: Moment = "2026-03-02T11:00:00Z".parse().unwrap();
+        let event = Event {
+            id: EventId(Uuid::now_v7()),
+            home: home.home,
+            animal: Some(home.animal),
+            person: Some(person),
+            happened_at: now,
+            zone: Zone::utc(),
+            recorded_at: now,
+            source: Source::Tap,
+            body,
+        };
+        home.state.store.append(vec![event]).await.unwrap();
+    };
+    let session =
+        || SessionStart { session: SessionId(Uuid::now_v7()), purpose: Purpose::Showing, words: vec![], room: None };
+    append(PersonId(Uuid::now_v7()), session().into()).await;
+    assert_eq!(ahead().await, ["session", "not_now"], "somebody else's first session is not one's own");
+    append(me, session().into()).await;
+    assert_eq!(ahead().await, ["not_now"]);
 }
 
 #[tokio::test]

@@ -233,3 +233,5 @@ client-board-pause-until = { $name } ruht bis { $time }: Fürs Erste war das gen
 client-board-enough-today = Für heute war das genug. Antworte auf das, was { $name } drückt.
 client-board-start-more = Trotzdem anfangen
 client-board-left = Dieses Zuhause ist dir jetzt nicht offen: Es hat diesen Server verlassen, oder deine Rolle oder ihre Tage sind zu Ende.
+client-board-lesson-read = Lesen
+client-board-lesson-later = Jetzt nicht

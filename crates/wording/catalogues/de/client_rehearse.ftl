@@ -8,12 +8,13 @@ client-rehearse-begun = Es beginnt.
 client-rehearse-wait = Warte: { $seconds } s
 client-rehearse-then = Jetzt drück, sag und gib.
 client-rehearse-of = { $passed } von { $most }
+client-rehearse-invited = Einladung { $n } von { $all }
 client-rehearse-treats = { $count ->
     [one] { $count } Leckerchen übrig
    *[other] { $count } Leckerchen übrig
 }
 client-rehearse-paused = Angehalten, solange die Seite nicht zu sehen war.
-client-rehearse-away = Das Notizbuch antwortet nicht. Was du tust, bleibt und wird wieder versucht.
+client-rehearse-away = Das Notizbuch antwortet nicht. Was du tust, steht hier und wird gesendet, sobald es wieder da ist; was daraus wird, zeigt sich dann.
 client-rehearse-which = Was? Tipp auf den Knopf.
 client-rehearse-hold = Halt still, bis eins gewählt ist.
 client-rehearse-waits = Warte

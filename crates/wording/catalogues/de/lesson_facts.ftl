@@ -1,6 +1,7 @@
 lesson-facts-words-heard = Geübte Familienhunde taten Passendes nach einem Wort für Spiel oder für draußen, gesprochen oder gedrückt, gleich von wem und ohne andere Hinweise. Das betrifft das Hören von Wörtern, nicht, was ein Druck bedeutet. Mehrere der Autoren sind als Angestellte einer Firma dieses Fachs genannt.
 lesson-facts-one-keyboard = Eine Hündin lernte, mit einer Tastatur aus Zeichen um Sachen und Ausgänge zu bitten. Sie benutzte sie nur, wenn ein Mensch da war.
 lesson-facts-names-differ = Ein auf Wörter trainierter Hund übertrug einen Namen auf Dinge gleicher Größe, später gleicher Oberfläche, und nicht gleicher Form wie Menschen.
+lesson-facts-coin-cell = Eine 3-Volt-Knopfzelle in der Speiseröhre eines Hundes zerstörte binnen 15 Minuten Gewebe und drang in einer Stunde bis zur Luftröhre.
 lesson-facts-pairs = Futter zu zweit anzubieten sagte voraus, wofür jeder von 8 Hunden danach arbeitete. Eine Arbeitsprobe nebeneinander brachte stattdessen Lieblingsseiten hervor.
 lesson-facts-formats-differ = Zwei Arten zu prüfen nannten bei denselben 8 Hunden verschiedene Lieblinge, aber dasselbe unbeliebteste Futter.
 lesson-facts-cats-company = Von 38 Katzen verbrachten 19 die meiste Zeit mit einem Menschen, 14 mit Futter, 4 mit Spielzeug und 1 mit einem Geruch.

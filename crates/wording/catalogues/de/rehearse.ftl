@@ -45,6 +45,12 @@ rehearse-how = { $which ->
    *[free] Alles, was das Brett hat, und was einen sonst verlockt: rufen, in den Weg treten, noch einmal sagen.
 }
 rehearse-choose = Proben
+rehearse-fits = { $which ->
+    [showing] Vor der ersten Sitzung
+    [inviting] Vor der ersten Einladung
+   *[evening] Wenn auf Drücke geantwortet wird
+}
+rehearse-others = Andere Übungen
 rehearse-lessons = Lektionen dazu
 rehearse-start = Anfangen
 rehearse-see = Ansehen, wie es lief
@@ -55,6 +61,8 @@ rehearse-happens = Was geschieht
 rehearse-words = Knöpfe des Bretts
 rehearse-acts = Was du tun kannst
 rehearse-keys-words = die Knöpfe, der Reihe nach
+rehearse-keys-before = Mit Tastatur: { $list }.
+rehearse-keys-one = { $key }: { $does }
 rehearse-word = { $thing ->
     [treat] Leckerchen
     [ball] Ball
@@ -90,6 +98,10 @@ rehearse-you = { $does ->
     [softer] Du legst ein Tuch über die Lautsprecher: Alle Knöpfe sind leiser.
     [quiet] Du schließt Fenster und Türen.
    *[end] Du beendest.
+}
+rehearse-you-gone = { $does ->
+    [call] Du rufst: { $name } hört es draußen und bleibt weg.
+   *[block] Du stellst dich in die Tür: { $name } bleibt weg.
 }
 rehearse-seen = { $what ->
     [chose] { $name } wählt: { $word }.
@@ -178,7 +190,7 @@ rehearse-because = { $change ->
     [too-soon] Nichts wurde gezeigt, gegeben, eingeladen oder beantwortet.
    *[carry-on] Hier stand dem Lernen nichts im Weg.
 }
-rehearse-would-change = Es wäre etwas anderes, wenn die nächste Probe ein anderes Bild zeigt: Das sind wenige Aufzeichnungen.
+rehearse-would-change = Die nächste Probe nennt vielleicht etwas anderes: Diese war kurz, und wenige Aufzeichnungen sagen wenig.
 rehearse-care-strong = Im Leben beendet ein starkes Zeichen die Sitzung. Halte Abstand und frag eine Tierarztpraxis oder eine qualifizierte Fachkraft für Verhalten, bevor du weitermachst.
 rehearse-care-guards = Im Leben kann beißen, wer Futter verteidigt: Nimm nichts aus Maul oder Napf, halte Kinder fern und frag eine qualifizierte Fachkraft für Verhalten.
 rehearse-measured = Wie du gelehrt hast
@@ -213,6 +225,10 @@ rehearse-before = vorher
 rehearse-after = nachher
 rehearse-sooner = alles eine Sekunde früher
 rehearse-liked = { $name } mag, das Liebste zuerst: { $things }.
+rehearse-likes-told = { $same ->
+    [yes] Am meisten gewählt wurde auch, was am liebsten ist. Doch jedes wurde höchstens { $times } hingehalten, und ein, zwei Wahlen aus Zufall drehen die Folge um: Wenige Paare trennen nicht, was nah beieinander liegt.
+   *[no] Am meisten gewählt: { $chosen }. Am liebsten: { $liked }. Jedes wurde höchstens { $times } hingehalten, und ein, zwei Wahlen aus Zufall drehen die Folge um: Wenige Paare trennen nicht, was nah beieinander liegt.
+}
 rehearse-line = Das Ganze
 rehearse-line-what = { $moments } Augenblicke in { $seconds }: oben, was { $name } tat, unten, was du tatest.
 rehearse-lane = { $lane ->
@@ -269,6 +285,11 @@ rehearse-unseen = { $cause ->
     [time-or-place] Das war für dich nicht zu sehen: Warte auf einen Knall und achte auf ein Zeichen.
     [health] Das war für dich nicht zu sehen: Gib, was { $name } am liebsten mag. Im Leben: zuerst eine Tierarztpraxis fragen.
    *[too-little] Das war für dich nicht zu sehen: Zeig das Wort.
+}
+rehearse-put-right = { $cause ->
+    [too-late] Du hast es behoben, bevor es sich zeigen konnte: Griffbereit kam nichts mehr zu spät.
+    [avoided] Du hast es behoben, bevor es sich zeigen konnte: Leiser erschreckt der Knopf nicht mehr.
+   *[time-or-place] Du hast es behoben, bevor es sich zeigen konnte: Bei geschlossenen Fenstern dringt kein Knall herein.
 }
 rehearse-showings = drei Wochen davor: { $before }; hier: { $here }
 rehearse-notebook = Was das Notizbuch gesagt hätte

@@ -234,3 +234,5 @@ client-board-pause-until = { $name } rests until { $time }: that was enough for 
 client-board-enough-today = That was enough for today. Answer { $name }’s presses.
 client-board-start-more = Start all the same
 client-board-left = This home is not open to you now: it has left this server, or your role or its days have ended.
+client-board-lesson-read = Read it
+client-board-lesson-later = Not now

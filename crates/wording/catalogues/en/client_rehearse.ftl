@@ -9,12 +9,13 @@ client-rehearse-begun = It begins.
 client-rehearse-wait = Wait: { $seconds } s
 client-rehearse-then = Now press, say and give.
 client-rehearse-of = { $passed } of { $most }
+client-rehearse-invited = Invitation { $n } of { $all }
 client-rehearse-treats = { $count ->
     [one] { $count } treat left
    *[other] { $count } treats left
 }
 client-rehearse-paused = Paused while the page is hidden.
-client-rehearse-away = The notebook does not answer. What you do is kept and tried again.
+client-rehearse-away = The notebook does not answer. What you do stands here and is sent once it is back; what comes of it shows then.
 client-rehearse-which = Which one? Tap its button.
 client-rehearse-hold = Hold still until one is chosen.
 client-rehearse-waits = Wait

@@ -2,6 +2,7 @@
 lesson-facts-words-heard = Trained family dogs did fitting things after a play word or an outside word, spoken or pressed, whoever gave it and with other hints removed. That is about hearing words, not about what a press means. Several of the authors are listed as employees of a company in this trade.
 lesson-facts-one-keyboard = One dog learned to ask for things and outings with a keyboard of signs. She used it only with a person there.
 lesson-facts-names-differ = One word-trained dog carried a name over to things of the same size, later of the same texture, and not of the same shape, as people do.
+lesson-facts-coin-cell = A 3-volt coin cell held in a dog’s gullet killed tissue within 15 minutes and reached the windpipe in an hour.
 lesson-facts-pairs = Offering foods two at a time foretold what each of 8 dogs would then work for. A work test side by side brought out favourite sides instead.
 lesson-facts-formats-differ = Two ways of testing named different favourites in the same 8 dogs, but the same least liked food.
 lesson-facts-cats-company = Of 38 cats, 19 spent most of their time with a person, 14 with food, 4 with toys and 1 with a smell.

@@ -47,6 +47,12 @@ rehearse-how = { $which ->
    *[free] All that the Board has, and what tempts one besides: calling, standing in the way, saying it again.
 }
 rehearse-choose = Rehearse
+rehearse-fits = { $which ->
+    [showing] Before the first session
+    [inviting] Before the first invitation
+   *[evening] Once presses are answered
+}
+rehearse-others = Other exercises
 rehearse-lessons = Lessons for this
 rehearse-start = Start
 rehearse-see = See how it went
@@ -57,6 +63,8 @@ rehearse-happens = What happens
 rehearse-words = Buttons of the board
 rehearse-acts = What you can do
 rehearse-keys-words = the buttons, in order
+rehearse-keys-before = With a keyboard: { $list }.
+rehearse-keys-one = { $key }: { $does }
 rehearse-word = { $thing ->
     [treat] Treat
     [ball] Ball
@@ -92,6 +100,10 @@ rehearse-you = { $does ->
     [softer] You lay a cloth over the loudspeakers: all buttons are softer.
     [quiet] You close windows and doors.
    *[end] You end.
+}
+rehearse-you-gone = { $does ->
+    [call] You call: { $name } hears it outside and stays away.
+   *[block] You stand in the doorway: { $name } stays away.
 }
 rehearse-seen = { $what ->
     [chose] { $name } chooses: { $word }.
@@ -180,7 +192,7 @@ rehearse-because = { $change ->
     [too-soon] Nothing was shown, given, invited or answered.
    *[carry-on] Nothing here stood in the way of learning.
 }
-rehearse-would-change = It would be something else if the next rehearsal shows another picture: these are few records.
+rehearse-would-change = The next rehearsal may name something else: this one was short, and few records tell little.
 rehearse-care-strong = In life, a strong sign ends the session. Keep your distance, and ask a veterinarian or a qualified behaviour professional before you go on.
 rehearse-care-guards = In life, whoever guards food may bite: take nothing from the mouth or the bowl, keep children away, and ask a qualified behaviour professional.
 rehearse-measured = How you taught
@@ -215,6 +227,10 @@ rehearse-before = before
 rehearse-after = after
 rehearse-sooner = with everything a second sooner
 rehearse-liked = { $name } likes, most first: { $things }.
+rehearse-likes-told = { $same ->
+    [yes] Chosen most was also what is liked most. Yet each was held out at most { $times }, and a choice or two by chance turns the order: few pairs cannot tell likes that lie close.
+   *[no] Chosen most: { $chosen }. Liked most: { $liked }. Each was held out at most { $times }, and a choice or two by chance turns the order: few pairs cannot tell likes that lie close.
+}
 rehearse-line = The whole of it
 rehearse-line-what = { $moments } moments in { $seconds }: what { $name } did above, what you did below.
 rehearse-lane = { $lane ->
@@ -271,6 +287,11 @@ rehearse-unseen = { $cause ->
     [time-or-place] You did not come to see it: wait for a bang, and look for a sign.
     [health] You did not come to see it: give what { $name } likes best. In life: ask a veterinarian first.
    *[too-little] You did not come to see it: show the word.
+}
+rehearse-put-right = { $cause ->
+    [too-late] You put it right before it could show: with all at hand nothing was late any more.
+    [avoided] You put it right before it could show: softened, the button frightens no more.
+   *[time-or-place] You put it right before it could show: with the windows closed no bang comes through.
 }
 rehearse-showings = three weeks before: { $before }; here: { $here }
 rehearse-notebook = What the notebook would have said

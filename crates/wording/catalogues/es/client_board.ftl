@@ -243,3 +243,5 @@ client-board-pause-until = { $name } descansa hasta las { $time }: por ahora fue
 client-board-enough-today = Por hoy fue suficiente. Responde a lo que pulse { $name }.
 client-board-start-more = Empezar de todos modos
 client-board-left = Este hogar no está abierto para ti ahora: dejó este servidor, o tu papel o sus días terminaron.
+client-board-lesson-read = Leerla
+client-board-lesson-later = Ahora no

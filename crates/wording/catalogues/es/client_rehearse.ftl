@@ -8,12 +8,13 @@ client-rehearse-begun = Empieza.
 client-rehearse-wait = Espera: { $seconds } s
 client-rehearse-then = Ahora pulsa, di y da.
 client-rehearse-of = { $passed } de { $most }
+client-rehearse-invited = Invitación { $n } de { $all }
 client-rehearse-treats = { $count ->
     [one] queda { $count } premio
    *[other] quedan { $count } premios
 }
 client-rehearse-paused = En pausa mientras no se veía la página.
-client-rehearse-away = El cuaderno no responde. Lo que haces se guarda y se vuelve a intentar.
+client-rehearse-away = El cuaderno no responde. Lo que haces queda aquí y se envía cuando vuelva; lo que resulte se verá entonces.
 client-rehearse-which = ¿Cuál? Toca su botón.
 client-rehearse-hold = No te muevas hasta que elija.
 client-rehearse-waits = Espera

@@ -1,6 +1,7 @@
 lesson-facts-words-heard = Perros de familia adiestrados hicieron lo adecuado tras una palabra de juego o de salir, dicha o pulsada, fuera quien fuera y sin otras pistas. Eso trata de oír palabras, no de lo que significa una pulsación. Varios de los autores constan como empleados de una empresa del ramo.
 lesson-facts-one-keyboard = Una perra aprendió a pedir cosas y salidas con un teclado de signos. Lo usaba solo con una persona presente.
 lesson-facts-names-differ = Un perro adiestrado en palabras extendió un nombre a cosas del mismo tamaño, después de la misma textura, y no de la misma forma, como hacen las personas.
+lesson-facts-coin-cell = Una pila de botón de 3 voltios retenida en el esófago de un perro mató tejido en 15 minutos y llegó a la tráquea en una hora.
 lesson-facts-pairs = Ofrecer comidas de dos en dos predijo por qué trabajaría luego cada uno de 8 perros. Una prueba de trabajo lado a lado produjo lados favoritos.
 lesson-facts-formats-differ = Dos maneras de probar dieron favoritos distintos en los mismos 8 perros, pero la misma comida menos querida.
 lesson-facts-cats-company = De 38 gatos, 19 pasaron la mayor parte del tiempo con una persona, 14 con comida, 4 con juguetes y 1 con un olor.

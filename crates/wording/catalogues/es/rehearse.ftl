@@ -45,6 +45,12 @@ rehearse-how = { $which ->
    *[free] Todo lo que tiene el tablero, y lo que además tienta: llamar, ponerse en medio, decirlo otra vez.
 }
 rehearse-choose = Ensayar
+rehearse-fits = { $which ->
+    [showing] Antes de la primera sesión
+    [inviting] Antes de la primera invitación
+   *[evening] Cuando ya se responde a pulsaciones
+}
+rehearse-others = Otros ejercicios
 rehearse-lessons = Lecciones para esto
 rehearse-start = Empezar
 rehearse-see = Ver cómo fue
@@ -55,6 +61,8 @@ rehearse-happens = Qué pasa
 rehearse-words = Botones del tablero
 rehearse-acts = Qué puedes hacer
 rehearse-keys-words = los botones, por orden
+rehearse-keys-before = Con teclado: { $list }.
+rehearse-keys-one = { $key }: { $does }
 rehearse-word = { $thing ->
     [treat] Premio
     [ball] Pelota
@@ -90,6 +98,10 @@ rehearse-you = { $does ->
     [softer] Pones un paño sobre los altavoces: todos los botones suenan más bajo.
     [quiet] Cierras ventanas y puertas.
    *[end] Terminas.
+}
+rehearse-you-gone = { $does ->
+    [call] Llamas: { $name } lo oye fuera y no vuelve.
+   *[block] Te pones en la puerta: { $name } no vuelve.
 }
 rehearse-seen = { $what ->
     [chose] { $name } elige: { $word }.
@@ -178,7 +190,7 @@ rehearse-because = { $change ->
     [too-soon] No se mostró, dio, invitó ni respondió nada.
    *[carry-on] Nada aquí estorbó al aprendizaje.
 }
-rehearse-would-change = Sería otra cosa si el próximo ensayo muestra otro cuadro: son pocos registros.
+rehearse-would-change = El próximo ensayo puede nombrar otra cosa: este fue corto, y pocos registros dicen poco.
 rehearse-care-strong = En la vida, una señal fuerte termina la sesión. Mantén distancia y consulta a un veterinario o a un profesional cualificado del comportamiento antes de seguir.
 rehearse-care-guards = En la vida, quien protege su comida puede morder: no quites nada de la boca ni del cuenco, mantén lejos a los niños y consulta a un profesional cualificado del comportamiento.
 rehearse-measured = Cómo enseñaste
@@ -213,6 +225,10 @@ rehearse-before = antes
 rehearse-after = después
 rehearse-sooner = con todo un segundo antes
 rehearse-liked = A { $name } le gusta, lo más querido primero: { $things }.
+rehearse-likes-told = { $same ->
+    [yes] Lo más elegido fue también lo que más gusta. Pero cada cosa se mostró como mucho { $times }, y una o dos elecciones al azar cambian el orden: pocos pares no distinguen gustos cercanos.
+   *[no] Lo más elegido: { $chosen }. Lo que más gusta: { $liked }. Cada cosa se mostró como mucho { $times }, y una o dos elecciones al azar cambian el orden: pocos pares no distinguen gustos cercanos.
+}
 rehearse-line = El conjunto
 rehearse-line-what = { $moments } momentos en { $seconds }: arriba lo que hizo { $name }, abajo lo que hiciste tú.
 rehearse-lane = { $lane ->
@@ -269,6 +285,11 @@ rehearse-unseen = { $cause ->
     [time-or-place] No llegaste a verlo: espera un golpe y busca una señal.
     [health] No llegaste a verlo: da lo que más le gusta a { $name }. En la vida: consulta primero a un veterinario.
    *[too-little] No llegaste a verlo: muestra la palabra.
+}
+rehearse-put-right = { $cause ->
+    [too-late] Lo arreglaste antes de que se notara: con todo a mano ya nada llegó tarde.
+    [avoided] Lo arreglaste antes de que se notara: más bajo, el botón ya no asusta.
+   *[time-or-place] Lo arreglaste antes de que se notara: con las ventanas cerradas no entra ningún golpe.
 }
 rehearse-showings = tres semanas antes: { $before }; aquí: { $here }
 rehearse-notebook = Qué habría dicho el cuaderno

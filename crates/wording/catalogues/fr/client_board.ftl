@@ -236,3 +236,5 @@ client-board-pause-until = { $name } se repose jusqu’à { $time } : cela suff
 client-board-enough-today = Cela suffit pour aujourd’hui. Réponds aux appuis de { $name }.
 client-board-start-more = Commencer quand même
 client-board-left = Ce foyer ne t’est pas ouvert en ce moment : il a quitté ce serveur, ou ton rôle ou ses jours sont finis.
+client-board-lesson-read = La lire
+client-board-lesson-later = Pas maintenant

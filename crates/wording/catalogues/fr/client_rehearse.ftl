@@ -8,12 +8,13 @@ client-rehearse-begun = Cela commence.
 client-rehearse-wait = Attends : { $seconds } s
 client-rehearse-then = Maintenant appuie, dis et donne.
 client-rehearse-of = { $passed } sur { $most }
+client-rehearse-invited = Invitation { $n } sur { $all }
 client-rehearse-treats = { $count ->
     [one] { $count } friandise restante
    *[other] { $count } friandises restantes
 }
 client-rehearse-paused = En pause tant que la page n’était pas visible.
-client-rehearse-away = Le carnet ne répond pas. Ce que tu fais est gardé et réessayé.
+client-rehearse-away = Le carnet ne répond pas. Ce que tu fais reste ici et sera envoyé à son retour ; la suite se verra alors.
 client-rehearse-which = Lequel ? Touche son bouton.
 client-rehearse-hold = Ne bouge plus avant le choix.
 client-rehearse-waits = Attends

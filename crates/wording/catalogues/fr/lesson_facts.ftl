@@ -1,6 +1,7 @@
 lesson-facts-words-heard = Des chiens de famille éduqués faisaient ce qui convient après un mot de jeu ou de sortie, dit ou pressé, par qui que ce soit et sans autres indices. Cela concerne l’écoute des mots, pas ce que veut dire un appui. Plusieurs des auteurs sont cités comme employés d’une entreprise du métier.
 lesson-facts-one-keyboard = Une chienne a appris à demander des choses et des sorties avec un clavier de signes. Elle ne s’en servait qu’avec une personne présente.
 lesson-facts-names-differ = Un chien formé aux mots étendait un nom à des choses de même taille, plus tard de même texture, et non de même forme comme le font les gens.
+lesson-facts-coin-cell = Une pile bouton de 3 volts retenue dans l’œsophage d’un chien a tué du tissu en 15 minutes et atteint la trachée en une heure.
 lesson-facts-pairs = Proposer des aliments deux par deux prédisait pour quoi chacun de 8 chiens travaillerait ensuite. Un essai de travail côte à côte faisait plutôt naître des côtés préférés.
 lesson-facts-formats-differ = Deux façons de tester donnaient des préférés différents chez les mêmes 8 chiens, mais le même aliment le moins aimé.
 lesson-facts-cats-company = De 38 chats, 19 passaient le plus de temps avec une personne, 14 avec de la nourriture, 4 avec des jouets et 1 avec une odeur.

@@ -45,6 +45,12 @@ rehearse-how = { $which ->
    *[free] Tout ce qu’a le tableau, et ce qui tente en plus : appeler, se mettre en travers, le redire.
 }
 rehearse-choose = Répéter
+rehearse-fits = { $which ->
+    [showing] Avant la première séance
+    [inviting] Avant la première invitation
+   *[evening] Quand on répond aux appuis
+}
+rehearse-others = Autres exercices
 rehearse-lessons = Leçons pour cela
 rehearse-start = Commencer
 rehearse-see = Voir comment c’était
@@ -55,6 +61,8 @@ rehearse-happens = Ce qui se passe
 rehearse-words = Boutons du tableau
 rehearse-acts = Ce que tu peux faire
 rehearse-keys-words = les boutons, dans l’ordre
+rehearse-keys-before = Au clavier : { $list }.
+rehearse-keys-one = { $key } : { $does }
 rehearse-word = { $thing ->
     [treat] Friandise
     [ball] Balle
@@ -90,6 +98,10 @@ rehearse-you = { $does ->
     [softer] Tu poses un tissu sur les haut-parleurs : tous les boutons sont moins forts.
     [quiet] Tu fermes fenêtres et portes.
    *[end] Tu termines.
+}
+rehearse-you-gone = { $does ->
+    [call] Tu appelles : { $name } l’entend dehors et ne revient pas.
+   *[block] Tu te mets dans la porte : { $name } ne revient pas.
 }
 rehearse-seen = { $what ->
     [chose] { $name } choisit : { $word }.
@@ -178,7 +190,7 @@ rehearse-because = { $change ->
     [too-soon] Rien n’a été montré, donné, proposé ni répondu.
    *[carry-on] Rien ici n’a gêné l’apprentissage.
 }
-rehearse-would-change = Ce serait autre chose si la prochaine répétition montre un autre tableau : ce sont peu de relevés.
+rehearse-would-change = La prochaine répétition nommera peut-être autre chose : celle-ci était courte, et peu de relevés disent peu.
 rehearse-care-strong = Dans la vie, un signe fort met fin à la séance. Garde tes distances et consulte un vétérinaire ou un professionnel qualifié du comportement avant de reprendre.
 rehearse-care-guards = Dans la vie, qui garde sa nourriture peut mordre : ne prends rien dans la gueule ou la gamelle, éloigne les enfants et consulte un professionnel qualifié du comportement.
 rehearse-measured = Comment tu as enseigné
@@ -214,6 +226,10 @@ rehearse-before = avant
 rehearse-after = après
 rehearse-sooner = avec tout une seconde plus tôt
 rehearse-liked = { $name } aime, le plus aimé d’abord : { $things }.
+rehearse-likes-told = { $same ->
+    [yes] Le plus choisi était aussi le plus aimé. Mais chaque chose a été présentée { $times } au plus, et un ou deux choix par hasard changent l’ordre : peu de paires ne séparent pas des goûts proches.
+   *[no] Le plus choisi : { $chosen }. Le plus aimé : { $liked }. Chaque chose a été présentée { $times } au plus, et un ou deux choix par hasard changent l’ordre : peu de paires ne séparent pas des goûts proches.
+}
 rehearse-line = L’ensemble
 rehearse-line-what = { $moments } moments en { $seconds } : en haut ce qu’a fait { $name }, en bas ce que tu as fait.
 rehearse-lane = { $lane ->
@@ -232,7 +248,7 @@ rehearse-show-on = Le montrer à quelqu’un
 rehearse-show-on-what = L’adresse de cette page contient toute la répétition et rien de ton foyer. Envoie-la à ton coach si tu veux ; sinon, personne ne la voit.
 rehearse-no-such = Il n’y a pas d’exercice de ce nom.
 rehearse-no-acts = Ce qui a été fait ne se lit pas dans cette adresse : { $item }. Recommence l’exercice.
-rehearse-practise = Répète-le : { $title }
+rehearse-practise = S’y exercer : { $title }
 rehearse-who = { $who ->
     [eager] Zip, un jeune chien
     [wary] Moth, un chat
@@ -270,6 +286,11 @@ rehearse-unseen = { $cause ->
     [time-or-place] Tu n’as pas pu le voir : attends un claquement et cherche un signe.
     [health] Tu n’as pas pu le voir : donne ce que { $name } préfère. Dans la vie : demande d’abord à un vétérinaire.
    *[too-little] Tu n’as pas pu le voir : montre le mot.
+}
+rehearse-put-right = { $cause ->
+    [too-late] Tu l’as corrigé avant que cela se voie : tout sous la main, plus rien n’arrivait tard.
+    [avoided] Tu l’as corrigé avant que cela se voie : adouci, le bouton n’effraie plus.
+   *[time-or-place] Tu l’as corrigé avant que cela se voie : fenêtres fermées, aucun choc n’entre.
 }
 rehearse-showings = trois semaines avant : { $before } ; ici : { $here }
 rehearse-notebook = Ce que le carnet aurait dit

@@ -243,3 +243,5 @@ client-board-pause-until = { $name } descansa até { $time }: por enquanto foi o
 client-board-enough-today = Por hoje foi o bastante. Responda aos apertos de { $name }.
 client-board-start-more = Começar mesmo assim
 client-board-left = Esta casa não está aberta para você agora: ela saiu deste servidor, ou o seu papel ou os dias dele terminaram.
+client-board-lesson-read = Ler
+client-board-lesson-later = Agora não

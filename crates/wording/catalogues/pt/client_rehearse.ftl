@@ -8,12 +8,13 @@ client-rehearse-begun = Começa.
 client-rehearse-wait = Espere: { $seconds } s
 client-rehearse-then = Agora aperte, diga e dê.
 client-rehearse-of = { $passed } de { $most }
+client-rehearse-invited = Convite { $n } de { $all }
 client-rehearse-treats = { $count ->
     [one] resta { $count } petisco
    *[other] restam { $count } petiscos
 }
 client-rehearse-paused = Em pausa enquanto a página não estava à vista.
-client-rehearse-away = O caderno não responde. O que você faz fica guardado e é tentado de novo.
+client-rehearse-away = O caderno não responde. O que você faz fica aqui e é enviado quando ele voltar; o que resulta aparece então.
 client-rehearse-which = Qual? Toque no botão.
 client-rehearse-hold = Fique imóvel até a escolha.
 client-rehearse-waits = Espere

@@ -1,6 +1,7 @@
 lesson-facts-words-heard = Cães de família treinados fizeram o que cabia depois de uma palavra de brincar ou de sair, dita ou apertada, por quem quer que fosse e sem outras pistas. Isso trata de ouvir palavras, não do que um aperto significa. Vários dos autores constam como empregados de uma empresa do ramo.
 lesson-facts-one-keyboard = Uma cadela aprendeu a pedir coisas e saídas com um teclado de sinais. Só o usava com uma pessoa presente.
 lesson-facts-names-differ = Um cão treinado em palavras estendeu um nome a coisas do mesmo tamanho, depois da mesma textura, e não da mesma forma, como fazem as pessoas.
+lesson-facts-coin-cell = Uma pilha botão de 3 volts presa no esôfago de um cachorro matou tecido em 15 minutos e chegou à traqueia em uma hora.
 lesson-facts-pairs = Oferecer comidas de duas em duas previu por qual delas cada um de 8 cães depois trabalharia. Um teste de trabalho lado a lado fez surgir lados favoritos.
 lesson-facts-formats-differ = Duas maneiras de testar deram favoritos diferentes nos mesmos 8 cães, mas a mesma comida menos querida.
 lesson-facts-cats-company = De 38 gatos, 19 passaram a maior parte do tempo com uma pessoa, 14 com comida, 4 com brinquedos e 1 com um cheiro.

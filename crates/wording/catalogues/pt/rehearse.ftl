@@ -45,6 +45,12 @@ rehearse-how = { $which ->
    *[free] Tudo o que o quadro tem, e o que mais tenta a gente: chamar, ficar no caminho, dizer de novo.
 }
 rehearse-choose = Ensaiar
+rehearse-fits = { $which ->
+    [showing] Antes da primeira sessão
+    [inviting] Antes do primeiro convite
+   *[evening] Quando já se responde a apertos
+}
+rehearse-others = Outros exercícios
 rehearse-lessons = Lições para isto
 rehearse-start = Começar
 rehearse-see = Ver como foi
@@ -55,6 +61,8 @@ rehearse-happens = O que acontece
 rehearse-words = Botões do quadro
 rehearse-acts = O que você pode fazer
 rehearse-keys-words = os botões, em ordem
+rehearse-keys-before = Com teclado: { $list }.
+rehearse-keys-one = { $key }: { $does }
 rehearse-word = { $thing ->
     [treat] Petisco
     [ball] Bola
@@ -90,6 +98,10 @@ rehearse-you = { $does ->
     [softer] Você põe um pano sobre os alto-falantes: todos os botões ficam mais baixos.
     [quiet] Você fecha janelas e portas.
    *[end] Você termina.
+}
+rehearse-you-gone = { $does ->
+    [call] Você chama: { $name } ouve lá fora e não volta.
+   *[block] Você fica na porta: { $name } não volta.
 }
 rehearse-seen = { $what ->
     [chose] { $name } escolhe: { $word }.
@@ -178,7 +190,7 @@ rehearse-because = { $change ->
     [too-soon] Nada foi mostrado, dado, convidado nem respondido.
    *[carry-on] Nada aqui atrapalhou o aprendizado.
 }
-rehearse-would-change = Seria outra coisa se o próximo ensaio mostrar outro quadro: são poucos registros.
+rehearse-would-change = O próximo ensaio pode apontar outra coisa: este foi curto, e poucos registros dizem pouco.
 rehearse-care-strong = Na vida, um sinal forte termina a sessão. Mantenha distância e consulte um veterinário ou um profissional qualificado de comportamento antes de continuar.
 rehearse-care-guards = Na vida, quem guarda comida pode morder: não tire nada da boca nem da tigela, mantenha crianças longe e consulte um profissional qualificado de comportamento.
 rehearse-measured = Como você ensinou
@@ -214,6 +226,10 @@ rehearse-before = antes
 rehearse-after = depois
 rehearse-sooner = com tudo um segundo antes
 rehearse-liked = { $name } gosta, o preferido primeiro: { $things }.
+rehearse-likes-told = { $same ->
+    [yes] O mais escolhido foi também o mais querido. Mas cada coisa foi mostrada no máximo { $times }, e uma ou duas escolhas por acaso mudam a ordem: poucos pares não separam gostos próximos.
+   *[no] Mais escolhido: { $chosen }. Mais querido: { $liked }. Cada coisa foi mostrada no máximo { $times }, e uma ou duas escolhas por acaso mudam a ordem: poucos pares não separam gostos próximos.
+}
 rehearse-line = O conjunto
 rehearse-line-what = { $moments } momentos em { $seconds }: em cima o que { $name } fez, embaixo o que você fez.
 rehearse-lane = { $lane ->
@@ -270,6 +286,11 @@ rehearse-unseen = { $cause ->
     [time-or-place] Você não chegou a ver: espere uma batida e procure um sinal.
     [health] Você não chegou a ver: dê o que { $name } mais gosta. Na vida: consulte primeiro um veterinário.
    *[too-little] Você não chegou a ver: mostre a palavra.
+}
+rehearse-put-right = { $cause ->
+    [too-late] Você corrigiu antes que aparecesse: com tudo à mão, nada mais chegou tarde.
+    [avoided] Você corrigiu antes que aparecesse: mais baixo, o botão não assusta mais.
+   *[time-or-place] Você corrigiu antes que aparecesse: com as janelas fechadas, nenhum estrondo entra.
 }
 rehearse-showings = três semanas antes: { $before }; aqui: { $here }
 rehearse-notebook = O que o caderno teria dito

@@ -8,9 +8,8 @@ use std::collections::{BTreeMap, BTreeSet};
 
 /// Endings of the ids of a lesson's messages.
 fn parts(lesson: &Lesson) -> Vec<String> {
-    let mut all: Vec<String> = ["title", "short", "drawing", "mistake"].map(str::to_owned).into();
+    let mut all: Vec<String> = ["title", "short", "drawing", "mistake", "care"].map(str::to_owned).into();
     all.extend((1..=lesson.steps).map(|i| format!("do-{i}")));
-    all.extend(lesson.care.then(|| "care".to_owned()));
     all.extend(lesson.unknown.then(|| "unknown".to_owned()));
     for (i, question) in lesson.questions.iter().enumerate() {
         all.push(format!("q{}", i + 1));
@@ -159,6 +158,18 @@ fn cautions_name_whom_to_ask() {
                     assert!(own[&id].contains(whom), "{language:?} {id}: {}", own[&id]);
                 }
             }
+        }
+    }
+}
+
+#[test]
+fn every_lesson_has_its_caution_in_every_language() {
+    for language in Language::ALL {
+        let l = Locale::of(language);
+        let cautions: BTreeSet<String> = lessons().iter().map(|lesson| told(&l, lesson, Some("Quill")).care).collect();
+        assert_eq!(cautions.len(), lessons().len(), "{language:?}: each of its own");
+        for care in cautions {
+            assert!(care.split_whitespace().count() > 5 && !care.starts_with("lessons-"), "{language:?}: {care}");
         }
     }
 }

@@ -1,7 +1,7 @@
 //! The live pad.
 
 pub mod drawn;
-mod label;
+pub mod label;
 mod mat;
 pub mod now;
 mod view;

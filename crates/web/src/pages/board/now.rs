@@ -5,6 +5,7 @@
 
 use super::drawn::{RoundNow, SwapNow, round, swap};
 use crate::page::AnimalPage;
+use crate::pages::learn::{FirstLesson, firsts};
 use crate::picture;
 use sayso_advisor::Case;
 use sayso_advisor::ration::{forbidden, ration};
@@ -72,6 +73,8 @@ pub struct Now {
     pub round: Option<RoundNow>,
     /// Swaps that are running.
     pub swap: Option<SwapNow>,
+    /// Lessons that open by themselves, of first times that lie ahead of whoever holds the device.
+    pub lessons: Vec<FirstLesson>,
 }
 
 /// A word.
@@ -217,6 +220,7 @@ pub fn now(page: &AnimalPage) -> Now {
         open: case.sessions().iter().rev().find(|s| s.open(at)).map(Session::id).filter(|_| sees_others),
         round: round(page).filter(|_| sees_others),
         swap: swap(page),
+        lessons: firsts(page),
     }
 }
 

@@ -4,10 +4,12 @@
 mod address;
 mod booklet;
 mod drawings;
+mod firsts;
 mod marks;
 mod offered;
 mod view;
 
+pub use firsts::{FirstLesson, firsts};
 pub use offered::{at_board, for_next};
 
 use crate::error::Error;

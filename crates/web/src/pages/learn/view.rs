@@ -117,7 +117,7 @@ pub fn body(l: &Locale, lesson: &Lesson, told: &Told) -> Markup {
         (drawing(&lesson.id, &told.drawing))
         h2 { (say!(l, lessons::what_to_do)) }
         ol { @for step in &told.steps { li { (step) } } }
-        @if let Some(care) = &told.care { p.caution { strong { (say!(l, lessons::take_care)) } " " (care) } }
+        p.caution { strong { (say!(l, lessons::take_care)) } " " (told.care) }
         h2 { (say!(l, lessons::mistake)) }
         p { (told.mistake) }
         @if let Some(unknown) = &told.unknown {

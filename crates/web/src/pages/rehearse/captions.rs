@@ -1,9 +1,10 @@
 //! What can be seen and heard, in words.
 
 use sayso_model::facts;
-use sayso_sim::rehearsal::{Character, LEANS_AWAY, Over, SignSeen, Thing, What};
+use sayso_sim::rehearsal::{Character, Does, LEANS_AWAY, Over, Run, SignSeen, Thing, What};
 use sayso_wording::signs::seen;
 use sayso_wording::{Locale, say};
+use std::collections::BTreeMap;
 
 /// The animal's name.
 pub fn name(l: &Locale, character: Character) -> String {
@@ -15,8 +16,48 @@ pub fn word(l: &Locale, thing: Thing) -> String {
     say!(l, rehearse::word, thing = thing.name())
 }
 
+/// All that happened, in order. Who has gone hears what is done to bring it back.
+pub fn captions(l: &Locale, run: &Run) -> Vec<String> {
+    let mut gone = false;
+    run.told
+        .iter()
+        .map(|told| {
+            match told.what {
+                What::Gone => gone = true,
+                What::Comes | What::Joined => gone = false,
+                _ => {}
+            }
+            match told.what {
+                What::Person(does @ (Does::Call | Does::Block)) if gone => while_gone(l, run.setup.character, does),
+                what => caption(l, run.setup.character, what),
+            }
+        })
+        .collect()
+}
+
+fn while_gone(l: &Locale, character: Character, does: Does) -> String {
+    say!(l, rehearse::you_gone, does = does.name(), name = name(l, character))
+}
+
+/// What the person does, for a page to say at once: by the name of the act, by the place of its thing where it has one.
+pub fn yours(l: &Locale, character: Character) -> BTreeMap<String, Vec<String>> {
+    let said = |does| caption(l, character, What::Person(does));
+    let mut all = BTreeMap::new();
+    for of in [Does::Show, Does::Give, Does::Offer, Does::Instead] {
+        all.insert(of(Thing::Treat).name().to_owned(), Thing::ALL.map(|thing| said(of(thing))).to_vec());
+    }
+    let alone = [Does::Two, Does::Again, Does::NotNow, Does::Ready, Does::Softer, Does::Quiet, Does::Back, Does::End];
+    for does in alone.into_iter().chain([Does::Call, Does::Block]) {
+        all.insert(does.name().to_owned(), vec![said(does)]);
+    }
+    for does in [Does::Call, Does::Block] {
+        all.insert(format!("{}-gone", does.name()), vec![while_gone(l, character, does)]);
+    }
+    all
+}
+
 /// What happened.
-pub fn caption(l: &Locale, character: Character, what: What) -> String {
+fn caption(l: &Locale, character: Character, what: What) -> String {
     let (name, word) = (name(l, character), what.thing().map_or_else(String::new, |thing| word(l, thing)));
     match what {
         What::Person(does) => say!(l, rehearse::you, does = does.name(), name = name, word = word),

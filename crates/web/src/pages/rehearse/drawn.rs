@@ -45,7 +45,9 @@ pub fn room(l: &Locale, character: Character, begins: Spot) -> Markup {
                 ellipse cx="0" cy="0" rx="20" ry="11" {}
                 circle cx="0" cy="0" r="8" {}
                 path d="M-17 6C-16 16 -10 20 -5 20" {}
+                path.calls data-part="calls" visibility="hidden" d="M-26 0A14 14 0 0 0 -22 14M-36 -2A24 24 0 0 0 -29 22M-46 -4A34 34 0 0 0 -36 30" {}
             }
+            path.bars data-part="bars" visibility="hidden" d=(format!("M4 {} L4 {} M11 {} L11 {}", DOOR.y - 22.0, DOOR.y + 22.0, DOOR.y - 22.0, DOOR.y + 22.0)) {}
             g transform=(moved(GIVEN)) { circle.given r="5" data-part="given" visibility="hidden" {} }
             g.animal data-part="animal" transform=(moved(begins)) {
                 circle.mild r="33" data-part="mild" visibility="hidden" {}

@@ -1,6 +1,6 @@
 //! The whole of a rehearsal in one drawing: what the animal did, its signs, what the person did.
 
-use super::captions::{caption, name};
+use super::captions::{captions, name};
 use maud::{Markup, PreEscaped, html};
 use sayso_model::SignLevel;
 use sayso_sim::rehearsal::{Does, Run, Told, What};
@@ -115,8 +115,8 @@ fn list(l: &Locale, run: &Run) -> Markup {
                 table {
                     thead { tr { th scope="col" { (say!(l, rehearse::when)) } th scope="col" { (say!(l, rehearse::what)) } } }
                     tbody {
-                        @for told in &run.told {
-                            tr { td.num { (l.seconds(f64::from(told.at_ms) / 1000.0)) } td { (caption(l, run.setup.character, told.what)) } }
+                        @for (told, says) in run.told.iter().zip(captions(l, run)) {
+                            tr { td.num { (l.seconds(f64::from(told.at_ms) / 1000.0)) } td { (says) } }
                         }
                     }
                 }

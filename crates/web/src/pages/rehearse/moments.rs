@@ -1,6 +1,6 @@
 //! What happens, moment by moment, for the page to draw.
 
-use super::captions::{caption, over};
+use super::captions::{captions, over};
 use sayso_sim::rehearsal::{Run, What};
 use sayso_wording::Locale;
 use serde::Serialize;
@@ -40,13 +40,13 @@ fn rounded(x: f64) -> f64 {
 
 /// What happens in a rehearsal.
 pub fn of(l: &Locale, run: &Run) -> Moments {
-    let moment = |what: What, at: u32| Moment {
+    let moment = |what: What, at: u32, says: String| Moment {
         at,
         what: what.name(),
         thing: what.thing().map(sayso_sim::rehearsal::Thing::place),
         level: if let What::Sign(sign) = what { Some(sign.level.name()) } else { None },
         mine: matches!(what, What::Person(_)),
-        says: caption(l, run.setup.character, what),
+        says,
     };
     Moments {
         begins: [rounded(run.begins_at.x), rounded(run.begins_at.y)],
@@ -58,7 +58,7 @@ pub fn of(l: &Locale, run: &Run) -> Moments {
                 [f64::from(m.begins_ms), f64::from(m.ends_ms), x0, y0, x1, y1]
             })
             .collect(),
-        told: run.told.iter().map(|t| moment(t.what, t.at_ms)).collect(),
+        told: run.told.iter().zip(captions(l, run)).map(|(t, says)| moment(t.what, t.at_ms, says)).collect(),
         over_ms: run.over.0,
         over: over(l, run.over.1),
     }

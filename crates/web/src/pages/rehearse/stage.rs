@@ -1,7 +1,7 @@
 //! Markup of an exercise: the room, what happens, the board's buttons, what can be done. The script brings it to life.
 
 use super::asked::address;
-use super::captions::{name, word};
+use super::captions::{name, word, yours};
 use super::drawn::room;
 use super::lessons;
 use super::list::simulation;
@@ -9,8 +9,9 @@ use super::moments;
 use super::stuck;
 use crate::layout::{Tab, layout_with};
 use crate::page::Page;
+use crate::pages::board::label::length;
 use maud::{Markup, html};
-use sayso_sim::rehearsal::{Exercise, Setup, TREATS, Thing, play};
+use sayso_sim::rehearsal::{Exercise, INVITATIONS, Setup, TREATS, Thing, play};
 use sayso_wording::{Locale, say};
 
 /// What can be done beside the buttons, at places that never change, with its key.
@@ -58,6 +59,8 @@ pub fn view(page: &Page, setup: Setup) -> Markup {
     let likes = setup.exercise == Exercise::Likes;
     let acts = acts_of(setup.exercise);
     let about = setup.hides().map(|hidden| hidden.word);
+    let yours = serde_json::to_string(&yours(l, setup.character)).unwrap_or_default();
+    let invitations = (setup.exercise == Exercise::Inviting).then_some(INVITATIONS);
     let treats = (setup.exercise == Exercise::Evening).then_some(TREATS);
     layout_with(
         page,
@@ -68,7 +71,8 @@ pub fn view(page: &Page, setup: Setup) -> Markup {
             noscript { p.caution { (say!(l, rehearse::no_script)) } }
             div #rehearse .rehearse data-test="rehearse" data-state="ready" data-moments=(json)
                 data-asks=(address(page, setup, "/moments", &[])) data-went=(address(page, setup, "/went", &[]))
-                data-name=(name) data-most=(setup.exercise.most_ms()) data-treats=[treats] {
+                data-name=(name) data-most=(setup.exercise.most_ms()) data-treats=[treats]
+                data-invitations=[invitations] data-yours=(yours) {
                 (simulation(l))
                 @if let Some(about) = about { p.about data-test="about" { (say!(l, rehearse::stuck_word, word = word(l, about))) } }
                 section.before-it data-part="before" {
@@ -76,12 +80,13 @@ pub fn view(page: &Page, setup: Setup) -> Markup {
                     p { (say!(l, rehearse::how, which = which, name = name.as_str())) }
                     (stuck::before_it(l, setup))
                     (lessons::links(page, setup.exercise))
+                    p.hint data-test="keys-before" { (keys_before(l, acts)) }
                     button.primary.wide type="button" data-part="start" data-test="start" { (say!(l, rehearse::start)) }
                 }
                 (room(l, setup.character, begins))
-                ol.captions role="log" aria-live="polite" aria-label=(say!(l, rehearse::happens)) data-part="captions" data-test="captions" {}
+                ol.captions role="log" tabindex="0" aria-live="polite" aria-label=(say!(l, rehearse::happens)) data-part="captions" data-test="captions" {}
                 p.caution data-part="away" data-test="away" role="status" hidden {}
-                p.asks.num data-part="line" data-test="line" { span data-part="clock" data-test="clock" {} " " span data-part="ask" data-test="ask" {} }
+                p.asks.num data-part="line" data-test="line" { span.so-far { span data-part="clock" data-test="clock" {} " " span data-part="count" data-test="invited" {} } " " span data-part="ask" data-test="ask" {} }
                 p data-part="over" data-test="over" hidden { a.button.primary.wide data-part="see" data-test="see" href="#" { (say!(l, rehearse::see)) } }
                 @if !likes { (pads(l, about)) }
                 (actions(l, acts))
@@ -99,7 +104,7 @@ fn pads(l: &Locale, about: Option<Thing>) -> Markup {
         section class="pads cols-2" data-part="pads" data-test="pads" aria-label=(say!(l, rehearse::words)) {
             @for thing in Thing::ALL {
                 button.pad.planned[about == Some(thing)] type="button" data-word=(thing.place()) data-test=(format!("pad-{}", thing.name())) data-state="idle" disabled {
-                    span.face { span.count.num {} span.says { (word(l, thing)) } span.does {} }
+                    span class=(format!("face {}", length(&word(l, thing)))) { span.count.num {} span.says { (word(l, thing)) } span.does {} }
                 }
             }
         }
@@ -114,6 +119,15 @@ fn actions(l: &Locale, acts: &[(&str, &str)]) -> Markup {
             }
         }
     }
+}
+
+/// The keys in a sentence, to be read before it begins.
+fn keys_before(l: &Locale, acts: &[(&str, &str)]) -> String {
+    let one = |key: &str, does: String| say!(l, rehearse::keys_one, key = key, does = does);
+    let words = (acts != LIKES).then(|| one("1 \u{2013} 4", say!(l, rehearse::keys_words)));
+    let each = acts.iter().map(|(does, key)| one(key, say!(l, rehearse::act, does = *does)));
+    let all: Vec<String> = words.into_iter().chain(each).collect();
+    say!(l, rehearse::keys_before, list = all.join("; "))
 }
 
 fn keys(l: &Locale, acts: &[(&str, &str)]) -> Markup {

@@ -105,6 +105,9 @@ pub fn notebook(l: &Locale, run: &Run, found: &Found) -> Markup {
 
 /// How it showed here, or what would have shown it.
 fn showed(l: &Locale, name: &str, found: &Found) -> String {
+    if found.put_right {
+        return say!(l, rehearse::put_right, cause = cause_name(found.cause));
+    }
     if !found.shown.is_seen() {
         return say!(l, rehearse::unseen, cause = cause_name(found.cause), name = name);
     }

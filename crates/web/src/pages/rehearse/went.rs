@@ -46,7 +46,7 @@ pub fn view(page: &Page, asked: &Asked, named: Option<Cause>) -> Markup {
             @if let Some(found) = &held_up { (stuck::notebook(l, &run, found)) }
             (measured(l, setup, &conduct))
             (share(page, setup, &asked.acts))
-            (what_was_true(l, &run))
+            (what_was_true(l, &run, &conduct))
             (again(l, &run, &json))
             nav.stack.after aria-label=(say!(l, rehearse::title)) {
                 a.button.primary href=(address(page, setup, "", &[])) data-test="same" { (say!(l, rehearse::same)) }
@@ -193,7 +193,7 @@ fn measured(l: &Locale, setup: Setup, c: &Conduct) -> Markup {
 }
 
 /// What the simulation knows.
-fn what_was_true(l: &Locale, run: &Run) -> Markup {
+fn what_was_true(l: &Locale, run: &Run, c: &Conduct) -> Markup {
     let name = name(l, run.setup.character);
     let mut liked = Thing::ALL;
     liked.sort_by(|a, b| run.likes[b.place()].total_cmp(&run.likes[a.place()]));
@@ -201,7 +201,26 @@ fn what_was_true(l: &Locale, run: &Run) -> Markup {
         h2 { (say!(l, rehearse::truth)) }
         @if run.setup.exercise != Exercise::Likes { p.quiet { (say!(l, rehearse::truth_what, name = name.as_str())) } (understood(l, &truth(run))) }
         p { (say!(l, rehearse::liked, name = name.as_str(), things = l.and(&liked.map(|t| word(l, t))))) }
+        @if run.setup.exercise == Exercise::Likes { (told_by_pairs(l, c, liked[0])) }
         @if run.setup.exercise == Exercise::Evening { (demand(l, &name, run)) }
+    }
+}
+
+/// How what was chosen most stands to what is liked most, and why a few pairs cannot tell.
+fn told_by_pairs(l: &Locale, c: &Conduct, liked: Thing) -> Markup {
+    // Shares as cross products: of k in n against k' in n'.
+    let (of, held) = (|t: Thing| c.chosen[t.place()], |t: &Thing| c.chosen[t.place()].1 > 0);
+    let no_less = |a: Thing, b: Thing| of(a).0 * of(b).1 >= of(b).0 * of(a).1;
+    let shown: Vec<Thing> = Thing::ALL.into_iter().filter(held).collect();
+    let most: Vec<Thing> = shown.iter().copied().filter(|a| shown.iter().all(|b| no_less(*a, *b))).collect();
+    let Some(times) = shown.iter().map(|t| of(*t).1).max().filter(|_| most.iter().any(|t| of(*t).0 > 0)) else {
+        return html! {};
+    };
+    let same = if most == [liked] { "yes" } else { "no" };
+    let chosen: Vec<String> = most.iter().map(|t| word(l, *t)).collect();
+    let times = say!(l, rehearse::times, times = times);
+    html! {
+        p data-test="likes-told" { (say!(l, rehearse::likes_told, same = same, chosen = l.and(&chosen), liked = word(l, liked), times = times)) }
     }
 }
 
@@ -247,7 +266,7 @@ fn again(l: &Locale, run: &Run, json: &str) -> Markup {
             button type="button" data-part="watch" data-test="watch" hidden { (say!(l, rehearse::watch)) }
             div data-part="again" hidden {
                 (room(l, run.setup.character, run.begins_at))
-                ol.captions role="log" aria-live="off" aria-label=(say!(l, rehearse::happens)) data-part="captions" data-test="captions" {}
+                ol.captions role="log" tabindex="0" aria-live="off" aria-label=(say!(l, rehearse::happens)) data-part="captions" data-test="captions" {}
             }
         }
     }
