@@ -11,4 +11,4 @@ mod passed;
 pub use going_on::go_on;
 pub use kept::{FORM, Kept, KeptAnimal};
 pub use lines::{Desks, Found, lines};
-pub use passed::{HandedOn, goes_on_with, handed_on};
+pub use passed::{HandedOn, given_away, goes_on_with, handed_on};
