@@ -1,6 +1,7 @@
 //! What of some homes' lines is a coach's to go on with, and what they passed on: own proposals, and those that came with a hand-over or
 //! a cover to which the home agreed. Only what this server saw being written counts.
 
+use crate::desk::answers::HomeAnswer;
 use crate::desk::kept::Kept;
 use crate::desk::lines::{Found, lines};
 use crate::fault::told;
@@ -27,12 +28,18 @@ fn proposals(line: &Line) -> impl Iterator<Item = Proposal> {
     programmes.chain(practices.map(|p| Proposal { id: p.proposal, by: p.by, written: p.written, programme: None }))
 }
 
+/// The proposals of all animals of a home, and those that it answered lately.
+fn all_proposals(kept: &Kept) -> impl Iterator<Item = Proposal> {
+    let answered = |a: &HomeAnswer| Proposal { id: a.proposal, by: a.by, written: a.written, programme: None };
+    kept.animals.values().flat_map(|animal| proposals(&animal.line)).chain(kept.answers.iter().map(answered))
+}
+
 /// Which proposals and agreements of homes were seen being written, each with by whom.
 async fn seen(host: &Host, kept: &[&Kept]) -> Result<BTreeMap<EventId, AccountId>, Error> {
     let mut ids: Vec<EventId> = Vec::new();
     for kept in kept {
         ids.extend(kept.passed.iter().map(|p| p.agreement));
-        ids.extend(kept.animals.values().flat_map(|animal| proposals(&animal.line)).map(|p| p.id));
+        ids.extend(all_proposals(kept).map(|p| p.id));
     }
     host.people.proposals_seen(&ids).await.map_err(told)
 }
@@ -53,12 +60,11 @@ pub async fn goes_on_with(host: &Host, me: AccountId, found: &Found, now: Moment
     let mut mine = BTreeSet::new();
     for kept in all {
         let passed = agreed(kept, &seen);
-        for line in kept.animals.values().map(|animal| &animal.line) {
-            let today = now.day(&line.zone);
-            let own = |p: &Proposal| p.by == me || reaches(&passed, (p.by, p.written), me, today);
-            let witnessed = proposals(line).filter(|p| seen.get(&p.id) == Some(&p.by));
-            mine.extend(witnessed.filter(own).map(|p| p.id));
-        }
+        let Some(zone) = kept.animals.values().map(|animal| &animal.line.zone).next() else { continue };
+        let today = now.day(zone);
+        let own = |p: &Proposal| p.by == me || reaches(&passed, (p.by, p.written), me, today);
+        let witnessed = all_proposals(kept).filter(|p| seen.get(&p.id) == Some(&p.by));
+        mine.extend(witnessed.filter(own).map(|p| p.id));
     }
     Ok(mine)
 }

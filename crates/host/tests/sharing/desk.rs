@@ -3,8 +3,10 @@
 
 use crate::house::{Answer, FORM, Has, House, Signed, asked, event, label};
 use axum::http::StatusCode;
+use http_body_util::BodyExt;
 use sayso_model::*;
 use sayso_people::{OsSecrets, Part, Scope, Secret};
+use tower::ServiceExt;
 use uuid::Uuid;
 
 const BALL: WordId = WordId(Uuid::from_u128(0x0189_0000_0000_7000_8000_0000_0000_0001));
@@ -323,4 +325,82 @@ async fn it_is_filtered_by_kind_by_own_marks_and_by_text() {
     assert_eq!(rows("?page=99").await, 1);
     let strange = asked(&house.app, Some(&coach), "POST", "/desk/mark", Some((FORM, "home=x&mark=y"))).await;
     assert_eq!(strange.status, StatusCode::NOT_FOUND);
+}
+
+/// The latest proposal of a home.
+async fn last_proposal(house: &House) -> EventId {
+    let story = house.host.server.home(house.home).story(house.home).await.unwrap();
+    story.as_recorded(Kind::Proposal).last().unwrap().id
+}
+
+#[tokio::test(flavor = "multi_thread")]
+async fn what_a_home_answered_is_told_until_the_coach_looks_or_they_spoke_and_never_above_safety() {
+    let (house, _, coach) = silent().await;
+    let last = house.host.now().day(&Zone::utc()).plus(5);
+    let plan = format!(
+        "home={}&what=plan&animal={}&word_1={BALL}&way_1=show&minutes_1=3&times_1=3&last_day={last}&text=",
+        house.home, house.animal
+    );
+    let sent = house.post(&coach, "/talk/write", &plan).await;
+    assert_eq!(sent.status, StatusCode::SEE_OTHER, "{}", sent.body);
+    let of = last_proposal(&house).await;
+    assert!(house.get(&coach, "/desk").await.marked("answer").is_empty(), "nobody answered yet");
+    let reply = async |reply: &str, text: &str| {
+        let form = format!("to={of}&reply={reply}&text={text}");
+        let done = house.post(&house.keeper, "/talk/answer", &form).await;
+        assert_eq!(done.status, StatusCode::SEE_OTHER, "{}", done.body);
+    };
+    reply("accepted", "").await;
+    for path in ["/desk", "/desk/week", "/desk?kind=answers"] {
+        let page = house.get(&coach, path).await;
+        let told = page.marked("answer");
+        assert_eq!(told.len(), 1, "{path}: {}", page.body);
+        assert!(told[0].contains("Accepted: plan for “ball”, "), "{path}: {}", told[0]);
+        assert!(page.holds(&format!("/talk?home={}#t-{of}", house.home)), "{path}: {}", page.body);
+    }
+    assert!(house.get(&coach, "/desk").await.marked("answered")[0].contains("1 home answered"));
+    // Of another coach of the club it is no news: they did not write it.
+    let second = another(&house, &coach).await;
+    assert!(house.get(&second, "/desk").await.marked("answer").is_empty());
+    // Told again by a process that has just begun, and gone in each once it was looked at.
+    let process = house.another().await;
+    let told = async |path: &str| asked(&process, Some(&coach), "GET", path, None).await.marked("answer").len();
+    assert_eq!(told("/desk").await, 1);
+    let looked = house.get(&coach, &format!("/talk?home={}", house.home)).await;
+    assert_eq!(looked.status, StatusCode::OK);
+    assert_eq!((told("/desk").await, told("/desk/week").await), (0, 0));
+    // Words and a "no" are told as such; what is about safety stands first, and keeps the order.
+    reply("said", "It+rolls+off.").await;
+    reply("declined", "").await;
+    writes(&house, 0.0, sign("growl")).await;
+    let desk = house.get(&coach, "/desk").await;
+    let all = desk.marked("answer").join(" / ");
+    assert!(all.contains("Declined: plan for “ball”") && all.contains("Answered: plan for “ball”"), "{all}");
+    let (need, answer) = (desk.body.find("data-test=\"need\""), desk.body.find("data-test=\"answer\""));
+    assert!(need < answer && desk.marked("need")[0].contains("growled"), "{}", desk.body);
+    assert!(!desk.holds("rolls off"), "words stay on their page");
+    let done = house.post(&coach, "/desk/spoken", &format!("home={}&from=desk", house.home)).await;
+    assert_eq!(done.status, StatusCode::SEE_OTHER);
+    assert!(house.get(&coach, "/desk").await.marked("answer").is_empty(), "they spoke");
+    // The home reads that it was looked at.
+    assert!(house.get(&house.keeper, "/sharing").await.holds("what was agreed"));
+}
+
+#[tokio::test(flavor = "multi_thread")]
+async fn a_coach_reads_a_homes_pages_in_the_language_of_the_account_and_not_the_browsers() {
+    let (house, _, coach) = silent().await;
+    let read = async |who: &Signed, path: &str, cookie: &str| {
+        let request = axum::http::Request::get(path)
+            .header("host", "localhost")
+            .header("accept-language", "de")
+            .header("cookie", format!("{}={}{cookie}", sayso_host::SESSION_COOKIE, who.token.reveal()));
+        let answer = house.app.clone().oneshot(request.body(axum::body::Body::empty()).unwrap()).await.unwrap();
+        String::from_utf8(answer.into_body().collect().await.unwrap().to_bytes().to_vec()).unwrap()
+    };
+    for path in ["/desk".to_owned(), house.about("today"), format!("/talk?home={}", house.home)] {
+        let page = read(&coach, &path, "").await;
+        assert!(page.contains("<html lang=\"en\""), "{path}: {page}");
+        let told = read(&coach, &path, "; sayso_language=fr").await;
+        assert!(told.contains("<html lang=\"fr\""), "what the device was told comes first, {path}");
+    }
 }

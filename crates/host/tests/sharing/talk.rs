@@ -61,8 +61,7 @@ async fn proposals(house: &House) -> Vec<Event> {
 async fn in_german(house: &House, who: &Signed, path: &str) -> String {
     let request = Request::get(path)
         .header(header::HOST, "localhost")
-        .header(header::ACCEPT_LANGUAGE, "de")
-        .header(header::COOKIE, format!("{SESSION_COOKIE}={}", who.token.reveal()));
+        .header(header::COOKIE, format!("{SESSION_COOKIE}={}; sayso_language=de", who.token.reveal()));
     let answer = house.app.clone().oneshot(request.body(Body::empty()).unwrap()).await.unwrap();
     String::from_utf8(answer.into_body().collect().await.unwrap().to_bytes().to_vec()).unwrap()
 }
