@@ -292,7 +292,7 @@ async fn a_caseload_of_ten_stands_on_one_screen_of_the_week_and_nothing_lies_on_
     let told = phone.page.execute(ROWS, vec![]).await.unwrap();
     println!("390: {told}");
     assert_eq!(told[2].as_array().unwrap().len(), 0, "{told}");
-    let short = told[3].as_array().unwrap().iter().all(|height| height.as_u64().unwrap() <= 360);
+    let short = told[3].as_array().unwrap().iter().all(|height| height.as_u64().unwrap() <= 320);
     assert!(short, "a card is short: {told}");
     phone.close().await;
     coach.close().await;
