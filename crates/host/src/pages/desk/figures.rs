@@ -1,10 +1,9 @@
 //! Small figures of an animal beside each other: eight weeks as bars with their scale, and the latest seven days as a number.
 
-use crate::pages::desk::row::Of;
 use maud::{Markup, html};
 use sayso_advisor::Estimate;
 use sayso_advisor::desk::{Line, WEEKS, WeekLine};
-use sayso_model::{Day, WordId};
+use sayso_model::{Day, Moment, WordId};
 use sayso_web::chart::{spark_of, tallest};
 use sayso_wording::{Locale, say};
 
@@ -23,9 +22,8 @@ struct Figure {
 }
 
 /// Own presses, sessions joined, days with records, and own presses of so many words, a week.
-pub fn figures(of: &Of<'_>, says: &dyn Fn(WordId) -> String, words: usize) -> Markup {
-    let (l, line) = (of.l, &of.animal.line);
-    let today = of.now.day(&line.zone);
+pub fn figures(l: &Locale, line: &Line, now: Moment, says: &dyn Fn(WordId) -> String, words: usize) -> Markup {
+    let today = now.day(&line.zone);
     let weeks = |count: fn(&WeekLine) -> usize| up_to(line.weeks.each_ref().map(count), line, today);
     let presses = |what: String, counts: [usize; WEEKS]| {
         let value = say!(l, desk_page::in_seven, count = latest(&counts));
@@ -96,7 +94,6 @@ fn up_to(counts: [usize; WEEKS], line: &Line, today: Day) -> [usize; WEEKS] {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use sayso_model::Moment;
 
     #[test]
     fn weeks_move_on_while_nothing_is_written() {

@@ -83,7 +83,7 @@ pub fn row(of: &Of<'_>, needs: &[&Need]) -> Markup {
                 }
                 @if !of.answers.is_empty() { ul.answers { (answers(of, &says)) } }
             }
-            (figures(of, &says, WORDS))
+            (figures(l, &of.animal.line, of.now, &says, WORDS))
             (practised(of))
             div.does {
                 div.row {

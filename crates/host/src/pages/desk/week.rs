@@ -83,7 +83,7 @@ pub async fn show(asker: &Asker, opened: &Opened, asked: Asked) -> Result<Markup
                         @else { (say!(l, desk_page::since_week, day = day)) }
                     }
                 }
-                (figures(&of, &says, WORDS))
+                (figures(l, &animal.line, asker.now, &says, WORDS))
                 (new_things(&of, &news.what, &says))
                 div.does { (spoken(&of, "week")) }
             }
