@@ -3,10 +3,8 @@
 
 use crate::house::{Answer, FORM, Has, House, Signed, asked, event, label};
 use axum::http::StatusCode;
-use http_body_util::BodyExt;
 use sayso_model::*;
 use sayso_people::{OsSecrets, Part, Scope, Secret};
-use tower::ServiceExt;
 use uuid::Uuid;
 
 const BALL: WordId = WordId(Uuid::from_u128(0x0189_0000_0000_7000_8000_0000_0000_0001));
@@ -384,23 +382,4 @@ async fn what_a_home_answered_is_told_until_the_coach_looks_or_they_spoke_and_ne
     assert!(house.get(&coach, "/desk").await.marked("answer").is_empty(), "they spoke");
     // The home reads that it was looked at.
     assert!(house.get(&house.keeper, "/sharing").await.holds("what was agreed"));
-}
-
-#[tokio::test(flavor = "multi_thread")]
-async fn a_coach_reads_a_homes_pages_in_the_language_of_the_account_and_not_the_browsers() {
-    let (house, _, coach) = silent().await;
-    let read = async |who: &Signed, path: &str, cookie: &str| {
-        let request = axum::http::Request::get(path)
-            .header("host", "localhost")
-            .header("accept-language", "de")
-            .header("cookie", format!("{}={}{cookie}", sayso_host::SESSION_COOKIE, who.token.reveal()));
-        let answer = house.app.clone().oneshot(request.body(axum::body::Body::empty()).unwrap()).await.unwrap();
-        String::from_utf8(answer.into_body().collect().await.unwrap().to_bytes().to_vec()).unwrap()
-    };
-    for path in ["/desk".to_owned(), house.about("today"), format!("/talk?home={}", house.home)] {
-        let page = read(&coach, &path, "").await;
-        assert!(page.contains("<html lang=\"en\""), "{path}: {page}");
-        let told = read(&coach, &path, "; sayso_language=fr").await;
-        assert!(told.contains("<html lang=\"fr\""), "what the device was told comes first, {path}");
-    }
 }
