@@ -213,3 +213,88 @@ async fn a_word_outside_the_middle_of_comparable_homes_is_told_with_whose_figure
     coach.close().await;
     keeper.close().await;
 }
+
+/// Rows of the week that stand whole within the window, and texts of a row that lie on one another.
+const ROWS: &str = r#"
+const rows = [...document.querySelectorAll("ul.desk.close")[0].querySelectorAll(":scope > li")];
+const seen = rows.filter((row) => row.getBoundingClientRect().bottom <= innerHeight).length;
+const over = [];
+for (const row of rows) {
+  const cells = [...row.querySelectorAll(".who-is h2, .who-is p, .what, .value, .scale, svg, .news li, .news summary, .does button")]
+    .filter((cell) => cell.checkVisibility());
+  const boxes = cells.map((cell) => {
+    const range = document.createRange();
+    range.selectNodeContents(cell);
+    const box = (cell.tagName === "svg" ? cell : range).getBoundingClientRect();
+    const own = cell.getBoundingClientRect();
+    // What is cut off with an ellipsis ends with its cell.
+    return { left: Math.max(box.left, own.left), right: Math.min(box.right, own.right), top: box.top, bottom: box.bottom, text: cell.textContent };
+  });
+  const whole = row.getBoundingClientRect();
+  for (const [i, a] of boxes.entries()) {
+    if (a.right > whole.right + 1 || a.left < whole.left - 1) over.push(`${a.text} leaves its row`);
+    for (const b of boxes.slice(i + 1)) {
+      const wide = Math.min(a.right, b.right) - Math.max(a.left, b.left);
+      const high = Math.min(a.bottom, b.bottom) - Math.max(a.top, b.top);
+      if (wide > 1 && high > 2) over.push(`${a.text} / ${b.text}: ${wide} by ${high}`);
+    }
+  }
+}
+return [rows.length, seen, over, rows.map((row) => Math.round(row.getBoundingClientRect().height))];"#;
+
+#[tokio::test(flavor = "multi_thread")]
+async fn a_caseload_of_ten_stands_on_one_screen_of_the_week_and_nothing_lies_on_anything() {
+    let server = Hosted::start().await;
+    let (_, keeper_link, club, coach_link) = server.home_and_club().await;
+    server.caseload(club, 12).await;
+    let (keeper, coach) = keeper_and_coach(&server, (&keeper_link, club, &coach_link), (1280, 800)).await;
+    // Homes are read one after the other; an opening waits for a few.
+    for _ in 0..60 {
+        coach.goto(&server.url("/desk/week")).await;
+        if count(&coach, "behind").await == 0 {
+            break;
+        }
+    }
+    for language in ["de", "en"] {
+        phone::reads_at(&coach, &server.url("/"), language).await;
+        coach.goto(&server.url("/desk/week")).await;
+        coach.css("[data-test=news]").await;
+        coach.picture(&format!("week-1280-{language}")).await;
+        let told = coach.page.execute(ROWS, vec![]).await.unwrap();
+        println!("{language}: rows, in view, overlaps, heights: {told}");
+        assert!(told[0].as_u64().unwrap() >= 10, "{told}");
+        assert_eq!(told[2].as_array().unwrap().len(), 0, "{told}");
+        assert!(told[1].as_u64().unwrap() >= 8, "{told}");
+    }
+    // Every figure has its number and its scale.
+    let figures = count(&coach, "figures").await;
+    let bare = "return [...document.querySelectorAll('figure.tiny')].filter((f) => !f.querySelector('.value').textContent || f.querySelectorAll('.scale span').length !== 2).length";
+    assert_eq!((figures > 0, coach.page.execute(bare, vec![]).await.unwrap()), (true, json!(0)));
+    // j and k lead into the list from wherever one is, unless that is turned off.
+    let at = "return [...document.querySelectorAll('.desk-row')].indexOf(document.activeElement.closest('.desk-row'))";
+    key(&coach, "j").await;
+    assert_eq!(coach.page.execute(at, vec![]).await.unwrap(), json!(0));
+    key(&coach, "j").await;
+    assert_eq!(coach.page.execute(at, vec![]).await.unwrap(), json!(1));
+    coach.page.execute("document.activeElement.blur()", vec![]).await.unwrap();
+    key(&coach, "k").await;
+    assert_eq!(coach.page.execute(at, vec![]).await.unwrap(), json!(0), "from where one was");
+    coach.press("[data-keys]").await;
+    coach.page.execute("document.activeElement.blur()", vec![]).await.unwrap();
+    key(&coach, "j").await;
+    assert_eq!(coach.page.execute(at, vec![]).await.unwrap(), json!(-1), "turned off");
+    let phone = keeper.another(PHONE).await;
+    let session = coach.page.get_named_cookie(sayso_host::SESSION_COOKIE).await.unwrap().value().to_owned();
+    let cookie = json!({ "name": sayso_host::SESSION_COOKIE, "value": session, "url": server.url("/") });
+    phone.devtools("Network.setCookie", cookie).await;
+    phone.goto(&server.url("/desk/week")).await;
+    phone.picture("week-390").await;
+    let told = phone.page.execute(ROWS, vec![]).await.unwrap();
+    println!("390: {told}");
+    assert_eq!(told[2].as_array().unwrap().len(), 0, "{told}");
+    let short = told[3].as_array().unwrap().iter().all(|height| height.as_u64().unwrap() <= 320);
+    assert!(short, "a card is short: {told}");
+    phone.close().await;
+    coach.close().await;
+    keeper.close().await;
+}

@@ -2,7 +2,10 @@
 
 use crate::cluster::Cluster;
 use sayso_host::{Host, HostConfig, links};
-use sayso_model::{AccountId, ClubId, Event, HomeId, Label, Language, Story};
+use sayso_model::{
+    AccountId, ClubId, Coach, Consent, ConsentGiven, Event, EventId, HomeId, Label, Language, Note, Sign, SignLevel,
+    Story, When,
+};
 use sayso_norms::Release;
 use sayso_people::db::Taker;
 use sayso_people::{Allowed, Capability, OsSecrets, Part, Role, Scope, Secret, Session};
@@ -77,6 +80,52 @@ impl Hosted {
         let part = Part::new(Scope::Club(club), Role::Coach, None, None).unwrap();
         let (_, secret) = people.invite(&by, &part, now, &mut OsSecrets).await.unwrap();
         (home, keeper, club, format!("/join/{}", secret.reveal()))
+    }
+
+    /// So many more homes that share their figures with a club: one animal each, of some weeks, some with a trouble.
+    pub async fn caseload(&self, club: ClubId, homes: u32) {
+        let (people, now) = (&self.host.people, self.host.now());
+        let account = people.members(Scope::Server).await.unwrap()[0].membership.account;
+        let by = Allowed {
+            capability: Capability::Host,
+            account,
+            scope: Scope::Server,
+            role: Role::ServerKeeper,
+            person: None,
+        };
+        for nth in 0..homes {
+            let name = Label::new(&format!("Row {}", nth + 1)).unwrap();
+            let animal = Label::new(&format!("Pip {}", nth + 1)).unwrap();
+            let lived = sayso_sim::troubled_called(4, nth, now, name, animal).run.events;
+            let home = lived[0].home;
+            let given = ConsentGiven {
+                consent: Consent::CoachFigures { to: Coach::Club { club } },
+                words_version: Consent::WORDS,
+                holds: None,
+            };
+            let consent = Event {
+                id: EventId(Uuid::now_v7()),
+                animal: None,
+                happened_at: now,
+                recorded_at: now,
+                body: given.into(),
+                ..lived[0].clone()
+            };
+            // Something is new in each.
+            let what = Note::new("guards food, a thing or the button").unwrap();
+            let sign = Sign { sign: what, level: SignLevel::Strong, when: When::After, session: None };
+            let animal = lived.iter().find_map(|event| event.animal);
+            let new = Event { id: EventId(Uuid::now_v7()), animal, body: sign.into(), ..consent.clone() };
+            let store = self.host.server.found(home).await.unwrap();
+            for events in lived.chunks(500) {
+                store.append(events.to_vec()).await.unwrap();
+            }
+            self.opened(&by, home).await;
+            store.append(vec![consent.clone(), new]).await.unwrap();
+            let scope = Scope::Home(home);
+            let leave = Allowed { capability: Capability::Consent, account, scope, role: Role::Keeper, person: None };
+            people.witness(&leave, &consent, now).await.unwrap();
+        }
     }
 
     /// The link of one more coach of a club.

@@ -6,6 +6,7 @@
 use Capability as C;
 use axum::http::Method;
 use sayso_people::Capability;
+use sayso_people::db::TALK as TALK_PAGE;
 
 /// Capabilities of which one opens an address.
 pub type AnyOf = &'static [Capability];
@@ -231,6 +232,7 @@ pub fn page_of(route: &str) -> &'static str {
     let first = parts.next().unwrap_or_default();
     let part = if first == "a" { parts.nth(1).unwrap_or_default() } else { first };
     match part {
+        "talk" if route == "/talk" => TALK_PAGE,
         "clips" | "pictures" => "media",
         // What the Board asks for by itself is the Board.
         "listen" | "ear" => "board",

@@ -83,14 +83,11 @@ impl Asker {
             return Err(Error::NotFound(words!(homes::lost)));
         }
         let ToHome { home, .. } = to;
-        let (leave, may) = gate::visit(&self.host, &self.signed, any_of, ("", true), to).await?;
+        let (leave, may) = gate::visit(&self.host, &self.signed, any_of, ("", true, self.locale()), to).await?;
         let (known, mut parts) = (may.known.clone(), self.parts.clone());
         parts.extensions.insert(may);
         parts.extensions.insert(EvenEmpty);
-        let mut page = Page::from_request_parts(&mut parts, &inside::state(&self.host, home)).await?;
-        if page.person_card().is_none() {
-            page.locale = self.locale();
-        }
+        let page = Page::from_request_parts(&mut parts, &inside::state(&self.host, home)).await?;
         Ok(Inside { leave, known, page })
     }
 

@@ -18,6 +18,7 @@ use sayso_web::Error;
 use sayso_web::leave::{Leave, NewProposal};
 use sayso_web::reading::asks_json;
 use sayso_web::told::no_such_page;
+use sayso_wording::Locale;
 use std::sync::Arc;
 
 /// Says to the browser's worker for which home it may keep a page (`client/worker.js`).
@@ -38,7 +39,8 @@ pub async fn guard(State(host): State<Arc<Host>>, mut request: Request, next: Ne
     let Some(any_of) = asked::of(request.method(), path.as_str()) else { return Err(no_such_page().await) };
     let home = to.home;
     let role = to.who.memberships.iter().find(|m| m.part.scope().home() == Some(to.home)).map(|m| m.part);
-    let page = (asked::page_of(path.as_str()), request.method().is_safe());
+    let locale = signed.locale(request.headers());
+    let page = (asked::page_of(path.as_str()), request.method().is_safe(), locale);
     let tells = page.1 && news::is_first(path.as_str());
     let (by, mut leave) = match visit(&host, &signed, any_of, page, to).await {
         Ok(found) => found,
@@ -67,7 +69,8 @@ fn writes_only(leave: &Allowed, reads: bool) -> bool {
     !reads && leave.capability == Capability::Record
 }
 
-/// Asks for one of several capabilities in a home, for a page of that name, read or written to: by which leave, and what pages go by.
+/// Asks for one of several capabilities in a home, for a page of that name, read or written to, and by whoever reads it so: by which leave,
+/// and what pages go by.
 ///
 /// # Errors
 /// As [`guard`].
@@ -75,7 +78,7 @@ pub async fn visit(
     host: &Host,
     signed: &Signed,
     any_of: AnyOf,
-    (page, reads): (&str, bool),
+    (page, reads, locale): (&str, bool, Locale),
     to: ToHome,
 ) -> Result<(Allowed, Leave), Error> {
     let (now, stories) = (host.now(), Stories(&host.server));
@@ -87,6 +90,7 @@ pub async fn visit(
     let leave = Leave {
         who: visit.who,
         name: signed.account.name.clone(),
+        locale,
         known: visit.known,
         person: visit.leave.person,
         fresh: host.people.is_fresh(&signed.session, now),

@@ -10,7 +10,7 @@ use sayso_people::db::Account;
 use sayso_people::{Secret, Session};
 use sayso_web::Error;
 use sayso_web::page::cookie;
-use sayso_web::reading::LANGUAGE_COOKIE;
+use sayso_web::reading::of_account;
 use sayso_wording::Locale;
 use std::sync::Arc;
 
@@ -74,10 +74,7 @@ impl Signed {
     /// How the person reads: as the device was told, else as the account says.
     #[must_use]
     pub fn locale(&self, headers: &HeaderMap) -> Locale {
-        match cookie(headers, LANGUAGE_COOKIE) {
-            Some(_) => sayso_web::reading::locale(headers, None),
-            None => Locale::of(self.account.language),
-        }
+        of_account(headers, self.account.language)
     }
 }
 

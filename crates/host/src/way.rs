@@ -84,10 +84,11 @@ async fn homeless(host: &Arc<Host>, signed: Signed, mut request: Request) -> Res
         let known = HomeNow::of(nowhere, &Story::default(), &BTreeSet::new(), now);
         let who = Who { account: signed.account.id, memberships: Vec::new() };
         let name = signed.account.name.clone();
+        let locale = signed.locale(request.headers());
         if let Some(reader) = request.extensions().get::<Reader>() {
-            reader.is(signed.locale(request.headers()));
+            reader.is(locale);
         }
-        let leave = Leave { who, name, known, person: None, fresh: false, homes: Vec::new(), news: Vec::new() };
+        let leave = Leave { who, name, locale, known, person: None, fresh: false, homes: Vec::new(), news: Vec::new() };
         request.extensions_mut().remove::<MatchedPath>();
         request.extensions_mut().insert(leave);
         request.extensions_mut().insert(OfNoHome);

@@ -13,5 +13,5 @@ pub use content::{
 };
 pub use pdf::{Paper, PaperError, Printed, pdf};
 pub use sheet::{
-    Bar, Block, Cell, Chart, Drawn, Foot, LabelSize, LabelText, Look, Paragraph, Row, Sheet, Table, Whisker,
+    Bar, Block, Cell, Chart, Drawn, Foot, LabelSize, LabelText, Look, Paragraph, Rest, Row, Sheet, Table, Whisker,
 };

@@ -58,6 +58,13 @@ pub enum Block {
         /// Larger than the rest: what is read from across a kitchen.
         big: bool,
     },
+    /// How much more there is than the sheet has room for, which a page says with the way to it.
+    More {
+        /// What it says.
+        text: String,
+        /// Where the rest is.
+        at: Rest,
+    },
     /// A label with a line to write on after it.
     ToWrite(String),
     /// Names with what they stand for.
@@ -78,6 +85,15 @@ pub enum Block {
         /// What they say.
         labels: Vec<LabelText>,
     },
+}
+
+/// Where the rest of something stands that a sheet has no room for.
+#[derive(Clone, Copy, PartialEq, Eq, Debug)]
+pub enum Rest {
+    /// The animal's evidence, word by word.
+    Evidence,
+    /// What coach and home agreed, said and asked.
+    Talk,
 }
 
 /// How a paragraph looks.

@@ -5,7 +5,7 @@ use crate::error::Error;
 use sayso_model::{Author, Body, ClubId, Event, EventId, HomeId, Label, Moment, PersonId, Story};
 use sayso_people::needs::{asks_passed, clubs_coached, coaches_in, may_append, may_be_read_in};
 use sayso_people::{Capability, HomeNow, Who, may::may};
-use sayso_wording::words;
+use sayso_wording::{Locale, words};
 
 /// What an account may do in a home at the moment of a request. Made by the door for each request, and good for it alone.
 #[derive(Clone, Debug)]
@@ -14,6 +14,8 @@ pub struct Leave {
     pub who: Who,
     /// What it is called.
     pub name: Label,
+    /// How it reads, where the home has no card of the person, or a card that leaves it open.
+    pub locale: Locale,
     /// The home as far as it decides.
     pub known: HomeNow,
     /// Who the account is in the home's log, if anyone.

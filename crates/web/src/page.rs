@@ -225,7 +225,13 @@ impl FromRequestParts<AppState> for Page {
                     .ok_or_else(|| no_such_animal(leave.as_ref()))?,
             ),
         };
-        let locale = locale(&parts.headers, person.and_then(|id| story.people().get(&id).copied()));
+        let card = person.and_then(|id| story.people().get(&id).copied());
+        // On a server whoever the home has no card of, as a coach, reads as their account says.
+        let by_card = locale(&parts.headers, card);
+        let locale = match (card.and_then(|card| card.language), &leave) {
+            (None, Some(leave)) => Locale { clock: by_card.clock, weight_unit: by_card.weight_unit, ..leave.locale },
+            _ => by_card,
+        };
         if let Some(reader) = parts.extensions.get::<Reader>() {
             reader.is(locale);
         }

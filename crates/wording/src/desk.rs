@@ -276,6 +276,5 @@ pub fn changed(l: &Locale, names: &Names<'_>, changed: &Changed) -> String {
         Changed::AboveChance { word, right } => {
             say!(l, desk::above_chance, word = says(word), right = finding(l, right))
         }
-        Changed::Written { days, of } => say!(l, desk::written, days = *days, of = *of),
     }
 }

@@ -27,6 +27,15 @@ pub fn dose(locale: &Locale, line: &PlanLine) -> String {
     say!(locale, talk::dose, minutes = line.minutes, times = line.times)
 }
 
+/// In which way, how long and how often.
+fn way_and_dose(locale: &Locale, line: &PlanLine) -> String {
+    let dose = dose(locale, line);
+    match line.way {
+        None => dose,
+        Some(way) => format!("{}, {dose}", say!(locale, talk::way, way = way.name())),
+    }
+}
+
 /// A line of a plan.
 #[must_use]
 pub fn line(locale: &Locale, story: &Story, line: &PlanLine) -> String {
@@ -37,7 +46,7 @@ pub fn line(locale: &Locale, story: &Story, line: &PlanLine) -> String {
 /// A line of a plan that was agreed, and what the log has of it after so many days.
 #[must_use]
 pub fn kept(locale: &Locale, days: usize, kept: &Kept) -> String {
-    let (word, dose) = (&kept.word.says, dose(locale, &kept.line));
+    let (word, dose) = (&kept.word.says, way_and_dose(locale, &kept.line));
     if days == 0 {
         return say!(locale, talk::not_begun, word = word, dose = dose);
     }

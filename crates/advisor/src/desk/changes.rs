@@ -78,13 +78,6 @@ pub enum Changed {
         /// Right, of invitations in which the thing was wanted.
         right: Estimate,
     },
-    /// Days with a record that somebody made, of the days since.
-    Written {
-        /// Days with a record.
-        days: usize,
-        /// Of so many.
-        of: usize,
-    },
 }
 
 /// What changed from one line to a later one of the same animal; nothing for lines in the wrong order or of two animals.
@@ -96,7 +89,6 @@ pub fn changes(before: &Line, after: &Line) -> Vec<Changed> {
     let mut found = signs(before, after);
     found.extend(figures(&before.so_far, &after.so_far));
     found.extend(words(before, after));
-    found.extend(written(before, after));
     found
 }
 
@@ -178,12 +170,4 @@ fn words(before: &Line, after: &Line) -> Vec<Changed> {
     let gone = before.words.iter().filter(|k| after.words.iter().all(|w| w.word != k.word));
     found.extend(gone.map(|k| Changed::WordGone { word: k.word }));
     found
-}
-
-/// Days with a record since, as far as the weeks of the later line tell: whole weeks of seven days back from it.
-fn written(before: &Line, after: &Line) -> Option<Changed> {
-    let days = after.at.day(&after.zone).days_since(before.at.day(&after.zone));
-    let weeks = usize::try_from(days / 7).ok().filter(|w| (1..=after.weeks.len()).contains(w))?;
-    let written = after.weeks.iter().rev().take(weeks).map(|w| w.days).sum();
-    Some(Changed::Written { days: written, of: 7 * weeks })
 }

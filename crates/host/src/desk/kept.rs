@@ -1,5 +1,6 @@
 //! What is kept of one home: a line of each of its animals, and beside them what they are called.
 
+use crate::desk::answers::{HomeAnswer, answers};
 use sayso_advisor::Case;
 use sayso_advisor::desk::{Line, Version};
 use sayso_model::talks::{Passed, passed, talks};
@@ -8,7 +9,7 @@ use serde::{Deserialize, Serialize};
 use std::collections::BTreeMap;
 
 /// The form of the bytes: that of the lines in them, and ours around them.
-pub const FORM: i32 = 100 * Version::NUMBER as i32 + 2;
+pub const FORM: i32 = 100 * Version::NUMBER as i32 + 3;
 
 /// The line of a week ago is worked out for so many days before, and again when it has become older than that.
 const WEEK_AGO: f64 = 7.0;
@@ -39,6 +40,8 @@ pub struct Kept {
     pub animals: BTreeMap<AnimalId, KeptAnimal>,
     /// By what the writing of one coach passed on to another.
     pub passed: Vec<Passed>,
+    /// What it answered lately, the latest first.
+    pub answers: Vec<HomeAnswer>,
 }
 
 impl Kept {
@@ -62,8 +65,11 @@ impl Kept {
             };
             (animal, kept)
         };
+        let all = talks(story, now);
+        let worked_out = earlier.and_then(|kept| kept.animals.values().map(|animal| animal.line.at).max());
+        let answered = answers(&all, now, earlier.map(|kept| kept.answers.as_slice()).zip(worked_out));
         let home = story.home().map(|card| card.name.to_string()).unwrap_or_default();
-        Self { home, animals: active.map(one).collect(), passed: passed(&talks(story, now)) }
+        Self { home, animals: active.map(one).collect(), passed: passed(&all), answers: answered }
     }
 
     /// As it is kept.

@@ -3,12 +3,14 @@
 //! Nothing here asks who may see it: [`crate::pages`] shows nothing of a home whose consent is not open at that moment, but to who handed
 //! it over that it was ([`handed_on`]).
 
+mod answers;
 mod going_on;
 mod kept;
 mod lines;
 mod passed;
 
+pub use answers::HomeAnswer;
 pub use going_on::go_on;
 pub use kept::{FORM, Kept, KeptAnimal};
 pub use lines::{Desks, Found, lines};
-pub use passed::{HandedOn, goes_on_with, handed_on};
+pub use passed::{HandedOn, given_away, goes_on_with, handed_on};

@@ -324,3 +324,62 @@ async fn it_is_filtered_by_kind_by_own_marks_and_by_text() {
     let strange = asked(&house.app, Some(&coach), "POST", "/desk/mark", Some((FORM, "home=x&mark=y"))).await;
     assert_eq!(strange.status, StatusCode::NOT_FOUND);
 }
+
+/// The latest proposal of a home.
+async fn last_proposal(house: &House) -> EventId {
+    let story = house.host.server.home(house.home).story(house.home).await.unwrap();
+    story.as_recorded(Kind::Proposal).last().unwrap().id
+}
+
+#[tokio::test(flavor = "multi_thread")]
+async fn what_a_home_answered_is_told_until_the_coach_looks_or_they_spoke_and_never_above_safety() {
+    let (house, _, coach) = silent().await;
+    let last = house.host.now().day(&Zone::utc()).plus(5);
+    let plan = format!(
+        "home={}&what=plan&animal={}&word_1={BALL}&way_1=show&minutes_1=3&times_1=3&last_day={last}&text=",
+        house.home, house.animal
+    );
+    let sent = house.post(&coach, "/talk/write", &plan).await;
+    assert_eq!(sent.status, StatusCode::SEE_OTHER, "{}", sent.body);
+    let of = last_proposal(&house).await;
+    assert!(house.get(&coach, "/desk").await.marked("answer").is_empty(), "nobody answered yet");
+    let reply = async |reply: &str, text: &str| {
+        let form = format!("to={of}&reply={reply}&text={text}");
+        let done = house.post(&house.keeper, "/talk/answer", &form).await;
+        assert_eq!(done.status, StatusCode::SEE_OTHER, "{}", done.body);
+    };
+    reply("accepted", "").await;
+    for path in ["/desk", "/desk/week", "/desk?kind=answers"] {
+        let page = house.get(&coach, path).await;
+        let told = page.marked("answer");
+        assert_eq!(told.len(), 1, "{path}: {}", page.body);
+        assert!(told[0].contains("Accepted: plan for “ball”, "), "{path}: {}", told[0]);
+        assert!(page.holds(&format!("/talk?home={}#t-{of}", house.home)), "{path}: {}", page.body);
+    }
+    assert!(house.get(&coach, "/desk").await.marked("answered")[0].contains("1 home answered"));
+    // Of another coach of the club it is no news: they did not write it.
+    let second = another(&house, &coach).await;
+    assert!(house.get(&second, "/desk").await.marked("answer").is_empty());
+    // Told again by a process that has just begun, and gone in each once it was looked at.
+    let process = house.another().await;
+    let told = async |path: &str| asked(&process, Some(&coach), "GET", path, None).await.marked("answer").len();
+    assert_eq!(told("/desk").await, 1);
+    let looked = house.get(&coach, &format!("/talk?home={}", house.home)).await;
+    assert_eq!(looked.status, StatusCode::OK);
+    assert_eq!((told("/desk").await, told("/desk/week").await), (0, 0));
+    // Words and a "no" are told as such; what is about safety stands first, and keeps the order.
+    reply("said", "It+rolls+off.").await;
+    reply("declined", "").await;
+    writes(&house, 0.0, sign("growl")).await;
+    let desk = house.get(&coach, "/desk").await;
+    let all = desk.marked("answer").join(" / ");
+    assert!(all.contains("Declined: plan for “ball”") && all.contains("Answered: plan for “ball”"), "{all}");
+    let (need, answer) = (desk.body.find("data-test=\"need\""), desk.body.find("data-test=\"answer\""));
+    assert!(need < answer && desk.marked("need")[0].contains("growled"), "{}", desk.body);
+    assert!(!desk.holds("rolls off"), "words stay on their page");
+    let done = house.post(&coach, "/desk/spoken", &format!("home={}&from=desk", house.home)).await;
+    assert_eq!(done.status, StatusCode::SEE_OTHER);
+    assert!(house.get(&coach, "/desk").await.marked("answer").is_empty(), "they spoke");
+    // The home reads that it was looked at.
+    assert!(house.get(&house.keeper, "/sharing").await.holds("what was agreed"));
+}

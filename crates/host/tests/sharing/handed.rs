@@ -169,6 +169,8 @@ async fn it_goes_on_from_hand_to_hand() {
         let told = house.get(who, &left.course).await;
         assert_eq!(told.marked("stands").len(), 0);
         assert!(told.marked("handed-on")[0].contains(&format!("Handed over to {to}")), "{}", told.body);
+        let list = house.get(who, "/desk/programmes").await;
+        assert!(list.marked("handed-on")[0].contains(&format!("Handed over to {to}")), "{}", list.body);
     }
     assert_eq!(ends(&house, &dale, left.question).await.status, StatusCode::SEE_OTHER);
 }

@@ -144,3 +144,46 @@ async fn a_home_joins_by_accepting_and_stands_against_its_own_aims() {
     assert_eq!(house.get(&coach, &page).await.marked("nobody").len(), 1);
     assert!(house.get(&house.keeper, "/talk").await.holds("First words"));
 }
+
+#[tokio::test(flavor = "multi_thread")]
+async fn a_course_goes_to_several_at_once_and_who_rests_is_left_out_by_name() {
+    let (house, _, _, coach) = shared().await;
+    let more = [("Moss", false), ("Fern", true)].map(|(name, rests)| (AnimalId(Uuid::now_v7()), name, rests));
+    for (animal, name, rests) in more {
+        let of = |body: Body| Event { animal: Some(animal), ..event(house.home, body) };
+        let sign =
+            Sign { sign: Note::new("growl").unwrap(), level: SignLevel::Strong, when: When::During, session: None };
+        let card = of(AnimalCard::new(animal, label(name), Species::Dog).into());
+        let all = if rests { vec![card, of(sign.into())] } else { vec![card] };
+        house.host.server.home(house.home).append(all).await.unwrap();
+    }
+    let laid = house.post(&coach, "/desk/programmes/new", COURSE).await;
+    let page = laid.to().to_owned();
+    let proposed = async || {
+        let story = house.host.server.home(house.home).story(house.home).await.unwrap();
+        story.as_recorded(Kind::Proposal).filter_map(|event| event.animal).collect::<Vec<_>>()
+    };
+    let today = house.host.now().day(&Zone::utc());
+    // Nobody is ticked.
+    let none = house.post(&coach, &format!("{page}/propose"), &format!("first={today}")).await;
+    assert!(none.status == StatusCode::UNPROCESSABLE_ENTITY && none.holds("href=\"#animal\""), "{}", none.body);
+    let sent = house.post(&coach, &format!("{page}/propose"), &format!("all=yes&first={today}")).await;
+    assert_eq!(sent.status, StatusCode::SEE_OTHER, "{}", sent.body);
+    let mut to = proposed().await;
+    to.sort();
+    let mut meant = vec![house.animal, more[0].0];
+    meant.sort();
+    assert_eq!(to, meant, "each by a proposal of its own");
+    let told = house.get(&coach, sent.to()).await;
+    assert!(told.marked("sent")[0].contains("Moss") && !told.marked("sent")[0].contains("Fern"), "{}", told.body);
+    assert!(told.marked("left-out")[0].contains("a strong sign rests the sessions: Fern"), "{}", told.body);
+    // Who is in it is not asked twice.
+    let of = house.host.server.home(house.home).story(house.home).await.unwrap();
+    let of = of.as_recorded(Kind::Proposal).find(|event| event.animal == Some(more[0].0)).unwrap().id;
+    house.post(&house.keeper, "/talk/answer", &format!("to={of}&reply=accepted&text=")).await;
+    let again = format!("animal={}&animal={}&first={today}", more[0].0, house.animal);
+    let sent = house.post(&coach, &format!("{page}/propose"), &again).await;
+    let told = house.get(&coach, sent.to()).await;
+    assert!(told.marked("left-out")[0].contains("they are in it: Moss"), "{}", told.body);
+    assert_eq!(proposed().await.len(), 3);
+}

@@ -59,10 +59,15 @@ async fn proposals(house: &House) -> Vec<Event> {
 }
 
 async fn in_german(house: &House, who: &Signed, path: &str) -> String {
+    with_cookie(house, who, path, "; sayso_language=de").await
+}
+
+/// A page as a German browser asks for it, with something more in its cookies.
+async fn with_cookie(house: &House, who: &Signed, path: &str, cookie: &str) -> String {
     let request = Request::get(path)
         .header(header::HOST, "localhost")
         .header(header::ACCEPT_LANGUAGE, "de")
-        .header(header::COOKIE, format!("{SESSION_COOKIE}={}", who.token.reveal()));
+        .header(header::COOKIE, format!("{SESSION_COOKIE}={}{cookie}", who.token.reveal()));
     let answer = house.app.clone().oneshot(request.body(Body::empty()).unwrap()).await.unwrap();
     String::from_utf8(answer.into_body().collect().await.unwrap().to_bytes().to_vec()).unwrap()
 }
@@ -320,4 +325,15 @@ async fn after_a_meeting_the_next_plan_is_written_from_the_last_and_the_next_mee
     assert_eq!(sent.status, StatusCode::SEE_OTHER, "{}", sent.body);
     let talk = house.get(&house.keeper, "/talk").await;
     assert!(talk.holds("A meeting on") && talk.holds("18:30") && talk.holds("30 minutes"), "{}", talk.body);
+}
+
+#[tokio::test(flavor = "multi_thread")]
+async fn a_coach_reads_a_homes_pages_in_the_language_of_the_account_and_not_the_browsers() {
+    let (house, _, coach) = shared().await;
+    for path in ["/desk".to_owned(), house.about("today"), "/talk".to_owned()] {
+        let page = with_cookie(&house, &coach, &path, "").await;
+        assert!(page.contains("<html lang=\"en\""), "{path}: {page}");
+        let told = with_cookie(&house, &coach, &path, "; sayso_language=fr").await;
+        assert!(told.contains("<html lang=\"fr\""), "what the device was told comes first, {path}");
+    }
 }

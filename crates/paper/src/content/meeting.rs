@@ -2,7 +2,7 @@
 //! open, and room to write down what is agreed now.
 
 use super::{report, said, sheet};
-use crate::sheet::{Block, Cell, Look, Paragraph, Row, Sheet, Table};
+use crate::sheet::{Block, Cell, Look, Paragraph, Rest, Row, Sheet, Table};
 use sayso_advisor::Case;
 use sayso_advisor::agreed::doing;
 use sayso_advisor::days::days;
@@ -40,6 +40,7 @@ pub fn meeting(case: &Case<'_>, locale: Locale, since: Option<Day>, talks: Optio
     blocks.extend(safety(case, l, card, &told));
     blocks.push(Block::Heading(say!(l, meeting::new, day = l.date(told.first))));
     blocks.push(Block::List { items: news(l, card, &told), big: false });
+    blocks.extend(more(l, told.news.len(), NEW, Rest::Evidence));
     if talks.is_some() {
         blocks.extend(agreed(case, l, all, told.first));
     }
@@ -93,13 +94,12 @@ fn news(l: &Locale, card: &AnimalCard, told: &Meeting) -> Vec<String> {
     if told.news.is_empty() {
         items.push(say!(l, meeting::nothing_new));
     }
-    items.extend(more(l, told.news.len(), NEW));
     items
 }
 
-/// How many are not told here.
-fn more(l: &Locale, all: usize, told: usize) -> Option<String> {
-    (all > told).then(|| say!(l, meeting::more, count = all - told))
+/// How many are not told here, and where they are.
+fn more(l: &Locale, all: usize, told: usize, at: Rest) -> Option<Block> {
+    (all > told).then(|| Block::More { text: say!(l, meeting::more, count = all - told), at })
 }
 
 /// Something agreed: since when, what is said above it, and its lines where it is a plan.
@@ -152,7 +152,7 @@ fn agreed(case: &Case<'_>, l: &Locale, talks: &[Talk<'_>], first: Day) -> Vec<Bl
         }
         blocks.push(Block::List { items, big: false });
     }
-    blocks.extend(more(l, all.len(), AGREED).map(|text| Paragraph::block("", text, Look::Quiet)));
+    blocks.extend(more(l, all.len(), AGREED, Rest::Talk));
     blocks
 }
 
@@ -195,12 +195,13 @@ fn open(case: &Case<'_>, l: &Locale, card: &AnimalCard, talks: &[Talk<'_>], told
             say!(l, events::proposal, name = &t.part.from.name, what = what)
         })
         .collect();
-    items.extend(more(l, waits.len(), OPEN));
     let length = u16::try_from(told.days).unwrap_or(MOST_DAYS as u16);
     let unknown = report::open(case, l, card, &days(case, length), standings(case));
     items.extend(unknown.iter().take(NOT_KNOWN).cloned());
-    items.extend(more(l, unknown.len(), NOT_KNOWN));
-    vec![Block::Heading(say!(l, meeting::open)), Block::List { items, big: false }]
+    let mut blocks = vec![Block::Heading(say!(l, meeting::open)), Block::List { items, big: false }];
+    blocks.extend(more(l, waits.len(), OPEN, Rest::Talk));
+    blocks.extend(more(l, unknown.len(), NOT_KNOWN, Rest::Evidence));
+    blocks
 }
 
 /// Room for what is agreed now.

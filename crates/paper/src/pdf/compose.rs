@@ -85,6 +85,10 @@ impl<'a> Compose<'a> {
         match block {
             Block::Heading(text) => self.heading(text, NonZeroU16::MIN.saturating_add(1), HEADING, width),
             Block::Paragraph(p) => self.paragraph(p, width),
+            Block::More { text, .. } => {
+                let (lead, text) = (String::new(), text.clone());
+                self.paragraph(&Paragraph { lead, text, look: Look::Quiet }, width)
+            }
             Block::ToWrite(text) => self.line_to_write_on(text, width),
             Block::List { items, big } => self.list(items, if *big { BIG } else { TEXT }, width),
             Block::Facts(facts) => self.facts(facts, width),

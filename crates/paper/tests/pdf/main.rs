@@ -152,7 +152,7 @@ fn texts(blocks: &[Block]) -> Vec<String> {
         match block {
             Block::Heading(text) => all.push(text.clone()),
             Block::Paragraph(p) => all.extend([p.lead.clone(), p.text.clone()]),
-            Block::ToWrite(text) => all.push(text.clone()),
+            Block::ToWrite(text) | Block::More { text, .. } => all.push(text.clone()),
             Block::List { items, .. } => all.extend(items.clone()),
             Block::Facts(facts) => all.extend(facts.iter().flat_map(|f| [f.0.clone(), f.1.clone()])),
             Block::Table(t) => {

@@ -10,6 +10,9 @@ use sayso_model::{AccountId, AnimalId, HomeId, Label, Moment, Story};
 use std::collections::{BTreeMap, BTreeSet};
 use uuid::Uuid;
 
+/// By what looks at the page of what coach and home agreed are noted.
+pub const TALK: &str = "talk";
+
 /// Something that was put aside.
 #[derive(Clone, PartialEq, Eq, Debug)]
 pub struct Aside {
@@ -193,6 +196,29 @@ impl People {
                 .await?;
         let of = |(home, at, form, bytes)| (HomeId(home), Spoken { at: moment(at), form, bytes });
         Ok(rows.into_iter().map(of).collect())
+    }
+
+    /// When an account last looked at what was agreed with some homes, or spoke with them.
+    ///
+    /// # Errors
+    /// Where the database fails.
+    pub async fn heard(&self, account: AccountId, homes: &[HomeId]) -> Result<BTreeMap<HomeId, Moment>, Error> {
+        if homes.is_empty() {
+            return Ok(BTreeMap::new());
+        }
+        let ids: Vec<Uuid> = homes.iter().map(|home| home.0).collect();
+        let rows: Vec<(Uuid, i64)> = sqlx::query_as(
+            "SELECT home, max(at) FROM (
+                 SELECT home, last_at AS at FROM people.look WHERE home = ANY($2) AND account = $1 AND page = $3
+                 UNION ALL SELECT home, at FROM people.spoken WHERE account = $1 AND home = ANY($2)) AS heard
+             GROUP BY home",
+        )
+        .bind(account.0)
+        .bind(ids)
+        .bind(TALK)
+        .fetch_all(&self.pool)
+        .await?;
+        Ok(rows.into_iter().map(|(home, at)| (HomeId(home), moment(at))).collect())
     }
 
     /// Marks that an account spoke with a home, with what was known of it then.

@@ -30,7 +30,7 @@ pub use account::Account;
 pub use ask::{Homes, Visit};
 pub use counts::Counts;
 pub use cover::Cover;
-pub use desk::{Aside, Spoken};
+pub use desk::{Aside, Spoken, TALK};
 pub use feed::Feed;
 pub use home::HomeState;
 pub use identity::{Errand, Linked, Returned};

@@ -3,7 +3,7 @@
 use super::scale::{Axis, Plot};
 use super::{escaped, figure};
 use maud::Markup;
-use sayso_wording::Locale;
+use sayso_wording::{Locale, say};
 use std::fmt::Write;
 
 /// A point of a line: x, y, and the band's low and high where there is one.
@@ -81,14 +81,27 @@ pub fn lines(locale: &Locale, chart: &Lines) -> Markup {
     if let Some(mark) = &chart.mark {
         draw_mark(&mut out, &plot, &chart.x, mark);
     }
-    let mut rows = Vec::new();
-    for series in &chart.series {
-        for (x, y, band) in &series.points {
+    let (head, rows) = table(locale, chart);
+    let head: Vec<&str> = head.iter().map(String::as_str).collect();
+    figure(locale, &chart.title, &chart.told, HEIGHT, &out, &head, &rows)
+}
+
+/// The points as a table: names of series and their bands have a column only where there are any, for a column has a name.
+fn table(locale: &Locale, chart: &Lines) -> (Vec<String>, Vec<Vec<String>>) {
+    let named = chart.series.iter().any(|series| !series.name.is_empty());
+    let banded = chart.series.iter().any(|series| series.points.iter().any(|(.., band)| band.is_some()));
+    let of = |name: String, [x, y]: [String; 2], band: String| -> Vec<String> {
+        named.then_some(name).into_iter().chain([x, y]).chain(banded.then_some(band)).collect()
+    };
+    let head = of(say!(locale, chart::what), [chart.x.label.clone(), chart.y.label.clone()], chart.band.clone());
+    let rows = chart.series.iter().flat_map(|series| {
+        series.points.iter().map(|(x, y, band)| {
             let band = band.map_or_else(String::new, |b| chart.y.ends(locale, b));
-            rows.push(vec![series.name.clone(), chart.x.value(locale, *x), chart.y.value(locale, *y), band]);
-        }
-    }
-    figure(locale, &chart.title, &chart.told, HEIGHT, &out, &["", &chart.x.label, &chart.y.label, &chart.band], &rows)
+            of(series.name.clone(), [chart.x.value(locale, *x), chart.y.value(locale, *y)], band)
+        })
+    });
+    let rows = rows.collect();
+    (head, rows)
 }
 
 /// An upright line with its name on the side that has room.

@@ -14,7 +14,7 @@ pub use lines::{Lines, Mark, Point, Series, lines};
 pub use phases::{Panel, PhasePoint, Phases, phases};
 pub use scale::{Axis, nice_axis};
 pub use small::{small_bars, steps, weeks};
-pub use spark::spark;
+pub use spark::{spark, spark_of, tallest};
 pub use whiskers::whiskers;
 
 pub use sayso_paper::Whisker;

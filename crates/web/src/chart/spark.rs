@@ -11,16 +11,36 @@ const GAP: usize = 2;
 /// like something missing.
 #[must_use]
 pub fn spark(counts: &[usize], says: &str) -> Markup {
-    let most = counts.iter().copied().max().unwrap_or(0).max(1);
+    spark_of(counts, &[], says)
+}
+
+/// What the height of the tallest bar stands for.
+#[must_use]
+pub fn tallest(counts: &[usize], of: &[usize]) -> usize {
+    counts.iter().chain(of).copied().max().unwrap_or(0).max(1)
+}
+
+/// The same of counts that are parts of others: the whole stands pale behind each.
+#[must_use]
+pub fn spark_of(counts: &[usize], of: &[usize], says: &str) -> Markup {
+    let most = tallest(counts, of);
     let across = counts.len() * (WIDTH + GAP) - GAP.min(counts.len());
     html! {
         svg.spark role="img" aria-label=(says) viewBox=(format!("0 0 {across} {HEIGHT}")) width=(across) height=(HEIGHT) {
             @for (i, count) in counts.iter().enumerate() {
-                @let height = if *count == 0 { 1 } else { (count * HEIGHT).div_ceil(most).max(3) };
+                @let height = high(*count, most);
+                @if let Some(whole) = of.get(i).map(|whole| high(*whole, most)).filter(|whole| *whole > height) {
+                    rect.whole x=(i * (WIDTH + GAP)) y=(HEIGHT - whole) width=(WIDTH) height=(whole) {}
+                }
                 rect.bar.last[i + 1 == counts.len()] x=(i * (WIDTH + GAP)) y=(HEIGHT - height) width=(WIDTH) height=(height) {}
             }
         }
     }
+}
+
+/// How high a bar is.
+fn high(count: usize, most: usize) -> usize {
+    if count == 0 { 1 } else { (count * HEIGHT).div_ceil(most).max(3) }
 }
 
 #[cfg(test)]
@@ -32,6 +52,9 @@ mod tests {
         let drawn = spark(&[0, 2, 4], "0, 2, 4").0;
         let heights: Vec<&str> = drawn.split(" height=\"").skip(2).filter_map(|p| p.split('"').next()).collect();
         assert_eq!(heights, ["1", "12", "24"]);
+        let drawn = spark_of(&[0, 2], &[4, 2], "").0;
+        let heights: Vec<&str> = drawn.split(" height=\"").skip(2).filter_map(|p| p.split('"').next()).collect();
+        assert_eq!((heights, tallest(&[0, 2], &[4, 2])), (vec!["24", "1", "12"], 4), "the whole behind its part");
         assert!(spark(&[], "").0.contains("svg"), "nothing is drawn, and nothing fails");
     }
 }

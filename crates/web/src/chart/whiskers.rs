@@ -64,5 +64,13 @@ pub fn whiskers(locale: &Locale, title: &str, told: &str, axis: &Axis, level: Op
             ]
         })
         .collect();
-    figure(locale, title, told, height, &out, &["", &axis.label, &say!(locale, chart::interval), "n"], &table)
+    figure(
+        locale,
+        title,
+        told,
+        height,
+        &out,
+        &[&say!(locale, chart::what), &axis.label, &say!(locale, chart::interval), "n"],
+        &table,
+    )
 }

@@ -1,8 +1,10 @@
-// Keys at the coach's desk, while the focus is in its list: j and k or the arrows move, Enter opens as any link does, a puts aside.
-// Everything is a link or a button besides.
+// Keys at the coach's desk: j and k move from row to row, wherever one is on the page unless that was turned off; while the focus is in the
+// list the arrows do, too, Enter opens as any link does, a puts aside. Everything is a link or a button besides.
 
 /** Where one was in the list before the page was made anew. */
 const PLACE = "sayso-desk-place";
+/** Whether letters count outside the list: "no" where they do not. */
+const ANYWHERE = "sayso-desk-keys";
 
 /** @param {Element} list */
 const rows = (list) => [...list.querySelectorAll(".desk-row")];
@@ -19,27 +21,52 @@ function to(list, place) {
   if (open instanceof HTMLElement) open.focus();
 }
 
-/** @param {HTMLElement} list */
-function listen(list) {
-  list.addEventListener("keydown", (event) => {
+/**
+ * Which way a key leads from row to row; 0 for any other.
+ * @param {string} key
+ */
+const way = (key) => (key === "j" || key === "ArrowDown" ? 1 : key === "k" || key === "ArrowUp" ? -1 : 0);
+
+/**
+ * Puts aside what a row needs first; false where it has nothing of that kind.
+ * @param {Element} row
+ * @param {number} place
+ */
+function putAside(row, place) {
+  const button = row.querySelector(".does > .row [data-aside]");
+  if (!(button instanceof HTMLElement)) return false;
+  sessionStorage.setItem(PLACE, String(place));
+  button.click();
+  return true;
+}
+
+/** @param {Element[]} lists */
+function listen(lists) {
+  /** The row that had the focus last. */
+  let last = -1;
+  document.addEventListener("keydown", (event) => {
     if (event.ctrlKey || event.metaKey || event.altKey || event.repeat) return;
-    const at = /** @type {Element} */ (event.target);
+    const at = event.target instanceof Element ? event.target : document.body;
+    if (at.closest("input:not([type=checkbox]), select, textarea, [contenteditable]")) return;
     const row = at.closest(".desk-row");
-    if (!row || at.closest("input, select, textarea, [contenteditable]")) return;
-    const place = rows(list).indexOf(row);
-    if (event.key === "j" || event.key === "ArrowDown") to(list, place + 1);
-    else if (event.key === "k" || event.key === "ArrowUp") to(list, place - 1);
-    else if (event.key === "a") {
-      const button = row.querySelector(".does > .row [data-aside]");
-      if (!(button instanceof HTMLElement)) return;
-      sessionStorage.setItem(PLACE, String(place));
-      button.click();
-    } else return;
+    const list = lists.find((list) => row && list.contains(row)) ?? lists[0];
+    if (!list) return;
+    const inside = row !== null && list.contains(row);
+    // Outside the list letters alone count: the arrows scroll the page there.
+    const moves = inside || (localStorage.getItem(ANYWHERE) !== "no" && event.key.length === 1) ? way(event.key) : 0;
+    if (inside) last = rows(list).indexOf(row);
+    if (moves !== 0) to(list, last + moves);
+    else if (!(inside && event.key === "a" && putAside(row, last))) return;
     event.preventDefault();
   });
   const place = sessionStorage.getItem(PLACE);
   sessionStorage.removeItem(PLACE);
-  if (place !== null) to(list, Number(place));
+  if (place !== null && lists[0]) to(lists[0], Number(place));
 }
 
-for (const list of document.querySelectorAll("ul.desk")) listen(/** @type {HTMLElement} */ (list));
+listen([...document.querySelectorAll("ul.desk")]);
+for (const box of document.querySelectorAll("[data-keys]")) {
+  if (!(box instanceof HTMLInputElement)) continue;
+  box.checked = localStorage.getItem(ANYWHERE) !== "no";
+  box.addEventListener("change", () => localStorage.setItem(ANYWHERE, box.checked ? "yes" : "no"));
+}

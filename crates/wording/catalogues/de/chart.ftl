@@ -1,5 +1,6 @@
 chart-figures = Die Zahlen
 chart-figures-of = Zahlen: { $title }
+chart-what = Wovon
 chart-interval = 95-%-Intervall
 chart-missing = fehlt
 chart-phase = Phase

@@ -108,11 +108,10 @@ desk-new-signs = { $kind ->
        *[other] Starke Stresszeichen: { $count }, zuletzt { $day }.
     }
 }
-desk-new-joining = Sitzungen, die { $name } mitgemacht hat: { $lately }. Davor: { $before }. Mehr, als der Zufall erlaubt ({ $p }).
-desk-new-presses = Eigene Drücke: { $lately }. Davor: { $before }. Mehr, als der Zufall erlaubt ({ $p }).
+desk-new-joining = Sitzungen, die { $name } mitgemacht hat: { $lately }. Davor: { $before } ({ $p }).
+desk-new-presses = Eigene Drücke: { $lately }. Davor: { $before } ({ $p }).
 desk-new-word = „{ $word }“ ist neu auf dem Brett.
 desk-word-gone = „{ $word }“ ist nicht mehr in Gebrauch.
 desk-first-press = { $name } hat zum ersten Mal von selbst „{ $word }“ gedrückt: { $day }.
 desk-new-stage = „{ $word }“ ging von { $from } zu { $to }.
 desk-above-chance = Richtiges Drücken von „{ $word }“ ist jetzt mehr als Zufall: { $right }.
-desk-written = Notizen an { $days } von { $of } Tagen.

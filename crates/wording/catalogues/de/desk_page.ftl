@@ -15,8 +15,9 @@ desk-page-how-many = { $shown } gezeigt von { $animals ->
 desk-page-none = Hier braucht dich gerade nichts.
 desk-page-none-found = Kein Zuhause, kein Tier und kein Wort heißt so: „{ $find }“.
 desk-page-no-news = Nichts hat sich mehr als zufällig geändert.
-desk-page-keys = In der Liste: j und k oder die Pfeiltasten bewegen, Enter öffnet, a legt beiseite. Tab erreicht alles.
-desk-page-keys-week = In der Liste: j und k oder die Pfeiltasten bewegen, Enter öffnet. Tab erreicht alles.
+desk-page-keys = Tasten: j und k gehen von Zeile zu Zeile; in der Liste auch die Pfeiltasten, Enter öffnet, a legt beiseite. Tab erreicht alles.
+desk-page-keys-week = Tasten: j und k gehen von Zeile zu Zeile; in der Liste auch die Pfeiltasten, Enter öffnet. Tab erreicht alles.
+desk-page-keys-anywhere = j und k überall auf der Seite
 desk-page-behind = { $behind ->
     [one] { $behind } Zuhause hat Neueres geschrieben, als hier steht.
    *[other] { $behind } Zuhause haben Neueres geschrieben, als hier steht.
@@ -42,6 +43,7 @@ desk-page-kind = { $kind ->
     [check] Prüfungen
     [little] Wenig aufgeschrieben
     [outside] Neben anderen Haushalten
+    [answers] Antworten
     [aside] Beiseitegelegt
    *[none] Nichts nötig
 } ({ $count })
@@ -94,3 +96,41 @@ desk-page-page = Seite { $at } von { $pages }
 desk-page-before = Zurück
 desk-page-after = Weiter
 desk-page-practice = Zum Üben: { $read } von { $of } Lektionen gelesen, geteilte Proben: { $shared }
+desk-page-in-seven = { $count } in 7 Tagen
+desk-page-days-written = Tage notiert
+desk-page-of = { $part } von { $whole }
+desk-page-of-within = { $part } von { $whole } ({ $low } bis { $high })
+desk-page-of-none = keine
+desk-page-answered = { $homes ->
+    [one] { $homes } Zuhause hat geantwortet, seit du dort zuletzt nachgesehen hast
+   *[other] { $homes } Zuhause haben geantwortet, seit du dort zuletzt nachgesehen hast
+}
+desk-page-answer = { $reply ->
+    [accepted] Angenommen: { $what }, { $day }
+    [declined] Abgelehnt: { $what }, { $day }
+    [shared] Geteilt: { $what }, { $day }
+   *[said] Beantwortet: { $what }, { $day }
+}
+desk-page-answer-what = { $kind ->
+    [plan] Plan für { $words }
+    [stage] Stufe von { $words }
+    [word] ein neues Wort
+    [likes] Vorlieben-Test
+    [check] Prüfung des Verstehens von { $words }
+    [note] deine Notiz
+    [question] deine Frage
+    [meeting] Treffen
+    [change] Änderung zum Ausprobieren
+    [programme] Programm
+    [practice] etwas zum Üben
+    [hand_over] Übergabe
+   *[cover] Vertretung
+}
+desk-page-answers-more = { $count ->
+    [one] { $count } weitere Antwort
+   *[other] { $count } weitere Antworten
+}
+desk-page-changes-more = { $count ->
+    [one] { $count } weitere Änderung
+   *[other] { $count } weitere Änderungen
+}

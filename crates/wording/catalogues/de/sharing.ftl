@@ -179,6 +179,7 @@ sharing-page = { $page ->
     [log] das Protokoll
     [agreement] Übereinstimmung zweier Wertungen
     [ideas] Ideen für Belohnungen
+    [talk] was abgemacht wurde
     [sheets] Blätter zum Drucken
     [media] Bilder und Aufnahmen
     [figures] Zahlen für Programme

@@ -1,5 +1,6 @@
 chart-figures = The figures
 chart-figures-of = Figures: { $title }
+chart-what = What it is of
 chart-interval = 95% interval
 chart-missing = missing
 chart-phase = phase

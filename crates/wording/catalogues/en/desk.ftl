@@ -112,11 +112,10 @@ desk-new-signs = { $kind ->
        *[other] Strong signs of stress: { $count }, last { $day }.
     }
 }
-desk-new-joining = Sessions { $name } joined: { $lately }. Before: { $before }. Beyond chance ({ $p }).
-desk-new-presses = Own presses: { $lately }. Before: { $before }. Beyond chance ({ $p }).
+desk-new-joining = Sessions { $name } joined: { $lately }. Before: { $before } ({ $p }).
+desk-new-presses = Own presses: { $lately }. Before: { $before } ({ $p }).
 desk-new-word = “{ $word }” is new on the board.
 desk-word-gone = “{ $word }” is no longer in use.
 desk-first-press = { $name } pressed “{ $word }” unasked for the first time: { $day }.
 desk-new-stage = “{ $word }” went from { $from } to { $to }.
 desk-above-chance = Right presses of “{ $word }” are now more than chance: { $right }.
-desk-written = Records on { $days } of { $of } days.

@@ -15,8 +15,9 @@ desk-page-how-many = { $shown } shown of { $animals ->
 desk-page-none = Nothing here needs you just now.
 desk-page-none-found = No home, animal or word is called so: “{ $find }”.
 desk-page-no-news = Nothing changed beyond chance.
-desk-page-keys = In the list: j and k or the arrow keys move, Enter opens, a puts aside. Tab reaches everything.
-desk-page-keys-week = In the list: j and k or the arrow keys move, Enter opens. Tab reaches everything.
+desk-page-keys = Keys: j and k go from row to row; in the list the arrow keys as well, Enter opens, a puts aside. Tab reaches everything.
+desk-page-keys-week = Keys: j and k go from row to row; in the list the arrow keys as well, Enter opens. Tab reaches everything.
+desk-page-keys-anywhere = j and k anywhere on the page
 desk-page-behind = { $behind ->
     [one] { $behind } home wrote something newer than stands here.
    *[other] { $behind } homes wrote something newer than stands here.
@@ -42,6 +43,7 @@ desk-page-kind = { $kind ->
     [check] Checks
     [little] Little written
     [outside] Beside other homes
+    [answers] Answers
     [aside] Put aside
    *[none] Nothing needed
 } ({ $count })
@@ -94,3 +96,41 @@ desk-page-page = Page { $at } of { $pages }
 desk-page-before = Previous
 desk-page-after = Next
 desk-page-practice = To practise: { $read } of { $of } lessons read, rehearsals shared: { $shared }
+desk-page-in-seven = { $count } in 7 days
+desk-page-days-written = Days recorded
+desk-page-of = { $part } of { $whole }
+desk-page-of-within = { $part } of { $whole } ({ $low } to { $high })
+desk-page-of-none = none
+desk-page-answered = { $homes ->
+    [one] { $homes } home answered since you last looked there
+   *[other] { $homes } homes answered since you last looked there
+}
+desk-page-answer = { $reply ->
+    [accepted] Accepted: { $what }, { $day }
+    [declined] Declined: { $what }, { $day }
+    [shared] Shared: { $what }, { $day }
+   *[said] Answered: { $what }, { $day }
+}
+desk-page-answer-what = { $kind ->
+    [plan] plan for { $words }
+    [stage] stage of { $words }
+    [word] a new word
+    [likes] likes test
+    [check] check of { $words }
+    [note] your note
+    [question] your question
+    [meeting] meeting
+    [change] change to try
+    [programme] programme
+    [practice] something to practise
+    [hand_over] hand-over
+   *[cover] cover
+}
+desk-page-answers-more = { $count ->
+    [one] { $count } more answer
+   *[other] { $count } more answers
+}
+desk-page-changes-more = { $count ->
+    [one] { $count } more change
+   *[other] { $count } more changes
+}

@@ -180,6 +180,7 @@ sharing-page = { $page ->
     [log] the Log
     [agreement] agreement of two scorers
     [ideas] ideas for rewards
+    [talk] what was agreed
     [sheets] sheets to print
     [media] pictures and recordings
     [figures] figures for programs

@@ -1,5 +1,6 @@
 chart-figures = Las cifras
 chart-figures-of = Cifras: { $title }
+chart-what = De qué
 chart-interval = intervalo del 95 %
 chart-missing = falta
 chart-phase = fase

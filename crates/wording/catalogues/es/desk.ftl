@@ -111,11 +111,10 @@ desk-new-signs = { $kind ->
        *[other] Señales fuertes de estrés: { $count }, la última { $day }.
     }
 }
-desk-new-joining = Sesiones a las que { $name } se unió: { $lately }. Antes: { $before }. Más de lo que permite el azar ({ $p }).
-desk-new-presses = Pulsaciones propias: { $lately }. Antes: { $before }. Más de lo que permite el azar ({ $p }).
+desk-new-joining = Sesiones a las que { $name } se unió: { $lately }. Antes: { $before } ({ $p }).
+desk-new-presses = Pulsaciones propias: { $lately }. Antes: { $before } ({ $p }).
 desk-new-word = «{ $word }» es nueva en el tablero.
 desk-word-gone = «{ $word }» ya no está en uso.
 desk-first-press = { $name } pulsó «{ $word }» por iniciativa propia por primera vez: { $day }.
 desk-new-stage = «{ $word }» pasó de { $from } a { $to }.
 desk-above-chance = Las pulsaciones correctas de «{ $word }» ya son más que azar: { $right }.
-desk-written = Registros en { $days } de { $of } días.

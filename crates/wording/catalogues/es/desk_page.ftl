@@ -15,8 +15,9 @@ desk-page-how-many = { $shown } de { $animals ->
 desk-page-none = Nada te necesita aquí ahora mismo.
 desk-page-none-found = Ningún hogar, animal ni palabra se llama así: «{ $find }».
 desk-page-no-news = Nada ha cambiado más de lo que cambia por azar.
-desk-page-keys = En la lista: j y k o las flechas mueven, Intro abre, a aparta. Con Tab se llega a todo.
-desk-page-keys-week = En la lista: j y k o las flechas mueven, Intro abre. Con Tab se llega a todo.
+desk-page-keys = Teclas: j y k van de fila en fila; en la lista también las flechas, Intro abre, a aparta. Con Tab se llega a todo.
+desk-page-keys-week = Teclas: j y k van de fila en fila; en la lista también las flechas, Intro abre. Con Tab se llega a todo.
+desk-page-keys-anywhere = j y k en toda la página
 desk-page-behind = { $behind ->
     [one] { $behind } hogar anotó algo más nuevo de lo que aparece aquí.
    *[other] { $behind } hogares anotaron algo más nuevo de lo que aparece aquí.
@@ -42,6 +43,7 @@ desk-page-kind = { $kind ->
     [check] Comprobaciones
     [little] Poco anotado
     [outside] Junto a otros hogares
+    [answers] Respuestas
     [aside] Apartado
    *[none] Nada necesario
 } ({ $count })
@@ -94,3 +96,41 @@ desk-page-page = Página { $at } de { $pages }
 desk-page-before = Anterior
 desk-page-after = Siguiente
 desk-page-practice = Para practicar: { $read } de { $of } lecciones leídas, ensayos compartidos: { $shared }
+desk-page-in-seven = { $count } en 7 días
+desk-page-days-written = Días anotados
+desk-page-of = { $part } de { $whole }
+desk-page-of-within = { $part } de { $whole } ({ $low } a { $high })
+desk-page-of-none = ninguna
+desk-page-answered = { $homes ->
+    [one] { $homes } hogar ha respondido desde que miraste allí por última vez
+   *[other] { $homes } hogares han respondido desde que miraste allí por última vez
+}
+desk-page-answer = { $reply ->
+    [accepted] Aceptado: { $what }, { $day }
+    [declined] Rechazado: { $what }, { $day }
+    [shared] Compartido: { $what }, { $day }
+   *[said] Respondido: { $what }, { $day }
+}
+desk-page-answer-what = { $kind ->
+    [plan] plan para { $words }
+    [stage] etapa de { $words }
+    [word] una palabra nueva
+    [likes] prueba de gustos
+    [check] comprobación de { $words }
+    [note] tu nota
+    [question] tu pregunta
+    [meeting] reunión
+    [change] cambio para probar
+    [programme] programa
+    [practice] algo para practicar
+    [hand_over] traspaso
+   *[cover] sustitución
+}
+desk-page-answers-more = { $count ->
+    [one] { $count } respuesta más
+   *[other] { $count } respuestas más
+}
+desk-page-changes-more = { $count ->
+    [one] { $count } cambio más
+   *[other] { $count } cambios más
+}

@@ -179,6 +179,7 @@ sharing-page = { $page ->
     [log] el Registro
     [agreement] acuerdo entre dos que puntúan
     [ideas] ideas de premios
+    [talk] lo acordado
     [sheets] hojas para imprimir
     [media] imágenes y grabaciones
     [figures] cifras para programas

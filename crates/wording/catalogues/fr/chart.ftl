@@ -1,5 +1,6 @@
 chart-figures = Les chiffres
 chart-figures-of = Chiffres : { $title }
+chart-what = De quoi
 chart-interval = intervalle à 95 %
 chart-missing = manque
 chart-phase = phase

@@ -111,11 +111,10 @@ desk-new-signs = { $kind ->
        *[other] Signes forts de stress : { $count }, le dernier { $day }.
     }
 }
-desk-new-joining = Séances que { $name } a rejointes : { $lately }. Avant : { $before }. Plus que le hasard ne le permet ({ $p }).
-desk-new-presses = Appuis spontanés : { $lately }. Avant : { $before }. Plus que le hasard ne le permet ({ $p }).
+desk-new-joining = Séances que { $name } a rejointes : { $lately }. Avant : { $before } ({ $p }).
+desk-new-presses = Appuis spontanés : { $lately }. Avant : { $before } ({ $p }).
 desk-new-word = « { $word } » est nouveau sur le tableau.
 desk-word-gone = « { $word } » n’est plus en usage.
 desk-first-press = { $name } a appuyé sur « { $word } » spontanément pour la première fois : { $day }.
 desk-new-stage = « { $word } » est passé de { $from } à { $to }.
 desk-above-chance = Les appuis justes sur « { $word } » dépassent désormais le hasard : { $right }.
-desk-written = Des notes { $days } jours sur { $of }.

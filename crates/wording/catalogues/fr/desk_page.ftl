@@ -15,8 +15,9 @@ desk-page-how-many = { $shown } sur { $animals ->
 desk-page-none = Rien ici n’a besoin de toi pour l’instant.
 desk-page-none-found = Aucun foyer, animal ni mot ne s’appelle ainsi : « { $find } ».
 desk-page-no-news = Rien n’a changé plus que par hasard.
-desk-page-keys = Dans la liste : j et k ou les flèches déplacent, Entrée ouvre, a met de côté. Tab atteint tout.
-desk-page-keys-week = Dans la liste : j et k ou les flèches déplacent, Entrée ouvre. Tab atteint tout.
+desk-page-keys = Touches : j et k vont de ligne en ligne ; dans la liste les flèches aussi, Entrée ouvre, a met de côté. Tab atteint tout.
+desk-page-keys-week = Touches : j et k vont de ligne en ligne ; dans la liste les flèches aussi, Entrée ouvre. Tab atteint tout.
+desk-page-keys-anywhere = j et k partout sur la page
 desk-page-behind = { $behind ->
     [one] { $behind } foyer a noté quelque chose de plus récent que ce qui est ici.
    *[other] { $behind } foyers ont noté quelque chose de plus récent que ce qui est ici.
@@ -42,6 +43,7 @@ desk-page-kind = { $kind ->
     [check] Vérifications
     [little] Peu de notes
     [outside] À côté d’autres foyers
+    [answers] Réponses
     [aside] Mis de côté
    *[none] Rien de nécessaire
 } ({ $count })
@@ -94,3 +96,41 @@ desk-page-page = Page { $at } sur { $pages }
 desk-page-before = Précédente
 desk-page-after = Suivante
 desk-page-practice = À exercer : { $read } leçons lues sur { $of }, répétitions partagées : { $shared }
+desk-page-in-seven = { $count } en 7 jours
+desk-page-days-written = Jours notés
+desk-page-of = { $part } sur { $whole }
+desk-page-of-within = { $part } sur { $whole } ({ $low } à { $high })
+desk-page-of-none = aucune
+desk-page-answered = { $homes ->
+    [1] { $homes } foyer a répondu depuis que tu y as regardé
+   *[other] { $homes } foyers ont répondu depuis que tu y as regardé
+}
+desk-page-answer = { $reply ->
+    [accepted] Accepté : { $what }, { $day }
+    [declined] Refusé : { $what }, { $day }
+    [shared] Partagé : { $what }, { $day }
+   *[said] Répondu : { $what }, { $day }
+}
+desk-page-answer-what = { $kind ->
+    [plan] plan pour { $words }
+    [stage] étape de { $words }
+    [word] un nouveau mot
+    [likes] test de préférences
+    [check] vérification de { $words }
+    [note] ta note
+    [question] ta question
+    [meeting] rencontre
+    [change] changement à essayer
+    [programme] programme
+    [practice] quelque chose à exercer
+    [hand_over] passation
+   *[cover] remplacement
+}
+desk-page-answers-more = { $count ->
+    [1] { $count } autre réponse
+   *[other] { $count } autres réponses
+}
+desk-page-changes-more = { $count ->
+    [1] { $count } autre changement
+   *[other] { $count } autres changements
+}

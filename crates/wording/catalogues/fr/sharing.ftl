@@ -179,6 +179,7 @@ sharing-page = { $page ->
     [log] le Journal
     [agreement] accord entre deux notations
     [ideas] idées de récompenses
+    [talk] ce qui a été convenu
     [sheets] feuilles à imprimer
     [media] images et enregistrements
     [figures] chiffres pour programmes

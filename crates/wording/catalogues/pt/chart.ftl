@@ -1,5 +1,6 @@
 chart-figures = Os números
 chart-figures-of = Números: { $title }
+chart-what = De quê
 chart-interval = intervalo de 95%
 chart-missing = falta
 chart-phase = fase

@@ -111,11 +111,10 @@ desk-new-signs = { $kind ->
        *[other] Sinais fortes de estresse: { $count }, o último { $day }.
     }
 }
-desk-new-joining = Sessões de que { $name } participou: { $lately }. Antes: { $before }. Mais do que o acaso permite ({ $p }).
-desk-new-presses = Apertos próprios: { $lately }. Antes: { $before }. Mais do que o acaso permite ({ $p }).
+desk-new-joining = Sessões de que { $name } participou: { $lately }. Antes: { $before } ({ $p }).
+desk-new-presses = Apertos próprios: { $lately }. Antes: { $before } ({ $p }).
 desk-new-word = “{ $word }” é nova no quadro.
 desk-word-gone = “{ $word }” não está mais em uso.
 desk-first-press = { $name } apertou “{ $word }” por conta própria pela primeira vez: { $day }.
 desk-new-stage = “{ $word }” passou de { $from } para { $to }.
 desk-above-chance = Os apertos certos de “{ $word }” agora são mais que acaso: { $right }.
-desk-written = Registros em { $days } de { $of } dias.

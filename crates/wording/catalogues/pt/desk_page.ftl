@@ -15,8 +15,9 @@ desk-page-how-many = { $shown } de { $animals ->
 desk-page-none = Nada aqui precisa de você agora.
 desk-page-none-found = Nenhuma casa, animal ou palavra se chama assim: “{ $find }”.
 desk-page-no-news = Nada mudou além do acaso.
-desk-page-keys = Na lista: j e k ou as setas movem, Enter abre, a põe de lado. Com Tab se chega a tudo.
-desk-page-keys-week = Na lista: j e k ou as setas movem, Enter abre. Com Tab se chega a tudo.
+desk-page-keys = Teclas: j e k vão de linha em linha; na lista também as setas, Enter abre, a põe de lado. Com Tab se chega a tudo.
+desk-page-keys-week = Teclas: j e k vão de linha em linha; na lista também as setas, Enter abre. Com Tab se chega a tudo.
+desk-page-keys-anywhere = j e k em toda a página
 desk-page-behind = { $behind ->
     [one] { $behind } casa anotou algo mais novo do que está aqui.
    *[other] { $behind } casas anotaram algo mais novo do que está aqui.
@@ -42,6 +43,7 @@ desk-page-kind = { $kind ->
     [check] Verificações
     [little] Pouco anotado
     [outside] Ao lado de outras casas
+    [answers] Respostas
     [aside] Posto de lado
    *[none] Nada necessário
 } ({ $count })
@@ -94,3 +96,41 @@ desk-page-page = Página { $at } de { $pages }
 desk-page-before = Anterior
 desk-page-after = Próxima
 desk-page-practice = Para praticar: { $read } de { $of } lições lidas, ensaios compartilhados: { $shared }
+desk-page-in-seven = { $count } em 7 dias
+desk-page-days-written = Dias anotados
+desk-page-of = { $part } de { $whole }
+desk-page-of-within = { $part } de { $whole } ({ $low } a { $high })
+desk-page-of-none = nenhuma
+desk-page-answered = { $homes ->
+    [1] { $homes } casa respondeu desde que você olhou lá pela última vez
+   *[other] { $homes } casas responderam desde que você olhou lá pela última vez
+}
+desk-page-answer = { $reply ->
+    [accepted] Aceito: { $what }, { $day }
+    [declined] Recusado: { $what }, { $day }
+    [shared] Compartilhado: { $what }, { $day }
+   *[said] Respondido: { $what }, { $day }
+}
+desk-page-answer-what = { $kind ->
+    [plan] plano para { $words }
+    [stage] etapa de { $words }
+    [word] uma palavra nova
+    [likes] teste de gostos
+    [check] verificação de { $words }
+    [note] sua nota
+    [question] sua pergunta
+    [meeting] encontro
+    [change] mudança para experimentar
+    [programme] programa
+    [practice] algo para praticar
+    [hand_over] passagem
+   *[cover] substituição
+}
+desk-page-answers-more = { $count ->
+    [1] mais { $count } resposta
+   *[other] mais { $count } respostas
+}
+desk-page-changes-more = { $count ->
+    [1] mais { $count } mudança
+   *[other] mais { $count } mudanças
+}

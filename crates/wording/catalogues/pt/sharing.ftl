@@ -179,6 +179,7 @@ sharing-page = { $page ->
     [log] o Registro
     [agreement] concordância de duas pontuações
     [ideas] ideias de recompensas
+    [talk] o que foi combinado
     [sheets] folhas para imprimir
     [media] imagens e gravações
     [figures] números para programas

@@ -92,7 +92,6 @@ fn changes() -> Vec<Changed> {
         Changed::FirstPress { word: word(), day: day() },
         Changed::NewStage { word: word(), from: Stage::Show, to: Stage::Invite },
         Changed::AboveChance { word: word(), right: share },
-        Changed::Written { days: 5, of: 7 },
     ]);
     all
 }

@@ -55,6 +55,8 @@ pub const KINDS: [(About, &str); 11] = [
     (About::Little, "little"),
     (About::Outside, "outside"),
 ];
+/// Animals about which a home answered something that was not looked at.
+pub const ANSWERS: &str = "answers";
 /// Animals without a need.
 pub const NONE: &str = "none";
 /// What was put aside.
@@ -64,7 +66,7 @@ pub const ASIDE: &str = "aside";
 #[derive(Clone, PartialEq, Eq, Debug, Default, Deserialize)]
 #[serde(default)]
 pub struct Asked {
-    /// A kind of need, `none` or `aside`; empty for all that is not put aside.
+    /// A kind of need, `answers`, `none` or `aside`; empty for all that is not put aside.
     pub kind: String,
     /// An own mark.
     pub mark: String,
@@ -159,7 +161,8 @@ impl Chosen {
     /// Animals that fit, in the desk's order, each with what of it is to be told.
     pub fn shown<'a>(&self, opened: &'a Opened) -> Vec<Shown<'a>> {
         let kind = KINDS.iter().find(|(_, name)| *name == self.asked.kind).map(|(about, _)| *about);
-        let (none, aside) = (self.asked.kind == NONE, self.asked.kind == ASIDE);
+        let is = |name| self.asked.kind == name;
+        let (none, aside, answers) = (is(NONE), is(ASIDE), is(ANSWERS));
         let fits = |row: &'a Row<Key>| {
             let mut needs: Vec<&Need> = row.needs.iter().filter(|n| n.seen.is_some() == aside).collect();
             // What was asked for comes first.
@@ -167,7 +170,9 @@ impl Chosen {
             let right = match kind {
                 Some(about) => needs.first().is_some_and(|need| need.about == about),
                 None if none => row.needs.is_empty(),
-                None => !needs.is_empty(),
+                None if answers => opened.answers.contains_key(&row.key),
+                // What a home answered is told of an animal that needs nothing, too, after all that need something.
+                None => !needs.is_empty() || !aside && opened.answers.contains_key(&row.key),
             };
             (right && self.names(opened, row.key)).then_some(Shown { key: row.key, needs })
         };

@@ -3,6 +3,7 @@
 
 mod act;
 mod asked;
+mod figures;
 mod followed;
 pub(crate) mod open;
 mod row;

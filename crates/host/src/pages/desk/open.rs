@@ -1,7 +1,7 @@
 //! What a desk holds at this moment: homes whose consent to figures is open to this account now, and what is known of each.
 
 use crate::asker::Asker;
-use crate::desk::{Found, KeptAnimal, goes_on_with, lines};
+use crate::desk::{Found, HomeAnswer, KeptAnimal, goes_on_with, lines};
 use crate::fault::told;
 use crate::host::Host;
 use crate::news;
@@ -29,6 +29,9 @@ pub struct Opened {
     pub asides: Vec<Aside>,
     /// Proposals that the coach goes on with.
     pub goes_on: BTreeSet<EventId>,
+    /// What homes answered to the coach since they last looked at what was agreed there, or spoke with the home; by the animal it is
+    /// about, and of the whole home by its first.
+    pub answers: BTreeMap<Key, Vec<HomeAnswer>>,
     /// When the server was lately brought back from a backup.
     pub restored: Option<Moment>,
 }
@@ -37,6 +40,11 @@ impl Opened {
     /// What is known of an animal.
     pub fn animal(&self, (home, animal): Key) -> Option<&KeptAnimal> {
         self.found.kept.get(&home)?.animals.get(&animal)
+    }
+
+    /// What was answered about an animal that the coach has not looked at.
+    pub fn answers_of(&self, key: Key) -> Vec<&HomeAnswer> {
+        self.answers.get(&key).into_iter().flatten().collect()
     }
 }
 
@@ -120,6 +128,30 @@ pub async fn open(asker: &Asker, who: &Who) -> Result<Opened, Error> {
         .flat_map(|(home, kept)| kept.animals.iter().map(move |(animal, kept)| ((*home, *animal), &kept.line)));
     let rows = desk(all, now, &put, asker.host.norms.as_deref());
     let goes_on = goes_on_with(&asker.host, who.account, &found, now).await?;
+    let answers = unheard(asker, who, &found, &goes_on).await?;
     let restored = news::lately_restored(&asker.host, now).await?;
-    Ok(Opened { found, rows, asides, goes_on, restored })
+    Ok(Opened { found, rows, asides, goes_on, answers, restored })
+}
+
+/// Answers that a coach has not looked at yet, to what they go on with.
+async fn unheard(
+    asker: &Asker,
+    who: &Who,
+    found: &Found,
+    goes_on: &BTreeSet<EventId>,
+) -> Result<BTreeMap<Key, Vec<HomeAnswer>>, Error> {
+    let theirs = |answer: &&HomeAnswer| goes_on.contains(&answer.proposal) && answer.from != Some(who.account);
+    let answered = found.kept.iter().filter(|(_, kept)| kept.answers.iter().any(|answer| theirs(&answer)));
+    let homes: Vec<HomeId> = answered.map(|(home, _)| *home).collect();
+    let heard = asker.host.people.heard(who.account, &homes).await.map_err(told)?;
+    let mut all: BTreeMap<Key, Vec<HomeAnswer>> = BTreeMap::new();
+    for (home, kept) in homes.iter().filter_map(|home| Some((*home, found.kept.get(home)?))) {
+        let Some(first) = kept.animals.keys().next() else { continue };
+        let since = heard.get(&home);
+        for answer in kept.answers.iter().filter(theirs).filter(|a| since.is_none_or(|since| a.known > *since)) {
+            let animal = answer.animal.filter(|animal| kept.animals.contains_key(animal)).unwrap_or(*first);
+            all.entry((home, animal)).or_default().push(answer.clone());
+        }
+    }
+    Ok(all)
 }

@@ -1,13 +1,13 @@
 //! One animal of a desk: its first need with what it rests on, small figures, and what one tap does.
 
-use crate::desk::KeptAnimal;
+use crate::desk::{HomeAnswer, KeptAnimal};
 use crate::pages::desk::asked::{Asked, DAYS, FIELDS};
+use crate::pages::desk::figures::figures;
 use crate::pages::desk::open::Key;
 use maud::{Markup, html};
-use sayso_advisor::desk::{About, Line, Need, WEEKS};
-use sayso_model::{Day, EventId, Label, Moment, WordId};
+use sayso_advisor::desk::{About, Need};
+use sayso_model::{EventId, Label, Moment, WordId, Zone};
 use sayso_norms::Release;
-use sayso_web::chart::spark;
 use sayso_wording::advice::sure;
 use sayso_wording::desk::{Names, aside, need as told_need, until, why};
 use sayso_wording::others::source;
@@ -16,6 +16,8 @@ use std::collections::BTreeSet;
 
 /// Words whose presses are drawn beside the rest; more stand on the animal's own pages.
 const WORDS: usize = 6;
+/// Answers of the home that are told one by one.
+const ANSWERS: usize = 3;
 
 /// What a row is made of.
 pub struct Of<'a> {
@@ -35,6 +37,8 @@ pub struct Of<'a> {
     pub goes_on: &'a BTreeSet<EventId>,
     /// The coach's own mark of the home.
     pub mark: Option<&'a Label>,
+    /// What the home answered to the coach and the coach has not looked at.
+    pub answers: &'a [&'a HomeAnswer],
     /// What other homes did, where the server was told.
     pub norms: Option<&'a Release>,
 }
@@ -77,8 +81,9 @@ pub fn row(of: &Of<'_>, needs: &[&Need]) -> Markup {
                     Some(need) => (told(of, &names, need)),
                     None => p.quiet { (say!(l, desk_page::nothing_needed)) },
                 }
+                @if !of.answers.is_empty() { ul.answers { (answers(of, &says)) } }
             }
-            (figures(l, of.animal, of.now, &says))
+            (figures(l, &of.animal.line, of.now, &says, WORDS))
             (practised(of))
             div.does {
                 div.row {
@@ -97,6 +102,26 @@ pub fn row(of: &Of<'_>, needs: &[&Need]) -> Markup {
             }
         }
     }
+}
+
+/// What the home answered since the coach looked at what was agreed, each with the way there; after the first few how many more.
+pub fn answers(of: &Of<'_>, says: &dyn Fn(WordId) -> String) -> Markup {
+    let (l, zone) = (of.l, &of.animal.line.zone);
+    let more = of.answers.len().saturating_sub(ANSWERS);
+    html! {
+        @for one in of.answers.iter().take(ANSWERS) {
+            li {
+                a href=(format!("/talk?home={}#t-{}", of.key.0, one.proposal)) data-test="answer" { (answered(l, one, zone, says)) }
+            }
+        }
+        @if more > 0 { li { a href=(format!("/talk?home={}", of.key.0)) { (say!(l, desk_page::answers_more, count = more)) } } }
+    }
+}
+
+fn answered(l: &Locale, one: &HomeAnswer, zone: &Zone, says: &dyn Fn(WordId) -> String) -> String {
+    let words: Vec<String> = one.words.iter().map(|word| say!(l, talk::about_word, word = says(*word))).collect();
+    let what = say!(l, desk_page::answer_what, kind = one.kind.as_str(), words = l.and(&words));
+    say!(l, desk_page::answer, reply = one.reply.name(), what = what, day = l.weekday_date(one.at.day(zone)))
 }
 
 /// What the coach goes on with that was handed over to practise, as far as it was done and shared.
@@ -214,48 +239,5 @@ pub fn spoken(of: &Of<'_>, from: &str) -> Markup {
             input type="hidden" name="from" value=(from);
             button data-test="spoken" { (say!(of.l, desk_page::spoken)) }
         }
-    }
-}
-
-/// Small figures beside each other: own presses and sessions joined a week, and own presses of each word.
-pub fn figures(l: &Locale, animal: &KeptAnimal, now: Moment, says: &dyn Fn(WordId) -> String) -> Markup {
-    let line = &animal.line;
-    let of = |count: fn(&sayso_advisor::desk::WeekLine) -> usize| line.weeks.each_ref().map(count);
-    let words = line.words.iter().take(WORDS).map(|word| (says(word.word), word.weeks));
-    let all = [(say!(l, desk_page::presses), of(|w| w.presses)), (say!(l, desk_page::joined), of(|w| w.joined))];
-    let today = now.day(&line.zone);
-    html! {
-        div.tinies { @for (what, counts) in all.into_iter().chain(words) {
-            @let counts = up_to(counts, line, today);
-            @let told: Vec<String> = counts.iter().map(ToString::to_string).collect();
-            figure.tiny {
-                (spark(&counts, &say!(l, desk_page::weeks, what = &what, counts = told.join(", "))))
-                figcaption { (what) }
-            }
-        } }
-    }
-}
-
-/// Weeks up to today: a home that writes no more has nothing in the latest.
-fn up_to(counts: [usize; WEEKS], line: &Line, today: Day) -> [usize; WEEKS] {
-    let late = usize::try_from(today.days_since(line.at.day(&line.zone))).unwrap_or(0) / 7;
-    std::array::from_fn(|week| counts.get(week + late).copied().unwrap_or(0))
-}
-
-#[cfg(test)]
-mod tests {
-    use super::*;
-
-    #[test]
-    fn weeks_move_on_while_nothing_is_written() {
-        let story = sayso_model::Story::default();
-        let animal = sayso_model::AnimalId(uuid::Uuid::nil());
-        let line = Line::of(&sayso_advisor::Case::new(&story, animal, Moment::clamped(0)));
-        let written = line.at.day(&line.zone);
-        let at = |days| up_to([1, 2, 3, 4, 5, 6, 7, 8], &line, written.plus(days));
-        assert_eq!(at(0), [1, 2, 3, 4, 5, 6, 7, 8]);
-        assert_eq!(at(6), [1, 2, 3, 4, 5, 6, 7, 8]);
-        assert_eq!(at(15), [3, 4, 5, 6, 7, 8, 0, 0]);
-        assert_eq!(at(400), [0; WEEKS]);
     }
 }

@@ -1,4 +1,4 @@
-use super::asked::{ASIDE, Asked, Chosen, KINDS, NONE, ON_A_PAGE, PATH, Tab};
+use super::asked::{ANSWERS, ASIDE, Asked, Chosen, KINDS, NONE, ON_A_PAGE, PATH, Tab};
 use super::open::Opened;
 use super::row::{Of, back, row};
 use crate::asker::Asker;
@@ -33,13 +33,14 @@ pub fn view(asker: &Asker, opened: &Opened, chosen: &Chosen) -> Markup {
             (around(l, &opened.found, Tab::Needs, asked))
             (restored_told(l, opened.restored))
             (notices(l, opened, asked))
+            (answered(l, opened, asked))
             (filters(l, opened, chosen))
             p.quiet { (say!(l, desk_page::no_diagnosis)) }
             @if opened.found.kept.is_empty() && opened.found.unread == 0 { p data-test="none" { (say!(l, homes::none_coach)) } }
             @else if all.is_empty() && !asked.find.trim().is_empty() { p data-test="none-found" { (say!(l, desk_page::none_found, find = asked.find.trim())) } }
             @else if all.is_empty() { p data-test="none" { (say!(l, desk_page::none)) } }
             @else {
-                p.quiet.keys { (say!(l, desk_page::keys)) }
+                (keys(l, &say!(l, desk_page::keys)))
                 ul.desk data-test="desk" { @for one in shown {
                     @if let Some(animal) = opened.animal(one.key) {
                         (row(&Of {
@@ -51,6 +52,7 @@ pub fn view(asker: &Asker, opened: &Opened, chosen: &Chosen) -> Markup {
                             home: called(l, &opened.found, one.key.0),
                             goes_on: &opened.goes_on,
                             mark: chosen.marks.get(&one.key.0),
+                            answers: &opened.answers_of(one.key),
                             norms: asker.host.norms.as_deref(),
                         }, &one.needs))
                     }
@@ -79,6 +81,28 @@ pub fn around(l: &Locale, found: &Found, at: Tab, asked: &Asked) -> Markup {
                 @if found.behind > 0 { (say!(l, desk_page::behind, behind = found.behind)) " " }
                 @if found.unread > 0 { (say!(l, desk_page::unread, unread = found.unread)) " " }
                 a href=(asked.address(at.path())) { (say!(l, desk_page::look_again)) }
+            }
+        }
+    }
+}
+
+/// What the keys do, and whether they do it wherever one is on the page (WCAG 2.1.4).
+pub fn keys(l: &Locale, how: &str) -> Markup {
+    html! {
+        div.row.keys {
+            p.quiet { (how) }
+            label.tick { input type="checkbox" data-keys checked autocomplete="off"; span { (say!(l, desk_page::keys_anywhere)) } }
+        }
+    }
+}
+
+/// That homes answered, and the way to what they said.
+fn answered(l: &Locale, opened: &Opened, asked: &Asked) -> Markup {
+    let homes: BTreeSet<HomeId> = opened.answers.keys().map(|(home, _)| *home).collect();
+    html! {
+        @if !homes.is_empty() && asked.kind != ANSWERS {
+            p {
+                a.link href=(format!("{PATH}?kind={ANSWERS}")) data-test="answered" { (say!(l, desk_page::answered, homes = homes.len())) }
             }
         }
     }
@@ -116,6 +140,7 @@ fn filters(l: &Locale, opened: &Opened, chosen: &Chosen) -> Markup {
                 select id="kind" name="kind" {
                     option value="" { (say!(l, desk_page::all_needs)) }
                     @for ((_, name), count) in KINDS.iter().zip(chosen.counts) { @if count > 0 || *name == asked.kind { (option(name, count)) } }
+                    @if !opened.answers.is_empty() || asked.kind == ANSWERS { (option(ANSWERS, opened.answers.len())) }
                     (option(ASIDE, chosen.aside))
                     (option(NONE, chosen.without))
                 }

@@ -1,26 +1,35 @@
-//! The week's view: what changed since coach and home last spoke, else since a week ago; each animal in a few lines.
+//! The week's view: what changed since coach and home last spoke, else since a week ago; each animal in one row, so that a caseload of
+//! ten stands on one screen.
 
 use super::asked::{Asked, ON_A_PAGE, Tab};
+use super::figures::figures;
 use super::open::{Key, Opened};
-use super::row::{Of, figures, says, spoken, whose};
-use super::view::{around, called, paging};
+use super::row::{Of, answers, says, spoken, whose};
+use super::view::{around, called, keys, paging};
 use crate::asker::Asker;
-use crate::desk::Kept;
+use crate::desk::{HomeAnswer, Kept};
 use crate::fault::told;
 use maud::{Markup, html};
 use sayso_advisor::desk::{Changed, Line, changes};
-use sayso_model::{HomeId, Moment};
+use sayso_model::{HomeId, Moment, WordId};
 use sayso_web::Error;
 use sayso_wording::desk::{Names, changed};
 use sayso_wording::say;
 use std::collections::BTreeMap;
 
-/// Animals on one page: a line or two each.
+/// Animals on one page: a row each.
 const MOST: usize = 2 * ON_A_PAGE;
+/// Words whose presses are drawn in a row.
+const WORDS: usize = 1;
+/// Lines of a row for what changed, and letters of about one line, beside the figures. What is longer is unfolded.
+const LINES: usize = 3;
+const LETTERS: usize = 56;
 
 /// An animal with what changed.
-struct News {
+struct News<'a> {
     key: Key,
+    /// What the home answered.
+    answers: Vec<&'a HomeAnswer>,
     /// Whether coach and home spoke since when it is told; else it is since a week ago.
     spoken: bool,
     since: Moment,
@@ -41,17 +50,16 @@ pub async fn show(asker: &Asker, opened: &Opened, asked: Asked) -> Result<Markup
         let before: &Line = known.map_or(&animal.week_ago, |(_, line)| line);
         let what = changes(before, &animal.line);
         let spoken = known.map(|(at, _)| at);
-        Some(News { key: row.key, spoken: spoken.is_some(), since: spoken.unwrap_or(before.at), what })
+        let since = spoken.unwrap_or(before.at);
+        Some(News { key: row.key, answers: opened.answers_of(row.key), spoken: spoken.is_some(), since, what })
     });
-    // How many days something was written on is no news by itself.
-    let is_new = |news: &News| news.what.iter().any(|c| !matches!(c, Changed::Written { .. }));
-    let (new, same): (Vec<News>, Vec<News>) = news.partition(is_new);
+    let (new, same): (Vec<News<'_>>, Vec<News<'_>>) =
+        news.partition(|news| !news.what.is_empty() || !news.answers.is_empty());
     let pages = new.len().div_ceil(MOST).max(1);
     let at = asked.page.clamp(1, pages);
-    let one = |news: &News| -> Markup {
+    let one = |news: &News<'_>| -> Markup {
         let Some(animal) = opened.animal(news.key) else { return html! {} };
         let says = says(l, animal);
-        let names = Names { animal: &animal.name, says: &says };
         let home = called(l, &opened.found, news.key.0);
         let of = Of {
             l,
@@ -62,6 +70,7 @@ pub async fn show(asker: &Asker, opened: &Opened, asked: Asked) -> Result<Markup
             home,
             goes_on: &opened.goes_on,
             mark: marks.get(&news.key.0),
+            answers: &news.answers,
             norms: None,
         };
         let day = l.weekday_date(news.since.day(&animal.line.zone));
@@ -74,8 +83,8 @@ pub async fn show(asker: &Asker, opened: &Opened, asked: Asked) -> Result<Markup
                         @else { (say!(l, desk_page::since_week, day = day)) }
                     }
                 }
-                ul.need { @for what in &news.what { li data-test="changed" { (changed(l, &names, what)) } } }
-                (figures(l, animal, asker.now, &says))
+                (figures(l, &animal.line, asker.now, &says, WORDS))
+                (new_things(&of, &news.what, &says))
                 div.does { (spoken(&of, "week")) }
             }
         }
@@ -85,12 +94,12 @@ pub async fn show(asker: &Asker, opened: &Opened, asked: Asked) -> Result<Markup
         &say!(l, desk_page::week_title),
         html! {
             (around(l, &opened.found, Tab::Week, &Asked::default()))
-            p.quiet { (say!(l, desk_page::week_how)) }
             @if new.is_empty() { p data-test="no-news" { (say!(l, desk_page::no_news)) } }
             @else {
-                p.quiet.keys { (say!(l, desk_page::keys_week)) }
                 ul.desk.close data-test="desk" { @for news in new.iter().skip((at - 1) * MOST).take(MOST) { (one(news)) } }
+                (keys(l, &say!(l, desk_page::keys_week)))
             }
+            p.quiet { (say!(l, desk_page::week_how)) }
             (paging(l, (at, pages), |page| format!("{}?page={page}", Tab::Week.path())))
             @if !same.is_empty() && at == pages {
                 details {
@@ -101,4 +110,52 @@ pub async fn show(asker: &Asker, opened: &Opened, asked: Asked) -> Result<Markup
             }
         },
     ))
+}
+
+/// What is new of an animal: signs first, then what the home answered, then the rest; as much as fits the row, the others unfolded.
+fn new_things(of: &Of<'_>, what: &[Changed], says: &dyn Fn(WordId) -> String) -> Markup {
+    let names = Names { animal: &of.animal.name, says };
+    let (signs, others): (Vec<&Changed>, Vec<&Changed>) =
+        what.iter().partition(|changed| matches!(changed, Changed::Signs { .. }));
+    let told = |all: Vec<&Changed>| -> Vec<String> { all.into_iter().map(|c| changed(of.l, &names, c)).collect() };
+    let (signs, others) = (told(signs), told(others));
+    let fits = fitting(&others, LINES.saturating_sub(signs.len() + of.answers.len()));
+    let (shown, more) = others.split_at(fits);
+    html! {
+        div.news {
+            ul {
+                @for one in &signs { li.sign data-test="changed" { (one) } }
+                (answers(of, says))
+                @for one in shown { li data-test="changed" { (one) } }
+            }
+            @if !more.is_empty() {
+                details {
+                    summary { (say!(of.l, desk_page::changes_more, count = more.len())) }
+                    ul { @for one in more { li data-test="changed" { (one) } } }
+                }
+            }
+        }
+    }
+}
+
+/// How many of some sentences fit into so many lines; where not all do, one line is kept to unfold the rest.
+fn fitting(told: &[String], lines: usize) -> usize {
+    let lines_of = |told: &[String]| told.iter().map(|one| one.chars().count().div_ceil(LETTERS)).sum::<usize>();
+    if lines_of(told) <= lines {
+        return told.len();
+    }
+    (0..told.len()).rev().find(|n| lines_of(told.get(..*n).unwrap_or_default()) < lines).unwrap_or(0)
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn what_does_not_fit_leaves_a_line_to_unfold_it() {
+        let told = ["short", &"long ".repeat(16), "short"].map(str::to_owned);
+        assert_eq!(fitting(&told, 4), 3);
+        assert_eq!(fitting(&told, 3), 1, "two lines would fit, and the third is for the rest");
+        assert_eq!((fitting(&told, 1), fitting(&told, 0), fitting(&[], 0)), (0, 0, 0));
+    }
 }

@@ -1,11 +1,12 @@
 //! Programmes: courses of weeks that coaches of a club lay out. A home joins by accepting; here stands where each is, against its own aims
 //! and in the order of names: animals are never ranked.
 
+mod done;
 mod form;
 mod view;
 
 use crate::asker::Asker;
-use crate::desk::{Found, goes_on_with, handed_on};
+use crate::desk::{Found, given_away, goes_on_with, handed_on};
 use crate::fault::told;
 use crate::host::Host;
 use crate::pages::colleagues::propose::{near_day, propose};
@@ -15,6 +16,7 @@ use axum::Router;
 use axum::extract::{Path, Query};
 use axum::response::{IntoResponse, Redirect, Response};
 use axum::routing::{get, post};
+use done::{Around, Done};
 use maud::Markup;
 use sayso_advisor::Case;
 use sayso_advisor::rest::rests_until;
@@ -54,7 +56,18 @@ fn clubs(who: &Who) -> Vec<ClubId> {
 async fn show(asker: Asker) -> Result<Markup, Error> {
     let who = asker.coach().await?;
     let all = asker.host.people.programmes(&clubs(&who)).await.map_err(told)?;
-    Ok(view::list(&asker, &all))
+    let found = open::found(&asker, &who).await?;
+    let around = around(&asker, &who, &found).await?;
+    Ok(view::list(&asker, &all, &found, &around))
+}
+
+/// What of homes is a coach's to go on with, and what was handed over.
+async fn around(asker: &Asker, who: &Who, found: &Found) -> Result<Around, Error> {
+    let (host, me, now) = (&asker.host, who.account, asker.now);
+    let goes_on = goes_on_with(host, me, found, now).await?;
+    let closed = handed_on(host, me, found, now).await?;
+    let open = given_away(host, me, found, now).await?;
+    Ok(Around { goes_on, closed, open })
 }
 
 #[derive(Deserialize)]
@@ -110,13 +123,13 @@ async fn known(asker: &Asker, who: &Who, id: &str) -> Result<ClubProgramme, Erro
     }
 }
 
-async fn one(asker: Asker, Path(id): Path<String>) -> Result<Markup, Error> {
+async fn one(asker: Asker, Path(id): Path<String>, Query(done): Query<Done>) -> Result<Markup, Error> {
     let who = asker.coach().await?;
     let programme = known(&asker, &who, &id).await?;
     let found = open::found(&asker, &who).await?;
     let today = asker.now.day(&sayso_model::Zone::utc());
     let typed = Typed::default().read_by(asker.locale()).with("first", today.plus(1));
-    page(&asker, &who, &programme, &found, &typed).await
+    page(&asker, &who, &programme, &found, &done, &typed).await
 }
 
 async fn page(
@@ -124,41 +137,61 @@ async fn page(
     who: &Who,
     programme: &ClubProgramme,
     found: &Found,
+    done: &Done,
     typed: &Typed,
 ) -> Result<Markup, Error> {
-    let (host, me, now) = (&asker.host, who.account, asker.now);
-    let goes_on = goes_on_with(host, me, found, now).await?;
-    let handed = handed_on(host, me, programme.course.programme, found, now).await?;
-    Ok(view::one(asker, programme, found, (&goes_on, &handed), typed))
+    let around = around(asker, who, found).await?;
+    Ok(view::one(asker, programme, found, (&around, done), typed))
 }
 
-/// The course is proposed to a home, for one of its animals, from a day on.
+/// The course is proposed to homes, each with one of its animals, from a day on: to each by a proposal of its own. Who rests, whom somebody
+/// else goes on with, and who is in it already is left out, and told.
 async fn offer(asker: Asker, Path(id): Path<String>, typed: Typed) -> Result<Response, Error> {
     let who = asker.coach().await?;
     let programme = known(&asker, &who, &id).await?;
     let found = open::found(&asker, &who).await?;
-    let mut typed = typed.only(&["animal", "first"])?.read_by(asker.locale());
-    let whose = typed.text("animal").parse::<AnimalId>().ok();
-    let home = whose.and_then(|id| found.kept.iter().find(|(_, kept)| kept.animals.contains_key(&id)));
-    let home: Option<HomeId> = home.map(|(home, _)| *home);
-    if home.is_none() || programme.closed {
+    let mut typed = typed.only(&["animal", "all", "first"])?.read_by(asker.locale());
+    let chosen = chosen(&found, &typed);
+    if chosen.is_empty() || programme.closed {
         typed.wrong("animal", words!(faults::missing_choose));
     }
     let today = asker.now.day(&sayso_model::Zone::utc());
     let first = near_day(&mut typed, "first", (today, MOST_DAYS));
-    if let (Some(home), Some(animal), Some(first)) = (home, whose, first)
-        && let Some(until) = rests_beyond(&asker, (home, animal), first).await?
-    {
-        typed.wrong("first", words!(programme::rests, until = until));
-    }
-    let (Some(home), Some(animal), Some(first), true) = (home, whose, first, typed.right()) else {
-        return Ok(again(page(&asker, &who, &programme, &found, &typed).await?));
+    let Some(first) = first.filter(|_| typed.right()) else {
+        return Ok(again(page(&asker, &who, &programme, &found, &Done::default(), &typed).await?));
     };
-    let proposes = Proposed::Programme { course: programme.course, first };
-    if !propose(&asker, &who, (home, Some(animal)), proposes, None).await? {
-        return Err(no_such_page().await);
+    let (around, mut done, mut until) = (around(&asker, &who, &found).await?, Done::default(), None);
+    for (home, animal) in chosen {
+        if around.open.contains_key(&home) {
+            done.handed.push(animal);
+        } else if around.is_in(&found, (home, animal), programme.course.programme, today) {
+            done.joined.push(animal);
+        } else if let Some(rests) = rests_beyond(&asker, (home, animal), first).await? {
+            until = Some(rests);
+            done.rests.push(animal);
+        } else {
+            let proposes = Proposed::Programme { course: programme.course.clone(), first };
+            // A home that took its consent back meanwhile is gone at the next look.
+            if propose(&asker, &who, (home, Some(animal)), proposes, None).await? {
+                done.sent.push(animal);
+            }
+        }
     }
-    Ok(Redirect::to(&format!("/talk?home={home}")).into_response())
+    if done.sent.is_empty() {
+        match until {
+            Some(until) => typed.wrong("first", words!(programme::rests, until = until)),
+            None => typed.wrong("animal", words!(faults::missing_choose)),
+        }
+        return Ok(again(page(&asker, &who, &programme, &found, &done, &typed).await?));
+    }
+    Ok(Redirect::to(&done.address(&format!("{PATH}/{}", programme.course.programme))).into_response())
+}
+
+/// Animals that were ticked, or all, of homes that are open.
+fn chosen(found: &Found, typed: &Typed) -> Vec<(HomeId, AnimalId)> {
+    let ticked: Vec<&str> = typed.all("animal").collect();
+    let open = found.kept.iter().flat_map(|(home, kept)| kept.animals.keys().map(|animal| (*home, *animal)));
+    open.filter(|(_, animal)| typed.ticked("all") || ticked.contains(&animal.to_string().as_str())).collect()
 }
 
 /// Until when a strong sign rests an animal's sessions, as read by who asks, where a course would begin before.

@@ -1,20 +1,20 @@
 use super::PATH;
+use super::done::{Around, Done};
 use crate::asker::Asker;
 use crate::desk::{Found, HandedOn};
 use crate::pages::desk::called;
 use maud::{Markup, html};
 use sayso_advisor::desk::ProgrammeLine;
 use sayso_advisor::programme::week_of;
-use sayso_model::{AnimalId, EventId, HomeId};
+use sayso_model::{AnimalId, HomeId};
 use sayso_people::db::ClubProgramme;
-use sayso_web::fields::{day, select, summary};
+use sayso_web::fields::{day, summary, tick, ticks};
 use sayso_web::typed::Typed;
 use sayso_wording::programme::{aim, stood};
 use sayso_wording::{Locale, say};
-use std::collections::BTreeSet;
 
 /// Every course of the clubs.
-pub fn list(asker: &Asker, all: &[ClubProgramme]) -> Markup {
+pub fn list(asker: &Asker, all: &[ClubProgramme], found: &Found, around: &Around) -> Markup {
     let l = &asker.locale();
     asker.framed(
         &say!(l, programme::title),
@@ -27,13 +27,60 @@ pub fn list(asker: &Asker, all: &[ClubProgramme]) -> Markup {
                     span { strong { (of.course.name.as_str()) } span.hint {
                         (say!(l, programme::weeks, weeks = of.course.weeks.len()))
                         @if of.closed { " · " (say!(l, programme::closed)) }
-                    } }
+                    } (handed_over(l, of, found, around)) }
                     a.button href=(format!("{PATH}/{}", of.course.programme)) { (say!(l, designs::open)) }
                 }
             } }
             p { a href="/desk" { (say!(l, club::to_desk)) } }
         },
     )
+}
+
+/// Who had joined and was handed over: by name where the home is still to be seen.
+fn handed_over(l: &Locale, of: &ClubProgramme, found: &Found, around: &Around) -> Markup {
+    let course = of.course.programme;
+    let named = around.open.iter().filter_map(|(home, on)| Some((home, on, found.kept.get(home)?)));
+    html! {
+        @for (home, on, kept) in named {
+            @for animal in kept.animals.values().filter(|animal| animal.line.programmes.iter().any(|p| p.programme == course)) {
+                span.hint data-test="handed-on" { (given(l, &named_in(l, found, *home, &animal.name), on)) }
+            }
+        }
+        @for on in around.closed.get(&course).into_iter().flatten() {
+            span.hint data-test="handed-on" { (say!(l, programme::handed_on, name = &on.to, day = l.date(on.since))) }
+        }
+    }
+}
+
+fn given(l: &Locale, who: &str, on: &HandedOn) -> String {
+    say!(l, programme::given_on, who = who, name = &on.to, day = l.date(on.since))
+}
+
+/// An animal with its home.
+fn named_in(l: &Locale, found: &Found, home: HomeId, animal: &str) -> String {
+    say!(l, followed::in_home, animal = animal, home = called(l, found, home))
+}
+
+/// What came of proposing it, by the names of animals.
+fn told(l: &Locale, found: &Found, done: &Done) -> Markup {
+    let names = |of: &[AnimalId]| -> Vec<String> {
+        let of_home = |(home, kept): (&HomeId, &std::sync::Arc<crate::desk::Kept>)| {
+            let there = kept.animals.iter().filter(|(animal, _)| of.contains(animal));
+            there.map(|(_, kept)| named_in(l, found, *home, &kept.name)).collect::<Vec<_>>()
+        };
+        let mut all: Vec<String> = found.kept.iter().flat_map(of_home).collect();
+        all.sort();
+        all
+    };
+    let [sent, rests, handed, joined] = [&done.sent, &done.rests, &done.handed, &done.joined].map(|of| names(of));
+    html! {
+        div role="status" {
+            @if !sent.is_empty() { p data-test="sent" { (say!(l, programme::sent, names = l.and(&sent))) } }
+            @if !rests.is_empty() { p.caution data-test="left-out" { (say!(l, programme::left_rests, names = l.and(&rests))) } }
+            @if !handed.is_empty() { p data-test="left-out" { (say!(l, programme::left_handed, names = l.and(&handed))) } }
+            @if !joined.is_empty() { p data-test="left-out" { (say!(l, programme::left_joined, names = l.and(&joined))) } }
+        }
+    }
 }
 
 /// An animal that joined.
@@ -51,14 +98,16 @@ pub fn one(
     asker: &Asker,
     of: &ClubProgramme,
     found: &Found,
-    (goes_on, handed): (&BTreeSet<EventId>, &[HandedOn]),
+    (around, done): (&Around, &Done),
     typed: &Typed,
 ) -> Markup {
     let l = &asker.locale();
     let mut joined: Vec<Joined<'_>> = Vec::new();
     for (home, kept) in &found.kept {
         for (animal, kept) in &kept.animals {
-            let own = |line: &&ProgrammeLine| line.programme == of.course.programme && goes_on.contains(&line.proposal);
+            let own = |line: &&ProgrammeLine| {
+                line.programme == of.course.programme && around.goes_on.contains(&line.proposal)
+            };
             joined.extend(kept.line.programmes.iter().filter(own).map(|line| Joined {
                 home: *home,
                 animal: *animal,
@@ -74,11 +123,12 @@ pub fn one(
         of.course.name.as_str(),
         html! {
             (summary(typed))
+            (told(l, found, done))
             h2 { (say!(l, programme::where_each)) }
             p.quiet { (say!(l, programme::no_ranking)) }
             @if joined.is_empty() { p data-test="nobody" { (say!(l, programme::nobody)) } }
-            ul.desk { @for one in &joined { (stands(asker, l, of, one)) } }
-            @for on in handed { p.quiet data-test="handed-on" { (say!(l, programme::handed_on, name = &on.to, day = l.date(on.since))) } }
+            ul.desk { @for one in &joined { (stands(asker, l, of, one, around.open.get(&one.home))) } }
+            @for on in around.closed.get(&of.course.programme).into_iter().flatten() { p.quiet data-test="handed-on" { (say!(l, programme::handed_on, name = &on.to, day = l.date(on.since))) } }
             (course(l, of))
             (offer(l, of, found, typed))
             form method="post" action=(format!("{PATH}/{}/close", of.course.programme)) {
@@ -92,7 +142,7 @@ pub fn one(
 }
 
 /// Where one stands: the aims of the week it is in, each with its counts; the weeks before folded.
-fn stands(asker: &Asker, l: &Locale, of: &ClubProgramme, one: &Joined<'_>) -> Markup {
+fn stands(asker: &Asker, l: &Locale, of: &ClubProgramme, one: &Joined<'_>, given: Option<&HandedOn>) -> Markup {
     let zone = sayso_model::Zone::utc();
     let today = asker.now.day(&zone);
     let now = week_of(&of.course, one.line.first, today);
@@ -110,6 +160,7 @@ fn stands(asker: &Asker, l: &Locale, of: &ClubProgramme, one: &Joined<'_>) -> Ma
         li.desk-row data-test="stands" {
             div.who-is { h3 { a.open href=(format!("/talk?home={}", one.home)) { (one.name) } " " span.quiet { (one.of) } } }
             div.need {
+                @if let Some(on) = given { p.quiet data-test="handed-on" { (say!(l, programme::handed_on, name = &on.to, day = l.date(on.since))) } }
                 @match now {
                     Some(week) => {
                         p { (say!(l, programme::in_week, week = week + 1, weeks = of.course.weeks.len())) }
@@ -143,18 +194,20 @@ fn course(l: &Locale, of: &ClubProgramme) -> Markup {
 
 /// To whom it can be proposed: animals of homes that are open to the coach now.
 fn offer(l: &Locale, of: &ClubProgramme, found: &Found, typed: &Typed) -> Markup {
-    let mut all: Vec<(String, String)> = vec![(String::new(), String::new())];
+    let mut all: Vec<(String, String)> = Vec::new();
     for (home, kept) in &found.kept {
-        let home = called(l, found, *home);
-        let named = |name: &str| say!(l, followed::in_home, animal = name, home = home.as_str());
-        all.extend(kept.animals.iter().map(|(animal, kept)| (animal.to_string(), named(&kept.name))));
+        all.extend(
+            kept.animals.iter().map(|(animal, kept)| (named_in(l, found, *home, &kept.name), animal.to_string())),
+        );
     }
-    all.sort_by(|a, b| a.1.cmp(&b.1));
+    all.sort();
+    let all: Vec<(String, Markup)> = all.into_iter().map(|(name, animal)| (animal, html! { (name) })).collect();
     html! {
-        @if !of.closed && all.len() > 1 {
+        @if !of.closed && !all.is_empty() {
             h2 { (say!(l, programme::propose)) }
             form method="post" action=(format!("{PATH}/{}/propose", of.course.programme)) .stack {
-                (select(typed, "animal", &say!(l, programme::field_animal), "", &all))
+                (ticks(typed, "animal", &say!(l, programme::field_animal), &say!(l, programme::each_own), &all))
+                @if all.len() > 1 { (tick(typed, "all", &say!(l, programme::all_of_them))) }
                 (day(typed, "first", &say!(l, programme::field_first), ""))
                 button.primary.wide data-test="propose" { (say!(l, programme::propose_button)) }
             }

@@ -5,7 +5,7 @@ use crate::page::Page;
 use crate::picture;
 use maud::{Markup, html};
 use sayso_model::{PictureOf, WordId};
-use sayso_paper::{Block, Cell, Chart, Drawn, LabelSize, LabelText, Look, Paragraph, Table};
+use sayso_paper::{Block, Cell, Chart, Drawn, LabelSize, LabelText, Look, Paragraph, Rest, Table};
 use sayso_wording::Locale;
 
 pub fn blocks(page: &Page, all: &[Block]) -> Markup {
@@ -16,6 +16,7 @@ fn one(page: &Page, block: &Block) -> Markup {
     match block {
         Block::Heading(text) => html! { h2 { (text) } },
         Block::Paragraph(p) => paragraph(p),
+        Block::More { text, at } => html! { p.quiet { a href=(rest(page, *at)) data-test="more" { (text) } } },
         Block::ToWrite(text) => html! { p.quiet.to-write { span { (text) } " " span.write {} } },
         Block::List { items, big } => html! { ul.big[*big] { @for item in items { li { (item) } } } },
         Block::Facts(facts) => html! { dl.facts { @for (name, text) in facts { dt { (name) } dd { (text) } } } },
@@ -27,6 +28,15 @@ fn one(page: &Page, block: &Block) -> Markup {
             }
         },
         Block::Labels { size, labels } => self::labels(page, *size, labels),
+    }
+}
+
+/// The address at which the rest of something stands.
+fn rest(page: &Page, at: Rest) -> String {
+    match (at, page.animal) {
+        (Rest::Evidence, Some(animal)) => format!("/a/{animal}/evidence"),
+        (Rest::Evidence, None) => "/".to_owned(),
+        (Rest::Talk, _) => page.of_home_with("/talk", &[]),
     }
 }
 
