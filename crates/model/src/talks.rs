@@ -12,7 +12,7 @@ use crate::body::{Author, OwnPlan, PlanLine, Practice, Proposal, ProposalAnswer,
 use crate::event::{Event, Kind, Part};
 use crate::id::{AccountId, AnimalId, EventId, WordId};
 use crate::story::{Fact, Story};
-use crate::time::{Day, Moment};
+use crate::time::{Day, Moment, Zone};
 use serde::{Deserialize, Serialize};
 use std::collections::BTreeMap;
 
@@ -135,13 +135,7 @@ fn talk<'a>(
     let settled = answers.iter().rev().find(|a| a.part.reply != Reply::Said);
     let accepted = settled.filter(|a| a.part.reply == Reply::Accepted);
     let (accepted, declined) = (accepted.map(|a| a.event.happened_at), settled.is_some() && accepted.is_none());
-    let over = match part.proposes {
-        Proposed::Plan { last_day, .. } => last_day < at.day(&story.zone()),
-        Proposed::Programme { ref course, first } => course.last(first) < at.day(&story.zone()),
-        Proposed::Cover { last, .. } => last < at.day(&story.zone()),
-        Proposed::Meeting { starts_at, minutes } => starts_at.plus_seconds(60.0 * f64::from(minutes)) < at,
-        _ => false,
-    };
+    let over = until(part, &story.zone()).is_some_and(|until| until <= at);
     let standing = if ledger.is_amended(event.id) {
         Standing::Withdrawn
     } else if declined {
@@ -157,6 +151,19 @@ fn talk<'a>(
     };
     let agreed_at = accepted.filter(|_| matches!(standing, Standing::Accepted | Standing::Ended { .. }));
     Talk { event, part, answers, agreed_at, standing }
+}
+
+/// From when on its time has passed, where it has one.
+#[must_use]
+pub fn until(part: &Proposal, zone: &Zone) -> Option<Moment> {
+    let last = match part.proposes {
+        Proposed::Plan { last_day, .. } => last_day,
+        Proposed::Programme { ref course, first } => course.last(first),
+        Proposed::Cover { last, .. } => last,
+        Proposed::Meeting { starts_at, minutes } => return Some(starts_at.plus_seconds(60.0 * f64::from(minutes))),
+        _ => return None,
+    };
+    Some(last.plus(1).start(zone))
 }
 
 /// Whether words were answered by words, or what was handed over to practise by what was shared of it.

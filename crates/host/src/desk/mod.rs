@@ -6,9 +6,11 @@
 mod going_on;
 mod kept;
 mod lines;
+mod news;
 mod passed;
 
 pub use going_on::go_on;
-pub use kept::{FORM, Kept, KeptAnimal};
-pub use lines::{Desks, Found, lines};
+pub use kept::{FORM, Kept, KeptAnimal, LATELY};
+pub use lines::{Desks, Found, all_lines, lines};
+pub use news::{for_coach, for_home};
 pub use passed::{HandedOn, goes_on_with, handed_on};

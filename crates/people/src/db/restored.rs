@@ -143,7 +143,13 @@ impl People {
                 }
             }
         }
-        for link in ["DELETE FROM people.link", "DELETE FROM people.ceremony", "DELETE FROM people.errand"] {
+        // Who stopped letters since is not written to again: whoever wants them chooses them anew.
+        for link in [
+            "DELETE FROM people.link",
+            "DELETE FROM people.ceremony",
+            "DELETE FROM people.errand",
+            "DELETE FROM people.tidings",
+        ] {
             sqlx::query(link).execute(&mut *tx).await?;
         }
         done.calendars = sqlx::query("DELETE FROM people.feed").execute(&mut *tx).await?.rows_affected();
