@@ -260,3 +260,15 @@ pub fn hands(all: &[Passed], (from, written): (AccountId, Moment), today: Day) -
 pub fn reaches(all: &[Passed], wrote: (AccountId, Moment), other: AccountId, today: Day) -> bool {
     hands(all, wrote, today).iter().any(|passed| passed.to.account == other)
 }
+
+/// Who has in hand at a moment what a coach wrote, and since when, where that is another one: whoever took it over last by then, or
+/// covers for them that day.
+#[must_use]
+pub fn holder<'a>(all: &'a [Passed], talk: &Talk<'a>, (at, zone): (Moment, &Zone)) -> (&'a Author, Option<Moment>) {
+    let mut hands = hands(all, (talk.part.from.account, talk.event.happened_at), at.day(zone));
+    hands.retain(|passed| passed.since <= at);
+    let last = hands.iter().filter(|passed| passed.days.is_none()).max_by_key(|passed| passed.since);
+    let (author, since) = last.map_or((&talk.part.from, None), |passed| (&passed.to, Some(passed.since)));
+    let covers = hands.iter().filter(|passed| passed.days.is_some() && passed.from.account == author.account);
+    covers.max_by_key(|passed| passed.since).map_or((author, since), |passed| (&passed.to, Some(passed.since)))
+}

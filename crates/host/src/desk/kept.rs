@@ -1,6 +1,7 @@
 //! What is kept of one home: a line of each of its animals, and beside them what they are called.
 
 use sayso_advisor::Case;
+use sayso_advisor::calendar::has_meeting_or_check;
 use sayso_advisor::desk::{Line, Version};
 use sayso_model::talks::{Answered, Passed, Standing, Talk, passed, talks, until};
 use sayso_model::{AccountId, AnimalId, EventId, Moment, Story, WordId, Zone};
@@ -8,7 +9,7 @@ use serde::{Deserialize, Serialize};
 use std::collections::BTreeMap;
 
 /// The form of the bytes: that of the lines in them, and ours around them.
-pub const FORM: i32 = 100 * Version::NUMBER as i32 + 3;
+pub const FORM: i32 = 100 * Version::NUMBER as i32 + 4;
 
 /// The line of a week ago is worked out for so many days before, and again when it has become older than that.
 const WEEK_AGO: f64 = 7.0;
@@ -41,6 +42,8 @@ pub struct Kept {
     pub passed: Vec<Passed>,
     /// What coaches wrote lately, and what the home answered lately; without a word of it.
     pub written: Vec<Written>,
+    /// Whether there is, or may come to be, a meeting or a check that is due.
+    pub dated: bool,
 }
 
 /// Something that a coach wrote.
@@ -122,7 +125,8 @@ impl Kept {
         let home = story.home().map(|card| card.name.to_string()).unwrap_or_default();
         let talks = talks(story, now);
         let (passed, written) = (passed(&talks), written(&talks, &story.zone(), now));
-        Self { home, animals: active.map(one).collect(), passed, written }
+        let dated = has_meeting_or_check(story, &talks, now);
+        Self { home, animals: active.map(one).collect(), passed, written, dated }
     }
 
     /// As it is kept.

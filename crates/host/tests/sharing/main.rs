@@ -3,6 +3,7 @@
 
 mod beside;
 mod calendar;
+mod caseload;
 #[path = "../../../../tests/postgres/cluster.rs"]
 mod cluster;
 mod colleagues;

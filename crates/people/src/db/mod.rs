@@ -4,6 +4,7 @@
 mod account;
 mod ask;
 mod attempt;
+mod caseload;
 mod counts;
 mod cover;
 mod desk;

@@ -152,7 +152,9 @@ impl People {
         ] {
             sqlx::query(link).execute(&mut *tx).await?;
         }
-        done.calendars = sqlx::query("DELETE FROM people.feed").execute(&mut *tx).await?.rows_affected();
+        for calendars in ["DELETE FROM people.feed", "DELETE FROM people.caseload"] {
+            done.calendars += sqlx::query(calendars).execute(&mut *tx).await?.rows_affected();
+        }
         for (count, sql) in [
             (&mut done.sessions, "UPDATE people.session SET ended_at = $1 WHERE ended_at IS NULL"),
             (
