@@ -277,7 +277,7 @@ async fn letters_are_in_the_readers_language() {
     for (n, (language, says)) in [
         (Language::De, "Dein Coach hat dir etwas geschickt:"),
         (Language::Es, "Tu coach te envió una cosa:"),
-        (Language::Fr, "Ton coach t’a envoyé 1 chose :"),
+        (Language::Fr, "Ton coach t’a envoyé 1 chose"),
         (Language::Pt, "Seu coach enviou a você 1 coisa:"),
         (Language::En, "Your coach sent you one thing:"),
     ]
