@@ -82,5 +82,5 @@ account-news-every = How often, at most
 account-news-never = Not at all
 account-news-daily = Once a day
 account-news-weekly = Once a week, on Mondays
-account-news-hour = From when on
+account-news-hour = From this hour on
 account-news-zone = Where you live (sets the hour)
