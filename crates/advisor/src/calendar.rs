@@ -5,7 +5,7 @@ use crate::advice::NamedWord;
 use crate::case::Case;
 use crate::later::open_check;
 use crate::rest::rests_until;
-use sayso_model::talks::{Standing, Talk, agreed, holds, own_plans};
+use sayso_model::talks::{Passed, Standing, Talk, agreed, holder, holds, own_plans};
 use sayso_model::{AnimalCard, Author, Day, EventId, Moment, PlanLine, ProbePlan, Proposed, ShortNote, Story};
 
 /// Days for which a meeting stays after it was held.
@@ -29,7 +29,7 @@ pub struct Entry<'a> {
 pub enum What<'a> {
     /// A meeting.
     Meeting {
-        /// Who proposed it.
+        /// With whom: who proposed it, or has it in hand then.
         from: &'a Author,
         /// In whose words.
         text: Option<&'a ShortNote>,
@@ -69,17 +69,30 @@ pub enum What<'a> {
     },
 }
 
-/// The entries of a home at a moment, of the talk given: as far as the reader may see it, and somebody saw it being written.
+/// The entries of a home at a moment, of the talk given: as far as the reader may see it, and somebody saw it being written. `passed` is
+/// by what one coach's writing passed on to another, as far as that counts.
 #[must_use]
-pub fn entries<'a>(story: &'a Story, talks: &'a [Talk<'a>], now: Moment) -> Vec<Entry<'a>> {
-    let mut all: Vec<Entry<'a>> = talks.iter().filter_map(|talk| meeting(story, talk, now)).collect();
+pub fn entries<'a>(story: &'a Story, talks: &'a [Talk<'a>], passed: &'a [Passed], now: Moment) -> Vec<Entry<'a>> {
+    let mut all: Vec<Entry<'a>> = talks.iter().filter_map(|talk| meeting(story, talk, passed, now)).collect();
     for card in story.animals().into_values().filter(|card| card.active) {
-        all.extend(of_animal(&Case::new(story, card.animal, now), card, talks));
+        all.extend(of_animal(&Case::new(story, card.animal, now), card, talks, passed));
     }
     all
 }
 
-fn meeting<'a>(story: &'a Story, talk: &'a Talk<'a>, now: Moment) -> Option<Entry<'a>> {
+/// Whether a home has, or may come to have, a meeting or a check that is due, however its sessions rest.
+#[must_use]
+pub fn has_meeting_or_check(story: &Story, talks: &[Talk<'_>], now: Moment) -> bool {
+    let dated = |talk: &Talk<'_>| match talk.part.proposes {
+        Proposed::Meeting { .. } => meeting(story, talk, &[], now).is_some(),
+        Proposed::Check { .. } => talk.standing == Standing::Accepted,
+        _ => false,
+    };
+    let mut active = story.animals().into_values().filter(|card| card.active);
+    talks.iter().any(dated) || active.any(|card| open_check(&Case::new(story, card.animal, now)).is_some())
+}
+
+fn meeting<'a>(story: &'a Story, talk: &Talk<'a>, passed: &'a [Passed], now: Moment) -> Option<Entry<'a>> {
     let Proposed::Meeting { starts_at, minutes } = talk.part.proposes else { return None };
     let agreed = match talk.standing {
         Standing::Open => false,
@@ -92,12 +105,14 @@ fn meeting<'a>(story: &'a Story, talk: &'a Talk<'a>, now: Moment) -> Option<Entr
     if now.day(&zone).days_since(starts_at.day(&zone)) > KEPT_DAYS {
         return None;
     }
-    let what = What::Meeting { from: &talk.part.from, text: talk.part.text.as_ref(), starts_at, minutes, agreed };
+    let (from, took) = holder(passed, talk, (starts_at, &zone));
+    let what = What::Meeting { from, text: talk.part.text.as_ref(), starts_at, minutes, agreed };
     let animal = talk.event.animal.and_then(|id| story.animals().get(&id).copied());
-    Some(Entry { id: talk.id(), since: talk.agreed_at.unwrap_or(talk.event.happened_at), animal, what })
+    let since = took.into_iter().chain([talk.agreed_at.unwrap_or(talk.event.happened_at)]).max();
+    Some(Entry { id: talk.id(), since: since?, animal, what })
 }
 
-fn of_animal<'a>(case: &Case<'a>, card: &'a AnimalCard, talks: &'a [Talk<'a>]) -> Vec<Entry<'a>> {
+fn of_animal<'a>(case: &Case<'a>, card: &'a AnimalCard, talks: &'a [Talk<'a>], passed: &'a [Passed]) -> Vec<Entry<'a>> {
     let (story, now, zone) = (case.story(), case.now(), case.zone());
     let today = now.day(zone);
     let rests = rests_until(case);
@@ -115,7 +130,7 @@ fn of_animal<'a>(case: &Case<'a>, card: &'a AnimalCard, talks: &'a [Talk<'a>]) -
     let held = talks.iter().filter(|t| t.standing == Standing::Accepted && t.event.animal == Some(case.animal()));
     for talk in held.clone() {
         if let (Proposed::Plan { lines, last_day }, Some(at)) = (&talk.part.proposes, talk.agreed_at) {
-            all.push(plan(talk.id(), at, Some(&talk.part.from), lines, *last_day));
+            all.push(plan(talk.id(), at, Some(holder(passed, talk, (now, zone)).0), lines, *last_day));
         }
     }
     let own = own_plans(story, case.animal(), now).filter(|own| holds(own.part, story, now));

@@ -113,6 +113,12 @@ impl Host {
         self.public_url.scheme() == "https"
     }
 
+    /// Whether mail goes to people, and not to a terminal.
+    #[must_use]
+    pub const fn has_post(&self) -> bool {
+        matches!(self.post, Post::Smtp(_))
+    }
+
     /// Hands a mail over.
     ///
     /// # Errors

@@ -38,6 +38,7 @@ mod serve;
 mod signed;
 mod stories;
 mod sweep;
+mod tidings;
 mod to_home;
 mod way;
 
@@ -50,6 +51,7 @@ pub use provider::ProviderConfig;
 pub use serve::host;
 pub use signed::{SESSION_COOKIE, Signed};
 pub use stories::Stories;
+pub use tidings::round as send_tidings;
 
 use axum::Router;
 use axum::extract::DefaultBodyLimit;

@@ -40,6 +40,12 @@ pub fn sign_in(public_url: &Url, secret: &Secret) -> String {
     at(public_url, "sign-in/link", secret)
 }
 
+/// To stop letters that tell that something is new.
+#[must_use]
+pub fn stop(public_url: &Url, secret: &Secret) -> String {
+    at(public_url, "letters/stop", secret)
+}
+
 /// To prove an e-mail address.
 #[must_use]
 pub fn prove(public_url: &Url, secret: &Secret) -> String {

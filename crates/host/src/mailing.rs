@@ -29,7 +29,11 @@ pub fn send(host: &Arc<Host>, pending: Pending, to: &str) {
 /// Hands over what has to be sent, and says whether it went: for whoever may know that.
 pub async fn sent(host: &Host, pending: Pending, to: &str) -> bool {
     let Some(addressed) = pending.letter() else { return true };
-    match tokio::time::timeout(PATIENCE, host.send(&worded(host, addressed, to))).await {
+    handed(host, &worded(host, addressed, to)).await
+}
+
+async fn handed(host: &Host, mail: &Mail) -> bool {
+    match tokio::time::timeout(PATIENCE, host.send(mail)).await {
         Ok(Ok(())) => true,
         Ok(Err(why)) => {
             tracing::error!("A letter was not sent: {why}");
@@ -40,6 +44,11 @@ pub async fn sent(host: &Host, pending: Pending, to: &str) -> bool {
             false
         }
     }
+}
+
+/// Hands over a letter for which nobody waits; whether it went.
+pub async fn handed_over(host: &Host, letter: Addressed) -> bool {
+    handed(host, &worded(host, letter, "/")).await
 }
 
 /// Sends letters that nobody asked for and everyone may know of, beside the answer.
@@ -63,6 +72,7 @@ pub fn minutes(host: &Host) -> u32 {
 fn worded(host: &Host, Addressed { to: whom, language, letter }: Addressed, to: &str) -> Mail {
     let l = &Locale::of(language);
     let server = host.public_url.host_str().unwrap_or_default();
+    let mut stop_at = None;
     let (subject, text) = match letter {
         Letter::SignIn { secret, minutes } => {
             let onward = if to == "/" { String::new() } else { format!("?to={}", as_field(to)) };
@@ -75,11 +85,27 @@ fn worded(host: &Host, Addressed { to: whom, language, letter }: Addressed, to: 
             let text = say!(l, letters::rescue, server = server, by = by.as_str(), from = from, link = page);
             (say!(l, letters::rescue_subject), text)
         }
+        Letter::Tidings { homes, things, every, stop } => {
+            let stop = links::stop(&host.public_url, &stop);
+            let mut text = Vec::new();
+            if homes > 0 {
+                let link = links::page(&host.public_url, "desk");
+                text.push(say!(l, letters::tidings_homes, homes = homes, link = link));
+            }
+            if things > 0 {
+                let link = links::page(&host.public_url, "talk");
+                text.push(say!(l, letters::tidings_things, things = things, link = link));
+            }
+            let every = every.name();
+            text.push(say!(l, letters::tidings_why, every = every, server = server, link = stop.as_str()));
+            stop_at = Some(stop);
+            (say!(l, letters::tidings_subject, server = server), text.join("\n\n"))
+        }
         Letter::Prove { secret, minutes } => {
             let link = links::prove(&host.public_url, &secret);
             let text = say!(l, letters::prove, server = server, link = link, minutes = minutes);
             (say!(l, letters::prove_subject), text)
         }
     };
-    Mail { to: whom, subject, text }
+    Mail { to: whom, subject, text, stop: stop_at }
 }

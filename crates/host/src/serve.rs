@@ -6,6 +6,7 @@ use crate::fault::HostError;
 use crate::host::Host;
 use crate::links;
 use crate::sweep;
+use crate::tidings;
 use sayso_people::{Error, OsSecrets};
 use sayso_web::connections::{self, Bounds};
 use std::sync::Arc;
@@ -30,6 +31,7 @@ pub async fn host(config: HostConfig) -> Result<(), HostError> {
     tracing::info!("Serving homes at {at} as {}.", host.public_url);
     let sweeping = tokio::spawn(sweep::go_on(Arc::clone(&host)));
     let bringing = tokio::spawn(desk::go_on(Arc::clone(&host)));
+    let telling = tokio::spawn(tidings::go_on(Arc::clone(&host)));
     let stop = async {
         stop.await;
         tracing::info!("Told to stop.");
@@ -38,6 +40,7 @@ pub async fn host(config: HostConfig) -> Result<(), HostError> {
     connections::run(listener, crate::app(Arc::clone(&host)), None, (config.patience, bounds), stop).await;
     sweeping.abort();
     bringing.abort();
+    telling.abort();
     if tokio::time::timeout(config.patience.stop, host.close()).await.is_err() {
         tracing::error!("Closing the database took too long. What was acknowledged is stored.");
     }

@@ -12,7 +12,7 @@ use crate::body::{Author, OwnPlan, PlanLine, Practice, Proposal, ProposalAnswer,
 use crate::event::{Event, Kind, Part};
 use crate::id::{AccountId, AnimalId, EventId, WordId};
 use crate::story::{Fact, Story};
-use crate::time::{Day, Moment};
+use crate::time::{Day, Moment, Zone};
 use serde::{Deserialize, Serialize};
 use std::collections::BTreeMap;
 
@@ -135,13 +135,7 @@ fn talk<'a>(
     let settled = answers.iter().rev().find(|a| a.part.reply != Reply::Said);
     let accepted = settled.filter(|a| a.part.reply == Reply::Accepted);
     let (accepted, declined) = (accepted.map(|a| a.event.happened_at), settled.is_some() && accepted.is_none());
-    let over = match part.proposes {
-        Proposed::Plan { last_day, .. } => last_day < at.day(&story.zone()),
-        Proposed::Programme { ref course, first } => course.last(first) < at.day(&story.zone()),
-        Proposed::Cover { last, .. } => last < at.day(&story.zone()),
-        Proposed::Meeting { starts_at, minutes } => starts_at.plus_seconds(60.0 * f64::from(minutes)) < at,
-        _ => false,
-    };
+    let over = until(part, &story.zone()).is_some_and(|until| until <= at);
     let standing = if ledger.is_amended(event.id) {
         Standing::Withdrawn
     } else if declined {
@@ -157,6 +151,19 @@ fn talk<'a>(
     };
     let agreed_at = accepted.filter(|_| matches!(standing, Standing::Accepted | Standing::Ended { .. }));
     Talk { event, part, answers, agreed_at, standing }
+}
+
+/// From when on its time has passed, where it has one.
+#[must_use]
+pub fn until(part: &Proposal, zone: &Zone) -> Option<Moment> {
+    let last = match part.proposes {
+        Proposed::Plan { last_day, .. } => last_day,
+        Proposed::Programme { ref course, first } => course.last(first),
+        Proposed::Cover { last, .. } => last,
+        Proposed::Meeting { starts_at, minutes } => return Some(starts_at.plus_seconds(60.0 * f64::from(minutes))),
+        _ => return None,
+    };
+    Some(last.plus(1).start(zone))
 }
 
 /// Whether words were answered, or what was handed over to practise, and not agreed to, by what was shared of it.
@@ -252,4 +259,16 @@ pub fn hands(all: &[Passed], (from, written): (AccountId, Moment), today: Day) -
 #[must_use]
 pub fn reaches(all: &[Passed], wrote: (AccountId, Moment), other: AccountId, today: Day) -> bool {
     hands(all, wrote, today).iter().any(|passed| passed.to.account == other)
+}
+
+/// Who has in hand at a moment what a coach wrote, and since when, where that is another one: whoever took it over last by then, or
+/// covers for them that day.
+#[must_use]
+pub fn holder<'a>(all: &'a [Passed], talk: &Talk<'a>, (at, zone): (Moment, &Zone)) -> (&'a Author, Option<Moment>) {
+    let mut hands = hands(all, (talk.part.from.account, talk.event.happened_at), at.day(zone));
+    hands.retain(|passed| passed.since <= at);
+    let last = hands.iter().filter(|passed| passed.days.is_none()).max_by_key(|passed| passed.since);
+    let (author, since) = last.map_or((&talk.part.from, None), |passed| (&passed.to, Some(passed.since)));
+    let covers = hands.iter().filter(|passed| passed.days.is_some() && passed.from.account == author.account);
+    covers.max_by_key(|passed| passed.since).map_or((author, since), |passed| (&passed.to, Some(passed.since)))
 }

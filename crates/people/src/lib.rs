@@ -18,6 +18,7 @@ pub mod needs;
 pub mod role;
 pub mod secret;
 pub mod table;
+pub mod tidings;
 
 pub use capability::Capability;
 pub use closing::{Closed, Closings, NoClosings};

@@ -34,6 +34,8 @@ pub struct Lifetimes {
     /// Days that used and expired links, invitations and sessions stay, and that a home left for whoever belonged to it: so that someone
     /// can be told what became of them.
     pub kept_days: u32,
+    /// Days that the link in a letter stops further letters.
+    pub stop_days: u32,
     /// Days that backups of the server hold what was erased: told to people who leave.
     pub backup_days: u32,
 }
@@ -60,6 +62,7 @@ impl Default for Lifetimes {
             most_from_one: 100,
             looks_days: 400,
             kept_days: 30,
+            stop_days: 400,
             backup_days: 30,
         }
     }

@@ -2,7 +2,9 @@
 
 use crate::email::Email;
 use crate::secret::Secret;
+use crate::tidings::Every;
 use lettre::message::Mailbox;
+use lettre::message::header::{HeaderName, HeaderValue};
 use lettre::{AsyncSmtpTransport, AsyncTransport, Message, Tokio1Executor};
 use sayso_model::{Label, Language, Moment};
 use std::future::Future;
@@ -23,6 +25,17 @@ pub enum Letter {
         by: Label,
         /// From when someone may come by it.
         opens_at: Moment,
+    },
+    /// That something is new: how much, and where it is read; nothing of what.
+    Tidings {
+        /// Homes in which something is new for a coach.
+        homes: usize,
+        /// Things that coaches sent to the person's own homes.
+        things: usize,
+        /// How often at most the person chose to be written to.
+        every: Every,
+        /// By what such letters are stopped.
+        stop: Secret,
     },
     /// A link that proves the address.
     Prove {
@@ -53,6 +66,9 @@ pub struct Mail {
     pub subject: String,
     /// The plain text.
     pub text: String,
+    /// The address by which such mails are stopped, for mail programs that have a button for it (RFC 2369, RFC 8058); none for one
+    /// that was asked for.
+    pub stop: Option<String>,
 }
 
 /// Why a mail was not handed over.
@@ -106,13 +122,28 @@ impl Smtp {
     }
 }
 
+/// A header as it is: ASCII in one piece, which must not be folded within an address.
+fn raw(name: HeaderName, value: String) -> HeaderValue {
+    HeaderValue::dangerous_new_pre_encoded(name, value.clone(), value)
+}
+
 impl Mailer for Smtp {
     async fn send(&self, mail: &Mail) -> Result<(), MailError> {
-        let message = Message::builder()
+        let mut message = Message::builder()
             .from(self.from.clone())
             .to(Mailbox::new(None, mail.to.as_str().parse()?))
-            .subject(mail.subject.as_str())
-            .body(mail.text.clone())?;
+            .subject(mail.subject.as_str());
+        if let Some(stop) = &mail.stop {
+            message = message
+                .raw_header(raw(HeaderName::new_from_ascii_str("List-Unsubscribe"), format!("<{stop}>")))
+                .raw_header(raw(
+                    HeaderName::new_from_ascii_str("List-Unsubscribe-Post"),
+                    "List-Unsubscribe=One-Click".to_owned(),
+                ))
+                // RFC 3834: who is away answers people, not this.
+                .raw_header(raw(HeaderName::new_from_ascii_str("Auto-Submitted"), "auto-generated".to_owned()));
+        }
+        let message = message.body(mail.text.clone())?;
         self.transport.send(message).await?;
         Ok(())
     }

@@ -43,7 +43,8 @@ impl HomeNow {
     }
 
     /// Hand-overs and covers to which the home agreed, and which this server saw being proposed.
-    fn passed_among(&self, all: &[Talk<'_>]) -> Vec<Passed> {
+    #[must_use]
+    pub fn passed_among(&self, all: &[Talk<'_>]) -> Vec<Passed> {
         passed(all).into_iter().filter(|p| self.witnessed.contains(&p.agreement)).collect()
     }
 }

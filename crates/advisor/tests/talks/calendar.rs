@@ -20,7 +20,7 @@ fn told(log: &Log) -> Vec<String> {
     let story = log.story();
     let all = talks(&story, now());
     let day = |day: &Day| day.days_since(today());
-    let told = entries(&story, &all, now()).into_iter().map(|entry| match entry.what {
+    let told = entries(&story, &all, &[], now()).into_iter().map(|entry| match entry.what {
         What::Meeting { minutes, agreed, .. } => format!("meeting {minutes} {agreed}"),
         What::Plan { from, lines, first, last } => {
             let words: Vec<_> = lines.iter().map(|l| if l.word == BALL { "ball" } else { "walk" }).collect();

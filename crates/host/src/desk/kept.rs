@@ -2,14 +2,15 @@
 
 use crate::desk::answers::{HomeAnswer, answers};
 use sayso_advisor::Case;
+use sayso_advisor::calendar::has_meeting_or_check;
 use sayso_advisor::desk::{Line, Version};
-use sayso_model::talks::{Passed, passed, talks};
-use sayso_model::{AnimalId, Moment, Story, WordId};
+use sayso_model::talks::{Answered, Passed, Standing, Talk, passed, talks, until};
+use sayso_model::{AccountId, AnimalId, EventId, Moment, Story, WordId, Zone};
 use serde::{Deserialize, Serialize};
 use std::collections::BTreeMap;
 
 /// The form of the bytes: that of the lines in them, and ours around them.
-pub const FORM: i32 = 100 * Version::NUMBER as i32 + 3;
+pub const FORM: i32 = 100 * Version::NUMBER as i32 + 5;
 
 /// The line of a week ago is worked out for so many days before, and again when it has become older than that.
 const WEEK_AGO: f64 = 7.0;
@@ -42,6 +43,65 @@ pub struct Kept {
     pub passed: Vec<Passed>,
     /// What it answered lately, the latest first.
     pub answers: Vec<HomeAnswer>,
+    /// What coaches wrote lately, and what the home answered lately; without a word of it.
+    pub written: Vec<Written>,
+    /// Whether there is, or may come to be, a meeting or a check that is due.
+    pub dated: bool,
+}
+
+/// Something that a coach wrote.
+#[derive(Clone, PartialEq, Debug, Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct Written {
+    /// The event.
+    pub id: EventId,
+    /// The account that it names as the one that wrote.
+    pub by: AccountId,
+    /// When.
+    pub at: Moment,
+    /// Whether nobody has answered it, nor taken it back.
+    pub waits: bool,
+    /// From when on its time has passed, where it has one.
+    pub until: Option<Moment>,
+    /// Answers of the last weeks, and what was shared of a rehearsal.
+    pub answers: Vec<Answer>,
+}
+
+/// An answer of a home.
+#[derive(Clone, PartialEq, Debug, Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct Answer {
+    /// The event.
+    pub id: EventId,
+    /// When.
+    pub at: Moment,
+    /// The account that gave it, where it is no person of the home.
+    pub by: Option<AccountId>,
+}
+
+/// What is not answered and was written, or what was answered, so many days ago is kept; older is news to nobody.
+pub const LATELY: f64 = 30.0;
+
+fn written(talks: &[Talk<'_>], zone: &Zone, now: Moment) -> Vec<Written> {
+    let lately = |at: Moment| at > now.plus_seconds(-LATELY * DAY_S);
+    let one = |talk: &Talk<'_>| {
+        let answers = talk.answers.iter().filter(|a| lately(a.event.happened_at));
+        let of = |a: &Answered<'_>| Answer {
+            id: a.event.id,
+            at: a.event.happened_at,
+            by: a.part.by.as_ref().map(|by| by.account),
+        };
+        Written {
+            id: talk.id(),
+            by: talk.part.from.account,
+            at: talk.event.happened_at,
+            waits: talk.standing == Standing::Open,
+            until: until(talk.part, zone),
+            answers: answers.map(of).collect(),
+        }
+    };
+    let matters = |written: &Written| (written.waits && lately(written.at)) || !written.answers.is_empty();
+    talks.iter().map(one).filter(matters).collect()
 }
 
 impl Kept {
@@ -69,7 +129,9 @@ impl Kept {
         let worked_out = earlier.and_then(|kept| kept.animals.values().map(|animal| animal.line.at).max());
         let answered = answers(&all, now, earlier.map(|kept| kept.answers.as_slice()).zip(worked_out));
         let home = story.home().map(|card| card.name.to_string()).unwrap_or_default();
-        Self { home, animals: active.map(one).collect(), passed: passed(&all), answers: answered }
+        let (passed, written) = (passed(&all), written(&all, &story.zone(), now));
+        let dated = has_meeting_or_check(story, &all, now);
+        Self { home, animals: active.map(one).collect(), passed, answers: answered, written, dated }
     }
 
     /// As it is kept.

@@ -132,6 +132,21 @@ pub async fn lines(host: &Host, homes: &[HomeId]) -> Result<Found, Error> {
     Ok(Found { kept, behind, unread })
 }
 
+/// Lines of these homes, every one brought up to date, however long that takes: for whom nobody waits.
+///
+/// # Errors
+/// Where a database fails.
+pub async fn all_lines(host: &Host, homes: &[HomeId]) -> Result<BTreeMap<HomeId, Arc<Kept>>, Error> {
+    let (mut kept, stale) = look(host, homes).await?;
+    for one in stale {
+        match bring(host, one.home).await? {
+            Some(new) => drop(kept.insert(one.home, new)),
+            None => drop(kept.remove(&one.home)),
+        }
+    }
+    Ok(kept)
+}
+
 /// What is kept of homes, from memory where it is as new, and which of them grew since.
 ///
 /// # Errors

@@ -7,10 +7,12 @@ mod answers;
 mod going_on;
 mod kept;
 mod lines;
+mod news;
 mod passed;
 
 pub use answers::HomeAnswer;
 pub use going_on::go_on;
-pub use kept::{FORM, Kept, KeptAnimal};
-pub use lines::{Desks, Found, lines};
+pub use kept::{FORM, Kept, KeptAnimal, LATELY};
+pub use lines::{Desks, Found, all_lines, lines};
+pub use news::{for_coach, for_home};
 pub use passed::{HandedOn, given_away, goes_on_with, handed_on};

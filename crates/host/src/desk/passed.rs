@@ -35,17 +35,18 @@ fn all_proposals(kept: &Kept) -> impl Iterator<Item = Proposal> {
 }
 
 /// Which proposals and agreements of homes were seen being written, each with by whom.
-async fn seen(host: &Host, kept: &[&Kept]) -> Result<BTreeMap<EventId, AccountId>, Error> {
+pub(super) async fn seen(host: &Host, kept: &[&Kept]) -> Result<BTreeMap<EventId, AccountId>, Error> {
     let mut ids: Vec<EventId> = Vec::new();
     for kept in kept {
         ids.extend(kept.passed.iter().map(|p| p.agreement));
         ids.extend(all_proposals(kept).map(|p| p.id));
+        ids.extend(kept.written.iter().map(|written| written.id));
     }
     host.people.proposals_seen(&ids).await.map_err(told)
 }
 
 /// Agreements of a home that count.
-fn agreed(kept: &Kept, seen: &BTreeMap<EventId, AccountId>) -> Vec<Passed> {
+pub(super) fn agreed(kept: &Kept, seen: &BTreeMap<EventId, AccountId>) -> Vec<Passed> {
     let counts = |p: &&Passed| seen.get(&p.agreement) == Some(&p.from.account);
     kept.passed.iter().filter(counts).cloned().collect()
 }

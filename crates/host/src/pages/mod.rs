@@ -8,6 +8,7 @@ pub(crate) mod desk;
 mod homes;
 mod invited;
 mod join;
+mod letters;
 mod notebooks;
 mod programmes;
 mod said;
@@ -35,4 +36,5 @@ pub fn router() -> Router<Arc<Host>> {
         .merge(colleagues::router())
         .merge(programmes::router())
         .merge(calendar::router())
+        .merge(letters::router())
 }

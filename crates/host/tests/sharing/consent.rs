@@ -23,7 +23,7 @@ async fn a_coach_sees_from_the_giving_to_the_taking_back_in_every_process() {
     assert!(
         page.holds("Meadow Club")
             && page.holds("sees your home’s pages with figures")
-            && page.marked("words-number")[0].contains("Version 3"),
+            && page.marked("words-number")[0].contains("Version 4"),
         "{}",
         page.body
     );

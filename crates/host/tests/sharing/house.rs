@@ -6,7 +6,7 @@ use axum::Router;
 use axum::body::Body;
 use axum::http::{HeaderMap, Request, StatusCode, header};
 use http_body_util::BodyExt;
-use sayso_host::{Host, HostConfig, SESSION_COOKIE};
+use sayso_host::{Host, HostConfig, Mail, SESSION_COOKIE};
 use sayso_model::*;
 use sayso_people::db::{Joined, Taker};
 use sayso_people::{Capability, Days, OsSecrets, Part, Scope, Secret};
@@ -105,8 +105,14 @@ type Body_ = sayso_model::Body;
 
 impl House {
     pub async fn new() -> Self {
+        Self::with(Mail::Printed).await
+    }
+
+    /// One that sends mail.
+    pub async fn with(mail: Mail) -> Self {
         let address = fresh::database(&CLUSTER).await;
-        let host = Arc::new(open(&address).await);
+        let here = HostConfig::here(Database::at(&address), "http://localhost/".parse().unwrap());
+        let host = Arc::new(Host::open(&HostConfig { mail, ..here }).await.unwrap());
         let (_, secret) = host.people.invite_first_keeper(host.now(), &mut OsSecrets).await.unwrap();
         let server = signed(take(&host, &secret, "Server keeper").await.unwrap());
         let (home, animal, person) = (HomeId(Uuid::now_v7()), AnimalId(Uuid::now_v7()), PersonId(Uuid::now_v7()));

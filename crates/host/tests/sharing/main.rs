@@ -3,6 +3,7 @@
 
 mod beside;
 mod calendar;
+mod caseload;
 #[path = "../../../../tests/postgres/cluster.rs"]
 mod cluster;
 mod colleagues;
@@ -21,6 +22,10 @@ mod leaving;
 mod linked;
 mod looks;
 mod norms;
+// Its letters with one link are those of another test.
+#[allow(dead_code)]
+#[path = "../signing/post.rs"]
+mod post;
 mod practice;
 mod programmes;
 mod rescue;
@@ -28,4 +33,5 @@ mod restored;
 mod roles;
 mod server;
 mod talk;
+mod tidings;
 mod turns;

@@ -2,8 +2,9 @@
 
 use crate::house::{House, event};
 use axum::http::StatusCode;
-use sayso_host::{NormRows, RowsKey, norm_rows};
+use sayso_host::{NormRows, RowsKey, Stories, norm_rows};
 use sayso_model::{Body, Consent, ConsentGiven, Event, Label, WordCard, WordId};
+use sayso_people::Capability;
 use serde_json::json;
 use uuid::Uuid;
 
@@ -58,6 +59,50 @@ async fn a_home_is_in_from_its_giving_to_its_taking_back() {
     let back = house.post(&house.keeper, "/sharing/consent/back", &form).await;
     assert_eq!(back.status, StatusCode::SEE_OTHER, "{}", back.body);
     assert_eq!(rows(&house, 1).await, none);
+}
+
+#[tokio::test(flavor = "multi_thread")]
+async fn a_row_holds_what_the_words_of_the_consent_name_and_earlier_words_keep_counting() {
+    let house = House::new().await;
+    show(&house).await;
+    // Given to the third version, which did not name the fields yet.
+    let (people, now) = (&house.host.people, house.host.now());
+    let session = people.session(&house.keeper.token, now).await.unwrap().unwrap();
+    let by = people.may(&session, Capability::Consent, house.home, &Stories(&house.host.server), now).await.unwrap();
+    let given = event(house.home, ConsentGiven { consent: Consent::Norms, words_version: 3, holds: None });
+    house.host.server.home(house.home).append(vec![given.clone()]).await.unwrap();
+    people.witness(&by, &given, now).await.unwrap();
+    let open = rows(&house, 1).await;
+    assert_eq!((open.agreed.len(), open.rows.len()), (1, 1), "what was agreed to holds");
+    // Whoever adds a column writes new words: nobody agreed to more than these.
+    let row = serde_json::to_value(&open.rows[0]).unwrap();
+    let fields: Vec<&str> = row.as_object().unwrap().keys().map(String::as_str).collect();
+    let mut named = [
+        "form",
+        "household",
+        "learner",
+        "word",
+        "species",
+        "age_band",
+        "word_kind",
+        "exposures",
+        "pressed",
+        "days",
+        "watched",
+        "invited",
+        "joined",
+    ];
+    named.sort_unstable();
+    let mut fields = fields;
+    fields.sort_unstable();
+    assert_eq!(fields, named);
+    // The home is shown both: the words as they are, and those it agreed to.
+    let page = house.get(&house.keeper, "/sharing/consent").await;
+    assert!(page.holds("how often it was shown before its first press"), "{}", page.body);
+    assert!(page.holds("seconds since the animal’s first showing"), "{}", page.body);
+    assert!(page.holds("You agreed to version 3") && page.holds("one home among many, without names"), "{}", page.body);
+    assert_eq!(page.body.matches("data-test=\"words-given\"").count(), 1, "{}", page.body);
+    assert!(house.get(&house.keeper, "/sharing").await.holds("The words are more exact since then."));
 }
 
 #[test]

@@ -50,6 +50,7 @@ async fn an_address_is_proved_by_its_own_account_alone() {
     ilda.post("/account", &[("name", "Ilda"), ("language", "de")]).await;
     assert_eq!(ilda.post("/account/email", &[("email", "other@home.example")]).await.status, 200);
     let letter = server.post.next().await;
+    assert!(!letter.head.contains("List-Unsubscribe"), "whoever asked for it does not stop it: {}", letter.head);
     assert!(letter.text.contains("Minuten") && letter.text.contains("tu nichts"), "{}", letter.text);
     let link = letter.path();
     let out = server.browser().get(&link).await;

@@ -9,6 +9,8 @@ use tokio::sync::mpsc::{UnboundedReceiver, UnboundedSender, unbounded_channel};
 #[derive(Debug)]
 pub struct Letter {
     pub to: String,
+    /// Its headers, each on a line of its own.
+    pub head: String,
     pub text: String,
 }
 
@@ -73,7 +75,8 @@ async fn take(mut stream: TcpStream, letters: UnboundedSender<Letter>) {
                 let (head, body) = raw.split_once("\r\n\r\n").unwrap();
                 assert!(!head.contains("base64"), "{head}");
                 let text = if head.contains("quoted-printable") { plain(body) } else { body.to_owned() };
-                letters.send(Letter { to: whom.clone(), text }).unwrap();
+                let head = format!("\r\n{head}\r\n");
+                letters.send(Letter { to: whom.clone(), head, text }).unwrap();
                 "250 taken"
             }
             "QUIT" => "221 bye",

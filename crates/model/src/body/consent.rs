@@ -58,7 +58,7 @@ pub enum Consent {
 
 impl Consent {
     /// The newest version of the words in which consent is asked for. Each version keeps its words in the catalogues.
-    pub const WORDS: u16 = 3;
+    pub const WORDS: u16 = 4;
     /// The first version whose words say that coaches of one club read what the others of it wrote.
     pub const CLUB_READS: u16 = 3;
 

@@ -7,9 +7,10 @@ use crate::may::{Allowed, Denied};
 use crate::secret::{Secret, Secrets};
 use sayso_model::{AccountId, HomeId, Moment};
 use sqlx::Row;
+use sqlx::postgres::PgRow;
 
 /// A reading is written down once in so many milliseconds.
-const READ_EVERY: i64 = 3_600_000;
+pub(super) const READ_EVERY: i64 = 3_600_000;
 
 /// That there is a calendar.
 #[derive(Clone, Copy, PartialEq, Eq, Debug)]
@@ -18,6 +19,11 @@ pub struct Feed {
     pub made_at: Moment,
     /// When it was read last, to the hour.
     pub read_at: Option<Moment>,
+}
+
+pub(super) fn feed_of(row: &PgRow) -> Result<Feed, Error> {
+    let read_at: Option<i64> = row.try_get("read_at")?;
+    Ok(Feed { made_at: moment(row.try_get("made_at")?), read_at: read_at.map(moment) })
 }
 
 impl People {
@@ -57,9 +63,7 @@ impl People {
             .bind(home.0)
             .fetch_optional(&self.pool)
             .await?;
-        let Some(row) = row else { return Ok(None) };
-        let read_at: Option<i64> = row.try_get("read_at")?;
-        Ok(Some(Feed { made_at: moment(row.try_get("made_at")?), read_at: read_at.map(moment) }))
+        row.as_ref().map(feed_of).transpose()
     }
 
     /// Ends the calendar of an account and a home.

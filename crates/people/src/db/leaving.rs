@@ -70,6 +70,7 @@ pub(super) async fn erase_rows(tx: &mut Tx, home: HomeId, at: Moment) -> Result<
         "DELETE FROM people.mark WHERE home = $1",
         "DELETE FROM people.spoken WHERE home = $1",
         "DELETE FROM people.feed WHERE home = $1",
+        "DELETE FROM people.tiding WHERE home = $1",
     ] {
         sqlx::query(erase).bind(home.0).execute(&mut **tx).await?;
     }

@@ -4,6 +4,7 @@
 mod account;
 mod ask;
 mod attempt;
+mod caseload;
 mod counts;
 mod cover;
 mod desk;
@@ -24,6 +25,7 @@ mod rescue;
 mod restored;
 mod session;
 mod sweep;
+mod tidings;
 mod witness;
 
 pub use account::Account;
@@ -44,6 +46,7 @@ pub use programme::ClubProgramme;
 pub use rescue::{Rescue, Rescued};
 pub use restored::{Restored, Standing};
 pub use session::Session;
+pub use tidings::{Due, Tiding};
 
 use crate::error::Error;
 use crate::lifetimes::Lifetimes;

@@ -143,10 +143,18 @@ impl People {
                 }
             }
         }
-        for link in ["DELETE FROM people.link", "DELETE FROM people.ceremony", "DELETE FROM people.errand"] {
+        // Who stopped letters since is not written to again: whoever wants them chooses them anew.
+        for link in [
+            "DELETE FROM people.link",
+            "DELETE FROM people.ceremony",
+            "DELETE FROM people.errand",
+            "DELETE FROM people.tidings",
+        ] {
             sqlx::query(link).execute(&mut *tx).await?;
         }
-        done.calendars = sqlx::query("DELETE FROM people.feed").execute(&mut *tx).await?.rows_affected();
+        for calendars in ["DELETE FROM people.feed", "DELETE FROM people.caseload"] {
+            done.calendars += sqlx::query(calendars).execute(&mut *tx).await?.rows_affected();
+        }
         for (count, sql) in [
             (&mut done.sessions, "UPDATE people.session SET ended_at = $1 WHERE ended_at IS NULL"),
             (

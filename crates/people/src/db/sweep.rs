@@ -25,6 +25,8 @@ impl People {
             ("DELETE FROM people.parted WHERE at < $1", past(kept_days)),
             ("DELETE FROM people.notebook WHERE key IS NULL AND expires_at < $1", past(1.0)),
             ("DELETE FROM people.notebook WHERE ended_at < $1", past(f64::from(self.lifetimes.looks_days))),
+            ("DELETE FROM people.tiding WHERE at < $1", past(2.0 * kept_days)),
+            ("DELETE FROM people.tidings_stop WHERE at < $1", past(f64::from(self.lifetimes.stop_days))),
             ("DELETE FROM people.aside WHERE until < $1", now.millis()),
             ("DELETE FROM people.look WHERE last_at < $1", past(f64::from(self.lifetimes.looks_days))),
             ("DELETE FROM people.look_left WHERE at < $1", past(f64::from(self.lifetimes.looks_days))),

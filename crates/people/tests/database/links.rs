@@ -9,7 +9,7 @@ const FROM: &str = "192.0.2.7";
 
 fn secret(letter: Addressed) -> Secret {
     match letter.letter {
-        Letter::Rescue { .. } => panic!("holds no secret"),
+        Letter::Rescue { .. } | Letter::Tidings { .. } => panic!("holds no secret"),
         Letter::SignIn { secret, .. } | Letter::Prove { secret, .. } => secret,
     }
 }
@@ -180,6 +180,7 @@ async fn a_recovery_code_works_once_however_many_try_and_a_new_set_ends_the_old(
 
 #[tokio::test]
 async fn mail_is_printed_while_working_on_the_program() {
-    let mail = Mail { to: Email::new("a@example.org").unwrap(), subject: "Hello".into(), text: "One line".into() };
+    let (subject, text) = ("Hello".into(), "One line".into());
+    let mail = Mail { to: Email::new("a@example.org").unwrap(), subject, text, stop: None };
     Printed.send(&mail).await.unwrap();
 }

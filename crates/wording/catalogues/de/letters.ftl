@@ -30,3 +30,32 @@ letters-rescue =
     Ab { $from } (UTC) kommt hinein, wer diesen Link hat. Wenn bei dir niemand darum gebeten hat, lehne es hier ab:
 
     { $link }
+letters-tidings-subject = Neues bei { $server }
+letters-tidings-homes = { $homes ->
+    [one] Ein Zuhause hat Neues für dich:
+   *[other] { $homes } Zuhause haben Neues für dich:
+}
+
+    { $link }
+letters-tidings-things = { $things ->
+    [one] Dein Coach hat dir etwas geschickt:
+   *[other] Dein Coach hat dir { $things } Dinge geschickt:
+}
+
+    { $link }
+letters-tidings-why =
+    Was es ist, steht dort und nicht hier, denn Briefe können andere lesen.
+
+    Du bekommst diesen Brief, weil du ihn in deinem Konto bei { $server } gewählt hast: höchstens { $every ->
+        [day] einmal am Tag
+       *[week] einmal in der Woche
+    }, und nur wenn es Neues gibt. Starke Stresszeichen stehen nie in einem Brief.
+
+    Keine solchen Briefe mehr, ohne Anmeldung:
+
+    { $link }
+letters-stop = Keine Briefe über Neues mehr
+letters-stop-what = Du bekommst dann keine solchen Briefe mehr. Links zum Anmelden kommen weiterhin, wenn du einen bestellst.
+letters-stopped-title = Keine solchen Briefe mehr
+letters-stopped = Erledigt. Wenn du sie wieder willst, wähle es in deinem Konto.
+letters-stop-unknown = Dieser Link beendet keine Briefe: Er ist zu alt oder unvollständig kopiert. Auch in deinem Konto kannst du sie beenden.

@@ -30,3 +30,32 @@ letters-rescue =
     From { $from } (UTC) whoever has that link gets in. If nobody of your home asked for it, refuse it here:
 
     { $link }
+letters-tidings-subject = Something new at { $server }
+letters-tidings-homes = { $homes ->
+    [one] One home has something new for you:
+   *[other] { $homes } homes have something new for you:
+}
+
+    { $link }
+letters-tidings-things = { $things ->
+    [one] Your coach sent you one thing:
+   *[other] Your coach sent you { $things } things:
+}
+
+    { $link }
+letters-tidings-why =
+    What it is stands there and not here, for others may read mail.
+
+    You get this letter because you chose it in your account at { $server }: { $every ->
+        [day] once a day
+       *[week] once a week
+    } at most, and only when something is new. Strong signs of stress are never told by mail.
+
+    No more of these letters, without signing in:
+
+    { $link }
+letters-stop = No more letters about what is new
+letters-stop-what = You then get no more of these letters. Links to sign in still come when you ask for one.
+letters-stopped-title = No more of these letters
+letters-stopped = Done. If you want them again, choose so in your account.
+letters-stop-unknown = This link stops no letters: it is too old, or was copied in part. In your account you can stop them, too.

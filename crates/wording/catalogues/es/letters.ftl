@@ -30,3 +30,32 @@ letters-rescue =
     Desde { $from } (UTC) entra quien tenga ese enlace. Si nadie de tu hogar lo pidió, recházalo aquí:
 
     { $link }
+letters-tidings-subject = Algo nuevo en { $server }
+letters-tidings-homes = { $homes ->
+    [one] Un hogar tiene algo nuevo para ti:
+   *[other] { $homes } hogares tienen algo nuevo para ti:
+}
+
+    { $link }
+letters-tidings-things = { $things ->
+    [one] Tu coach te envió una cosa:
+   *[other] Tu coach te envió { $things } cosas:
+}
+
+    { $link }
+letters-tidings-why =
+    Qué es está allí y no aquí, porque otras personas pueden leer el correo.
+
+    Recibes esta carta porque la elegiste en tu cuenta de { $server }: como mucho { $every ->
+        [day] una vez al día
+       *[week] una vez por semana
+    }, y solo cuando hay algo nuevo. Las señales fuertes de estrés nunca se cuentan por correo.
+
+    No recibir más cartas de estas, sin iniciar sesión:
+
+    { $link }
+letters-stop = No más cartas sobre lo nuevo
+letters-stop-what = Ya no recibirás estas cartas. Los enlaces para iniciar sesión siguen llegando cuando los pidas.
+letters-stopped-title = No más cartas de estas
+letters-stopped = Hecho. Si las quieres otra vez, elígelo en tu cuenta.
+letters-stop-unknown = Este enlace no detiene ninguna carta: es demasiado antiguo o se copió a medias. También puedes detenerlas en tu cuenta.

@@ -30,3 +30,32 @@ letters-rescue =
     À partir du { $from } (UTC), qui a ce lien entre. Si personne de ton foyer ne l’a demandé, refuse-le ici :
 
     { $link }
+letters-tidings-subject = Du nouveau sur { $server }
+letters-tidings-homes = { $homes ->
+    [one] { $homes } foyer a du nouveau pour toi :
+   *[other] { $homes } foyers ont du nouveau pour toi :
+}
+
+    { $link }
+letters-tidings-things = { $things ->
+    [one] Ton coach t’a envoyé { $things } chose :
+   *[other] Ton coach t’a envoyé { $things } choses :
+}
+
+    { $link }
+letters-tidings-why =
+    Ce que c’est se lit là-bas et non ici, car d’autres peuvent lire le courrier.
+
+    Tu reçois cette lettre parce que tu l’as choisie dans ton compte sur { $server } : { $every ->
+        [day] une fois par jour
+       *[week] une fois par semaine
+    } au plus, et seulement quand il y a du nouveau. Les signes forts de stress ne sont jamais annoncés par courriel.
+
+    Ne plus recevoir ces lettres, sans te connecter :
+
+    { $link }
+letters-stop = Plus de lettres sur les nouveautés
+letters-stop-what = Tu ne recevras plus ces lettres. Les liens de connexion arrivent toujours quand tu en demandes un.
+letters-stopped-title = Plus de ces lettres
+letters-stopped = C’est fait. Si tu les veux de nouveau, choisis-le dans ton compte.
+letters-stop-unknown = Ce lien n’arrête aucune lettre : il est trop ancien ou a été copié en partie. Tu peux aussi les arrêter dans ton compte.

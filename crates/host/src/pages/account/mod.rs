@@ -2,6 +2,7 @@
 
 mod erase;
 mod proofs;
+mod tidings;
 mod view;
 
 use crate::empty;
@@ -20,7 +21,7 @@ use sayso_model::{Label, Language, Zone};
 use sayso_people::db::{KeptPasskey, Linked};
 use sayso_people::{Membership, MembershipId, Session, SessionId};
 use sayso_web::Error;
-use sayso_web::typed::{Typed, named};
+use sayso_web::typed::{Typed, again, named};
 use sayso_wording::{Locale, Words, words};
 use std::sync::Arc;
 use uuid::Uuid;
@@ -40,6 +41,7 @@ pub fn router() -> Router<Arc<Host>> {
         .route("/account/provider", get(crate::pages::sign_in::provider::link))
         .route("/account/provider/forget", post(proofs::forget_provider))
         .route("/account/codes", post(proofs::new_codes))
+        .route("/account/news", post(choose_tidings))
         .route("/account/session/end", post(end_session))
         .route("/account/session/others", post(end_others))
         .route("/account/role/leave", post(leave_role))
@@ -57,6 +59,8 @@ struct Shown {
     provider: Option<(Label, Option<Linked>)>,
     sessions: Vec<Session>,
     roles: Vec<(Membership, Place)>,
+    /// What was chosen of letters about what is new, where there is a choice.
+    tidings: Option<tidings::Offered>,
     /// What stands in the way of what was just asked.
     wrong: Option<Words>,
     typed: Typed,
@@ -71,13 +75,19 @@ impl Shown {
             roles.push((*membership, place::of(host, &membership.part).await?));
         }
         let locale = signed.locale(headers);
-        let filled = Typed::default()
-            .read_by(locale)
-            .with("name", &signed.account.name)
-            .with("language", signed.account.language.tag());
+        let zone = place::zone_of(host, &who).await?;
+        let tidings = tidings::Offered::of(host, &who, &zone).await?;
+        // What was typed stands before what is filled in.
+        let typed =
+            typed.read_by(locale).with("name", &signed.account.name).with("language", signed.account.language.tag());
+        let typed = match &tidings {
+            Some(offered) => offered.fill(typed),
+            None => typed,
+        };
         Ok(Self {
             locale,
-            zone: place::zone_of(host, &who).await?,
+            zone,
+            tidings,
             passkeys: people.passkeys(account).await.map_err(told)?,
             provider: match &host.provider {
                 Some(provider) => Some((provider.name.clone(), linked(host, account).await?)),
@@ -87,7 +97,7 @@ impl Shown {
             sessions: people.sessions(account, host.now()).await.map_err(told)?,
             roles,
             wrong: None,
-            typed: if typed.right() { filled } else { typed },
+            typed,
             signed,
         })
     }
@@ -111,6 +121,21 @@ async fn set(
     }
     let shown = Shown::of(&host, signed, &headers, typed).await?;
     Ok((StatusCode::UNPROCESSABLE_ENTITY, view::page(&shown)).into_response())
+}
+
+/// Takes whether and when somebody wants to be told what is new.
+async fn choose_tidings(
+    State(host): State<Arc<Host>>,
+    signed: Signed,
+    headers: HeaderMap,
+    typed: Typed,
+) -> Result<Response, Error> {
+    let mut typed = typed.only(&tidings::FIELDS)?.read_by(signed.locale(&headers));
+    let Some(chosen) = tidings::read(&mut typed) else {
+        return Ok(again(view::page(&Shown::of(&host, signed, &headers, typed).await?)));
+    };
+    host.people.choose_tidings(signed.account.id, chosen.as_ref(), host.now()).await.map_err(told)?;
+    Ok(back())
 }
 
 fn back() -> Response {

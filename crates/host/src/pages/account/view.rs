@@ -1,4 +1,4 @@
-use super::Shown;
+use super::{Shown, tidings};
 use crate::place::Place;
 use maud::{Markup, html};
 use sayso_model::{Language, Moment};
@@ -15,7 +15,7 @@ pub fn page(shown: &Shown) -> Markup {
     bare_with(
         l,
         &say!(l, account::title),
-        &["client/passkey.js", AGAIN],
+        &["client/passkey.js", "client/zone.js", AGAIN],
         html! {
             @if let Some(what) = &shown.wrong { p.caution role="alert" { (what.say(l)) } }
             (sent_again(l))
@@ -28,6 +28,7 @@ pub fn page(shown: &Shown) -> Markup {
             (provider(shown))
             h2 { (say!(l, sign_in::email)) }
             (email(shown))
+            (tidings::form(shown))
             h2 { (say!(l, account::codes)) }
             p { (say!(l, account::codes_what)) }
             p data-test="codes-left" { (say!(l, account::codes_left, count = shown.codes_left)) }

@@ -6,7 +6,7 @@
 use crate::links;
 use icalendar::{Calendar, Component, Event, Property};
 use sayso_advisor::calendar::{Entry, What};
-use sayso_model::{Day, Moment, Story};
+use sayso_model::{Day, HomeId, Moment, Story};
 use sayso_wording::calendar::{title, told};
 use sayso_wording::events::home_name;
 use sayso_wording::{Locale, say};
@@ -17,10 +17,20 @@ const PROGRAM: &str = "-//Sayso//Calendar//EN";
 /// How often it is worth reading anew.
 const READ_EVERY: &str = "PT4H";
 
-/// A home's entries as a file.
+/// An entry of a home.
+pub struct Told<'a> {
+    /// The home's story.
+    pub story: &'a Story,
+    /// The entry.
+    pub entry: Entry<'a>,
+    /// The home, where the calendar is one of several homes.
+    pub home: Option<HomeId>,
+}
+
+/// Entries as a file of that name.
 #[must_use]
-pub fn file(l: &Locale, story: &Story, entries: &[Entry<'_>], url: &Url) -> String {
-    let name = plain(&say!(l, calendar::name, home = home_name(l, story)));
+pub fn file(l: &Locale, name: &str, entries: &[Told<'_>], url: &Url) -> String {
+    let name = plain(name);
     let text = |key: &str, value: &str| Property::new(key, value).add_parameter("VALUE", "TEXT").done();
     let mut all = Calendar::empty();
     all.append_property(("VERSION", "2.0"))
@@ -31,13 +41,13 @@ pub fn file(l: &Locale, story: &Story, entries: &[Entry<'_>], url: &Url) -> Stri
         .append_property(("X-WR-CALNAME", name.as_str()))
         .append_property(Property::new("REFRESH-INTERVAL", READ_EVERY).add_parameter("VALUE", "DURATION").done())
         .append_property(("X-PUBLISHED-TTL", READ_EVERY));
-    for entry in entries {
-        all.push(event(l, story, entry, url));
+    for told in entries {
+        all.push(event(l, told, url));
     }
     all.to_string()
 }
 
-fn event(l: &Locale, story: &Story, entry: &Entry<'_>, url: &Url) -> Event {
+fn event(l: &Locale, Told { story, entry, home }: &Told<'_>, url: &Url) -> Event {
     let mut event = Event::new();
     let host = url.host_str().unwrap_or("localhost");
     event
@@ -45,12 +55,14 @@ fn event(l: &Locale, story: &Story, entry: &Entry<'_>, url: &Url) -> Event {
         .append_property(("DTSTAMP", utc(entry.since).as_str()))
         .append_property(("CLASS", "PRIVATE"))
         .append_property(("SUMMARY", plain(&title(l, story, entry)).as_str()));
-    let lines = told(l, entry);
+    let of = home.map(|_| say!(l, calendar::of_home, home = home_name(l, story)));
+    let lines: Vec<String> = of.into_iter().chain(told(l, entry)).collect();
     if !lines.is_empty() {
         event.append_property(("DESCRIPTION", plain(&lines.join("\n")).as_str()));
     }
     // Nothing but an id stands in the address; who opens it signs in.
     let page = entry.animal.map_or_else(|| "talk".to_owned(), |card| format!("a/{}/today", card.animal));
+    let page = home.map_or_else(|| page.clone(), |home| format!("{page}?home={home}"));
     event.append_property(("URL", links::page(url, &page).as_str()));
     match &entry.what {
         What::Meeting { starts_at, minutes, agreed, .. } => {
@@ -137,7 +149,8 @@ mod tests {
     fn written(story: &Story, what: What<'_>) -> String {
         let (since, animal) = (at("2026-10-01T09:30:00Z"), story.animals().into_values().next());
         let entry = Entry { id: EventId(Uuid::from_u128(9)), since, animal, what };
-        file(&Locale::of(Language::En), story, &[entry], &"https://sayso.example.org/".parse().unwrap())
+        let (l, url) = (&Locale::of(Language::En), "https://sayso.example.org/".parse().unwrap());
+        file(l, &say!(l, calendar::name, home = home_name(l, story)), &[Told { story, entry, home: None }], &url)
     }
 
     fn meeting(story: &Story, starts_at: Moment, text: &str) -> String {

@@ -1,6 +1,7 @@
 //! A calendar of what has a day in a home, by a secret address: made, changed and ended by whom it is for, and read without signing in.
 //! Whether the account may see it is asked at each reading; else the answer is that of an address nobody ever had.
 
+mod caseload;
 mod ics;
 mod view;
 
@@ -19,14 +20,15 @@ use axum::response::{IntoResponse, Redirect, Response};
 use axum::routing::{get, post};
 use maud::Markup;
 use sayso_advisor::calendar::entries;
-use sayso_model::talks::{Talk, talks};
-use sayso_model::{HomeId, Story};
+use sayso_model::talks::{Passed, Talk, reaches, talks};
+use sayso_model::{AccountId, Coach, HomeId, Moment, Story};
 use sayso_people::may::may;
 use sayso_people::{Capability, HomeNow, OsSecrets, Secret, Who};
 use sayso_web::Error;
 use sayso_web::told::no_such_page;
 use sayso_web::typed::Typed;
-use sayso_wording::Locale;
+use sayso_wording::events::home_name;
+use sayso_wording::{Locale, say};
 use std::sync::Arc;
 
 /// Where it is made.
@@ -42,6 +44,9 @@ pub fn router() -> Router<Arc<Host>> {
         .route(HERE, get(show))
         .route("/calendar/new", get(ask).post(make))
         .route("/calendar/end", post(end))
+        .route(caseload::HERE, get(caseload::show))
+        .route("/desk/calendar/new", get(caseload::ask).post(caseload::make))
+        .route("/desk/calendar/end", post(caseload::end))
         .merge(read)
 }
 
@@ -93,7 +98,11 @@ async fn end(asker: Asker, typed: Typed) -> Result<Redirect, Error> {
 async fn read(State(host): State<Arc<Host>>, Path(address): Path<String>) -> Result<Response, Error> {
     let secret = Secret::typed(address.strip_suffix(links::CALENDAR).unwrap_or(&address));
     let (people, now) = (&host.people, host.now());
-    let Some((account, home)) = people.feed_at(&secret).await.map_err(told)? else { return Err(no_such_page().await) };
+    let Some((account, home)) = people.feed_at(&secret).await.map_err(told)? else {
+        let Some(account) = people.caseload_at(&secret).await.map_err(told)? else { return Err(no_such_page().await) };
+        let Some(file) = caseload::file(&host, account, now).await? else { return Err(no_such_page().await) };
+        return Ok(given(file));
+    };
     let who = people.who(account).await.map_err(told)?;
     let known = people.known_to(&who, home, &Stories(&host.server), now).await.map_err(told)?;
     let known = known.filter(|known| sees(&who, home, known, now));
@@ -107,22 +116,40 @@ async fn read(State(host): State<Arc<Host>>, Path(address): Path<String>) -> Res
     // Read by whichever program has the address: to the home it is a look of whom it belongs to, told once a day, however often it reads.
     let leave = SEES.iter().find_map(|capability| may(&who, *capability, home, Some(&known), now).ok());
     people.looked_at_each(leave.as_ref(), "calendar", now).await.map_err(told)?;
-    let talks = seen(&story, &who, &known, now);
-    let file = ics::file(&Locale::of(owner.language), &story, &entries(&story, &talks, now), &host.public_url);
-    let kind = (CONTENT_TYPE, "text/calendar; charset=utf-8");
-    Ok(([kind, (CONTENT_DISPOSITION, "inline; filename=\"sayso.ics\"")], file).into_response())
+    let agrees = may(&who, Capability::Agree, home, Some(&known), now).is_ok();
+    let (talks, passed) = if agrees { seen(&story, &known, now) } else { of_coach(&story, account, &known, now) };
+    let l = &Locale::of(owner.language);
+    let entries = entries(&story, &talks, &passed, now).into_iter();
+    let entries: Vec<_> = entries.map(|entry| ics::Told { story: &story, entry, home: None }).collect();
+    let name = say!(l, calendar::name, home = home_name(l, &story));
+    Ok(given(ics::file(l, &name, &entries, &host.public_url)))
 }
 
-fn sees(who: &Who, home: HomeId, known: &HomeNow, now: sayso_model::Moment) -> bool {
+fn given(file: String) -> Response {
+    let kind = (CONTENT_TYPE, "text/calendar; charset=utf-8");
+    ([kind, (CONTENT_DISPOSITION, "inline; filename=\"sayso.ics\"")], file).into_response()
+}
+
+fn sees(who: &Who, home: HomeId, known: &HomeNow, now: Moment) -> bool {
     SEES.iter().any(|capability| may(who, *capability, home, Some(known), now).is_ok())
 }
 
-/// The talk as far as it is for them, as on the page of what was agreed; and only what this server saw being written by whom it names.
-fn seen<'a>(story: &'a Story, who: &Who, known: &HomeNow, now: sayso_model::Moment) -> Vec<Talk<'a>> {
+/// The talk that this server saw being written by whom it names, and by what it passed on to coaches to whom the home is open.
+fn seen<'a>(story: &'a Story, known: &HomeNow, now: Moment) -> (Vec<Talk<'a>>, Vec<Passed>) {
     let mut all = talks(story, now);
     all.retain(|talk| known.witnessed.contains(&talk.id()));
-    if may(who, Capability::Agree, known.home, Some(known), now).is_err() {
-        all.retain(|talk| talk.part.from.account == who.account);
-    }
-    all
+    let mut passed = known.passed_among(&all);
+    passed.retain(|passed| known.consents.any_to(Coach::Account { account: passed.to.account }));
+    (all, passed)
+}
+
+/// The same, as far as it is a coach's: what they wrote, and what they have in hand.
+fn of_coach<'a>(story: &'a Story, me: AccountId, known: &HomeNow, now: Moment) -> (Vec<Talk<'a>>, Vec<Passed>) {
+    let (mut all, passed) = seen(story, known, now);
+    let today = now.day(&known.zone);
+    all.retain(|talk| {
+        let from = talk.part.from.account;
+        from == me || reaches(&passed, (from, talk.event.happened_at), me, today)
+    });
+    (all, passed)
 }

@@ -1,12 +1,13 @@
 //! Markup of the page: whether there is an address, and a new one, once.
 
-use crate::asker::{HOME, Inside};
-use crate::pages::invited::{HANDS_ON, handed_on};
+use crate::asker::{Asker, HOME, Inside};
+use crate::pages::invited::{HANDS_ON, handed_on, when};
 use maud::{Markup, html};
+use sayso_model::Zone;
 use sayso_people::db::Feed;
 use sayso_web::layout::{Tab, layout, layout_with};
 use sayso_wording::events::home_name;
-use sayso_wording::say;
+use sayso_wording::{Locale, say};
 
 /// Whether there is one.
 pub fn view(inside: &Inside, feed: Option<Feed>) -> Markup {
@@ -22,13 +23,7 @@ pub fn view(inside: &Inside, feed: Option<Feed>) -> Markup {
             @if inside.leave.role.looks_are_noted() { p data-test="noted" { (say!(l, calendar::noted)) } }
             p.note { (say!(l, calendar::late)) }
             @if let Some(feed) = feed {
-                p data-test="there" { (say!(l, calendar::there, day = l.date(feed.made_at.day(&page.zone)))) }
-                p.quiet {
-                    @match feed.read_at {
-                        Some(at) => (say!(l, calendar::read, when = l.weekday_date_time(at, &page.zone))),
-                        None => (say!(l, calendar::never_read)),
-                    }
-                }
+                (since(l, feed, &page.zone))
                 p { a.button href="/calendar/new" data-test="change" { (say!(l, calendar::change)) } }
                 form method="post" action="/calendar/end" {
                     input type="hidden" name=(HOME) value=(page.home);
@@ -78,6 +73,72 @@ pub fn made(inside: &Inside, link: &str) -> Markup {
             (handed_on(l, link, "address"))
             p { (say!(l, calendar::whoever)) }
             p { a.link href="/calendar" { (say!(l, calendar::title)) } }
+        },
+    )
+}
+
+/// Since when there is an address, and when it was read last.
+fn since(l: &Locale, feed: Feed, zone: &Zone) -> Markup {
+    html! {
+        p data-test="there" { (say!(l, calendar::there, day = l.date(feed.made_at.day(zone)))) }
+        p.quiet {
+            @match feed.read_at {
+                Some(at) => (say!(l, calendar::read, when = when(l, at, zone))),
+                None => (say!(l, calendar::never_read)),
+            }
+        }
+    }
+}
+
+/// Whether there is one of a caseload.
+pub fn caseload(asker: &Asker, feed: Option<Feed>) -> Markup {
+    let l = &asker.locale();
+    asker.framed(
+        &say!(l, calendar::caseload),
+        html! {
+            p { (say!(l, calendar::caseload_what)) }
+            p { (say!(l, calendar::caseload_sees)) }
+            p data-test="noted" { (say!(l, calendar::caseload_noted)) }
+            p.note { (say!(l, calendar::caseload_late)) }
+            @if let Some(feed) = feed {
+                (since(l, feed, &Zone::utc()))
+                p { a.button href="/desk/calendar/new" data-test="change" { (say!(l, calendar::change)) } }
+                form method="post" action="/desk/calendar/end" { button data-test="end" { (say!(l, calendar::end)) } }
+            } @else {
+                p data-test="none" { (say!(l, calendar::none)) }
+                p { a.button.primary href="/desk/calendar/new" data-test="new" { (say!(l, calendar::make)) } }
+            }
+            p { a.link href="/desk" { (say!(l, desk_page::title)) } }
+        },
+    )
+}
+
+/// What is said before one of a caseload is made.
+pub fn ask_caseload(asker: &Asker, feed: Option<Feed>) -> Markup {
+    let l = &asker.locale();
+    let says = if feed.is_some() { say!(l, calendar::change) } else { say!(l, calendar::make) };
+    asker.framed(
+        &says,
+        html! {
+            p.caution { (say!(l, calendar::caseload_whoever)) }
+            @if feed.is_some() { p { (say!(l, calendar::change_what)) } }
+            form method="post" action="/desk/calendar/new" { button.primary.wide data-test="make" { (says) } }
+            p { a.link href=("/desk/calendar") { (say!(l, calendar::caseload)) } }
+        },
+    )
+}
+
+/// The address of one of a caseload, once.
+pub fn made_caseload(asker: &Asker, link: &str) -> Markup {
+    let l = &asker.locale();
+    asker.framed_with(
+        &[HANDS_ON],
+        &say!(l, calendar::made),
+        html! {
+            p.caution { (say!(l, calendar::shown_once)) }
+            (handed_on(l, link, "address"))
+            p { (say!(l, calendar::caseload_whoever)) }
+            p { a.link href=("/desk/calendar") { (say!(l, calendar::caseload)) } }
         },
     )
 }

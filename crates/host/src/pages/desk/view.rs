@@ -74,6 +74,7 @@ pub fn around(l: &Locale, found: &Found, at: Tab, asked: &Asked) -> Markup {
             a.button href=(Tab::Changes.path()) aria-current=[here(Tab::Changes)] data-test="to-changes" { (say!(l, followed::title)) }
             a.link href="/desk/programmes" data-test="to-programmes" { (say!(l, programme::title)) }
             a.link href="/desk/colleagues" data-test="to-colleagues" { (say!(l, colleagues::title)) }
+            a.link href="/desk/calendar" data-test="to-calendar" { (say!(l, calendar::title)) }
             a.link href="/homes" { (say!(l, sharing::to_homes)) }
         }
         @if found.behind + found.unread > 0 {
