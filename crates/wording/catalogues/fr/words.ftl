@@ -77,6 +77,10 @@ words-no-piece = La ration du jour n’en laisse aucun morceau.
 words-too-slow = Prend { $seconds } s près du tableau, plus de { $slowest } s : trop peu de répétitions.
 words-too-seldom = Peut être donné { $times } fois par jour, moins de { $fewest }.
 words-no-company = Ne va avec aucun autre : il faut { $needed } mots ensemble.
+words-as-good = { $cautioned ->
+    [yes] Aussi bien ; ce qui ne se donne qu’un peu cède la place. Tu peux le prendre à la place.
+   *[no] Aussi bien ; tu peux le prendre à la place.
+}
 words-outscored = { $by ->
     [liking] Moins aimé que les choisis (score inférieur de { $behind }).
     [uncertainty] Son attrait est moins sûr : teste-le davantage (score inférieur de { $behind }).

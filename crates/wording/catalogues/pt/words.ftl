@@ -77,6 +77,10 @@ words-no-piece = A comida do dia não deixa nem um pedaço.
 words-too-slow = Leva { $seconds } s junto ao quadro, mais de { $slowest } s: repetições de menos.
 words-too-seldom = Pode ser dado { $times } vezes por dia, menos de { $fewest }.
 words-no-company = Não combina com nenhuma: são necessárias { $needed } palavras juntas.
+words-as-good = { $cautioned ->
+    [yes] Igualmente boa; o que só se dá em pouca quantidade cede o lugar. Você pode escolhê-la no lugar.
+   *[no] Igualmente boa; você pode escolhê-la no lugar.
+}
 words-outscored = { $by ->
     [liking] Agrada menos do que as escolhidas (pontuação { $behind } menor).
     [uncertainty] Quanto agrada é menos certo: teste mais (pontuação { $behind } menor).
