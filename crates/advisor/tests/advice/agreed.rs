@@ -1,7 +1,8 @@
 //! What the log has of an agreed plan, counted: no more than is there, and a day without a record is no day of not doing it.
 
-use sayso_advisor::Case;
 use sayso_advisor::agreed::doing;
+use sayso_advisor::stuck::{Bearing, Cause, differential};
+use sayso_advisor::{Because, Case};
 use sayso_model::*;
 use uuid::Uuid;
 
@@ -188,4 +189,20 @@ fn figures_before_and_since_do_not_share_a_record() {
     assert!((before.value.unwrap() - 2.0 / 6.0).abs() < 1e-12 && (since.value.unwrap() - 5.0 / 7.0).abs() < 1e-12);
     let (before, since) = &found.lines[0].right;
     assert_eq!((before.n, since.n), (2, 5), "presses alone");
+}
+
+#[test]
+fn minutes_of_showing_are_no_rate_a_day() {
+    let too_little = |hours: f64| {
+        let mut log = Log::new();
+        log.shows(0.0, BALL, None);
+        let story = log.story();
+        let all = differential(&Case::new(&story, DOG, at(hours)), BALL);
+        all.into_iter().find(|w| w.cause == Cause::TooLittle).unwrap()
+    };
+    let young = too_little(0.1);
+    assert_eq!((young.bearing, young.evidence), (Bearing::Unknown, vec![Because::TooFewDays]));
+    // Once shown and then left alone for a week is too little, and said with its rate.
+    let old = too_little(24.0 * 7.0);
+    assert!(old.bearing == Bearing::For && matches!(old.evidence[..], [Because::ShowingsADay { .. }]), "{old:?}");
 }
