@@ -170,6 +170,7 @@ export interface Messages {
   "client-board-stop-strong-do": { name: string | number };
   "client-board-stumble": {};
   "client-board-stumble-short": {};
+  "client-board-stumbled": { n: string | number; times: string | number };
   "client-board-sum-given": { all: string | number; given: string | number };
   "client-board-sum-invited": { list: string | number };
   "client-board-sum-nothing": {};

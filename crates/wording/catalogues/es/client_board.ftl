@@ -126,6 +126,10 @@ client-board-word-times = { $word } { $n ->
 client-board-sum-shown = Mostrado: { $list }.
 client-board-sum-nothing = nada
 client-board-sum-pressed = { $name } pulsó: { $list }.
+client-board-stumbled = { $times } ({ $n ->
+        [0] pareció un tropiezo
+       *[other] { $n } como un tropiezo
+    })
 client-board-sum-given = Dado: { $given } de { $all }.
 client-board-sum-waiting = Aún sin dar; todavía se puede dar:
 client-board-put-away = Cerrar
@@ -196,6 +200,8 @@ client-board-too-few = { $n ->
 } hoy: muy pocos
 client-board-round-short = Esa ronda se cortó. Cuenta poco; eso es todo.
 client-board-round-done = La ronda de { $n } está hecha.
+client-board-none-to-invite = Aún no hay palabra a la que invitar. Muéstralas primero: pulsa y entrega en dos segundos. Hoy dice cuándo se puede invitar a { $name }, y por qué no antes.
+client-board-not-yet = Con «{ $word }» Hoy aún no espera nada: todavía se muestra. Lo que salga de una espera ahora dice poco.
 client-board-needs-two = Un sorteo necesita dos palabras a las que hoy se puede invitar, cada una con su cosa a mano. Aquí: { $list }.
 client-board-needs-two-food = Un sorteo necesita dos palabras a las que hoy se puede invitar, cada una con su cosa a mano. La comida de hoy casi se ha acabado.
 client-board-none-yet = ninguna aún
