@@ -32,7 +32,6 @@ export interface Messages {
   "client-board-drop": {};
   "client-board-drop-sure": {};
   "client-board-else-instead": {};
-  "client-board-end-a-word": {};
   "client-board-end-because": {};
   "client-board-end-done": {};
   "client-board-end-interrupted": {};
@@ -90,6 +89,7 @@ export interface Messages {
   "client-board-no-thing": {};
   "client-board-no-word": {};
   "client-board-none-left": {};
+  "client-board-none-to-invite": { name: string | number };
   "client-board-none-waiting": { why: string | number };
   "client-board-none-yet": {};
   "client-board-not-joined": {};
@@ -97,6 +97,7 @@ export interface Messages {
   "client-board-not-now": {};
   "client-board-not-now-more": {};
   "client-board-not-now-then": { name: string | number };
+  "client-board-not-yet": { word: string | number };
   "client-board-nothing-came": {};
   "client-board-nothing-else": {};
   "client-board-of-aim": { aim: string | number; here: string | number };

@@ -18,7 +18,9 @@ export function end(pad) {
   /** @type {[string, EndReason][]} */
   const reasons = [
     [say("client-board-end-done"), "done"],
-    [word ? say("client-board-end-word", { word: word.says }) : say("client-board-end-a-word"), "closing_word"],
+    ...(word
+      ? [/** @type {[string, EndReason]} */ ([say("client-board-end-word", { word: word.says }), "closing_word"])]
+      : []),
     [say("client-board-end-left", { name: pad.now.name }), "animal_left"],
     [say("client-board-end-strong"), "strong_sign"],
     [say("client-board-end-interrupted"), "interrupted"],

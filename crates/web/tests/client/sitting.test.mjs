@@ -2,14 +2,7 @@
 
 import assert from "node:assert/strict";
 import { test } from "node:test";
-import {
-  median,
-  ration,
-  sitting,
-  standing,
-  stopReason,
-  summary,
-} from "../../src/client/sitting.js";
+import { median, ration, sitting, standing, stopReason, summary } from "../../src/client/sitting.js";
 
 const T0 = Date.parse("2026-03-01T10:00:00Z");
 let n = 0;
@@ -19,12 +12,9 @@ function event(body, seconds, recorded = seconds) {
   const iso = (s) => new Date(T0 + s * 1000).toISOString();
   return { id, happened_at: iso(seconds), recorded_at: iso(recorded), body };
 }
-const start = (s, session = "A") =>
-  event({ kind: "session_start", session, purpose: "showing" }, s);
-const sign = (level, s, session = "A") =>
-  event({ kind: "sign", sign: "x", level, when: "during", session }, s);
-const press = (s, word = "out", by = "person", session = "A") =>
-  event({ kind: "press", word, by, session }, s);
+const start = (s, session = "A") => event({ kind: "session_start", session, purpose: "showing" }, s);
+const sign = (level, s, session = "A") => event({ kind: "sign", sign: "x", level, when: "during", session }, s);
+const press = (s, word = "out", by = "person", session = "A") => event({ kind: "press", word, by, session }, s);
 const give = (p, s, answer = "given") =>
   event(
     {
@@ -44,31 +34,19 @@ test("a press is a showing only once it was given", () => {
   assert.equal(before.showings, 0);
   assert.equal(before.pending.out.id, p.id);
   const after = sitting([start(0), p, give(p, 12)], at(30));
-  assert.deepEqual(
-    [after.showings, after.shownToday.out, after.delay, after.delays],
-    [1, 1, 2, 1],
-  );
+  assert.deepEqual([after.showings, after.shownToday.out, after.delay, after.delays], [1, 1, 2, 1]);
   assert.deepEqual(after.pending, {});
   assert.equal(after.perMinute, 2);
 });
 
 test("declined and missed answers are no showings", () => {
   const p = press(10);
-  assert.equal(
-    sitting([start(0), p, give(p, 12, "declined")], at(30)).showings,
-    0,
-  );
+  assert.equal(sitting([start(0), p, give(p, 12, "declined")], at(30)).showings, 0);
 });
 
 test("the order of arrival and repeats change nothing", () => {
   const p = press(10);
-  const all = [
-    start(0),
-    p,
-    give(p, 12),
-    sign("mild", 20),
-    event({ kind: "joining", session: "A" }, 5),
-  ];
+  const all = [start(0), p, give(p, 12), sign("mild", 20), event({ kind: "joining", session: "A" }, 5)];
   const first = sitting(all, at(60));
   assert.deepEqual(sitting([...all].reverse().concat(all), at(60)), first);
 });
@@ -77,10 +55,7 @@ test("a withdrawn press is gone, and a later correction brings it back", () => {
   const p = press(10);
   const w = event({ kind: "withdrawal", of: p.id }, 20);
   assert.equal(standing([p, w]).length, 0);
-  const c = event(
-    { kind: "correction", of: p.id, body: { ...p.body, word: "play" } },
-    30,
-  );
+  const c = event({ kind: "correction", of: p.id, body: { ...p.body, word: "play" } }, 30);
   assert.equal(standing([c, w, p])[0].body.word, "play");
 });
 
@@ -98,38 +73,20 @@ test("a strong sign stops, whatever came after", () => {
 test("leaving stops until it comes back by itself", () => {
   const left = event({ kind: "leaving", session: "A" }, 5);
   assert.equal(stopReason([left]), "left");
-  assert.equal(
-    stopReason([left, event({ kind: "joining", session: "A" }, 9)]),
-    undefined,
-  );
+  assert.equal(stopReason([left, event({ kind: "joining", session: "A" }, 9)]), undefined);
 });
 
 test("two mild signs in a row stop; one, or two with ease between, do not", () => {
   assert.equal(stopReason([sign("mild", 1)]), undefined);
-  assert.equal(
-    stopReason([sign("mild", 1), sign("joining", 2), sign("mild", 3)]),
-    undefined,
-  );
+  assert.equal(stopReason([sign("mild", 1), sign("joining", 2), sign("mild", 3)]), undefined);
   assert.equal(stopReason([sign("mild", 1), sign("mild", 3)]), "mild");
-  assert.equal(
-    stopReason([sign("mild", 1), sign("mild", 3)], at(4)),
-    undefined,
-  );
-  assert.equal(
-    stopReason(
-      [sign("mild", 1), sign("mild", 3), sign("mild", 5), sign("mild", 6)],
-      at(4),
-    ),
-    "mild",
-  );
+  assert.equal(stopReason([sign("mild", 1), sign("mild", 3)], at(4)), undefined);
+  assert.equal(stopReason([sign("mild", 1), sign("mild", 3), sign("mild", 5), sign("mild", 6)], at(4)), "mild");
 });
 
 test("signs of an earlier session do not stop this one", () => {
   const end = event({ kind: "session_end", session: "A", reason: "done" }, 5);
-  assert.equal(
-    sitting([start(0), sign("strong", 2), end, start(10, "B")], at(11)).stop,
-    undefined,
-  );
+  assert.equal(sitting([start(0), sign("strong", 2), end, start(10, "B")], at(11)).stop, undefined);
 });
 
 test("the ration counts down in whole pieces and never below none", () => {
@@ -157,17 +114,11 @@ test("the median of none is nothing", () => {
 test("a press of a session that is over waits for nothing, an animal's press does", () => {
   const end = event({ kind: "session_end", session: "A", reason: "done" }, 20);
   const own = press(12, "play", "animal");
-  assert.deepEqual(
-    Object.keys(
-      sitting([start(0), press(10), own, end, start(30, "B")], at(40)).pending,
-    ),
-    ["play"],
-  );
+  assert.deepEqual(Object.keys(sitting([start(0), press(10), own, end, start(30, "B")], at(40)).pending), ["play"]);
 });
 
 test("what its card allows in a day bounds the pieces that energy leaves", () => {
-  const fed = (pieces) =>
-    event({ kind: "feed", reward: "leaf", pieces, kcal: 1 }, 1);
+  const fed = (pieces) => event({ kind: "feed", reward: "leaf", pieces, kcal: 1 }, 1);
   const leaf = { id: "leaf", kcal: 1, most_per_day: 12 };
   assert.equal(ration([], 43).pieces(leaf), 12);
   assert.equal(ration([fed(2), fed()], 43).pieces(leaf), 9);
@@ -184,25 +135,13 @@ test("a press not given when the session ended may still be given", () => {
   const end = event({ kind: "session_end", session: "A", reason: "done" }, 20);
   const p = press(15);
   const view = sitting([start(0), p, end], at(40));
-  assert.deepEqual(
-    [Object.keys(view.pending), view.ended.body.session],
-    [["out"], "A"],
-  );
-  assert.deepEqual(
-    sitting([start(0), p, end, give(p, 50)], at(60)).pending,
-    {},
-  );
+  assert.deepEqual([Object.keys(view.pending), view.ended.body.session], [["out"], "A"]);
+  assert.deepEqual(sitting([start(0), p, end, give(p, 50)], at(60)).pending, {});
   assert.deepEqual(sitting([start(0), p, end], at(15 + 121)).pending, {});
 });
 
 test("a session is summed up: minutes, presses of both, what was given and what still waits", () => {
-  const all = [
-    start(0),
-    press(10),
-    press(30, "play"),
-    press(50, "play", "animal"),
-    press(55, "play"),
-  ];
+  const all = [start(0), press(10), press(30, "play"), press(50, "play", "animal"), press(55, "play")];
   const stand = standing([
     ...all,
     give(all[1], 12),
@@ -210,14 +149,8 @@ test("a session is summed up: minutes, presses of both, what was given and what 
     event({ kind: "session_end", session: "A", reason: "done" }, 90),
   ]);
   const s = summary(stand, "A", at(100));
-  assert.deepEqual(
-    [s.minutes, s.shown, s.pressed],
-    [1.5, { out: 1, play: 2 }, { play: 1 }],
-  );
-  assert.deepEqual(
-    [s.given, s.presses, s.waiting.map((e) => e.id)],
-    [2, 4, [all[2].id, all[4].id]],
-  );
+  assert.deepEqual([s.minutes, s.shown, s.pressed], [1.5, { out: 1, play: 2 }, { play: 1 }]);
+  assert.deepEqual([s.given, s.presses, s.waiting.map((e) => e.id)], [2, 4, [all[2].id, all[4].id]]);
 });
 
 test("it is there from joining until it goes", () => {
@@ -230,47 +163,19 @@ test("it is there from joining until it goes", () => {
 });
 
 test("a press whose thing never came showed nothing, and what was offered is summed up", () => {
-  const offer = event(
-    {
-      kind: "invitation",
-      word: "rub",
-      result: { outcome: "nothing_by_wait" },
-      session: "A",
-    },
-    20,
-  );
+  const offer = event({ kind: "invitation", word: "rub", result: { outcome: "nothing_by_wait" }, session: "A" }, 20);
   const end = event({ kind: "session_end", session: "A", reason: "done" }, 60);
   const stand = standing([start(0), press(10, "rub"), offer, end]);
   const soon = summary(stand, "A", at(100));
-  assert.deepEqual(
-    [soon.shown, soon.waiting.length, soon.invited],
-    [{ rub: 1 }, 1, { rub: 1 }],
-  );
+  assert.deepEqual([soon.shown, soon.waiting.length, soon.invited], [{ rub: 1 }, 1, { rub: 1 }]);
   const later = summary(stand, "A", at(600));
-  assert.deepEqual(
-    [later.shown, later.waiting.length, later.given],
-    [{}, 0, 0],
-  );
+  assert.deepEqual([later.shown, later.waiting.length, later.given], [{}, 0, 0]);
 });
 
 test("what looked like a stumble is told beside what was pressed", () => {
-  const own = (s, word, accident) =>
-    event({ kind: "press", word, by: "animal", accident, session: "A" }, s);
-  const presses = [
-    own(10, "out", "likely"),
-    own(20, "out", "unsure"),
-    own(30, "ball", "likely"),
-  ];
-  const shown = event(
-    {
-      kind: "press",
-      word: "out",
-      by: "person",
-      accident: "likely",
-      session: "A",
-    },
-    40,
-  );
+  const own = (s, word, accident) => event({ kind: "press", word, by: "animal", accident, session: "A" }, s);
+  const presses = [own(10, "out", "likely"), own(20, "out", "unsure"), own(30, "ball", "likely")];
+  const shown = event({ kind: "press", word: "out", by: "person", accident: "likely", session: "A" }, 40);
   const s = summary(standing([start(0), ...presses, shown]), "A", at(100));
   assert.deepEqual(
     [s.pressed, s.stumbled],

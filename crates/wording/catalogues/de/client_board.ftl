@@ -104,7 +104,6 @@ client-board-saw-what = Was hast du gesehen?
 client-board-end-because = Die Sitzung endet, weil …
 client-board-end-done = Der Plan ist erfüllt
 client-board-end-word = Schlusswort: { $word }
-client-board-end-a-word = Ein Schlusswort wurde gesagt
 client-board-end-left = { $name } ging weg
 client-board-end-strong = Ein starkes Zeichen
 client-board-end-interrupted = Etwas kam dazwischen

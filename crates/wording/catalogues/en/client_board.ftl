@@ -105,7 +105,6 @@ client-board-saw-what = What did you see?
 client-board-end-because = End the session because…
 client-board-end-done = The plan is done
 client-board-end-word = Closing word: { $word }
-client-board-end-a-word = A closing word was said
 client-board-end-left = { $name } went away
 client-board-end-strong = A strong sign
 client-board-end-interrupted = Something came up

@@ -89,7 +89,7 @@ words-outscored = { $by ->
     [apart] Sounds closer to the others than the chosen ones do (score { $behind } lower).
    *[said] You do not say it yet, unlike the chosen ones (score { $behind } lower).
 }
-words-give = Give { $says }.
+words-give = Give what “{ $says }” asks for.
 words-asks-for = asks for: { $name }
 words-not-now = “Not now”, once and calmly; offer something else.
 words-size-leaves-out = and places a row leave out a place that holds a word; change the size first and look

@@ -111,7 +111,6 @@ client-board-saw-what = ¿Qué viste?
 client-board-end-because = Terminar la sesión porque…
 client-board-end-done = El plan está hecho
 client-board-end-word = Palabra de cierre: { $word }
-client-board-end-a-word = Se dijo una palabra de cierre
 client-board-end-left = { $name } se fue
 client-board-end-strong = Una señal fuerte
 client-board-end-interrupted = Surgió algo

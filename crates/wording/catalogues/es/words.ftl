@@ -89,7 +89,7 @@ words-outscored = { $by ->
     [apart] Suena más parecida a las demás que las elegidas (puntuación { $behind } menor).
    *[said] Aún no la dices, a diferencia de las elegidas (puntuación { $behind } menor).
 }
-words-give = Dar { $says }.
+words-give = Dar lo que pide «{ $says }».
 words-asks-for = pide: { $name }
 words-not-now = «Ahora no», una vez y con calma; ofrece otra cosa.
 words-size-leaves-out = y lugares por fila dejan fuera un lugar con palabra; cambia antes el tamaño y mira

@@ -107,7 +107,6 @@ client-board-saw-what = Qu’as-tu vu ?
 client-board-end-because = Terminer la séance car…
 client-board-end-done = Le plan est fait
 client-board-end-word = Mot de fin : { $word }
-client-board-end-a-word = Un mot de fin a été dit
 client-board-end-left = { $name } s’en va
 client-board-end-strong = Un signe fort
 client-board-end-interrupted = Un imprévu

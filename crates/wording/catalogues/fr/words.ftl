@@ -89,7 +89,7 @@ words-outscored = { $by ->
     [apart] Ressemble plus aux autres que les choisis (score inférieur de { $behind }).
    *[said] Vous ne le dites pas encore, contrairement aux choisis (score inférieur de { $behind }).
 }
-words-give = Donner { $says }.
+words-give = Donner ce que « { $says } » demande.
 words-asks-for = demande : { $name }
 words-not-now = « Pas maintenant », une fois et calmement ; proposer autre chose.
 words-size-leaves-out = et places par rangée laissent de côté une place avec un mot ; change d’abord la taille et regarde

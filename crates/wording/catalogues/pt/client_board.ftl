@@ -111,7 +111,6 @@ client-board-saw-what = O que você viu?
 client-board-end-because = Terminar a sessão porque…
 client-board-end-done = O plano está feito
 client-board-end-word = Palavra de encerramento: { $word }
-client-board-end-a-word = Foi dita uma palavra de encerramento
 client-board-end-left = { $name } foi embora
 client-board-end-strong = Um sinal forte
 client-board-end-interrupted = Surgiu algo

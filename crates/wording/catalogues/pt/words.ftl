@@ -89,7 +89,7 @@ words-outscored = { $by ->
     [apart] Soa mais parecida às outras do que as escolhidas (pontuação { $behind } menor).
    *[said] Ainda não a dizem, ao contrário das escolhidas (pontuação { $behind } menor).
 }
-words-give = Dar { $says }.
+words-give = Dar o que “{ $says }” pede.
 words-asks-for = pede: { $name }
 words-not-now = “Agora não”, uma vez e com calma; oferecer outra coisa.
 words-size-leaves-out = e lugares por fileira deixam de fora um lugar com palavra; mude primeiro o tamanho e veja
