@@ -22,6 +22,8 @@ pub(crate) const RECENT_DAYS: i32 = 21;
 const TAKEN: f64 = 0.6;
 /// Showings a day below which there is too little of it.
 const SHOWINGS_A_DAY: f64 = 2.0;
+/// Days since the first showing from which a number of them a day says something.
+const FEWEST_DAYS: f64 = 3.0;
 /// A delivery later than this, in seconds, comes too late to belong to the press.
 const DELAY_S: f64 = 5.0;
 /// Where it joins at least this share of the sessions, the time of day is no trouble.
@@ -95,6 +97,10 @@ pub(crate) fn too_little(case: &Case<'_>, word: WordId) -> Weighed {
     let from = case.since(RECENT_DAYS);
     let shown = &case.totals().of(word).shown;
     let first = shown.first().map_or(from, |s| s.at).max(from);
+    // Minutes of a new notebook would make it hundreds a day.
+    if case.now().seconds_since(first) < FEWEST_DAYS * 86_400.0 {
+        return weigh(Cause::TooLittle, Bearing::Unknown, vec![Because::TooFewDays]);
+    }
     // Showings come in sessions, so their number is less sure than that of single events.
     let figure = per_day(shown.iter().map(|s| s.at), first, case.now(), case.zone());
     let bearing = against_bar(&figure, Some(SHOWINGS_A_DAY), None);

@@ -10,7 +10,7 @@ use crate::case::Case;
 use crate::pool::pooled;
 use crate::swaps::{Swaps, swaps};
 use sayso_methods::understanding::UnderstandingError;
-use sayso_methods::understanding::ladder::{Growth, Ladder, LadderRule, Rung, Verdict, WordEvidence, climb};
+use sayso_methods::understanding::ladder::{Growth, Ladder, LadderRule, Rung, Verdict, WordBars, WordEvidence, climb};
 use sayso_methods::understanding::rounds::{Outcome, Round, word_evidence};
 use sayso_methods::understanding::swap::{SwapEvidence, swap_evidence};
 use sayso_model::{AnimalId, Moment, Story, WordCard, WordId};
@@ -29,6 +29,8 @@ pub struct Claim {
     pub hearing: Verdict,
     /// The evidence behind both.
     pub evidence: WordEvidence,
+    /// From what on each kind of it is told.
+    pub bars: WordBars,
 }
 
 impl Claim {
@@ -101,14 +103,15 @@ pub fn claims(case: &Case<'_>) -> Result<Claims, UnderstandingError> {
     Ok(Claims {
         words: words
             .iter()
-            .zip(verdicts.words)
+            .zip(verdicts.words.into_iter().zip(verdicts.bars))
             .zip(evidence)
-            .map(|((card, [asking, hearing]), evidence)| Claim {
+            .map(|((card, ([asking, hearing], bars)), evidence)| Claim {
                 word: card.word,
                 says: card.says.to_string(),
                 asking,
                 hearing,
                 evidence,
+                bars,
             })
             .collect(),
         animal: AnimalClaim { verdict: verdicts.animal, swaps, running_until: swapped.running_until },

@@ -3,7 +3,7 @@
 use crate::case::Case;
 use crate::estimate::{Estimate, Unit, median};
 use crate::latency::{Waiting, waiting};
-use crate::observe::{Answered, own_presses, showings};
+use crate::observe::{Answered, meant_presses, own_presses, showings};
 use crate::rate::{clumping, rate};
 use crate::rhythm::{Rhythm, rhythm};
 pub use crate::sums::Answers;
@@ -102,7 +102,7 @@ pub fn days(case: &Case<'_>, length: u16) -> Days {
             *row.showings.entry(a.press.part.word).or_insert(0) += 1;
         }
     }
-    for a in &own {
+    for a in &meant_presses(&all, None) {
         if let Some(row) = row_of(a.press.at()).and_then(|i| rows.get_mut(i)) {
             *row.presses.entry(a.press.part.word).or_insert(0) += 1;
         }
@@ -139,7 +139,7 @@ fn weeks(
     zone: &sayso_model::Zone,
 ) -> Vec<Week> {
     // How much presses come in bursts is learned from all weeks together; one week alone hardly shows it.
-    let bursts = clumping(own_presses(all, None).iter().map(|a| a.press.at()), watched_from, now, zone);
+    let bursts = clumping(meant_presses(all, None).iter().map(|a| a.press.at()), watched_from, now, zone);
     let mut weeks = Vec::new();
     for ago in 0.. {
         let first = week_begins(ago, now.day(zone));
@@ -153,7 +153,7 @@ fn weeks(
         let shown = showings(week, None);
         let begun: Vec<_> = sessions.iter().filter(|s| inside(s.start.at())).collect();
         let delays: Vec<f64> = shown.iter().filter_map(Answered::delay_s).collect();
-        let own = own_presses(week, None).len();
+        let own = meant_presses(week, None).len();
         let length = now.min(end).seconds_since(begin) / 86_400.0;
         weeks.push(Week {
             first,

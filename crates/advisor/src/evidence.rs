@@ -53,7 +53,7 @@ pub struct Evidence {
     pub standing: Standing,
     /// Showings by day.
     pub showings_by_day: BTreeMap<Day, usize>,
-    /// Own presses by day.
+    /// Own presses that count for understanding by day.
     pub presses_by_day: BTreeMap<Day, usize>,
     /// Invitations sorted by what they can say.
     pub invitations: InvitationCounts,
@@ -69,6 +69,8 @@ pub struct Evidence {
     pub after_declined: After,
     /// Taken more often than after other words?
     pub uptake: Uptake,
+    /// Own presses that are left out of it, ever: they looked like a stumble.
+    pub left_out: usize,
     /// Share of own presses that looked like a stumble, of those somebody judged.
     pub stumbles: Estimate,
     /// Fidelity of the teaching: share of showings in which the thing was given within [`GIVEN_WITHIN_S`] of the press.
@@ -114,6 +116,7 @@ pub fn evidence(case: &Case<'_>, word: WordId) -> Option<Evidence> {
         waiting: waiting(&asked.usable),
         answers: sums.answers,
         uptake: uptake(case.totals(), word),
+        left_out: sums.stumbled,
         stumbles: Estimate::share(sums.stumbled, sums.judged),
         fidelity: fidelity(&sums.shown),
         settings: settings(case, word),

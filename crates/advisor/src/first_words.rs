@@ -7,7 +7,7 @@ pub use giving::{Basis, Given, MEASURED_FROM};
 use crate::case::Case;
 use crate::estimate::Estimate;
 use crate::likes::{LikesReport, likes};
-use crate::ration::{FoodCaution, forbidden, ration};
+use crate::ration::{FoodCaution, food_cautions, forbidden, ration};
 use giving::AtHome;
 use sayso_methods::words::{
     AlikeRule, Candidate, Delivery, FirstWordRules, FirstWordsError, LeftOut, Liking, Score, Scored, alike,
@@ -208,6 +208,7 @@ impl<'a> Known<'a> {
                     ration_pieces: pieces(r, budget),
                     // What for is told by `Why`.
                     barred: never.contains_key(&r.reward) || undosed.contains(&r.reward),
+                    cautioned: food_cautions(card.species, r.name.as_str()).iter().any(|c| c.certain),
                     already_said: r.already_said,
                 }
             })

@@ -5,10 +5,11 @@ use crate::advice::NamedWord;
 use crate::case::Case;
 use crate::checks::report;
 use crate::estimate::TOO_EARLY;
+use crate::observe::meant;
 use crate::rate::clumping;
 use crate::weeks::WEEK;
 use sayso_methods::stats::{Count, clumped_p};
-use sayso_model::{Day, Moment, PressedBy, ProbeId, Then, WordId};
+use sayso_model::{Day, Moment, ProbeId, Then, WordId};
 use serde::Serialize;
 use std::collections::BTreeSet;
 
@@ -104,11 +105,8 @@ pub(crate) struct More {
 pub(crate) fn more(case: &Case<'_>, word: WordId) -> Option<More> {
     let (week, from, now) = (case.since(WEEK), case.since(WEEK + BEFORE), case.now());
     let days = |a: Moment, b: Moment| b.seconds_since(a) / 86_400.0;
-    let own: Vec<Moment> = case
-        .presses_between(from, now)
-        .filter(|p| p.part.by == PressedBy::Animal && p.part.word == word)
-        .map(|p| p.at())
-        .collect();
+    let own: Vec<Moment> =
+        case.presses_between(from, now).filter(|p| meant(p.part) && p.part.word == word).map(|p| p.at()).collect();
     // Nothing was watched for it before it was first shown.
     let since = case.totals().of(word).shown.first().map_or(from, |s| s.at).max(from);
     if since >= week {

@@ -4,13 +4,12 @@
 use crate::advice::NamedWord;
 use crate::case::Case;
 use crate::estimate::{Estimate, Unit, median};
-use crate::observe::{Answered, showings};
+use crate::observe::{Answered, meant, meant_presses, showings};
 use crate::rate::per_day;
 use sayso_model::event::Part;
 use sayso_model::talks::{Talk, own_plans};
 use sayso_model::{
-    Day, Event, Kind, LikesTest, Moment, PressedBy, ProbePlan, Session, Sign, SignLevel, Stage, StageChoice, WordCard,
-    WordId,
+    Day, Event, Kind, LikesTest, Moment, ProbePlan, Session, Sign, SignLevel, Stage, StageChoice, WordCard, WordId,
 };
 use std::collections::BTreeMap;
 
@@ -157,7 +156,7 @@ pub fn meeting(case: &Case<'_>, first: Day) -> Meeting {
         noted: (0..days).filter(recorded).count(),
         sessions: case.sessions_since(from).len(),
         showings: showings(&all, None).len(),
-        presses: all.iter().filter(|a| a.press.part.by == PressedBy::Animal).count(),
+        presses: meant_presses(&all, None).len(),
         signs,
         news: news(case, from),
         figures: figures(case, first, &all),
@@ -233,7 +232,7 @@ fn figures(case: &Case<'_>, first: Day, all: &[Answered<'_>]) -> [Figure; 3] {
     let watched = case.story().all_between(case.animal(), Moment::clamped(i64::MIN), now).next().map(|e| e.happened_at);
     let presses = figure(Measure::Presses, &|(from, to)| match watched.map(|begun| begun.max(from)) {
         Some(from) if from < to => {
-            let own = case.presses_between(from, to).filter(|p| p.part.by == PressedBy::Animal);
+            let own = case.presses_between(from, to).filter(|p| meant(p.part));
             per_day(own.map(|p| p.at()), from, to, zone)
         }
         _ => Estimate::unknown(Unit::PerDay),

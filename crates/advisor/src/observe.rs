@@ -1,8 +1,8 @@
 //! What the methods need, taken out of a story: showings, requests, usable invitations, days.
 
 use sayso_model::{
-    AnimalId, Answer, Day, Delivery, EventId, Fact, Invitation, InvitationResult, Moment, Press, PressedBy, SessionId,
-    Story, WordId, Zone,
+    Accident, AnimalId, Answer, Day, Delivery, EventId, Fact, Invitation, InvitationResult, Moment, Press, PressedBy,
+    SessionId, Story, WordId, Zone,
 };
 use std::collections::{BTreeMap, BTreeSet};
 
@@ -92,6 +92,13 @@ pub fn showings<'a>(answered: &[Answered<'a>], word: Option<WordId>) -> Vec<Answ
         .collect()
 }
 
+/// Whether a press counts for what is said of understanding: the animal's own, unless somebody judged that it looked like a
+/// stumble. That one is answered all the same, so answers, demand and slips count it; see `docs/decisions/stumbles.md`.
+#[must_use]
+pub fn meant(press: &Press) -> bool {
+    press.by == PressedBy::Animal && press.accident != Accident::Likely
+}
+
 /// The animal's own presses, in or out of sessions, by accident or not.
 #[must_use]
 pub fn own_presses<'a>(answered: &[Answered<'a>], word: Option<WordId>) -> Vec<Answered<'a>> {
@@ -101,6 +108,12 @@ pub fn own_presses<'a>(answered: &[Answered<'a>], word: Option<WordId>) -> Vec<A
         .filter(|a| word.is_none_or(|w| a.press.part.word == w))
         .copied()
         .collect()
+}
+
+/// The animal's own presses that count for understanding: see [`meant`].
+#[must_use]
+pub fn meant_presses<'a>(answered: &[Answered<'a>], word: Option<WordId>) -> Vec<Answered<'a>> {
+    own_presses(answered, word).into_iter().filter(|a| meant(a.press.part)).collect()
 }
 
 /// An invitation in which the animal was there and wanted the thing.

@@ -9,6 +9,7 @@ use crate::observe::{Answered, showings};
 use crate::stages::standings;
 use crate::steps::WordStep;
 use sayso_methods::learning::latency::{Wait, kaplan_meier};
+use sayso_methods::learning::stage::StageRule;
 use sayso_model::{Moment, Session, SessionId, Stage, WordId};
 use serde::Serialize;
 use std::collections::BTreeMap;
@@ -45,6 +46,17 @@ pub struct Planned {
     pub hint: Option<Hint>,
     /// Showings today so far.
     pub today: usize,
+    /// Showings so far, and how many come before inviting; none for a word that is past that.
+    pub so_far: Option<SoFar>,
+}
+
+/// How far the showing of a word is.
+#[derive(Clone, Copy, PartialEq, Eq, Debug, Serialize)]
+pub struct SoFar {
+    /// Showings so far.
+    pub shown: usize,
+    /// Showings before it is invited.
+    pub of: usize,
 }
 
 /// A time of day and how often the animal joined in it.
@@ -140,6 +152,7 @@ pub fn plan(case: &Case<'_>, steps: &[WordStep]) -> Option<Plan> {
                 invitations: if s.advice.act.invites() { (each - 1).clamp(1, MOST_INVITATIONS) } else { 0 },
                 hint: s.hint.clone(),
                 today: today.get(&s.word.word).copied().unwrap_or(0),
+                so_far: shown_so_far(case, s),
             })
             .collect(),
         closing: steps.iter().find(|s| s.closing && s.stage != Stage::Prepare).map(|s| s.word.clone()),
@@ -226,4 +239,10 @@ fn times(case: &Case<'_>, from: Moment) -> Vec<TimeOfDay> {
     // Rank by the lower end: a lucky few sessions should not win.
     times.sort_by(|a, b| b.joining.low.unwrap_or(0.0).total_cmp(&a.joining.low.unwrap_or(0.0)));
     times
+}
+
+/// How far showing is on the way to the first invitation.
+fn shown_so_far(case: &Case<'_>, step: &WordStep) -> Option<SoFar> {
+    let (shown, of) = (case.totals().of(step.word.word).shown.len(), StageRule::default().min_showings as usize);
+    (step.stage == Stage::Show && shown < of && !step.closing).then_some(SoFar { shown, of })
 }

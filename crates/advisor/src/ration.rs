@@ -1,9 +1,9 @@
 //! The day's rewards: what may be given, what was, what is left in pieces, and the cautions.
 
 use sayso_methods::ration::{
-    Animal, Basis, Caution, Feed, FoodLevel, Left, Refusal, RewardShare, day_allowance, left_today, look_up,
+    Animal, Basis, Caution, Feed, FoodLevel, Left, Refusal, RewardShare, day_allowance, left_today, look_up, look_up_as,
 };
-use sayso_model::facts::FoodHazard;
+use sayso_model::facts::{FoodHazard, GivenAs};
 use sayso_model::{AnimalCard, Day, Kcal, Moment, PersonId, RewardCard, RewardId, RewardKind, Species, Story};
 use std::collections::BTreeMap;
 
@@ -160,6 +160,14 @@ fn foods_left(
 #[must_use]
 pub fn food_cautions(species: Species, name: &str) -> Vec<FoodCaution> {
     let found = look_up(species, name).findings.into_iter();
+    found.map(|f| FoodCaution { species, fact: f.fact, level: f.level, certain: f.is_certain() }).collect()
+}
+
+/// What the hazards list says of a reward, by what it is given as.
+#[must_use]
+pub fn cautions(species: Species, reward: &RewardCard) -> Vec<FoodCaution> {
+    let given = if reward.kind == RewardKind::Food { GivenAs::Food } else { GivenAs::Thing };
+    let found = look_up_as(given, species, reward.name.as_str()).findings.into_iter();
     found.map(|f| FoodCaution { species, fact: f.fact, level: f.level, certain: f.is_certain() }).collect()
 }
 

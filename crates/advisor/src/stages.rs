@@ -5,7 +5,7 @@ use crate::called::Numbered;
 use crate::case::Case;
 use crate::causes::delay;
 use crate::estimate::Estimate;
-use crate::observe::{Invitations, PressedAt, by_day};
+use crate::observe::{Invitations, PressedAt, by_day, meant};
 pub use crate::standing::{Chance, Standing};
 use crate::stuck::when_wanted;
 use crate::weeks::WEEK;
@@ -94,9 +94,8 @@ fn standing(given: &Given<'_, '_>, card: &WordCard, number: usize) -> Standing {
     let &Given { case, ln_e, joining: (joined, offered), ref strained, ref pressed } = given;
     let (sums, asked, words) = (case.totals().of(card.word), case.invitations(card.word), case.words().len());
     let (week, recent) = (case.since(7), case.since(RECENT_DAYS));
-    let own = || {
-        case.recent(recent).iter().filter(|a| a.press.part.by == PressedBy::Animal && a.press.part.word == card.word)
-    };
+    let of_word = || case.recent(recent).iter().filter(|a| a.press.part.word == card.word);
+    let own = || of_word().filter(|a| meant(a.press.part));
     let taken: Vec<Moment> = own()
         .filter(|a| a.press.part.session.is_none())
         .filter(|a| a.delivery.is_some_and(|d| d.part.then == Some(Then::Took)))
@@ -165,6 +164,7 @@ fn standing(given: &Given<'_, '_>, card: &WordCard, number: usize) -> Standing {
         chance,
         above_chance: ln_e >= rule.e_bar.ln(),
         own_presses: own().count(),
+        stumbles: of_word().filter(|a| a.press.part.by == PressedBy::Animal && !meant(a.press.part)).count(),
         last_shown: sums.shown.last().map(|s| s.at),
         closing: card.closing,
     }

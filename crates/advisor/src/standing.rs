@@ -34,8 +34,10 @@ pub struct Standing {
     pub chance: Chance,
     /// Whether right presses are more than chance, by everything so far, at whatever moment that is asked.
     pub above_chance: bool,
-    /// Own presses of the last 28 days.
+    /// Own presses of the last 28 days that count for understanding.
     pub own_presses: usize,
+    /// Own presses of the last 28 days that are left out of it: they looked like a stumble.
+    pub stumbles: usize,
     /// When it was last shown.
     pub last_shown: Option<Moment>,
     /// Whether it ends a session.

@@ -4,10 +4,10 @@
 //! invitation. A showing is a person's press that was followed by the thing, or what was shown after an invitation or a request.
 //! Whole seconds from the learner's first showing, as the study counts; a test there compares.
 
-use crate::observe::answered_between;
+use crate::observe::{answered_between, meant};
 use sayso_model::{
-    Accident, AnimalCard, AnimalId, Brush, Catch, Fact, Invitation, InvitationResult, Look, Moment, PressedBy,
-    RewardId, RewardKind, Session, Sign, StageChoice, Story, WordId,
+    AnimalCard, AnimalId, Brush, Catch, Fact, Invitation, InvitationResult, Look, Moment, PressedBy, RewardId,
+    RewardKind, Session, Sign, StageChoice, Story, WordId,
 };
 use sayso_norms::{AgeBand, StudyName, SummaryRow, WordKind};
 use std::collections::{BTreeMap, BTreeSet};
@@ -150,7 +150,7 @@ impl Seen {
             seen.until(at);
             match part.by {
                 PressedBy::Person if answered.given() => seen.showings.push((at, part.word)),
-                PressedBy::Animal if part.accident != Accident::Likely => seen.presses.push((at, part.word)),
+                _ if meant(part) => seen.presses.push((at, part.word)),
                 _ => {}
             }
         }

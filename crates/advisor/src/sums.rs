@@ -6,7 +6,7 @@
 
 use crate::heard::{Heard, heard};
 use crate::memo::Memo;
-use crate::observe::{ANSWERS_WITHIN_S, Answered, NAMED_WITHIN_DAYS, answered_between};
+use crate::observe::{ANSWERS_WITHIN_S, Answered, NAMED_WITHIN_DAYS, answered_between, meant};
 use crate::weekly::Weekly;
 use sayso_methods::learning::LearningError;
 use sayso_methods::learning::curve::LearningCurve;
@@ -110,7 +110,7 @@ pub struct WordSums {
     pub shown: Vec<Shown>,
     /// Showings by household day, days without any being absent.
     pub shown_by_day: Vec<(Day, usize)>,
-    /// Own presses by household day, days without any being absent.
+    /// Own presses that count for understanding by household day, days without any being absent.
     pub own_by_day: Vec<(Day, usize)>,
     /// Answers to own presses.
     pub answers: Answers,
@@ -133,7 +133,9 @@ impl WordSums {
                 count(&mut self.shown_by_day, day, 1);
             }
             PressedBy::Animal => {
-                count(&mut self.own_by_day, day, 1);
+                if meant(a.press.part) {
+                    count(&mut self.own_by_day, day, 1);
+                }
                 self.answers.note(a.delivery.map(|d| d.part.answer));
                 if let Some(d) = a.delivery {
                     let after = if a.given() { &mut self.after_given } else { &mut self.after_declined };

@@ -63,7 +63,21 @@ pub struct SignFact {
     pub tells: Option<Tells>,
 }
 
-/// One dangerous food.
+/// As what something is dangerous.
+#[derive(Clone, Copy, PartialEq, Eq, Debug, Deserialize)]
+#[serde(rename_all = "snake_case")]
+pub enum GivenAs {
+    /// To eat.
+    Food,
+    /// To play with or chew.
+    Thing,
+}
+
+fn as_food() -> Vec<GivenAs> {
+    vec![GivenAs::Food]
+}
+
+/// One dangerous food, or thing to play with or chew.
 #[derive(Clone, PartialEq, Eq, Debug, Deserialize)]
 #[serde(deny_unknown_fields)]
 pub struct FoodHazard {
@@ -71,6 +85,9 @@ pub struct FoodHazard {
     pub id: String,
     /// What, with its other names.
     pub item: String,
+    /// As what it is given.
+    #[serde(default = "as_food", rename = "as")]
+    pub given_as: Vec<GivenAs>,
     /// Whom it harms.
     pub species: Vec<Species>,
     /// `never`, `avoid` or `little`.
@@ -205,7 +222,7 @@ pub fn food_hazards(species: Species) -> Vec<&'static FoodHazard> {
     hazard_file().foods.iter().filter(|f| f.species.contains(&species)).collect()
 }
 
-/// Every food hazard of every species.
+/// Every food hazard of every species, with what is dangerous to play with or chew.
 #[must_use]
 pub fn all_food_hazards() -> &'static [FoodHazard] {
     &hazard_file().foods

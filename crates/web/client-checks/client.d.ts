@@ -386,6 +386,8 @@ export interface Summary {
   minutes: number | undefined;
   shown: Record<string, number>;
   pressed: Record<string, number>;
+  /** Of those pressed, what looked like a stumble. */
+  stumbled: Record<string, number>;
   invited: Record<string, number>;
   given: number;
   presses: number;

@@ -32,7 +32,6 @@ export interface Messages {
   "client-board-drop": {};
   "client-board-drop-sure": {};
   "client-board-else-instead": {};
-  "client-board-end-a-word": {};
   "client-board-end-because": {};
   "client-board-end-done": {};
   "client-board-end-interrupted": {};
@@ -92,6 +91,7 @@ export interface Messages {
   "client-board-no-thing": {};
   "client-board-no-word": {};
   "client-board-none-left": {};
+  "client-board-none-to-invite": { name: string | number };
   "client-board-none-waiting": { why: string | number };
   "client-board-none-yet": {};
   "client-board-not-joined": {};
@@ -99,6 +99,7 @@ export interface Messages {
   "client-board-not-now": {};
   "client-board-not-now-more": {};
   "client-board-not-now-then": { name: string | number };
+  "client-board-not-yet": { word: string | number };
   "client-board-nothing-came": {};
   "client-board-nothing-else": {};
   "client-board-of-aim": { aim: string | number; here: string | number };
@@ -172,6 +173,7 @@ export interface Messages {
   "client-board-stop-strong-do": { name: string | number };
   "client-board-stumble": {};
   "client-board-stumble-short": {};
+  "client-board-stumbled": { n: string | number; times: string | number };
   "client-board-sum-given": { all: string | number; given: string | number };
   "client-board-sum-invited": { list: string | number };
   "client-board-sum-nothing": {};

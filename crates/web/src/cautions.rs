@@ -2,18 +2,15 @@
 
 use crate::page::Page;
 use maud::{Markup, html};
-use sayso_advisor::ration::{food_cautions, forbidden};
-use sayso_model::{AnimalCard, RewardCard, RewardKind};
+use sayso_advisor::ration::{cautions, forbidden};
+use sayso_model::{AnimalCard, RewardCard};
 use sayso_wording::hazards::{food, foods};
 use sayso_wording::{Locale, say};
 
 /// Cautions about one reward for one animal; nothing where the list says nothing.
 #[must_use]
 pub fn for_animal(l: &Locale, animal: &AnimalCard, reward: &RewardCard) -> Markup {
-    if reward.kind != RewardKind::Food {
-        return html! {};
-    }
-    let found = food_cautions(animal.species, reward.name.as_str());
+    let found = cautions(animal.species, reward);
     let name = &animal.name;
     html! {
         @if let Some(why) = forbidden(animal.species, reward) {

@@ -78,17 +78,18 @@ pub fn rivals_of(locale: &Locale, claim: &Claim) -> Vec<RivalText> {
 pub fn tests_of(locale: &Locale, claim: &Claim) -> Vec<String> {
     let e = &claim.evidence;
     let mut tests = Vec::new();
-    let mut add = |what: String, growth: &Option<Growth>| {
+    let mut add = |what: String, growth: &Option<Growth>, bar: f64| {
         tests.extend(growth.as_ref().map(|g| {
             let most = g.steps.iter().fold(0.0f64, |most, s| most.max(s.1));
             let (now, most) = (times(locale, g.ln_now()), times(locale, most));
-            say!(locale, claims::test, what = what, now = now, most = most, n = g.n)
+            let bar = say!(locale, claims::times, times = locale.number(bar, 0));
+            say!(locale, claims::test, what = what, now = now, most = most, bar = bar, n = g.n)
         }));
     };
-    add(say!(locale, claims::test_rounds), &e.rounds);
+    add(say!(locale, claims::test_rounds), &e.rounds, claim.bars.rounds);
     for (at, side) in ["asking", "hearing"].into_iter().enumerate() {
-        add(say!(locale, claims::test_open, side = side), &e.open[at]);
-        add(say!(locale, claims::test_blind, side = side), &e.blind[at]);
+        add(say!(locale, claims::test_open, side = side), &e.open[at], claim.bars.open[at]);
+        add(say!(locale, claims::test_blind, side = side), &e.blind[at], claim.bars.blind[at]);
     }
     tests
 }

@@ -45,7 +45,7 @@ pub fn sentence(locale: &Locale, name: &str, e: &Evidence) -> String {
     let word = &standing.says;
     if counts.wanted > 0 || counts.presses > 0 {
         let above = match counts.presses {
-            _ if standing.above_chance => "yes",
+            _ if standing.above_chance => above_chance(e),
             n if n < TOO_EARLY => "few",
             _ => "no",
         };
@@ -61,10 +61,29 @@ pub fn sentence(locale: &Locale, name: &str, e: &Evidence) -> String {
             above = above
         );
     }
-    if standing.own_presses > 0 {
-        return say!(locale, evidence::sentence_own, name = name, word = word, times = standing.own_presses);
+    let said = match standing.own_presses {
+        0 => say!(locale, evidence::sentence_shown, name = name, word = word, times = standing.showings),
+        times => say!(locale, evidence::sentence_own, name = name, word = word, times = times),
+    };
+    [said].into_iter().chain(left_out(locale, standing.stumbles)).collect::<Vec<_>>().join(" ")
+}
+
+/// How right presses at invitations stand to chance: more of them than chance is told as a verdict only with what was drawn,
+/// for the ladder alone says what may be said.
+#[must_use]
+pub fn above_chance(e: &Evidence) -> &'static str {
+    let drawn = e.claim.as_ref().is_ok_and(|(claim, _)| claim.rung() > Rung::FitsChance);
+    match e.standing.above_chance {
+        true if drawn => "yes",
+        true => "chosen",
+        false => "no",
     }
-    say!(locale, evidence::sentence_shown, name = name, word = word, times = standing.showings)
+}
+
+/// How many presses are left out because they looked like a stumble; none where none is.
+#[must_use]
+pub fn left_out(locale: &Locale, stumbles: usize) -> Option<String> {
+    (stumbles > 0).then(|| say!(locale, evidence::left_out, n = stumbles))
 }
 
 /// What chance would be.

@@ -9,11 +9,11 @@ use super::line::{Logging, Look, Measure, SoFar, tidied, tidy};
 use crate::case::Case;
 use crate::estimate::{Estimate, Unit};
 use crate::latency::waiting;
-use crate::observe::Usable;
+use crate::observe::{Usable, meant};
 use crate::rate::rate;
 use sayso_methods::learning::rank_sum::rank_sum;
 use sayso_methods::stats::{Clumping, Count, Tail, TwoByTwo, clumped_p};
-use sayso_model::{Accident, Body, Day, Event, Moment, PressedBy, WordId};
+use sayso_model::{Body, Day, Event, Moment, PressedBy, WordId};
 use std::collections::{BTreeMap, BTreeSet};
 
 /// Lengths of the latest stretches tried, in days.
@@ -133,13 +133,13 @@ pub(crate) fn watched(case: &Case<'_>, from: Moment) -> Watched {
 }
 
 /// The same up to a moment, which is included, with presses of some words only.
-pub(crate) fn watched_of(case: &Case<'_>, (from, to): (Moment, Moment), meant: impl Fn(WordId) -> bool) -> Watched {
+pub(crate) fn watched_of(case: &Case<'_>, (from, to): (Moment, Moment), of: impl Fn(WordId) -> bool) -> Watched {
     let (zone, today) = (case.zone(), case.now().day(case.zone()));
     let seen = super::logging::records_between(case, from, to).filter(|e| shows_watching(e));
     let days: BTreeSet<Day> = seen.map(|e| e.happened_at.day(zone)).filter(|day| *day < today).collect();
     let own = case
         .presses_between(from, to)
-        .filter(|p| p.part.by == PressedBy::Animal && p.part.accident != Accident::Likely && meant(p.part.word))
+        .filter(|p| meant(p.part) && of(p.part.word))
         .map(|p| p.at())
         .filter(|at| days.contains(&at.day(zone)));
     Watched { presses: own.collect(), days }

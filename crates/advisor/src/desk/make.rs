@@ -8,7 +8,7 @@ use super::words::words;
 use crate::advice::Act;
 use crate::case::Case;
 use crate::designs::plans;
-use crate::observe::{own_presses, showings};
+use crate::observe::{meant_presses, showings};
 use crate::ration::ration;
 use sayso_model::event::Part;
 use sayso_model::facts::{Tells, tells};
@@ -126,7 +126,7 @@ fn weeks(case: &Case<'_>) -> [WeekLine; WEEKS] {
         (ago < WEEKS).then(|| WEEKS - 1 - ago)
     };
     let all = case.answered_since(from);
-    for day in own_presses(&all, None).iter().map(|a| a.press.at().day(zone)) {
+    for day in meant_presses(&all, None).iter().map(|a| a.press.at().day(zone)) {
         place(day).into_iter().for_each(|w| weeks[w].presses += 1);
     }
     for day in showings(&all, None).iter().map(|a| a.press.at().day(zone)) {

@@ -18,7 +18,7 @@ use crate::summary::{Summary, summaries};
 use crate::sums::WordSums;
 use sayso_methods::learning::stage::StageRule;
 use sayso_methods::stats::{Proportion, Tail};
-use sayso_model::{Accident, Day, PressedBy, Stage, WordId};
+use sayso_model::{Day, PressedBy, Stage, WordId};
 
 /// Causes weighed for each word that have a p-value.
 const CAUSES: usize = 6;
@@ -65,7 +65,7 @@ fn one(case: &Case<'_>, logging: &Logging, by_habit: bool, step: &WordStep, wait
     Some(WordLine {
         word,
         first_shown: sums.shown_by_day.first().map(|d| d.0),
-        first_press: first_press(case, word, sums),
+        first_press: sums.own_by_day.first().map(|d| d.0),
         stage: step.stage,
         figures_say: step.figures_say,
         above_chance: standing.above_chance,
@@ -88,14 +88,6 @@ fn weeks(case: &Case<'_>, sums: &WordSums) -> [usize; WEEKS] {
         ago.and_then(|ago| weeks.get_mut(WEEKS - 1 - ago)).into_iter().for_each(|week| *week += *presses);
     }
     weeks
-}
-
-/// The first own press that was no likely accident.
-fn first_press(case: &Case<'_>, word: WordId, sums: &WordSums) -> Option<Day> {
-    let from = sums.own_by_day.first()?.0.start(case.zone());
-    let own = case.presses_between(from, case.now()).filter(|p| p.part.by == PressedBy::Animal && p.part.word == word);
-    let mut meant = own.filter(|p| p.part.accident != Accident::Likely);
-    meant.next().map(|p| p.at().day(case.zone()))
 }
 
 /// The day on which it had been shown often enough, on enough days, where inviting is what the figures point to.

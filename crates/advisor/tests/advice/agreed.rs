@@ -1,7 +1,10 @@
 //! What the log has of an agreed plan, counted: no more than is there, and a day without a record is no day of not doing it.
 
-use sayso_advisor::Case;
 use sayso_advisor::agreed::doing;
+use sayso_advisor::plan::SoFar;
+use sayso_advisor::stuck::{Bearing, Cause, differential};
+use sayso_advisor::today::{Next, today};
+use sayso_advisor::{Because, Case};
 use sayso_model::*;
 use uuid::Uuid;
 
@@ -188,4 +191,39 @@ fn figures_before_and_since_do_not_share_a_record() {
     assert!((before.value.unwrap() - 2.0 / 6.0).abs() < 1e-12 && (since.value.unwrap() - 5.0 / 7.0).abs() < 1e-12);
     let (before, since) = &found.lines[0].right;
     assert_eq!((before.n, since.n), (2, 5), "presses alone");
+}
+
+#[test]
+fn how_far_showing_is_stands_in_the_plan_until_it_is_enough() {
+    let so_far = |times: usize| {
+        let mut log = Log::new();
+        let reward = RewardCard::new(RewardId(Uuid::from_u128(50)), Label::new("ball").unwrap(), RewardKind::Play);
+        let mut card = WordCard::new(BALL, Label::new("ball").unwrap());
+        (card.reward, card.answer) = (Some(reward.reward), Some(Note::new("Throw it.").unwrap()));
+        log.put(-800.0, reward);
+        log.put(-800.0, card);
+        (0..times).for_each(|i| log.shows(24.0 * (i / 5) as f64 + 0.1 * (i % 5) as f64, BALL, None));
+        let story = log.story();
+        let found = today(&Case::new(&story, DOG, at(24.0 * 8.0))).unwrap();
+        let Next::Session { plan } = found.next else { panic!("{:?}", found.next) };
+        plan.words.iter().find(|w| w.word.word == BALL).map(|w| w.so_far)
+    };
+    assert_eq!(so_far(12), Some(Some(SoFar { shown: 12, of: 20 })));
+    assert_eq!(so_far(20), Some(None));
+}
+
+#[test]
+fn minutes_of_showing_are_no_rate_a_day() {
+    let too_little = |hours: f64| {
+        let mut log = Log::new();
+        log.shows(0.0, BALL, None);
+        let story = log.story();
+        let all = differential(&Case::new(&story, DOG, at(hours)), BALL);
+        all.into_iter().find(|w| w.cause == Cause::TooLittle).unwrap()
+    };
+    let young = too_little(0.1);
+    assert_eq!((young.bearing, young.evidence), (Bearing::Unknown, vec![Because::TooFewDays]));
+    // Once shown and then left alone for a week is too little, and said with its rate.
+    let old = too_little(24.0 * 7.0);
+    assert!(old.bearing == Bearing::For && matches!(old.evidence[..], [Because::ShowingsADay { .. }]), "{old:?}");
 }

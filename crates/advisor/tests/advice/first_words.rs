@@ -82,6 +82,20 @@ fn a_new_notebook_gets_cheese_tug_and_rub_and_never_the_garden() {
 }
 
 #[test]
+fn a_food_for_a_little_only_gives_way_to_one_as_good() {
+    for names in [["cheese", "chicken"], ["chicken", "cheese"]] {
+        let mut rewards = walk();
+        rewards[0].name = Label::new(names[0]).unwrap();
+        rewards.push(reward(15, names[1], RewardKind::Food));
+        rewards[4].kcal_per_piece = rewards[0].kcal_per_piece;
+        let words = found(home(Some(20.0), &rewards));
+        proposed(&words, "chicken");
+        let cheese = words.left_out.iter().find(|l| l.says == "cheese").unwrap();
+        assert_eq!(cheese.why, Why::Choice(Reason::AsGood { cautioned: true }), "{names:?}");
+    }
+}
+
+#[test]
 fn a_reward_is_proposed_under_one_label_wherever_that_is() {
     // "Rub" would sound like the tub, so the belly gives the name.
     let mut rewards = walk();

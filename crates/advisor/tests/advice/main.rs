@@ -14,6 +14,7 @@ mod ration;
 mod running;
 mod sessions_of_a_day;
 mod steps;
+mod stumbles;
 mod sums;
 mod weeks;
 mod welfare;

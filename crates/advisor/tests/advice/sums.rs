@@ -3,7 +3,7 @@
 
 #![allow(clippy::cast_possible_truncation)]
 
-use sayso_advisor::observe::{answered_between, own_presses, showings};
+use sayso_advisor::observe::{answered_between, meant_presses, own_presses, showings};
 use sayso_advisor::sums::{Answers, Totals};
 use sayso_advisor::{Case, Sums, buttons, days, evidence, stages, stuck, today};
 use sayso_model::{AnimalId, Body, Day, Event, EventId, HomeId, Moment, Source, Story, WordId, Zone};
@@ -228,9 +228,10 @@ fn counted_alike(case: &Case<'_>, animal: AnimalId) {
     let all = answered_between(case.story(), animal, (from, case.now()), case.now());
     let totals: &Totals = case.totals();
     for w in (0..3).map(word) {
-        let (own, shown) = (own_presses(&all, Some(w)), showings(&all, Some(w)));
+        let (own, meant) = (own_presses(&all, Some(w)), meant_presses(&all, Some(w)));
+        let shown = showings(&all, Some(w));
         let mut by_day: BTreeMap<Day, usize> = BTreeMap::new();
-        own.iter().for_each(|a| *by_day.entry(a.press.at().day(case.zone())).or_default() += 1);
+        meant.iter().for_each(|a| *by_day.entry(a.press.at().day(case.zone())).or_default() += 1);
         let sums = totals.of(w);
         assert_eq!(sums.own_by_day, by_day.into_iter().collect::<Vec<_>>());
         assert_eq!(

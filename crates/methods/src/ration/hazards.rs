@@ -5,7 +5,7 @@
 
 use super::aliases::{ALIASES, OTHER_THINGS, Sure};
 use super::wording::{Found, Name, find, food_words};
-use sayso_model::facts::{self, FoodHazard};
+use sayso_model::facts::{self, FoodHazard, GivenAs};
 use sayso_model::{Language, Species};
 use std::sync::OnceLock;
 
@@ -111,9 +111,21 @@ impl Verdict {
 /// assert_eq!(look_up(Species::Dog, "carrot").level(), None);
 /// ```
 pub fn look_up(species: Species, text: &str) -> Verdict {
+    look_up_as(GivenAs::Food, species, text)
+}
+
+/// The same of something given to eat, or to play with or chew.
+///
+/// ```
+/// use sayso_methods::ration::{FoodLevel, look_up, look_up_as};
+/// use sayso_model::{Species, facts::GivenAs};
+/// assert_eq!(look_up_as(GivenAs::Thing, Species::Cat, "ball of wool").level(), Some(FoodLevel::Avoid));
+/// assert_eq!(look_up(Species::Cat, "string cheese").level(), Some(FoodLevel::Little));
+/// ```
+pub fn look_up_as(given: GivenAs, species: Species, text: &str) -> Verdict {
     let words = masked(food_words(text));
     let mut here: Vec<Finding> = Vec::new();
-    for term in terms() {
+    for term in terms().iter().filter(|t| t.fact.given_as.contains(&given)) {
         let Some((found, start)) = find(&term.name, &words) else { continue };
         let how = match (found, term.sure) {
             (Found::Without, _) => Match::SaysWithout,
@@ -235,9 +247,11 @@ mod tests {
     #[test]
     fn every_food_of_the_facts_is_found_under_its_own_name() {
         for fact in facts::all_food_hazards() {
-            for (term, sure) in fact_terms(&fact.item) {
+            for ((term, sure), given) in
+                fact_terms(&fact.item).into_iter().flat_map(|t| fact.given_as.iter().map(move |g| (t.clone(), *g)))
+            {
                 for species in &fact.species {
-                    let verdict = look_up(*species, &term);
+                    let verdict = look_up_as(given, *species, &term);
                     assert!(
                         verdict.findings.iter().any(|f| f.fact == fact && f.is_certain() == (sure == Sure::Is)),
                         "{term:?} for {species:?}"
@@ -258,7 +272,7 @@ mod tests {
             (Species::Dog, "sugar-free gum", Some(Never)),
             (Species::Dog, "onions", Some(Never)),
             (Species::Cat, "garlic bread", Some(Never)),
-            (Species::Dog, "avacado toast", None),
+            (Species::Dog, "avacado toast", Some(Avoid)),
             (Species::Parrot, "avacado toast", Some(Never)),
             (Species::Parrot, "salted peanuts", Some(Never)),
             (Species::Dog, "salted peanuts", Some(Avoid)),
@@ -291,6 +305,35 @@ mod tests {
         for (species, text, level) in cases {
             assert_eq!(look_up(species, text).level(), level, "{text:?} for {species:?}");
         }
+    }
+
+    #[test]
+    fn what_kills_as_a_toy_or_chew_is_named_in_every_language_and_a_food_of_that_name_is_not() {
+        let things = [
+            (
+                Species::Cat,
+                "strings",
+                "string;ball of wool;ribbon;tinsel;Wollknäuel;Schnur;Faden;Wolle;Lametta;ficelle;ruban;pelote de laine;lana;hilo;cinta;barbante;novelo;fita",
+            ),
+            (Species::Cat, "laser", "laser pointer;Laserpointer;pointeur laser;puntero láser;ponteira laser"),
+            (Species::Dog, "hard-chews", "antler chew;Hirschgeweih;bois de cerf;cornamenta;chifre"),
+            (Species::Dog, "rawhide", "rawhide bone;Büffelhautknochen;peau de buffle;cuero crudo;couro cru"),
+            (Species::Dog, "corn-cob", "corn cob;Maiskolben;épi de maïs;mazorca;espiga de milho"),
+            (Species::Dog, "cooked-bones", "cooked bones"),
+        ];
+        for (species, id, names) in things {
+            for name in names.split(';') {
+                let found = look_up_as(GivenAs::Thing, species, name).findings;
+                assert!(found.iter().any(|f| f.fact.id == id && f.is_certain()), "{id}: {name:?} gives {found:?}");
+            }
+        }
+        for name in ["ball", "feather wand", "rope tug", "Ball", "balle", "pelota", "bola", "crinkle tunnel"] {
+            assert!(look_up_as(GivenAs::Thing, Species::Cat, name).findings.is_empty(), "{name}");
+        }
+        for name in ["Lily petals", "Lilie", "Lilien", "lis", "lirio", "lírio"] {
+            assert_eq!(look_up(Species::Cat, name).level(), Some(FoodLevel::Never), "{name}");
+        }
+        assert!(look_up(Species::Cat, "string beans").findings.is_empty());
     }
 
     #[test]

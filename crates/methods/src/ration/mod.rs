@@ -18,6 +18,6 @@ pub use energy::{
     resting_energy,
 };
 pub use foods::{FOODS, FoodEnergy, food_energy};
-pub use hazards::{Finding, FoodLevel, Match, Verdict, look_up};
+pub use hazards::{Finding, FoodLevel, Match, Verdict, look_up, look_up_as};
 pub use left::{Feed, Left, PersonShare, left_today};
 pub use pieces::{PieceRefusal, RewardShare, kcal_per_piece};

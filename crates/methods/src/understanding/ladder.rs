@@ -109,11 +109,24 @@ pub struct Verdict {
     pub lapsed: Option<Moment>,
 }
 
+/// E-values from which something is told, as of now: how many are judged together and what the others reached set them.
+#[derive(Debug, Clone, Copy, PartialEq, Default)]
+pub struct WordBars {
+    /// Of the rounds.
+    pub rounds: f64,
+    /// Of open checks, by ladder.
+    pub open: [f64; 2],
+    /// Of blind checks, by ladder.
+    pub blind: [f64; 2],
+}
+
 /// The verdicts of one animal.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Verdicts {
     /// By word: asking, hearing.
     pub words: Vec<[Verdict; 2]>,
+    /// By word: from what e-value on each kind of its evidence is told, given all that is judged together.
+    pub bars: Vec<WordBars>,
     /// The animal, over all its words: swaps.
     pub animal: Verdict,
 }
@@ -163,12 +176,22 @@ pub fn climb(
         }
     }
     let none = Verdict { rung: Rung::NothingYet, n: 0, since: None, adjusted_p: None, lapsed: None };
-    let mut verdicts = Verdicts { words: vec![[none; 2]; words.len()], animal: none };
+    let mut verdicts =
+        Verdicts { words: vec![[none; 2]; words.len()], bars: vec![WordBars::default(); words.len()], animal: none };
     for (family, alpha) in [(&everyday, rule.everyday), (&blind, rule.blind)] {
         for (hypothesis, judged) in family.iter().zip(judge(family, now, alpha)) {
             let verdict = match hypothesis.of {
                 None => &mut verdicts.animal,
-                Some((at, ladder)) => &mut verdicts.words[at][ladder as usize],
+                Some((at, ladder)) => {
+                    let bars = &mut verdicts.bars[at];
+                    let bar = match hypothesis.rung {
+                        Rung::PassesOpenProbe => &mut bars.open[ladder as usize],
+                        Rung::StandsUpToBlindCheck => &mut bars.blind[ladder as usize],
+                        _ => &mut bars.rounds,
+                    };
+                    *bar = judged.bar;
+                    &mut verdicts.words[at][ladder as usize]
+                }
             };
             add(verdict, hypothesis, judged);
         }
@@ -193,6 +216,16 @@ struct Judged {
     since: Option<Moment>,
     adjusted_p: f64,
     lapsed: Option<Moment>,
+    bar: f64,
+}
+
+/// The least e-value with which one of the family stands by Holm's procedure, the others being as they are.
+fn bar_of(ln_max: &[f64], at: usize, alpha: f64) -> f64 {
+    let mut others: Vec<f64> = ln_max.iter().enumerate().filter(|(i, _)| *i != at).map(|(_, ln)| *ln).collect();
+    others.sort_unstable_by(|a, b| b.total_cmp(a));
+    let needed = |before: usize| (ln_max.len() - before) as f64 / alpha;
+    let standing = others.iter().enumerate().take_while(|(before, ln)| ln.exp() >= needed(*before)).count();
+    needed(standing)
 }
 
 /// Holm's procedure on the largest values reached, now; for what does not stand now, whether it stood when fewer
@@ -216,7 +249,7 @@ fn judge(family: &[Hypothesis<'_>], now: Moment, alpha: f64) -> Vec<Judged> {
             let bar = (((family.len() - rank) as f64) / alpha).ln();
             let since = family[at].growth.filter(|_| stands).map(|g| g.reached(bar).unwrap_or(now));
             let lapsed = if stands { None } else { changes.iter().copied().rfind(|when| stood(at, *when)) };
-            Judged { since, adjusted_p: adjusted[at], lapsed }
+            Judged { since, adjusted_p: adjusted[at], lapsed, bar: bar_of(&ln_max, at, alpha) }
         })
         .collect()
 }

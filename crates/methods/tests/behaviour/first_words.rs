@@ -15,6 +15,7 @@ fn candidate(says: &str, kind: RewardKind, mean: f64) -> Candidate {
         most_per_day: None,
         ration_pieces: None,
         barred: false,
+        cautioned: false,
         already_said: false,
     }
 }
@@ -51,6 +52,30 @@ fn the_home_gets_its_words_and_every_other_one_its_reason() {
     );
     assert_eq!(found.best.words.len() + found.left_out.len(), home().len());
     assert!(found.alternatives.windows(2).all(|w| w[0].score.total >= w[1].score.total));
+}
+
+#[test]
+fn of_two_that_are_as_good_the_one_without_a_caution_is_taken_and_no_reason_is_made_up() {
+    let mut rules = FirstWordRules::default();
+    // How the two names sound beside the others is another matter.
+    rules.weights.apart = 0.0;
+    let mut all = home();
+    all.push(Candidate { ration_pieces: Some(30), ..candidate("cheese", RewardKind::Food, 0.90) });
+    for cautioned in [8, 1] {
+        all[1].cautioned = cautioned == 1;
+        all[8].cautioned = cautioned == 8;
+        let found = first_words(&all, &rules).unwrap();
+        assert!(!found.best.words.contains(&cautioned), "{:?}", found.best);
+        assert_eq!(reason(&found.left_out, &all[cautioned].says), &Reason::AsGood { cautioned: true });
+    }
+    // Without a caution either is as good, and neither is said to be worse.
+    all[1].cautioned = false;
+    let found = first_words(&all, &rules).unwrap();
+    let out = if found.best.words.contains(&1) { "cheese" } else { "chicken" };
+    assert_eq!(reason(&found.left_out, out), &Reason::AsGood { cautioned: false });
+    // Plainly more liked, it is taken with its caution.
+    all[8] = Candidate { cautioned: true, ration_pieces: Some(30), ..candidate("cheese", RewardKind::Food, 1.0) };
+    assert!(first_words(&all, &rules).unwrap().best.words.contains(&8));
 }
 
 #[test]
@@ -226,6 +251,7 @@ fn any_candidate(i: usize) -> impl Strategy<Value = Candidate> {
             most_per_day: most,
             ration_pieces: pieces,
             barred,
+            cautioned: false,
             already_said: said,
         })
 }

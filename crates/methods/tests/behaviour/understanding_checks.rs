@@ -7,6 +7,7 @@ use sayso_methods::understanding::accidents::{Contact, accidents};
 use sayso_methods::understanding::association::{PressIn, Unit, association};
 use sayso_methods::understanding::ladder::{Growth, Ladder, LadderRule, Rung, WordEvidence, climb};
 use sayso_methods::understanding::sequences::{SequenceRule, TimedPress, sequences};
+use sayso_model::Moment;
 
 /// The permutation p of a single session with two words and two outcomes is Fisher's (two-sided by distance).
 #[test]
@@ -186,4 +187,24 @@ fn a_claim_that_lapses_because_words_were_added_is_told_as_such() {
     assert_eq!((before.rung, before.lapsed), (Rung::DiffersByWord, None));
     let after = climb(&words, None, &known, at(60), &LadderRule::default()).words[0][0];
     assert_eq!((after.rung, after.lapsed), (Rung::FitsChance, Some(at(50))));
+}
+
+#[test]
+fn the_bar_told_is_the_one_that_decides() {
+    let moment = |day: u32| Moment::clamped(1_800_000_000_000 + i64::from(day) * 86_400_000);
+    let grew = |e: f64| WordEvidence {
+        rounds: Some(Growth { steps: vec![(moment(1), e.ln())], n: 40 }),
+        ..WordEvidence::default()
+    };
+    let judged = |es: [f64; 3]| climb(&es.map(grew), None, &[moment(0); 3], moment(5), &LadderRule::default());
+    // Four are judged together, the animal being one: 4 / 0.04 for the best, then 3 / 0.04 and so on.
+    for others in [[1.0, 2.0], [90.0, 2.0], [500.0, 2.0], [500.0, 80.0], [500.0, 70.0]] {
+        let bar = judged([1.0, others[0], others[1]]).bars[0].rounds;
+        for (e, told) in [(bar * 1.001, true), (bar * 0.999, false)] {
+            let verdict = judged([e, others[0], others[1]]).words[0][0];
+            assert_eq!(verdict.rung > Rung::FitsChance, told, "{others:?}: {e} beside a bar of {bar}");
+        }
+    }
+    assert!((judged([1.0, 1.0, 1.0]).bars[0].rounds - 100.0).abs() < 1e-9);
+    assert!((judged([1.0, 500.0, 1.0]).bars[0].rounds - 75.0).abs() < 1e-9);
 }

@@ -18,7 +18,9 @@ export function end(pad) {
   /** @type {[string, EndReason][]} */
   const reasons = [
     [say("client-board-end-done"), "done"],
-    [word ? say("client-board-end-word", { word: word.says }) : say("client-board-end-a-word"), "closing_word"],
+    ...(word
+      ? [/** @type {[string, EndReason]} */ ([say("client-board-end-word", { word: word.says }), "closing_word"])]
+      : []),
     [say("client-board-end-left", { name: pad.now.name }), "animal_left"],
     [say("client-board-end-strong"), "strong_sign"],
     [say("client-board-end-interrupted"), "interrupted"],
@@ -92,6 +94,16 @@ export function sum(pad) {
     Object.entries(counts)
       .map(([word, n]) => say("client-board-word-times", { word: pad.says(word), n }))
       .join(", ");
+  /**
+   * A word and how often; what looked like a stumble is said with it.
+   * @param {[string, number]} counted
+   */
+  const pressed = ([word, n]) => {
+    const times = say("client-board-word-times", { word: pad.says(word), n });
+    const stumbled = s.stumbled[word] ?? 0;
+    return stumbled > 0 ? say("client-board-stumbled", { times, n: stumbled === n ? 0 : stumbled }) : times;
+  };
+  const own = Object.entries(s.pressed).map(pressed);
   const minutes = Math.round(s.minutes ?? 0);
   const { name } = pad.now;
   return {
@@ -106,8 +118,7 @@ export function sum(pad) {
           el("strong", {}, minutes > 0 ? say("client-board-over-minutes", { n: minutes }) : say("client-board-over")),
         ),
         el("p", {}, say("client-board-sum-shown", { list: list(s.shown) || say("client-board-sum-nothing") })),
-        Object.keys(s.pressed).length > 0 &&
-          el("p", {}, say("client-board-sum-pressed", { name, list: list(s.pressed) })),
+        own.length > 0 && el("p", {}, say("client-board-sum-pressed", { name, list: own.join(", ") })),
         Object.keys(s.invited).length > 0 && el("p", {}, say("client-board-sum-invited", { list: list(s.invited) })),
         s.presses > 0 && el("p", {}, say("client-board-sum-given", { given: s.given, all: s.presses })),
         s.waiting.length > 0 && el("p", {}, say("client-board-sum-waiting")),

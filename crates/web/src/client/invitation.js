@@ -205,6 +205,12 @@ function setUp(pad, s) {
           !pad.view.joined &&
           el("p", { class: "quiet" }, say("client-board-only-there", { name: pad.now.name })),
         el("p", { class: "quiet" }, say("client-board-own-choice")),
+        // A wait comes after showing: whoever goes before Today is told what Today says.
+        ...pad.words
+          .filter((w) => [s.word, s.other].includes(w.id) && ["prepare", "show"].includes(w.stage))
+          .map((w) =>
+            el("p", { class: "caution", "data-test": "not-yet" }, say("client-board-not-yet", { word: w.says })),
+          ),
         el("div", { class: "row go" }, offer(), instead()),
       ].filter(Boolean),
   };

@@ -117,11 +117,13 @@ export function setUp(pad, options, parts, chooseMyself) {
                 el(
                   "p",
                   { "data-test": "round-needs-two" },
-                  words.length < 2
-                    ? say("client-board-needs-two", {
-                        list: words.map((w) => w.says).join(", ") || say("client-board-none-yet"),
-                      })
-                    : say("client-board-needs-two-food"),
+                  words.length === 0 && others.length === 0 && pad.words.some((w) => !w.closing)
+                    ? say("client-board-none-to-invite", { name: pad.now.name })
+                    : words.length < 2
+                      ? say("client-board-needs-two", {
+                          list: words.map((w) => w.says).join(", ") || say("client-board-none-yet"),
+                        })
+                      : say("client-board-needs-two-food"),
                 ),
               ]
             : [

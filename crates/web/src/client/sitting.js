@@ -222,6 +222,7 @@ export function summary(stand, session, now) {
     minutes: start && ((end ? ms(end) : now) - ms(start)) / 60_000,
     shown: byWord(presses.filter((e) => e.body.by === "person" && shows(e))),
     pressed: byWord(presses.filter((e) => e.body.by === "animal")),
+    stumbled: byWord(presses.filter((e) => e.body.by === "animal" && e.body.accident === "likely")),
     invited: byWord(stand.filter(isA("invitation")).filter((e) => e.body.session === session)),
     given: presses.filter((e) => gave(answers.get(e.id))).length,
     presses: presses.length,

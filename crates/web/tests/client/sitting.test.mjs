@@ -171,3 +171,17 @@ test("a press whose thing never came showed nothing, and what was offered is sum
   const later = summary(stand, "A", at(600));
   assert.deepEqual([later.shown, later.waiting.length, later.given], [{}, 0, 0]);
 });
+
+test("what looked like a stumble is told beside what was pressed", () => {
+  const own = (s, word, accident) => event({ kind: "press", word, by: "animal", accident, session: "A" }, s);
+  const presses = [own(10, "out", "likely"), own(20, "out", "unsure"), own(30, "ball", "likely")];
+  const shown = event({ kind: "press", word: "out", by: "person", accident: "likely", session: "A" }, 40);
+  const s = summary(standing([start(0), ...presses, shown]), "A", at(100));
+  assert.deepEqual(
+    [s.pressed, s.stumbled],
+    [
+      { out: 2, ball: 1 },
+      { out: 1, ball: 1 },
+    ],
+  );
+});

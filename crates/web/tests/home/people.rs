@@ -382,3 +382,40 @@ async fn another_of_the_same_kind_is_asked_for_below_the_cautions_of_the_one_kep
     home.page("/people/reward/new?kind=food").await.does_not_say("Saved.").does_not_say("autofocus");
     home.page("/people/reward/new?kind=food&kept=nothing").await.does_not_say("Saved.");
 }
+
+#[tokio::test]
+async fn what_kills_as_a_toy_is_said_where_it_is_typed_and_as_food_it_is_refused() {
+    let home = Home::new().await;
+    let cat = [("name", "Mio"), ("species", "cat")];
+    home.post("/people/animal/new", &cat).await.kept();
+    for (kind, name, says) in [
+        ("play", "ball of wool", "the gut bunches up"),
+        ("play", "Laserpointer", "the light can never be caught"),
+        ("play", "antler", "harder than teeth"),
+        ("food", "corn cob", "has to be cut out"),
+        ("food", "Lilie", "the kidneys fail within days"),
+    ] {
+        let typed = [("kind", kind), ("name", name)];
+        let answer = home.post("/people/reward/new", &typed).await;
+        if kind == "food" {
+            answer.refused().says(says);
+        } else {
+            home.page(&answer.kept().to.clone()).await.says("Care, for ").says(says);
+        }
+    }
+    let ball = home.post("/people/reward/new", &[("kind", "play"), ("name", "ball")]).await;
+    home.page(&ball.kept().to.clone()).await.does_not_say("Care, for ");
+}
+
+#[tokio::test]
+async fn a_puppys_grown_weight_is_asked_for_once_and_then_let_be() {
+    let home = Home::new().await;
+    let to = format!("/people/animal/{}/food", home.animal);
+    let puppy = [("weight_kg", "6"), ("life_stage", "puppy")];
+    let asked = home.post(&to, &puppy).await;
+    asked.refused().says("<details open>").says("save once more without it").says("name=\"asked\"");
+    home.post(&to, &[puppy[0], puppy[1], ("asked", "yes")]).await.kept();
+    home.page(&to).await.says("<details open>");
+    home.post(&to, &[puppy[0], puppy[1], ("adult_weight_kg", "20")]).await.kept();
+    home.post(&to, &[("weight_kg", "20"), ("life_stage", "neutered_adult")]).await.kept();
+}

@@ -104,7 +104,7 @@ async fn first_words_are_proposed_with_reasons_and_become_cards() {
     let says: Vec<_> = story.words_of(home.animal).iter().map(|w| w.says.to_string()).collect();
     assert_eq!(says, ["ball", "scratch"]);
     let answers: Vec<_> = story.words_of(home.animal).iter().map(|w| w.answer.clone().unwrap().to_string()).collect();
-    assert_eq!(answers, ["Give ball.", "Give scratch."]);
+    assert_eq!(answers, ["Give what “ball” asks for.", "Give what “scratch” asks for."]);
     // Sent twice, the words are there once: they have a card already.
     home.post(&format!("{to}/first"), &[("rewards", &ball)]).await.refused();
     assert_eq!(home.story().await.words().len(), 2);
@@ -130,11 +130,15 @@ async fn a_reward_has_one_label_on_every_page_and_the_answer_names_it() {
     let rub = home.reward("touch", "belly rub", &[("seconds_to_deliver", "10")]).await;
     // "Rub" would sound like the tub.
     home.page(&to).await.says("value=\"belly\"").does_not_say("value=\"rub\"");
-    home.page(&format!("{to}/new?reward={rub}")).await.says("value=\"belly\"").says("Give belly.");
+    home.page(&format!("{to}/new?reward={rub}")).await.says("value=\"belly\"").says("Give what “belly” asks for.");
     let typed = format!("says-{tub}");
     home.post(&format!("{to}/first"), &[("rewards", &tub), (&typed, "splash"), ("rewards", &rub)]).await.kept();
     let answers: Vec<_> = home.story().await.words().values().map(|w| w.answer.clone().unwrap().to_string()).collect();
-    assert!(answers.contains(&"Give splash.".to_owned()) && answers.contains(&"Give belly.".to_owned()), "{answers:?}");
+    assert!(
+        answers.contains(&"Give what “splash” asks for.".to_owned())
+            && answers.contains(&"Give what “belly” asks for.".to_owned()),
+        "{answers:?}"
+    );
 }
 
 #[tokio::test]

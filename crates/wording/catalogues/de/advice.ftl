@@ -31,6 +31,7 @@ advice-next-words-shown = „{ $word }“ { $times ->
     [one] einmal
    *[other] { $times }-mal
 }
+advice-so-far = { $planned } (bisher { $shown } von { $of } gezeigt)
 advice-next-words-invited = „{ $word }“ { $times ->
     [one] einmal, mit Einladung
    *[other] { $times }-mal, davon { $invited } mit Einladung

@@ -107,11 +107,11 @@ because-when-wanted-early = Zu früh, etwas zu sagen: { $of ->
 }.
 because-right-none = Beim Einladen gedrückt und dieses Wort getroffen: noch nichts gezählt.
 because-right = Beim Einladen gedrückt und dieses Wort getroffen: { $share }. { $chance ->
-    [more] Mehr als Zufall.
+    [more] Über der Schwelle für einen nächsten Schritt ({ $bar } zu 1).
    *[other] Noch nicht mehr als Zufall.
 }
 because-right-elsewhere = Beim Einladen gedrückt und dieses Wort getroffen: { $share }; bei Einladungen zu anderen Wörtern: { $elsewhere }. { $chance ->
-    [more] Mehr als Zufall.
+    [more] Über der Schwelle für einen nächsten Schritt ({ $bar } zu 1).
    *[other] Noch nicht mehr als Zufall.
 }
 because-showings = { $showings ->

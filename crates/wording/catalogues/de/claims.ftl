@@ -45,7 +45,7 @@ claims-animal-holds = über alle Wörter zusammen drückt es noch einmal, wo etw
     [none] { "" }
    *[other] , seit { $since }
 }); Hinweise könnten es noch
-claims-test = { $what }: Beleg jetzt { $now }, höchstens { $most } (n = { $n })
+claims-test = { $what }: Beleg jetzt { $now }, höchstens { $most }; gesagt ab { $bar } (n = { $n })
 claims-test-rounds = geloste Runden von Einladungen
 claims-test-open = { $side ->
     [asking] Drücken unter Hauben

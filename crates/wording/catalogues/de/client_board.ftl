@@ -104,7 +104,6 @@ client-board-saw-what = Was hast du gesehen?
 client-board-end-because = Die Sitzung endet, weil …
 client-board-end-done = Der Plan ist erfüllt
 client-board-end-word = Schlusswort: { $word }
-client-board-end-a-word = Ein Schlusswort wurde gesagt
 client-board-end-left = { $name } ging weg
 client-board-end-strong = Ein starkes Zeichen
 client-board-end-interrupted = Etwas kam dazwischen
@@ -119,6 +118,10 @@ client-board-word-times = { $word } { $n ->
 client-board-sum-shown = Gezeigt: { $list }.
 client-board-sum-nothing = nichts
 client-board-sum-pressed = { $name } drückte: { $list }.
+client-board-stumbled = { $times } ({ $n ->
+        [0] sah nach Versehen aus
+       *[other] { $n } davon nach Versehen
+    })
 client-board-sum-given = Gegeben: { $given } von { $all }.
 client-board-sum-waiting = Noch nicht gegeben; es geht noch:
 client-board-put-away = Weglegen
@@ -186,6 +189,8 @@ client-board-no-thing = nichts auf der Karte
 client-board-too-few = heute noch { $n }: zu wenig
 client-board-round-short = Diese Runde wurde abgebrochen. Sie zählt wenig; das ist alles.
 client-board-round-done = Die Runde von { $n } ist fertig.
+client-board-none-to-invite = Noch ist zu keinem Wort einzuladen. Zeige sie zuerst: drücken, und binnen zwei Sekunden geben. Heute sagt, wann { $name } eingeladen werden kann, und warum nicht früher.
+client-board-not-yet = Bei „{ $word }“ wartet Heute noch auf nichts: Es wird noch gezeigt. Was jetzt beim Warten herauskommt, sagt wenig.
 client-board-needs-two = Ein Los braucht zwei Wörter, zu denen heute eingeladen werden kann, jedes mit seiner Sache zur Hand. Hier: { $list }.
 client-board-needs-two-food = Ein Los braucht zwei Wörter, zu denen heute eingeladen werden kann, jedes mit seiner Sache zur Hand. Das Futter für heute ist fast aufgebraucht.
 client-board-none-yet = noch keines

@@ -73,6 +73,7 @@ evidence-sentence-invited = { $wanted ->
     }: { $above ->
         [few] noch zu früh, um etwas zu sagen
         [yes] mehr als Zufall
+        [chosen] mehr, als Zufall brächte, doch das kann an der Wahl der Momente liegen
        *[other] bisher nicht mehr als Zufall
     }.
 }
@@ -96,6 +97,10 @@ evidence-delivered = Gegeben nach dem Druck (mittlerer Wert): { $delay }.
 evidence-then = Was { $name } dann tat
 evidence-uptake = Nahm, was für dieses Wort gegeben wurde: { $this }; für die anderen Wörter: { $others }.
 evidence-fisher = Exakter Test nach Fisher, zweiseitig: { $p }.
+evidence-left-out = { $n ->
+    [one] { $n } Druck, der nach Versehen aussah, zählt hier nicht mit.
+   *[other] { $n } Drücke, die nach Versehen aussahen, zählen hier nicht mit.
+}
 evidence-stumbles = Eigene Drücke, die nach Versehen aussahen, von den beurteilten: { $share }.
 evidence-causes = Wenn es nicht vorangeht: was dahinterstecken kann
 evidence-how-computed = Wie diese Zahlen berechnet werden
@@ -120,6 +125,7 @@ evidence-chance-even = eins von { $words } Wörtern wären { $share }
 evidence-chance-habit = eins von { $words } Wörtern wären { $share }; wird zu anderen eingeladen, wird dieses gedrückt in { $elsewhere }
 evidence-above-chance = { $above ->
     [yes] Bisher mehr als Zufall.
+    [chosen] Mehr als Zufall bei Einladungen, deren Moment ein Mensch gewählt haben kann. Das hilft, den nächsten Schritt zu wählen; was sich sagen lässt, beruht auf Gelostem und verlangt mehr.
    *[other] Bisher nicht mehr als Zufall.
 }
 evidence-without-button = Wollte es: ohne Knopf gebeten
@@ -131,7 +137,7 @@ evidence-curve = Lernkurve
 evidence-curve-told = Wie oft es von Druck zu Druck richtig war, und wie weit das danebenliegen kann ({ $n ->
     [one] { $n } Druck
    *[other] { $n } Drücke
-}). Ob es mehr als Zufall ist, wird einmal beurteilt: unter „Zufall“.
+}). Ob es mehr als Zufall ist, wird einmal beurteilt: unter „Was sich sagen lässt“.
 evidence-curve-few = { $n ->
     [0] Lernkurve: noch kein Druck bei einer Einladung.
    *[other] Lernkurve: zu wenige Drücke ({ $n ->

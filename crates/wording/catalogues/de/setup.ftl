@@ -26,7 +26,11 @@ setup-weight = Gewicht, { $unit }
 setup-stage = Alter und Körper
 setup-stage-hint = dient zur Schätzung der Tagesenergie
 setup-stage-unknown = nicht bekannt
-setup-food-more = Ein Welpe oder eine Zahl aus der Tierarztpraxis
+setup-food-more = { $species ->
+    [dog] Ein Welpe oder eine Zahl aus der Tierarztpraxis
+   *[other] Eine Zahl aus der Tierarztpraxis
+}
+setup-grown-weight-asked = fehlt noch: tippe ein, was der Welpe ausgewachsen wiegen wird, oder speichere noch einmal ohne; dann wird nichts berechnet
 setup-grown-weight = Bei einem Welpen: Gewicht ausgewachsen, { $unit }
 setup-grown-weight-hint = frage in der Zucht oder Tierarztpraxis; ohne sie wird nichts berechnet
 setup-day-kcal = Futter des ganzen Tages, kcal, laut Tierarztpraxis

@@ -77,6 +77,10 @@ words-no-piece = Die Futtermenge des Tages lässt kein Stück davon übrig.
 words-too-slow = Dauert am Brett { $seconds } s, mehr als { $slowest } s: zu wenige Wiederholungen.
 words-too-seldom = Kann { $times } Mal am Tag gegeben werden, weniger als { $fewest }.
 words-no-company = Passt zu keinem anderen: { $needed } Wörter werden zusammen gebraucht.
+words-as-good = { $cautioned ->
+    [yes] Ebenso gut; was nur wenig gegeben werden soll, steht zurück. Du kannst es stattdessen nehmen.
+   *[no] Ebenso gut; du kannst es stattdessen nehmen.
+}
 words-outscored = { $by ->
     [liking] Weniger beliebt als die gewählten (Wert { $behind } niedriger).
     [uncertainty] Wie beliebt es ist, ist weniger sicher: teste es öfter (Wert { $behind } niedriger).

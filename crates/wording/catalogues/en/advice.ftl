@@ -34,6 +34,7 @@ advice-next-words-shown = “{ $word }” { $times ->
     [one] once
    *[other] { $times } times
 }
+advice-so-far = { $planned } ({ $shown } of { $of } shown so far)
 advice-next-words-invited = “{ $word }” { $times ->
     [one] once, invited
    *[other] { $times } times, { $invited } of them invited

@@ -105,11 +105,11 @@ because-when-wanted-early = Too early to say: { $name } was { $of ->
 }.
 because-right-none = Of presses when invited, this word: nothing counted yet.
 because-right = Of presses when invited, this word: { $share }. { $chance ->
-    [more] More than chance.
+    [more] Past the bar for a next step ({ $bar } to 1).
    *[other] Not more than chance yet.
 }
 because-right-elsewhere = Of presses when invited, this word: { $share }; pressed when others are invited: { $elsewhere }. { $chance ->
-    [more] More than chance.
+    [more] Past the bar for a next step ({ $bar } to 1).
    *[other] Not more than chance yet.
 }
 because-showings = { $showings ->

@@ -46,7 +46,7 @@ claims-animal-holds = over all its words together it presses again where another
     [none] { "" }
    *[other] , since { $since }
 }); cues may still
-claims-test = { $what }: evidence { $now } now, { $most } at its most (n = { $n })
+claims-test = { $what }: evidence { $now } now, { $most } at its most; told from { $bar } on (n = { $n })
 claims-test-rounds = drawn rounds of invitations
 claims-test-open = { $side ->
     [asking] pressing under covers

@@ -105,7 +105,6 @@ client-board-saw-what = What did you see?
 client-board-end-because = End the session because…
 client-board-end-done = The plan is done
 client-board-end-word = Closing word: { $word }
-client-board-end-a-word = A closing word was said
 client-board-end-left = { $name } went away
 client-board-end-strong = A strong sign
 client-board-end-interrupted = Something came up
@@ -120,6 +119,10 @@ client-board-word-times = { $word } { $n ->
 client-board-sum-shown = Shown: { $list }.
 client-board-sum-nothing = nothing
 client-board-sum-pressed = { $name } pressed: { $list }.
+client-board-stumbled = { $times } ({ $n ->
+        [0] looked like a stumble
+       *[other] { $n } looked like a stumble
+    })
 client-board-sum-given = Given: { $given } of { $all }.
 client-board-sum-waiting = Not given yet; it may still be given:
 client-board-put-away = Put away
@@ -187,6 +190,8 @@ client-board-no-thing = no thing on its card
 client-board-too-few = { $n } left today: too few
 client-board-round-short = That round was cut short. It counts little; that is all.
 client-board-round-done = The round of { $n } is done.
+client-board-none-to-invite = No word is to be invited yet. Show them first: press, and give within two seconds. Today says when { $name } may be invited, and why not before.
+client-board-not-yet = Today waits for nothing at “{ $word }” yet: it is still being shown. What comes of a wait now says little.
 client-board-needs-two = A draw needs two words that may be invited today, each with its thing to hand. Here: { $list }.
 client-board-needs-two-food = A draw needs two words that may be invited today, each with its thing to hand. Today’s food is nearly used up.
 client-board-none-yet = none yet

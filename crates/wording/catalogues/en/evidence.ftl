@@ -73,6 +73,7 @@ evidence-sentence-invited = { $wanted ->
     }: { $above ->
         [few] too early to say
         [yes] more than chance
+        [chosen] more than chance would bring, but who chose the moments may explain it
        *[other] not more than chance so far
     }.
 }
@@ -96,6 +97,10 @@ evidence-delivered = Delivered after the press (middle value): { $delay }.
 evidence-then = What { $name } did then
 evidence-uptake = Took what was given for this word: { $this }; for the other words: { $others }.
 evidence-fisher = Fisher’s exact test, two-sided: { $p }.
+evidence-left-out = { $n ->
+    [one] { $n } press that looked like a stumble is left out.
+   *[other] { $n } presses that looked like a stumble are left out.
+}
 evidence-stumbles = Own presses that looked like a stumble, of those judged: { $share }.
 evidence-causes = If it does not get on: what may be behind it
 evidence-how-computed = How these figures are computed
@@ -120,6 +125,7 @@ evidence-chance-even = one in { $words } words would be { $share }
 evidence-chance-habit = one in { $words } words would be { $share }; when others are invited, this one is pressed in { $elsewhere }
 evidence-above-chance = { $above ->
     [yes] So far more than chance.
+    [chosen] More than chance among invitations whose moments a person may have chosen. That helps to choose the next step; what may be said rests on what the notebook drew, and asks for more.
    *[other] So far not more than chance.
 }
 evidence-without-button = Wanted it: asked without a button
@@ -131,7 +137,7 @@ evidence-curve = Learning curve
 evidence-curve-told = How often it was right from press to press, and how far off that may be ({ $n ->
     [one] { $n } press
    *[other] { $n } presses
-}). Whether it is more than chance is judged once, under “Chance”.
+}). Whether it is more than chance is judged once, under “What may be said”.
 evidence-curve-few = { $n ->
     [0] Learning curve: no press at an invitation yet.
    *[other] Learning curve: too few presses to say ({ $n ->

@@ -26,7 +26,11 @@ setup-weight = Weight, { $unit }
 setup-stage = Age and body
 setup-stage-hint = used to estimate daily energy
 setup-stage-unknown = not known
-setup-food-more = A puppy, or a veterinarian’s figure
+setup-food-more = { $species ->
+    [dog] A puppy, or a veterinarian’s figure
+   *[other] A veterinarian’s figure
+}
+setup-grown-weight-asked = is not there yet: type what the puppy will weigh once grown, or save once more without it; then nothing is computed
 setup-grown-weight = For a puppy: weight once grown, { $unit }
 setup-grown-weight-hint = ask the breeder or a veterinarian; without it nothing is computed
 setup-day-kcal = The whole day’s food, kcal, as a veterinarian set it

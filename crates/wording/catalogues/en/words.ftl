@@ -77,6 +77,10 @@ words-no-piece = The day’s food allowance leaves no piece of it.
 words-too-slow = Takes { $seconds } s at the board, more than { $slowest } s: too few repetitions.
 words-too-seldom = Can be given { $times } times a day, fewer than { $fewest }.
 words-no-company = Goes with no other: { $needed } words are needed together.
+words-as-good = { $cautioned ->
+    [yes] As good; a food for only a little gives way. You can take it instead.
+   *[no] As good; you can take it instead.
+}
 words-outscored = { $by ->
     [liking] Liked less than the chosen ones (score { $behind } lower).
     [uncertainty] How much it is liked is less sure: test it more (score { $behind } lower).
@@ -85,7 +89,7 @@ words-outscored = { $by ->
     [apart] Sounds closer to the others than the chosen ones do (score { $behind } lower).
    *[said] You do not say it yet, unlike the chosen ones (score { $behind } lower).
 }
-words-give = Give { $says }.
+words-give = Give what “{ $says }” asks for.
 words-asks-for = asks for: { $name }
 words-not-now = “Not now”, once and calmly; offer something else.
 words-size-leaves-out = and places a row leave out a place that holds a word; change the size first and look

@@ -31,6 +31,7 @@ advice-next-words-shown = «{ $word }» { $times ->
     [one] una vez
    *[other] { $times } veces
 }
+advice-so-far = { $planned } ({ $shown } de { $of } mostradas hasta ahora)
 advice-next-words-invited = «{ $word }» { $times ->
     [one] una vez, invitando
    *[other] { $times } veces, { $invited } invitando

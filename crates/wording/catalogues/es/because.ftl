@@ -104,11 +104,11 @@ because-when-wanted-early = Demasiado pronto para decirlo: { $of ->
 }.
 because-right-none = De las pulsaciones al invitar, esta palabra: aún nada contado.
 because-right = De las pulsaciones al invitar, esta palabra: { $share }. { $chance ->
-    [more] Más que el azar.
+    [more] Pasa el listón para un paso siguiente ({ $bar } a 1).
    *[other] Aún no más que el azar.
 }
 because-right-elsewhere = De las pulsaciones al invitar, esta palabra: { $share }; pulsada al invitar a otras: { $elsewhere }. { $chance ->
-    [more] Más que el azar.
+    [more] Pasa el listón para un paso siguiente ({ $bar } a 1).
    *[other] Aún no más que el azar.
 }
 because-showings = { $showings ->

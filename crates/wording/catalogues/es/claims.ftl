@@ -45,7 +45,7 @@ claims-animal-holds = en todas sus palabras juntas vuelve a pulsar donde vino ot
     [none] { "" }
    *[other] , desde { $since }
 }); las pistas aún podrían
-claims-test = { $what }: evidencia { $now } ahora, { $most } como máximo (n = { $n })
+claims-test = { $what }: evidencia { $now } ahora, { $most } como máximo; se dice desde { $bar } (n = { $n })
 claims-test-rounds = rondas de invitaciones sorteadas
 claims-test-open = { $side ->
     [asking] pulsar bajo tapas

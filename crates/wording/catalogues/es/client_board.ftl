@@ -111,7 +111,6 @@ client-board-saw-what = ¿Qué viste?
 client-board-end-because = Terminar la sesión porque…
 client-board-end-done = El plan está hecho
 client-board-end-word = Palabra de cierre: { $word }
-client-board-end-a-word = Se dijo una palabra de cierre
 client-board-end-left = { $name } se fue
 client-board-end-strong = Una señal fuerte
 client-board-end-interrupted = Surgió algo
@@ -126,6 +125,10 @@ client-board-word-times = { $word } { $n ->
 client-board-sum-shown = Mostrado: { $list }.
 client-board-sum-nothing = nada
 client-board-sum-pressed = { $name } pulsó: { $list }.
+client-board-stumbled = { $times } ({ $n ->
+        [0] pareció un tropiezo
+       *[other] { $n } como un tropiezo
+    })
 client-board-sum-given = Dado: { $given } de { $all }.
 client-board-sum-waiting = Aún sin dar; todavía se puede dar:
 client-board-put-away = Cerrar
@@ -196,6 +199,8 @@ client-board-too-few = { $n ->
 } hoy: muy pocos
 client-board-round-short = Esa ronda se cortó. Cuenta poco; eso es todo.
 client-board-round-done = La ronda de { $n } está hecha.
+client-board-none-to-invite = Aún no hay palabra a la que invitar. Muéstralas primero: pulsa y entrega en dos segundos. Hoy dice cuándo se puede invitar a { $name }, y por qué no antes.
+client-board-not-yet = Con «{ $word }» Hoy aún no espera nada: todavía se muestra. Lo que salga de una espera ahora dice poco.
 client-board-needs-two = Un sorteo necesita dos palabras a las que hoy se puede invitar, cada una con su cosa a mano. Aquí: { $list }.
 client-board-needs-two-food = Un sorteo necesita dos palabras a las que hoy se puede invitar, cada una con su cosa a mano. La comida de hoy casi se ha acabado.
 client-board-none-yet = ninguna aún

@@ -73,6 +73,7 @@ evidence-sentence-invited = { $wanted ->
     }: { $above ->
         [few] demasiado pronto para decirlo
         [yes] más que el azar
+        [chosen] más de lo que traería el azar, pero puede deberse a quién eligió los momentos
        *[other] por ahora no más que el azar
     }.
 }
@@ -96,6 +97,10 @@ evidence-delivered = Entregado tras pulsar (valor central): { $delay }.
 evidence-then = Qué hizo { $name } después
 evidence-uptake = Tomó lo dado por esta palabra: { $this }; por las otras palabras: { $others }.
 evidence-fisher = Prueba exacta de Fisher, bilateral: { $p }.
+evidence-left-out = { $n ->
+    [one] { $n } pulsación que pareció un tropiezo queda fuera.
+   *[other] { $n } pulsaciones que parecieron un tropiezo quedan fuera.
+}
 evidence-stumbles = Pulsaciones propias que parecieron un tropiezo, de las juzgadas: { $share }.
 evidence-causes = Si no avanza: qué puede haber detrás
 evidence-how-computed = Cómo se calculan estas cifras
@@ -120,6 +125,7 @@ evidence-chance-even = una de { $words } palabras sería { $share }
 evidence-chance-habit = una de { $words } palabras sería { $share }; cuando se invita a otras, esta se pulsa en { $elsewhere }
 evidence-above-chance = { $above ->
     [yes] Por ahora más que el azar.
+    [chosen] Más que el azar en invitaciones cuyo momento pudo elegir una persona. Eso ayuda a elegir el paso siguiente; lo que se puede decir se apoya en lo sorteado, y pide más.
    *[other] Por ahora no más que el azar.
 }
 evidence-without-button = La quería: pidió sin botón
@@ -131,7 +137,7 @@ evidence-curve = Curva de aprendizaje
 evidence-curve-told = Con qué frecuencia acertó, de pulsación a pulsación, y cuánto puede desviarse ({ $n ->
     [one] { $n } pulsación
    *[other] { $n } pulsaciones
-}). Si es más que el azar se juzga una sola vez, en «Azar».
+}). Si es más que el azar se juzga una sola vez, en «Qué se puede decir».
 evidence-curve-few = { $n ->
     [0] Curva de aprendizaje: aún no hay pulsaciones en una invitación.
    *[other] Curva de aprendizaje: muy pocas pulsaciones ({ $n ->

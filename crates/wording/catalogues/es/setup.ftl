@@ -26,7 +26,11 @@ setup-weight = Peso, { $unit }
 setup-stage = Edad y cuerpo
 setup-stage-hint = sirve para calcular la energía del día
 setup-stage-unknown = no se sabe
-setup-food-more = Un cachorro, o la cifra de un veterinario
+setup-food-more = { $species ->
+    [dog] Un cachorro, o la cifra de un veterinario
+   *[other] La cifra de un veterinario
+}
+setup-grown-weight-asked = falta aún: escribe cuánto pesará el cachorro de adulto, o guarda otra vez sin ello; entonces no se calcula nada
 setup-grown-weight = Si es cachorro: peso de adulto, { $unit }
 setup-grown-weight-hint = pregunta al criador o a un veterinario; sin él no se calcula nada
 setup-day-kcal = La comida de todo el día, kcal, según un veterinario

@@ -77,6 +77,10 @@ words-no-piece = La comida permitida al día no deja ni una pieza.
 words-too-slow = Lleva { $seconds } s junto al tablero, más de { $slowest } s: demasiado pocas repeticiones.
 words-too-seldom = Se puede dar { $times } veces al día, menos de { $fewest }.
 words-no-company = No combina con ninguna: hacen falta { $needed } palabras juntas.
+words-as-good = { $cautioned ->
+    [yes] Igual de buena; lo que solo se da en poca cantidad cede el sitio. Puedes elegirla en su lugar.
+   *[no] Igual de buena; puedes elegirla en su lugar.
+}
 words-outscored = { $by ->
     [liking] Gusta menos que las elegidas (puntuación { $behind } menor).
     [uncertainty] Cuánto gusta es menos seguro: pruébalo más (puntuación { $behind } menor).
@@ -85,7 +89,7 @@ words-outscored = { $by ->
     [apart] Suena más parecida a las demás que las elegidas (puntuación { $behind } menor).
    *[said] Aún no la dices, a diferencia de las elegidas (puntuación { $behind } menor).
 }
-words-give = Dar { $says }.
+words-give = Dar lo que pide «{ $says }».
 words-asks-for = pide: { $name }
 words-not-now = «Ahora no», una vez y con calma; ofrece otra cosa.
 words-size-leaves-out = y lugares por fila dejan fuera un lugar con palabra; cambia antes el tamaño y mira

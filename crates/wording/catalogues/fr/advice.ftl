@@ -31,6 +31,7 @@ advice-next-words-shown = « { $word } » { $times ->
     [one] { $times } fois
    *[other] { $times } fois
 }
+advice-so-far = { $planned } ({ $shown } sur { $of } montrés jusqu’ici)
 advice-next-words-invited = « { $word } » { $times ->
     [one] { $times } fois, en invitant
    *[other] { $times } fois, dont { $invited } en invitant

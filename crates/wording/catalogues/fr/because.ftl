@@ -107,11 +107,11 @@ because-when-wanted-early = Trop tôt pour le dire : { $of ->
 }.
 because-right-none = Part de ce mot dans les appuis à l’invitation : encore rien compté.
 because-right = Part de ce mot dans les appuis à l’invitation : { $share }. { $chance ->
-    [more] Plus que le hasard.
+    [more] Au-delà du seuil pour une étape suivante ({ $bar } contre 1).
    *[other] Pas encore plus que le hasard.
 }
 because-right-elsewhere = Part de ce mot dans les appuis à l’invitation : { $share } ; quand on invite à d’autres mots : { $elsewhere }. { $chance ->
-    [more] Plus que le hasard.
+    [more] Au-delà du seuil pour une étape suivante ({ $bar } contre 1).
    *[other] Pas encore plus que le hasard.
 }
 because-showings = { $showings ->

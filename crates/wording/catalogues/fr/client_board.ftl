@@ -107,7 +107,6 @@ client-board-saw-what = Qu’as-tu vu ?
 client-board-end-because = Terminer la séance car…
 client-board-end-done = Le plan est fait
 client-board-end-word = Mot de fin : { $word }
-client-board-end-a-word = Un mot de fin a été dit
 client-board-end-left = { $name } s’en va
 client-board-end-strong = Un signe fort
 client-board-end-interrupted = Un imprévu
@@ -122,6 +121,10 @@ client-board-word-times = { $word } { $n ->
 client-board-sum-shown = Montré : { $list }.
 client-board-sum-nothing = rien
 client-board-sum-pressed = { $name } a appuyé : { $list }.
+client-board-stumbled = { $times } ({ $n ->
+        [0] on aurait dit un faux pas
+       *[other] dont { $n } comme un faux pas
+    })
 client-board-sum-given = Donné : { $given } sur { $all }.
 client-board-sum-waiting = Pas encore donné ; c’est encore possible :
 client-board-put-away = Ranger
@@ -189,6 +192,8 @@ client-board-no-thing = rien sur sa fiche
 client-board-too-few = encore { $n } aujourd’hui : trop peu
 client-board-round-short = Cette série a été écourtée. Elle compte peu ; c’est tout.
 client-board-round-done = La série de { $n } est finie.
+client-board-none-to-invite = Aucun mot n’est encore à inviter. Montre-les d’abord : appuie, et donne en deux secondes. Aujourd’hui dit quand { $name } peut être invité, et pourquoi pas avant.
+client-board-not-yet = Pour « { $word } », Aujourd’hui n’attend encore rien : le mot se montre encore. Ce qu’une attente donne maintenant dit peu.
 client-board-needs-two = Un tirage demande deux mots auxquels on peut inviter aujourd’hui, chacun avec sa chose à portée. Ici : { $list }.
 client-board-needs-two-food = Un tirage demande deux mots auxquels on peut inviter aujourd’hui, chacun avec sa chose à portée. La nourriture du jour est presque épuisée.
 client-board-none-yet = aucun pour l’instant

@@ -72,6 +72,7 @@ evidence-sentence-invited = { $wanted ->
     } : { $above ->
         [few] trop tôt pour le dire
         [yes] plus que le hasard
+        [chosen] plus que n’en ferait le hasard, mais le choix des moments peut l’expliquer
        *[other] pas plus que le hasard jusqu’ici
     }.
 }
@@ -95,6 +96,10 @@ evidence-delivered = Donné après l’appui (valeur médiane) : { $delay }.
 evidence-then = Ce que { $name } a fait ensuite
 evidence-uptake = A pris ce qui était donné pour ce mot : { $this } ; pour les autres mots : { $others }.
 evidence-fisher = Test exact de Fisher, bilatéral : { $p }.
+evidence-left-out = { $n ->
+    [1] { $n } appui qui semblait un faux pas est laissé de côté.
+   *[other] { $n } appuis qui semblaient un faux pas sont laissés de côté.
+}
 evidence-stumbles = Appuis spontanés semblant un faux pas, parmi ceux jugés : { $share }.
 evidence-causes = Si cela n’avance pas : ce qui peut être derrière
 evidence-how-computed = Comment ces chiffres sont calculés
@@ -119,6 +124,7 @@ evidence-chance-even = un mot sur { $words } ferait { $share }
 evidence-chance-habit = un mot sur { $words } ferait { $share } ; quand d’autres sont invités, celui-ci est pressé dans { $elsewhere }
 evidence-above-chance = { $above ->
     [yes] Jusqu’ici plus que le hasard.
+    [chosen] Plus que le hasard lors d’invitations dont une personne a pu choisir le moment. Cela aide à choisir l’étape suivante ; ce qu’on peut dire repose sur ce qui a été tiré au sort, et demande plus.
    *[other] Jusqu’ici pas plus que le hasard.
 }
 evidence-without-button = La voulait : demandée sans bouton
@@ -130,7 +136,7 @@ evidence-curve = Courbe d’apprentissage
 evidence-curve-told = Part de justes d’appui en appui, et de combien elle peut s’écarter ({ $n ->
     [1] { $n } appui
    *[other] { $n } appuis
-}). Si c’est plus que le hasard se juge une seule fois, sous « Hasard ».
+}). Si c’est plus que le hasard se juge une seule fois, sous « Ce qu’on peut dire ».
 evidence-curve-few = { $n ->
     [0] Courbe d’apprentissage : encore aucun appui à une invitation.
    *[other] Courbe d’apprentissage : trop peu d’appuis ({ $n ->

@@ -26,7 +26,11 @@ setup-weight = Poids, { $unit }
 setup-stage = Âge et corps
 setup-stage-hint = sert à estimer l’énergie du jour
 setup-stage-unknown = inconnu
-setup-food-more = Un chiot, ou le chiffre d’un vétérinaire
+setup-food-more = { $species ->
+    [dog] Un chiot, ou le chiffre d’un vétérinaire
+   *[other] Le chiffre d’un vétérinaire
+}
+setup-grown-weight-asked = manque encore : indique le poids du chiot une fois adulte, ou enregistre encore une fois sans ; rien ne sera alors calculé
 setup-grown-weight = Pour un chiot : poids adulte, { $unit }
 setup-grown-weight-hint = demande à l’élevage ou à un vétérinaire ; sans lui rien n’est calculé
 setup-day-kcal = La nourriture de la journée, kcal, fixée par un vétérinaire

@@ -31,6 +31,7 @@ advice-next-words-shown = “{ $word }” { $times ->
     [1] uma vez
    *[other] { $times } vezes
 }
+advice-so-far = { $planned } ({ $shown } de { $of } mostradas até agora)
 advice-next-words-invited = “{ $word }” { $times ->
     [1] uma vez, com convite
    *[other] { $times } vezes, { $invited } com convite

@@ -104,11 +104,11 @@ because-when-wanted-early = Cedo demais para dizer: { $name } { $of ->
 }.
 because-right-none = Dos apertos ao convidar, esta palavra: ainda nada contado.
 because-right = Dos apertos ao convidar, esta palavra: { $share }. { $chance ->
-    [more] Mais que o acaso.
+    [more] Passa a marca para um próximo passo ({ $bar } para 1).
    *[other] Ainda não mais que o acaso.
 }
 because-right-elsewhere = Dos apertos ao convidar, esta palavra: { $share }; apertada quando outras são convidadas: { $elsewhere }. { $chance ->
-    [more] Mais que o acaso.
+    [more] Passa a marca para um próximo passo ({ $bar } para 1).
    *[other] Ainda não mais que o acaso.
 }
 because-showings = { $showings ->

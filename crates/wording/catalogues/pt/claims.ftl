@@ -45,7 +45,7 @@ claims-animal-holds = em todas as palavras juntas aperta de novo quando veio out
     [none] { "" }
    *[other] , desde { $since }
 }); pistas ainda podem
-claims-test = { $what }: evidência { $now } agora, { $most } no máximo (n = { $n })
+claims-test = { $what }: evidência { $now } agora, { $most } no máximo; dito a partir de { $bar } (n = { $n })
 claims-test-rounds = rodadas de convites sorteados
 claims-test-open = { $side ->
     [asking] apertar sob tampas

@@ -111,7 +111,6 @@ client-board-saw-what = O que você viu?
 client-board-end-because = Terminar a sessão porque…
 client-board-end-done = O plano está feito
 client-board-end-word = Palavra de encerramento: { $word }
-client-board-end-a-word = Foi dita uma palavra de encerramento
 client-board-end-left = { $name } foi embora
 client-board-end-strong = Um sinal forte
 client-board-end-interrupted = Surgiu algo
@@ -126,6 +125,10 @@ client-board-word-times = { $word } { $n ->
 client-board-sum-shown = Mostrado: { $list }.
 client-board-sum-nothing = nada
 client-board-sum-pressed = { $name } apertou: { $list }.
+client-board-stumbled = { $times } ({ $n ->
+        [0] pareceu um tropeço
+       *[other] { $n } como um tropeço
+    })
 client-board-sum-given = Dado: { $given } de { $all }.
 client-board-sum-waiting = Ainda não dado; ainda pode ser:
 client-board-put-away = Fechar
@@ -196,6 +199,8 @@ client-board-too-few = { $n ->
 } hoje: poucos
 client-board-round-short = Essa rodada foi encurtada. Conta pouco; é só isso.
 client-board-round-done = A rodada de { $n } está feita.
+client-board-none-to-invite = Ainda não há palavra para convidar. Mostre-as primeiro: aperte e entregue em dois segundos. Hoje diz quando { $name } pode ser convidado, e por que não antes.
+client-board-not-yet = Com “{ $word }” Hoje ainda não espera nada: ela ainda está sendo mostrada. O que sair de uma espera agora diz pouco.
 client-board-needs-two = Um sorteio precisa de duas palavras para as quais hoje se pode convidar, cada uma com a coisa à mão. Aqui: { $list }.
 client-board-needs-two-food = Um sorteio precisa de duas palavras para as quais hoje se pode convidar, cada uma com a coisa à mão. A comida de hoje está quase no fim.
 client-board-none-yet = nenhuma ainda

@@ -73,6 +73,7 @@ evidence-sentence-invited = { $wanted ->
     }: { $above ->
         [few] cedo demais para dizer
         [yes] mais que o acaso
+        [chosen] mais do que o acaso traria, mas quem escolheu os momentos pode explicar isso
        *[other] até agora não mais que o acaso
     }.
 }
@@ -96,6 +97,10 @@ evidence-delivered = Entregue após o aperto (valor do meio): { $delay }.
 evidence-then = O que { $name } fez depois
 evidence-uptake = Aceitou o que foi dado por esta palavra: { $this }; pelas outras palavras: { $others }.
 evidence-fisher = Teste exato de Fisher, bilateral: { $p }.
+evidence-left-out = { $n ->
+    [1] { $n } aperto que pareceu um tropeço fica de fora.
+   *[other] { $n } apertos que pareceram um tropeço ficam de fora.
+}
 evidence-stumbles = Apertos próprios que pareceram um tropeço, dos julgados: { $share }.
 evidence-causes = Se não avança: o que pode estar por trás
 evidence-how-computed = Como estes números são calculados
@@ -120,6 +125,7 @@ evidence-chance-even = uma em { $words } palavras seria { $share }
 evidence-chance-habit = uma em { $words } palavras seria { $share }; quando outras são convidadas, esta é apertada em { $elsewhere }
 evidence-above-chance = { $above ->
     [yes] Até agora mais que o acaso.
+    [chosen] Mais que o acaso em convites cujo momento uma pessoa pode ter escolhido. Isso ajuda a escolher o próximo passo; o que se pode dizer se apoia no que foi sorteado, e pede mais.
    *[other] Até agora não mais que o acaso.
 }
 evidence-without-button = Queria: pediu sem botão
@@ -131,7 +137,7 @@ evidence-curve = Curva de aprendizagem
 evidence-curve-told = Quantas vezes acertou, de aperto em aperto, e quanto isso pode variar ({ $n ->
     [1] { $n } aperto
    *[other] { $n } apertos
-}). Se é mais que o acaso julga-se uma só vez, em “Acaso”.
+}). Se é mais que o acaso julga-se uma só vez, em “O que se pode dizer”.
 evidence-curve-few = { $n ->
     [0] Curva de aprendizagem: ainda nenhum aperto em um convite.
    *[other] Curva de aprendizagem: apertos de menos ({ $n ->

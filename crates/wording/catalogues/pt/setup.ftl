@@ -26,7 +26,11 @@ setup-weight = Peso, { $unit }
 setup-stage = Idade e corpo
 setup-stage-hint = serve para calcular a energia do dia
 setup-stage-unknown = não se sabe
-setup-food-more = Um filhote, ou o número de um veterinário
+setup-food-more = { $species ->
+    [dog] Um filhote, ou o número de um veterinário
+   *[other] O número de um veterinário
+}
+setup-grown-weight-asked = falta ainda: digite quanto o filhote pesará quando adulto, ou salve mais uma vez sem isso; então nada é calculado
 setup-grown-weight = Se for filhote: peso adulto, { $unit }
 setup-grown-weight-hint = pergunte ao criador ou a um veterinário; sem ele nada é calculado
 setup-day-kcal = A comida do dia inteiro, kcal, segundo um veterinário

@@ -77,6 +77,10 @@ words-no-piece = A comida do dia não deixa nem um pedaço.
 words-too-slow = Leva { $seconds } s junto ao quadro, mais de { $slowest } s: repetições de menos.
 words-too-seldom = Pode ser dado { $times } vezes por dia, menos de { $fewest }.
 words-no-company = Não combina com nenhuma: são necessárias { $needed } palavras juntas.
+words-as-good = { $cautioned ->
+    [yes] Igualmente boa; o que só se dá em pouca quantidade cede o lugar. Você pode escolhê-la no lugar.
+   *[no] Igualmente boa; você pode escolhê-la no lugar.
+}
 words-outscored = { $by ->
     [liking] Agrada menos do que as escolhidas (pontuação { $behind } menor).
     [uncertainty] Quanto agrada é menos certo: teste mais (pontuação { $behind } menor).
@@ -85,7 +89,7 @@ words-outscored = { $by ->
     [apart] Soa mais parecida às outras do que as escolhidas (pontuação { $behind } menor).
    *[said] Ainda não a dizem, ao contrário das escolhidas (pontuação { $behind } menor).
 }
-words-give = Dar { $says }.
+words-give = Dar o que “{ $says }” pede.
 words-asks-for = pede: { $name }
 words-not-now = “Agora não”, uma vez e com calma; oferecer outra coisa.
 words-size-leaves-out = e lugares por fileira deixam de fora um lugar com palavra; mude primeiro o tamanho e veja

@@ -6,6 +6,7 @@ use crate::signs::noted;
 use crate::{Locale, say};
 use sayso_advisor::advice::{Because, Lasting, NamedWord};
 use sayso_advisor::estimate::{Estimate, TOO_EARLY};
+use sayso_methods::learning::stage::StageRule;
 use sayso_model::Day;
 
 const fn more(above_chance: bool) -> &'static str {
@@ -175,11 +176,18 @@ fn stage(l: &Locale, name: &str, fact: &Because) -> String {
             because::right_elsewhere,
             share = finding(l, share),
             elsewhere = finding(l, elsewhere),
-            chance = more(*above_chance)
+            chance = more(*above_chance),
+            bar = StageRule::default().e_bar
         ),
         Because::Right { share, .. } if share.n == 0 => say!(l, because::right_none),
         Because::Right { share, above_chance, .. } => {
-            say!(l, because::right, share = finding(l, share), chance = more(*above_chance))
+            say!(
+                l,
+                because::right,
+                share = finding(l, share),
+                chance = more(*above_chance),
+                bar = StageRule::default().e_bar
+            )
         }
         Because::Showings { showings, wanted, days, days_wanted } => {
             say!(l, because::showings, showings = *showings, wanted = *wanted, days = *days, dayswanted = *days_wanted)

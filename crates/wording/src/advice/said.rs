@@ -5,7 +5,7 @@ use crate::advice::act;
 use crate::{Locale, say};
 use sayso_advisor::held::Held;
 use sayso_advisor::lately::Lately;
-use sayso_advisor::plan::Planned;
+use sayso_advisor::plan::{Planned, SoFar};
 use sayso_advisor::stuck::{Bearing, Cause};
 use sayso_advisor::today::Next;
 use sayso_advisor::{Sure, Topic};
@@ -80,7 +80,9 @@ pub fn bearing(l: &Locale, bearing: Bearing) -> String {
 pub fn planned(l: &Locale, planned: &Planned) -> String {
     let (word, times, invited) = (&planned.word.says, planned.showings, planned.invitations);
     if invited == 0 {
-        return say!(l, advice::next_words_shown, word = word, times = times);
+        let said = say!(l, advice::next_words_shown, word = word, times = times);
+        let Some(SoFar { shown, of }) = planned.so_far else { return said };
+        return say!(l, advice::so_far, planned = said, shown = shown, of = of);
     }
     say!(l, advice::next_words_invited, word = word, times = times, invited = invited)
 }

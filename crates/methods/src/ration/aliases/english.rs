@@ -83,4 +83,10 @@ pub(super) const NAMES: &[Row] = &[
     ("potato sprouts", Is, "sprouted potato, sprouting potato, potato shoot, potato leaf, potato leaves"),
     ("raw yeast dough", May, "yeast"),
     ("wild mushrooms", Is, "wild mushroom, forest mushroom, toadstool, death cap, fly agaric"),
+    ("lily", Is, "lilies, daylily, daylilies, hemerocallis"),
+    ("corn cob", Is, "corncob, corn on the cob"),
+    ("rawhide", Is, "raw hide"),
+    ("antler", Is, "antlers, hooves, hoofs"),
+    ("string", Is, "cord, twine, shoelace, rubber band, elastic band, hair tie, hair band, dental floss"),
+    ("laser pointer", Is, "light pointer"),
 ];

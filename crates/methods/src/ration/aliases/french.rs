@@ -115,4 +115,10 @@ pub(super) const NAMES: &[Row] = &[
     ("rhubarb", Is, "rhubarbe"),
     ("raw yeast dough", May, "levure"),
     ("wild mushrooms", Is, "champignon sauvage, champignon des bois, champignon vénéneux, amanite"),
+    ("lily", Is, "lis, lys, hémérocalle"),
+    ("corn cob", Is, "épi de maïs, épis de maïs, rafle de maïs"),
+    ("rawhide", Is, "peau à mâcher, peau de buffle, cuir brut"),
+    ("antler", Is, "bois de cerf, bois de cervidé, sabot de bœuf"),
+    ("string", Is, "ficelle, fil, laine, ruban, guirlande, lacet, élastique, bolduc"),
+    ("laser pointer", Is, "pointeur lumineux"),
 ];

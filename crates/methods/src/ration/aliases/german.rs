@@ -128,4 +128,14 @@ pub(super) const NAMES: &[Row] = &[
         Is,
         "Wildpilz*, Waldpilz*, Giftpilz*, Fliegenpilz*, Knollenblätterpilz*, wilde Pilze, wilder Pilz",
     ),
+    ("lily", Is, "*lilie*, Lilien, Taglilien"),
+    ("corn cob", Is, "Maiskolben*"),
+    ("rawhide", Is, "Rohhaut*, Rinderhaut*, Büffelhaut*, Kauknochen*"),
+    ("antler", Is, "Geweih*, Hirschgeweih*, Huf, Hufe, Rinderhuf*"),
+    (
+        "string",
+        Is,
+        "*schnur*, *schnüre*, *faden*, *fäden*, Garn*, *wolle, Wollknäuel*, Geschenkband*, Bändchen, *lametta*, Schnürsenkel*, Gummiband*, Haargummi*, Zahnseide",
+    ),
+    ("laser pointer", Is, "Laserpointer*, Laserpunkt*, Lichtpunkt*"),
 ];

@@ -133,4 +133,10 @@ pub(super) const NAMES: &[Row] = &[
         Is,
         "cogumelo silvestre, cogumelo selvagem, cogumelos selvagens, cogumelo do mato, cogumelo venenoso",
     ),
+    ("lily", Is, "lírio, açucena"),
+    ("corn cob", Is, "espiga de milho, sabugo"),
+    ("rawhide", Is, "couro cru, osso de couro"),
+    ("antler", Is, "chifre, galhada, casco de boi"),
+    ("string", Is, "barbante, fio, novelo, bola de lã, fita, linha de costura, cordão, elástico, festão"),
+    ("laser pointer", Is, "ponteira laser, ponteiro laser"),
 ];

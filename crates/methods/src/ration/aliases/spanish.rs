@@ -133,4 +133,10 @@ pub(super) const NAMES: &[Row] = &[
         Is,
         "seta silvestre, seta del bosque, seta venenosa, hongo silvestre, hongo del bosque, matamoscas",
     ),
+    ("lily", Is, "lirio, azucena"),
+    ("corn cob", Is, "mazorca, elote, choclo"),
+    ("rawhide", Is, "cuero crudo, piel cruda"),
+    ("antler", Is, "asta de ciervo, cornamenta, pezuña"),
+    ("string", Is, "cuerda, hilo, lana, ovillo, cinta, espumillón, cordón, goma elástica"),
+    ("laser pointer", Is, "puntero láser, puntero de luz"),
 ];

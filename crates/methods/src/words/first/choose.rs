@@ -1,7 +1,7 @@
 //! All sets scored, the best and its rivals, and how sure that is.
 
 use super::given::{Candidate, FirstWordRules};
-use super::reasons::{LeftOut, Reason, outscored, unfit};
+use super::reasons::{LeftOut, Reason, TOLD_APART, cautioned, outscored, unfit};
 use super::score::{Scored, deliveries, score};
 use crate::stats::normal_quantile;
 use crate::words::alike::{Likeness, compare};
@@ -12,7 +12,7 @@ use rand_chacha::ChaCha8Rng;
 /// The choice of first words.
 #[derive(Debug, Clone, PartialEq)]
 pub struct FirstWords {
-    /// The set with the highest score.
+    /// The set with the highest score; of those told as equal, the one with the least to be given only a little.
     pub best: Scored,
     /// The next best sets, in order.
     pub alternatives: Vec<Scored>,
@@ -66,7 +66,7 @@ const ALTERNATIVES: usize = 5;
 /// use sayso_model::RewardKind;
 /// let candidate = |says: &str, kind, mean| Candidate {
 ///     says: says.to_owned(), kind, liking: Liking { mean, sd: 0.05 }, at_board: true, seconds: Some(10.0),
-///     most_per_day: None, ration_pieces: None, barred: false, already_said: false,
+///     most_per_day: None, ration_pieces: None, barred: false, cautioned: false, already_said: false,
 /// };
 /// let found = first_words(
 ///     &[candidate("ball", RewardKind::Play, 0.8), candidate("scratch", RewardKind::Touch, 0.7), candidate("mat", RewardKind::Rest, 0.1)],
@@ -97,6 +97,11 @@ pub fn first_words(candidates: &[Candidate], rules: &FirstWordRules) -> Result<F
         let left_out = (0..candidates.len()).map(|i| LeftOut::new(i, candidates, reason(i), 0.0)).collect();
         return Err(FirstWordsError::NoSet { needed, usable: usable.len(), left_out });
     }
+    // Of sets that are told as equally good, one with less to be careful with.
+    let most = fitting[0].score.total;
+    let as_good = fitting.iter().take_while(|s| most - s.score.total < TOLD_APART);
+    let first = as_good.enumerate().min_by_key(|(_, s)| cautioned(&s.words, candidates)).map_or(0, |(at, _)| at);
+    fitting[..=first].rotate_right(1);
     let drawn = fitting.len().min(MOST_COMPARISONS / rules.draws as usize).max(1);
     let in_best = simulate(candidates, &mut fitting, drawn, rules);
     let sets = fitting.len();
@@ -109,7 +114,7 @@ pub fn first_words(candidates: &[Candidate], rules: &FirstWordRules) -> Result<F
                 blocked.filter(|s| s.score.total > best.score.total).and_then(|s| likeness.clash(i, &s.words));
             match (blocker, fitting.iter().find(with)) {
                 (Some(other), _) => likeness.too_much(i, other),
-                (None, Some(rival)) => outscored(&best, rival),
+                (None, Some(rival)) => outscored(&best, rival, candidates),
                 (None, None) => alone(i, &usable, candidates, &likeness, rules),
             }
         });

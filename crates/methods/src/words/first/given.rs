@@ -53,6 +53,8 @@ pub struct Candidate {
     pub ration_pieces: Option<u32>,
     /// Whether it must not be given at all (a food listed as "never", a danger in the home).
     pub barred: bool,
+    /// Whether it is to be given only a little, or better not: of two that are as good, the other is taken.
+    pub cautioned: bool,
     /// Whether the household already says this word many times a day.
     pub already_said: bool,
 }

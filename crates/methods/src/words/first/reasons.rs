@@ -60,6 +60,11 @@ pub enum Reason {
         /// Candidates that can be used.
         usable: usize,
     },
+    /// No figure keeps it out: the best set with it scores as much, as far as scores are told.
+    AsGood {
+        /// Whether the best set was taken because it holds less that is to be given only a little.
+        cautioned: bool,
+    },
     /// The best set scores more than the best set with it.
     Outscored {
         /// Score of the best set less that of the best set with it.
@@ -88,6 +93,11 @@ impl LeftOut {
     pub(super) fn new(candidate: usize, candidates: &[Candidate], reason: Reason, in_best: f64) -> Self {
         Self { candidate, says: candidates[candidate].says.clone(), reason, in_best }
     }
+}
+
+/// How many of a set are to be given only a little.
+pub(super) fn cautioned(words: &[usize], candidates: &[Candidate]) -> usize {
+    words.iter().filter(|i| candidates[**i].cautioned).count()
 }
 
 /// What bars a candidate whatever the others are.
@@ -119,8 +129,15 @@ pub(super) fn unfit(candidate: &Candidate, rules: &FirstWordRules) -> Option<Rea
         .then_some(Reason::TooSeldom { per_day: delivery.per_day, fewest: rules.fewest_per_day })
 }
 
+/// Scores nearer to each other than this are told as the same: they are told to two decimals.
+pub(super) const TOLD_APART: f64 = 0.005;
+
 /// Compares the best set with the best one that holds the candidate, part by part.
-pub(super) fn outscored(best: &Scored, rival: &Scored) -> Reason {
+pub(super) fn outscored(best: &Scored, rival: &Scored, candidates: &[Candidate]) -> Reason {
+    let behind = best.score.total - rival.score.total;
+    if behind < TOLD_APART {
+        return Reason::AsGood { cautioned: cautioned(&rival.words, candidates) > cautioned(&best.words, candidates) };
+    }
     let parts = |s: &Score| {
         [
             (Part::Liking, s.liking),
@@ -133,5 +150,5 @@ pub(super) fn outscored(best: &Scored, rival: &Scored) -> Reason {
     };
     let costs = parts(&best.score).into_iter().zip(parts(&rival.score)).map(|((part, a), (_, b))| (part, a - b));
     let (by, cost) = costs.max_by(|a, b| a.1.total_cmp(&b.1)).unwrap_or((Part::Liking, 0.0));
-    Reason::Outscored { behind: best.score.total - rival.score.total, by, cost }
+    Reason::Outscored { behind, by, cost }
 }

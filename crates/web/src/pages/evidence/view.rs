@@ -12,7 +12,7 @@ use sayso_model::Day;
 use sayso_people::Capability;
 use sayso_wording::advice::{bearing, because, cause, change};
 use sayso_wording::claims::{by_ladder, of_animal, rivals_of, tests_of};
-use sayso_wording::evidence::{chance, sentence, waited};
+use sayso_wording::evidence::{above_chance, chance, left_out, sentence, waited};
 use sayso_wording::figures::{finding, none};
 use sayso_wording::generalise::{compares, which};
 use sayso_wording::{Locale, Message, events, say};
@@ -63,6 +63,7 @@ fn measured(page: &AnimalPage, e: &Evidence) -> Markup {
         (by_day(locale, [say!(locale, evidence::showings_a_day), say!(locale, evidence::showings)], today, &e.showings_by_day))
         p { (say!(locale, evidence::delivered, delay = finding(locale, &e.standing.delay))) }
         (by_day(locale, [say!(locale, evidence::presses_a_day), say!(locale, evidence::presses)], today, &e.presses_by_day))
+        @if let Some(out) = left_out(locale, e.left_out) { p data-test="left-out" { (out) } }
         h2 { (say!(locale, evidence::then, name = name)) }
         (after(page, e))
         p { (say!(locale, evidence::uptake, this = finding(locale, &e.uptake.this), others = finding(locale, &e.uptake.others)))
@@ -150,7 +151,6 @@ fn settings(locale: &Locale, rows: &[Setting]) -> Markup {
 
 fn invitations(locale: &Locale, e: &Evidence) -> Markup {
     let (i, s) = (e.invitations, &e.standing);
-    let above = if s.above_chance { "yes" } else { "no" };
     let of = |k: usize, n: usize, share: &Estimate| match n {
         0 => none(locale),
         _ => say!(locale, evidence::k_of_n, k = k, n = n, figure = finding(locale, share)),
@@ -162,7 +162,7 @@ fn invitations(locale: &Locale, e: &Evidence) -> Markup {
             dt { (say!(locale, evidence::right_of_presses)) }
             dd { (of(i.right, i.presses, &s.right)) }
             dt { (say!(locale, evidence::chance)) }
-            dd { (chance(locale, &s.chance)) "." @if i.presses > 0 { " " (say!(locale, evidence::above_chance, above = above)) } }
+            dd { (chance(locale, &s.chance)) "." @if i.presses > 0 { " " (say!(locale, evidence::above_chance, above = above_chance(e))) } }
             @if i.without_button > 0 { dt { (say!(locale, evidence::without_button)) } dd { (i.without_button) } }
             dt { (say!(locale, evidence::not_wanted)) }
             dd { (say!(locale, evidence::not_counted, n = i.not_wanted)) }

@@ -165,7 +165,7 @@ fn left(page: &AnimalPage, today: &Ration, shown: &[&RewardCard]) -> Markup {
             @match today.left_kcal {
                 Some(left) => {
                     // How much is left tells what others gave.
-                    @if page.may(Capability::SeeToday) { p.quiet { (say!(l, likes::food_left, kcal = l.number(left, 0), pieces = l.and(&pieces))) } }
+                    @if page.may(Capability::SeeToday) { p.quiet { (say!(l, likes::food_left, kcal = l.number(left, 0), pieces = l.or(&pieces))) } }
                     @if foods.values().any(|r| r.kcal_per_piece.is_some_and(|k| k.get() > left)) {
                         p.caution { (say!(l, likes::food_short)) }
                     }

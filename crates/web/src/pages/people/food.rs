@@ -31,10 +31,16 @@ async fn ask(page: AnimalPage) -> Markup {
 }
 
 async fn save(page: AnimalPage, typed: Typed) -> Result<Response, Error> {
-    let mut typed = typed.only(&["weight_kg", "adult_weight_kg", "life_stage", "day_kcal"])?;
+    let mut typed = typed.only(&["weight_kg", "adult_weight_kg", "life_stage", "day_kcal", "asked"])?;
     let day_kcal = typed.quantity("day_kcal", Kcal::new);
     if day_kcal.is_some_and(|k| k.get() <= 0.0) {
         typed.wrong("day_kcal", say!(&page.locale, setup::day_kcal_more));
+    }
+    // Without it nothing is computed; asked once, for it may not be known.
+    let asks = page.card.species == Species::Dog && typed.text("life_stage") == LifeStage::Puppy.name();
+    let given = !typed.text("adult_weight_kg").is_empty() || day_kcal.is_some();
+    if asks && !given && typed.text("asked").is_empty() {
+        typed.wrong("adult_weight_kg", say!(&page.locale, setup::grown_weight_asked));
     }
     let card = AnimalCard {
         weight_kg: weight::read(&mut typed, "weight_kg", &page.locale, page.card.weight_kg),
@@ -74,14 +80,15 @@ fn form(page: &AnimalPage, typed: &Typed) -> Markup {
                 @if computed {
                     (number(typed, "weight_kg", &say!(l, setup::weight, unit = weight::unit(l)), ""))
                     (select(typed, "life_stage", &say!(l, setup::stage), &say!(l, setup::stage_hint), &stages))
-                    details open[!typed.text("adult_weight_kg").is_empty() || !typed.text("day_kcal").is_empty() || !typed.right()] {
-                        summary { (say!(l, setup::food_more)) }
+                    details open[typed.text("life_stage") == LifeStage::Puppy.name() || !typed.text("adult_weight_kg").is_empty() || !typed.text("day_kcal").is_empty() || !typed.right()] {
+                        summary { (say!(l, setup::food_more, species = card.species.name())) }
                         @if card.species == Species::Dog {
                             (number(typed, "adult_weight_kg", &say!(l, setup::grown_weight, unit = weight::unit(l)), &say!(l, setup::grown_weight_hint)))
                         }
                         (vet)
                     }
                 } @else { (vet) }
+                @if typed.problem("adult_weight_kg").is_some() { input type="hidden" name="asked" value="yes"; }
                 button.primary.wide { @if on { (say!(l, setup::next)) } @else { (say!(l, setup::keep)) } }
             }
             @if on { p { a.link href=(onward(page, card, StepName::Food)) { (say!(l, setup::later)) } " " span.quiet { (say!(l, setup::food_later)) } } }

@@ -257,6 +257,9 @@ fn left_out(l: &Locale, name: &Label, why: &Why) -> String {
             }
             Reason::SoundsLike { how, .. } => likeness(l, how),
             Reason::NoCompany { needed, .. } => say!(l, words::no_company, needed = *needed),
+            Reason::AsGood { cautioned } => {
+                say!(l, words::as_good, cautioned = if *cautioned { "yes" } else { "no" })
+            }
             Reason::Outscored { by, behind, .. } => {
                 say!(l, words::outscored, by = part(*by), behind = l.number(*behind, 2))
             }

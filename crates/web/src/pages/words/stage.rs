@@ -12,6 +12,7 @@ use maud::{Markup, html};
 use sayso_advisor::stages::{Standing, standings};
 use sayso_model::{Stage, StageChoice, WordCard};
 use sayso_wording::advice::{because, change};
+use sayso_wording::evidence::left_out;
 use sayso_wording::figures::finding;
 use sayso_wording::{Locale, say};
 
@@ -73,7 +74,7 @@ fn reasons(page: &AnimalPage, s: &Standing) -> Markup {
                 dt { (say!(l, words::fact_shown)) } dd { (say!(l, words::fact_shown_times, times = s.showings, week = s.showings_week)) }
                 dt { (say!(l, words::fact_delay)) } dd { (finding(l, &s.delay)) }
                 dt { (say!(l, words::fact_response)) } dd { (finding(l, &s.response)) }
-                dt { (say!(l, words::fact_own)) } dd { (s.own_presses) }
+                dt { (say!(l, words::fact_own)) } dd { (s.own_presses) @if let Some(out) = left_out(l, s.stumbles) { " · " (out) } }
             }
         }
         p.quiet { (say!(l, words::never_counted)) }

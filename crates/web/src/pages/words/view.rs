@@ -8,6 +8,7 @@ use maud::{Markup, html};
 use sayso_advisor::stages::{Standing, standings};
 use sayso_model::{PictureOf, WordCard};
 use sayso_people::Capability;
+use sayso_wording::evidence::left_out;
 use sayso_wording::say;
 use sayso_wording::sounds::likeness as likeness_said;
 use std::collections::BTreeSet;
@@ -48,7 +49,8 @@ fn word(page: &AnimalPage, w: &WordCard, s: Option<&Standing>) -> Markup {
             h2.pictured { (picture::of(&page.story, PictureOf::Word { word: w.word })) span { (say!(l, words::quoted, says = &w.says)) @if w.closing { " " span.quiet { (say!(l, words::closing_word)) } } } }
             @if let Some(s) = s {
                 p { strong { (say!(l, words::stage, stage = s.stage.name())) }
-                    span.hint { (say!(l, words::shown, shown = s.showings, own = s.own_presses)) } }
+                    span.hint { (say!(l, words::shown, shown = s.showings, own = s.own_presses))
+                        @if let Some(out) = left_out(l, s.stumbles) { ". " (out) } } }
             }
             dl.facts {
                 @if let Some(t) = &w.means { dt { (say!(l, words::means)) } dd { (t.as_str()) } }
