@@ -3,6 +3,7 @@ setup-what = { $step ->
     [wants] Was könnte { $name } mögen? Füge vier Sachen hinzu.
     [likes] Teste, was { $name } mag
     [words] Wähle die ersten Wörter für { $name }
+    [record] Nimm die Wörter für { $name } auf, mit deiner Stimme
     [places] Zeige, wo die Knöpfe liegen
    *[people] Füge alle hinzu, die { $name } antworten
 }
@@ -11,6 +12,7 @@ setup-why = { $step ->
     [wants] von mehreren Arten: Futter, Spiel, Berührung
     [likes] etwa zehn Minuten; macht die Wahl der Wörter sicherer und kann später kommen
     [words] zwei oder drei, mit Gründen vorgeschlagen
+    [record] damit jeder Knopf es gleich sagt und ein Druck gehört werden kann; kann später kommen
     [places] damit ein Druck an seinem Ort erkannt wird
    *[people] alle zeigen, und alle antworten gleich
 }

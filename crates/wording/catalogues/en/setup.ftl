@@ -3,6 +3,7 @@ setup-what = { $step ->
     [wants] What might { $name } like? Add four things.
     [likes] Test what { $name } likes
     [words] Choose { $name }’s first words
+    [record] Record { $name }’s words, in your voice
     [places] Show where the buttons are
    *[people] Add everyone who answers { $name }
 }
@@ -11,6 +12,7 @@ setup-why = { $step ->
     [wants] of several kinds: food, play, touch
     [likes] about ten minutes; it makes the first words a surer choice, and can come later
     [words] two or three, proposed with reasons
+    [record] so that each button says it alike, and a press can be heard; can come later
     [places] so that a press can be read by its place
    *[people] everyone shows, and everyone answers alike
 }

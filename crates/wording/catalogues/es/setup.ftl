@@ -3,6 +3,7 @@ setup-what = { $step ->
     [wants] ¿Qué podría gustarle a { $name }? Añade cuatro cosas.
     [likes] Prueba qué le gusta a { $name }
     [words] Elige las primeras palabras de { $name }
+    [record] Graba las palabras de { $name }, con tu voz
     [places] Indica dónde están los botones
    *[people] Añade a quienes responden a { $name }
 }
@@ -11,6 +12,7 @@ setup-why = { $step ->
     [wants] de varios tipos: comida, juego, caricias
     [likes] unos diez minutos; hace más segura la elección de palabras, y puede esperar
     [words] dos o tres, propuestas con sus razones
+    [record] para que cada botón la diga igual y se pueda oír una pulsación; puede esperar
     [places] para reconocer una pulsación por su lugar
    *[people] todos enseñan y todos responden igual
 }

@@ -3,6 +3,7 @@ setup-what = { $step ->
     [wants] Qu’est-ce que { $name } pourrait aimer ? Ajoute quatre choses.
     [likes] Teste ce que { $name } aime
     [words] Choisis les premiers mots de { $name }
+    [record] Enregistre les mots de { $name }, de ta voix
     [places] Indique où sont les boutons
    *[people] Ajoute toutes les personnes qui répondent à { $name }
 }
@@ -11,6 +12,7 @@ setup-why = { $step ->
     [wants] de plusieurs sortes : nourriture, jeu, contact
     [likes] une dizaine de minutes ; le choix des mots en devient plus sûr, et cela peut attendre
     [words] deux ou trois, proposés avec leurs raisons
+    [record] pour que chaque bouton le dise de même et qu’un appui puisse être entendu ; cela peut attendre
     [places] pour reconnaître un appui à sa place
    *[people] tout le monde montre et répond de la même façon
 }

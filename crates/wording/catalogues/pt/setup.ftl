@@ -3,6 +3,7 @@ setup-what = { $step ->
     [wants] Do que { $name } pode gostar? Adicione quatro coisas.
     [likes] Teste os gostos de { $name }
     [words] Escolha as primeiras palavras de { $name }
+    [record] Grave as palavras de { $name }, com a sua voz
     [places] Diga onde estão os botões
    *[people] Adicione quem responde a { $name }
 }
@@ -11,6 +12,7 @@ setup-why = { $step ->
     [wants] de vários tipos: comida, brincadeira, carinho
     [likes] cerca de dez minutos; torna a escolha das palavras mais segura, e pode ficar para depois
     [words] duas ou três, propostas com as razões
+    [record] para cada botão dizer igual e um aperto poder ser ouvido; pode ficar para depois
     [places] para reconhecer um aperto pelo lugar
    *[people] todos mostram e todos respondem da mesma forma
 }

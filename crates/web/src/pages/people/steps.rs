@@ -21,6 +21,8 @@ pub enum StepName {
     Likes,
     /// First words.
     Words,
+    /// Their recordings.
+    Record,
     /// Where the buttons are.
     Places,
     /// Who else shows and answers.
@@ -34,6 +36,7 @@ impl StepName {
             Self::Wants => "wants",
             Self::Likes => "likes",
             Self::Words => "words",
+            Self::Record => "record",
             Self::Places => "places",
             Self::People => "people",
         }
@@ -71,11 +74,15 @@ pub fn list(page: &Page, animal: &AnimalCard) -> Vec<Step> {
     let fed = ration(story, animal, page.now).refusal.is_none();
     let wants = story.rewards_of(id).len() >= WANTS;
     let tested = story.of::<LikeTrial>(id).next().is_some();
+    let clips = story.clips();
+    let has_clip = |word| clips.values().any(|c| c.active && c.word == word);
+    let recorded = !words.is_empty() && words.iter().all(|w| has_clip(w.word));
     vec![
         step(StepName::Food, fed, true, super::food_of(id)),
         step(StepName::Wants, wants, true, format!("/a/{id}/ideas")),
         step(StepName::Likes, tested, false, Tab::Likes.href(Some(id))),
         step(StepName::Words, !words.is_empty(), true, Tab::Words.href(Some(id))),
+        step(StepName::Record, recorded, false, format!("/a/{id}/words/record")),
         step(StepName::Places, placed, true, format!("/a/{id}/words/board")),
         step(StepName::People, page.people().len() > 1, false, "/people/person/new".to_owned()),
     ]
@@ -85,6 +92,13 @@ pub fn list(page: &Page, animal: &AnimalCard) -> Vec<Step> {
 #[must_use]
 pub fn next(page: &Page, animal: &AnimalCard, after: Option<StepName>) -> Option<Step> {
     list(page, animal).into_iter().find(|s| s.needed && !s.done && after.is_none_or(|a| s.name > a))
+}
+
+/// The recording of the words, where it was left for later; none while the way before it is not gone, or once it is done.
+#[must_use]
+pub fn left_for_later(page: &Page, animal: &AnimalCard) -> Option<Step> {
+    let open = next(page, animal, None).is_none();
+    list(page, animal).into_iter().find(|s| open && s.name == StepName::Record && !s.done)
 }
 
 /// Where to go after a step: to the next one, at the end to the board.

@@ -10,7 +10,7 @@ use crate::page::AnimalPage;
 use crate::pages::learn::for_next;
 use crate::pages::log;
 use crate::pages::others;
-use crate::pages::people::steps::{next as next_step, steps as set_up};
+use crate::pages::people::steps::{left_for_later, next as next_step, steps as set_up};
 use crate::pages::words::too_alike;
 use maud::{Markup, html};
 use sayso_advisor::advice::{Act, Because, Reason};
@@ -63,7 +63,7 @@ pub fn page(page: &AnimalPage, today: &Today) -> Markup {
         } @else {
             @if let Some(since) = today.running { (running(page, since)) } @else { (next(page, today)) }
             // What the way there left open, such as where the buttons are.
-            @if let Some(step) = next_step(page, &page.card, None).filter(|_| page.may(Capability::ChangeCards)) {
+            @if let Some(step) = next_step(page, &page.card, None).or_else(|| left_for_later(page, &page.card)).filter(|_| page.may(Capability::ChangeCards)) {
                 p data-test="open-step" { a.link href=(step.to) { (step.what) } }
             }
         }

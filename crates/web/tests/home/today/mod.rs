@@ -40,14 +40,28 @@ fn read(html: &str) -> String {
 }
 
 #[tokio::test]
-async fn a_new_notebook_has_six_steps_and_one_next_thing() {
+async fn recording_that_was_left_for_later_keeps_a_line_on_today() {
+    let home = Home::new().await;
+    let record = format!("/a/{}/words/record", home.animal);
+    let line = |page: &str| page.split_once("data-test=\"open-step\"").map(|(_, rest)| rest.contains(&record));
+    let today = format!("/a/{}/today", home.animal);
+    assert_eq!(line(&home.page(&today).await.text), None, "the way there has its own list");
+    let (sample, animals) = demo(0.0).await;
+    let (animal, _) = &animals[0];
+    let clips = sample.story().await.clips().values().filter(|c| c.active).count();
+    let page = sample.page(&format!("/a/{animal}/today")).await;
+    assert_eq!(page.text.contains(&format!("/a/{animal}/words/record\"")), clips == 0, "{clips} recordings");
+}
+
+#[tokio::test]
+async fn a_new_notebook_has_seven_steps_and_one_next_thing() {
     let home = Home::new().await;
     let today = format!("/a/{}/today", home.animal);
     let page = home.page(&today).await;
     let (_, steps) = page.text.split_once("<ol class=\"steps\">").expect("the steps stand on Today");
     let (steps, rest) = steps.split_once("</ol>").unwrap();
     let links: Vec<&str> = steps.split("href=\"").skip(1).filter_map(|s| s.split('"').next()).collect();
-    assert_eq!(links.len(), 6, "{links:?}");
+    assert_eq!(links.len(), 7, "{links:?}");
     for link in &links {
         home.page(link).await;
     }
