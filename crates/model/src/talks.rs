@@ -160,7 +160,10 @@ pub fn until(part: &Proposal, zone: &Zone) -> Option<Moment> {
         Proposed::Plan { last_day, .. } => last_day,
         Proposed::Programme { ref course, first } => course.last(first),
         Proposed::Cover { last, .. } => last,
-        Proposed::Meeting { starts_at, minutes } => return Some(starts_at.plus_seconds(60.0 * f64::from(minutes))),
+        // Its last moment still belongs to it.
+        Proposed::Meeting { starts_at, minutes } => {
+            return Some(starts_at.plus_seconds(60.0 * f64::from(minutes) + 0.001));
+        }
         _ => return None,
     };
     Some(last.plus(1).start(zone))
