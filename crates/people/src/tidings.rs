@@ -81,26 +81,26 @@ mod tests {
     #[test]
     fn a_letter_is_due_at_the_hour_that_clocks_show_there() {
         let lisbon = "Europe/Lisbon";
-        assert_eq!(next(Every::Day, 8, lisbon, "2026-06-10T06:59:59Z"), "2026-06-10T07:00:00Z");
+        assert_eq!(next(Every::Day, 8, lisbon, "2026-06-10T06:59:59Z"), "2026-06-10T07:00:00.000Z");
         // At the moment itself the next one is the day after: the one that is due then is being sent.
-        assert_eq!(next(Every::Day, 8, lisbon, "2026-06-10T07:00:00Z"), "2026-06-11T07:00:00Z");
-        assert_eq!(next(Every::Day, 8, lisbon, "2026-12-10T07:30:00Z"), "2026-12-10T08:00:00Z");
-        assert_eq!(next(Every::Day, 23, "Pacific/Auckland", "2026-06-10T12:00:00Z"), "2026-06-11T11:00:00Z");
+        assert_eq!(next(Every::Day, 8, lisbon, "2026-06-10T07:00:00Z"), "2026-06-11T07:00:00.000Z");
+        assert_eq!(next(Every::Day, 8, lisbon, "2026-12-10T07:30:00Z"), "2026-12-10T08:00:00.000Z");
+        assert_eq!(next(Every::Day, 23, "Pacific/Auckland", "2026-06-10T12:00:00Z"), "2026-06-11T11:00:00.000Z");
     }
 
     #[test]
     fn once_a_week_is_on_mondays() {
         // 2026-06-10 is a Wednesday.
-        assert_eq!(next(Every::Week, 8, "UTC", "2026-06-10T06:00:00Z"), "2026-06-15T08:00:00Z");
-        assert_eq!(next(Every::Week, 8, "UTC", "2026-06-15T07:00:00Z"), "2026-06-15T08:00:00Z");
-        assert_eq!(next(Every::Week, 8, "UTC", "2026-06-15T08:00:00Z"), "2026-06-22T08:00:00Z");
+        assert_eq!(next(Every::Week, 8, "UTC", "2026-06-10T06:00:00Z"), "2026-06-15T08:00:00.000Z");
+        assert_eq!(next(Every::Week, 8, "UTC", "2026-06-15T07:00:00Z"), "2026-06-15T08:00:00.000Z");
+        assert_eq!(next(Every::Week, 8, "UTC", "2026-06-15T08:00:00Z"), "2026-06-22T08:00:00.000Z");
     }
 
     #[test]
     fn an_hour_that_clocks_skip_is_the_one_after_it_and_one_that_comes_twice_is_once() {
         // In Berlin there is no 02:00 on 29 March 2026, and it comes twice on 25 October.
-        assert_eq!(next(Every::Day, 2, "Europe/Berlin", "2026-03-28T12:00:00Z"), "2026-03-29T01:00:00Z");
-        assert_eq!(next(Every::Day, 2, "Europe/Berlin", "2026-10-24T12:00:00Z"), "2026-10-25T00:00:00Z");
-        assert_eq!(next(Every::Day, 2, "Europe/Berlin", "2026-10-25T00:00:00Z"), "2026-10-26T01:00:00Z");
+        assert_eq!(next(Every::Day, 2, "Europe/Berlin", "2026-03-28T12:00:00Z"), "2026-03-29T01:00:00.000Z");
+        assert_eq!(next(Every::Day, 2, "Europe/Berlin", "2026-10-24T12:00:00Z"), "2026-10-25T00:00:00.000Z");
+        assert_eq!(next(Every::Day, 2, "Europe/Berlin", "2026-10-25T00:00:00Z"), "2026-10-26T01:00:00.000Z");
     }
 }

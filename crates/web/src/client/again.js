@@ -5,7 +5,12 @@ import { keep, putBack, taken, typedInto } from "./typed.js";
 
 const KEY = `sayso-sent-${location.pathname}`;
 
-addEventListener("formdata", (event) => keep(KEY, typedInto((form) => form === event.target)));
+addEventListener("formdata", (event) =>
+  keep(
+    KEY,
+    typedInto((form) => form === event.target),
+  ),
+);
 
 const kept = taken(KEY);
 const from = document.referrer && new URL(document.referrer);

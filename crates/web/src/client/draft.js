@@ -6,6 +6,11 @@ import { keep, putBack, taken, typedInto } from "./typed.js";
 const KEY = `sayso-draft-${location.pathname}`;
 
 // Told as a form is sent in earnest, after whatever may have held it back.
-addEventListener("formdata", (event) => keep(KEY, typedInto((form) => form !== event.target)));
+addEventListener("formdata", (event) =>
+  keep(
+    KEY,
+    typedInto((form) => form !== event.target),
+  ),
+);
 
 putBack(taken(KEY));

@@ -45,7 +45,7 @@ claims-animal-holds = sur tous les mots ensemble, il y a un nouvel appui quand u
     [none] { "" }
    *[other] , depuis le { $since }
 }) ; des indices le peuvent encore
-claims-test = { $what } : preuve { $now } maintenant, { $most } au plus ; dit à partir de { $bar } (n = { $n })
+claims-test = { $what } : preuve { $now } maintenant, { $most } au plus ; dit à partir de { $bar } (n = { $n })
 claims-test-rounds = séries d’invitations tirées au sort
 claims-test-open = { $side ->
     [asking] appuyer sous caches

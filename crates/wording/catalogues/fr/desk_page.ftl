@@ -15,8 +15,8 @@ desk-page-how-many = { $shown } sur { $animals ->
 desk-page-none = Rien ici n’a besoin de toi pour l’instant.
 desk-page-none-found = Aucun foyer, animal ni mot ne s’appelle ainsi : « { $find } ».
 desk-page-no-news = Rien n’a changé plus que par hasard.
-desk-page-keys = Touches : j et k vont de ligne en ligne ; dans la liste les flèches aussi, Entrée ouvre, a met de côté. Tab atteint tout.
-desk-page-keys-week = Touches : j et k vont de ligne en ligne ; dans la liste les flèches aussi, Entrée ouvre. Tab atteint tout.
+desk-page-keys = Touches : j et k vont de ligne en ligne ; dans la liste les flèches aussi, Entrée ouvre, a met de côté. Tab atteint tout.
+desk-page-keys-week = Touches : j et k vont de ligne en ligne ; dans la liste les flèches aussi, Entrée ouvre. Tab atteint tout.
 desk-page-keys-anywhere = j et k partout sur la page
 desk-page-behind = { $behind ->
     [one] { $behind } foyer a noté quelque chose de plus récent que ce qui est ici.
@@ -106,10 +106,10 @@ desk-page-answered = { $homes ->
    *[other] { $homes } foyers ont répondu depuis que tu y as regardé
 }
 desk-page-answer = { $reply ->
-    [accepted] Accepté : { $what }, { $day }
-    [declined] Refusé : { $what }, { $day }
-    [shared] Partagé : { $what }, { $day }
-   *[said] Répondu : { $what }, { $day }
+    [accepted] Accepté : { $what }, { $day }
+    [declined] Refusé : { $what }, { $day }
+    [shared] Partagé : { $what }, { $day }
+   *[said] Répondu : { $what }, { $day }
 }
 desk-page-answer-what = { $kind ->
     [plan] plan pour { $words }

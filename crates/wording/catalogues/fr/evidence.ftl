@@ -124,7 +124,7 @@ evidence-chance-even = un mot sur { $words } ferait { $share }
 evidence-chance-habit = un mot sur { $words } ferait { $share } ; quand d’autres sont invités, celui-ci est pressé dans { $elsewhere }
 evidence-above-chance = { $above ->
     [yes] Jusqu’ici plus que le hasard.
-    [chosen] Plus que le hasard lors d’invitations dont une personne a pu choisir le moment. Cela aide à choisir l’étape suivante ; ce qu’on peut dire repose sur ce qui a été tiré au sort, et demande plus.
+    [chosen] Plus que le hasard lors d’invitations dont une personne a pu choisir le moment. Cela aide à choisir l’étape suivante ; ce qu’on peut dire repose sur ce qui a été tiré au sort, et demande plus.
    *[other] Jusqu’ici pas plus que le hasard.
 }
 evidence-without-button = La voulait : demandée sans bouton

@@ -12,7 +12,7 @@ setup-why = { $step ->
     [wants] de plusieurs sortes : nourriture, jeu, contact
     [likes] une dizaine de minutes ; le choix des mots en devient plus sûr, et cela peut attendre
     [words] deux ou trois, proposés avec leurs raisons
-    [record] pour que chaque bouton le dise de même et qu’un appui puisse être entendu ; cela peut attendre
+    [record] pour que chaque bouton le dise de même et qu’un appui puisse être entendu ; cela peut attendre
     [places] pour reconnaître un appui à sa place
    *[people] tout le monde montre et répond de la même façon
 }
@@ -32,7 +32,7 @@ setup-food-more = { $species ->
     [dog] Un chiot, ou le chiffre d’un vétérinaire
    *[other] Le chiffre d’un vétérinaire
 }
-setup-grown-weight-asked = manque encore : indique le poids du chiot une fois adulte, ou enregistre encore une fois sans ; rien ne sera alors calculé
+setup-grown-weight-asked = manque encore : indique le poids du chiot une fois adulte, ou enregistre encore une fois sans ; rien ne sera alors calculé
 setup-grown-weight = Pour un chiot : poids adulte, { $unit }
 setup-grown-weight-hint = demande à l’élevage ou à un vétérinaire ; sans lui rien n’est calculé
 setup-day-kcal = La nourriture de la journée, kcal, fixée par un vétérinaire

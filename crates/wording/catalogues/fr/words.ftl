@@ -78,8 +78,8 @@ words-too-slow = Prend { $seconds } s près du tableau, plus de { $slowest } s 
 words-too-seldom = Peut être donné { $times } fois par jour, moins de { $fewest }.
 words-no-company = Ne va avec aucun autre : il faut { $needed } mots ensemble.
 words-as-good = { $cautioned ->
-    [yes] Aussi bien ; ce qui ne se donne qu’un peu cède la place. Tu peux le prendre à la place.
-   *[no] Aussi bien ; tu peux le prendre à la place.
+    [yes] Aussi bien ; ce qui ne se donne qu’un peu cède la place. Tu peux le prendre à la place.
+   *[no] Aussi bien ; tu peux le prendre à la place.
 }
 words-outscored = { $by ->
     [liking] Moins aimé que les choisis (score inférieur de { $behind }).
@@ -89,7 +89,7 @@ words-outscored = { $by ->
     [apart] Ressemble plus aux autres que les choisis (score inférieur de { $behind }).
    *[said] Vous ne le dites pas encore, contrairement aux choisis (score inférieur de { $behind }).
 }
-words-give = Donner ce que « { $says } » demande.
+words-give = Donner ce que « { $says } » demande.
 words-asks-for = demande : { $name }
 words-not-now = « Pas maintenant », une fois et calmement ; proposer autre chose.
 words-size-leaves-out = et places par rangée laissent de côté une place avec un mot ; change d’abord la taille et regarde
