@@ -1,14 +1,14 @@
 //! What a home answered to its coaches lately: kept beside its lines, so that a desk tells it without a story.
 
-use sayso_model::talks::{Standing, Talk};
+use super::kept::{DAY_S, Kept, lately};
+use sayso_model::talks::{Answered, Standing, Talk};
 use sayso_model::{AccountId, AnimalId, EventId, Moment, Proposed, Reply, WordId};
 use serde::{Deserialize, Serialize};
 use std::collections::BTreeMap;
 
-/// Days for which an answer is kept, and most answers of a home: what is older stands on the page of what was agreed alone.
+/// Days for which a desk tells an answer, and most answers of a home: what is older stands on the page of what was agreed alone.
 const DAYS: f64 = 28.0;
 const MOST: usize = 24;
-const DAY_S: f64 = 86_400.0;
 
 /// How a home answered.
 #[derive(Clone, Copy, PartialEq, Eq, Debug, Serialize, Deserialize)]
@@ -60,11 +60,14 @@ pub struct HomeAnswer {
     pub from: Option<AccountId>,
     /// When.
     pub at: Moment,
+    /// Whether the proposal was not taken back.
+    pub live: bool,
     /// Since when the server knows of it: what a phone without a network wrote comes later than it happened.
     pub known: Moment,
 }
 
-/// Answers of a home at a moment, the latest first. `earlier` is what was kept before, at which moment.
+/// Answers that a home gave lately, those last that were known last. `earlier` is what was kept before, at which moment: all that was given
+/// lately is kept, so that what is not there came since.
 pub fn answers(all: &[Talk<'_>], now: Moment, earlier: Option<(&[HomeAnswer], Moment)>) -> Vec<HomeAnswer> {
     let before: BTreeMap<EventId, Moment> =
         earlier.iter().flat_map(|(kept, _)| kept.iter()).map(|kept| (kept.answer, kept.known)).collect();
@@ -74,11 +77,10 @@ pub fn answers(all: &[Talk<'_>], now: Moment, earlier: Option<(&[HomeAnswer], Mo
         (None, Some((_, worked_out))) if at <= worked_out => now,
         _ => at.min(now),
     };
-    let live = all.iter().filter(|talk| talk.standing != Standing::Withdrawn);
     let of_talk = |talk: &Talk<'_>| {
         let (proposal, by, written) = (talk.id(), talk.part.from.account, talk.event.happened_at);
         let (animal, kind, words) = (talk.event.animal, talk.part.proposes.name(), words(&talk.part.proposes));
-        let one = |answer: &sayso_model::talks::Answered<'_>| HomeAnswer {
+        let one = |answer: &Answered<'_>| HomeAnswer {
             proposal,
             by,
             written,
@@ -92,17 +94,24 @@ pub fn answers(all: &[Talk<'_>], now: Moment, earlier: Option<(&[HomeAnswer], Mo
                 Reply::Said if answer.part.rehearsed.is_some() => HowAnswered::Shared,
                 Reply::Said => HowAnswered::Said,
             },
+            live: talk.standing != Standing::Withdrawn,
             from: answer.part.by.as_ref().map(|by| by.account),
             at: answer.event.happened_at,
             known: known(answer.event.id, answer.event.happened_at),
         };
-        talk.answers.iter().map(one).collect::<Vec<_>>()
+        talk.answers.iter().filter(|a| lately(a.event.happened_at, now)).map(one).collect::<Vec<_>>()
     };
-    let mut found: Vec<HomeAnswer> = live.flat_map(of_talk).collect();
-    found.retain(|answer| answer.known > now.plus_seconds(-DAYS * DAY_S));
+    let mut found: Vec<HomeAnswer> = all.iter().flat_map(of_talk).collect();
     found.sort_by_key(|answer| std::cmp::Reverse((answer.known, answer.at, answer.answer)));
-    found.truncate(MOST);
     found
+}
+
+impl Kept {
+    /// Answers that a desk tells, the latest first.
+    pub fn told_answers(&self) -> impl Iterator<Item = &HomeAnswer> {
+        let from = self.worked_out().map(|at| at.plus_seconds(-DAYS * DAY_S));
+        self.answers.iter().filter(move |answer| answer.live && from.is_some_and(|from| answer.known > from)).take(MOST)
+    }
 }
 
 fn words(what: &Proposed) -> Vec<WordId> {
@@ -119,5 +128,83 @@ fn words(what: &Proposed) -> Vec<WordId> {
         | Proposed::HandOver { .. }
         | Proposed::Cover { .. }
         | Proposed::Practice { .. } => Vec::new(),
+    }
+}
+
+#[cfg(test)]
+#[allow(clippy::unwrap_used)]
+mod tests {
+    use super::*;
+    use sayso_model::{
+        AnimalCard, Author, Body, Event, HomeId, Label, Proposal, ProposalAnswer, Source, Species, Story, Zone,
+    };
+    use uuid::Uuid;
+
+    const DOG: AnimalId = AnimalId(Uuid::from_u128(30));
+
+    fn at(day: f64) -> Moment {
+        Moment::clamped(1_772_442_000_000).plus_seconds(day * DAY_S)
+    }
+
+    fn event(n: u128, day: f64, body: impl Into<Body>) -> Event {
+        Event {
+            id: EventId(Uuid::from_u128(n)),
+            home: HomeId(Uuid::from_u128(1)),
+            animal: Some(DOG),
+            person: None,
+            happened_at: at(day),
+            zone: Zone::utc(),
+            recorded_at: at(day),
+            source: Source::Tap,
+            body: body.into(),
+        }
+    }
+
+    /// A note of a coach, with an answer a day.
+    fn answered(days: &[f64]) -> Vec<Event> {
+        let from = Author { account: AccountId(Uuid::from_u128(7)), name: Label::new("Brook").unwrap() };
+        let note = Proposed::Note { about: None };
+        let note = Proposal { from, proposes: note, text: None, takes_up: None, club: None };
+        let mut all =
+            vec![event(1, 0.0, AnimalCard::new(DOG, Label::new("Tarn").unwrap(), Species::Dog)), event(2, 0.0, note)];
+        let answer = ProposalAnswer {
+            to: EventId(Uuid::from_u128(2)),
+            reply: Reply::Said,
+            text: None,
+            by: None,
+            rehearsed: None,
+        };
+        all.extend(days.iter().enumerate().map(|(i, day)| event(10 + i as u128, *day, answer.clone())));
+        all
+    }
+
+    fn told(kept: &Kept) -> usize {
+        kept.told_answers().count()
+    }
+
+    #[test]
+    fn an_answer_that_is_no_news_any_more_does_not_become_news_again() {
+        let story = Story::from_events(answered(&[0.5]));
+        let mut kept = Kept::of(&story, at(1.0), None);
+        assert_eq!(told(&kept), 1);
+        for (day, news) in [(20.0, 1), (28.0, 1), (29.0, 0), (30.0, 0), (31.0, 0), (45.0, 0)] {
+            kept = Kept::of(&story, at(day), Some(&kept));
+            assert_eq!(told(&kept), news, "on day {day}");
+        }
+        // Of more than are told, the rest does not come after them.
+        let days: Vec<f64> = (0..30).map(|i| 0.5 + f64::from(i) / 100.0).collect();
+        let story = Story::from_events(answered(&days));
+        let first = Kept::of(&story, at(1.0), None);
+        let again = Kept::of(&story, at(2.0), Some(&first));
+        let known = |kept: &Kept| kept.told_answers().map(|a| (a.answer, a.known)).collect::<Vec<_>>();
+        assert_eq!((told(&first), known(&again)), (MOST, known(&first)));
+    }
+
+    #[test]
+    fn what_came_late_is_known_since_it_came() {
+        let before = Kept::of(&Story::from_events(answered(&[0.5])), at(3.0), None);
+        let kept = Kept::of(&Story::from_events(answered(&[0.5, 1.0])), at(4.0), Some(&before));
+        let late = kept.told_answers().next().unwrap();
+        assert_eq!((late.at, late.known), (at(1.0), at(4.0)));
     }
 }

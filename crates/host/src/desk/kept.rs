@@ -4,18 +4,18 @@ use crate::desk::answers::{HomeAnswer, answers};
 use sayso_advisor::Case;
 use sayso_advisor::calendar::has_meeting_or_check;
 use sayso_advisor::desk::{Line, Version};
-use sayso_model::talks::{Answered, Passed, Standing, Talk, passed, talks, until};
+use sayso_model::talks::{Passed, Standing, Talk, passed, talks, until};
 use sayso_model::{AccountId, AnimalId, EventId, Moment, Story, WordId, Zone};
 use serde::{Deserialize, Serialize};
 use std::collections::BTreeMap;
 
 /// The form of the bytes: that of the lines in them, and ours around them.
-pub const FORM: i32 = 100 * Version::NUMBER as i32 + 5;
+pub const FORM: i32 = 100 * Version::NUMBER as i32 + 6;
 
 /// The line of a week ago is worked out for so many days before, and again when it has become older than that.
 const WEEK_AGO: f64 = 7.0;
 const OLD: f64 = 8.0;
-const DAY_S: f64 = 86_400.0;
+pub(super) const DAY_S: f64 = 86_400.0;
 
 /// One animal. Lines hold no names: those stand beside them, under the same consent.
 #[derive(Clone, PartialEq, Debug, Serialize, Deserialize)]
@@ -43,65 +43,42 @@ pub struct Kept {
     pub passed: Vec<Passed>,
     /// What it answered lately, the latest first.
     pub answers: Vec<HomeAnswer>,
-    /// What coaches wrote lately, and what the home answered lately; without a word of it.
-    pub written: Vec<Written>,
+    /// What coaches wrote lately and nobody has answered; without a word of it.
+    pub waiting: Vec<Waiting>,
     /// Whether there is, or may come to be, a meeting or a check that is due.
     pub dated: bool,
 }
 
-/// Something that a coach wrote.
+/// Something that a coach wrote and nobody has answered, nor taken back.
 #[derive(Clone, PartialEq, Debug, Serialize, Deserialize)]
 #[serde(deny_unknown_fields)]
-pub struct Written {
+pub struct Waiting {
     /// The event.
     pub id: EventId,
     /// The account that it names as the one that wrote.
     pub by: AccountId,
     /// When.
     pub at: Moment,
-    /// Whether nobody has answered it, nor taken it back.
-    pub waits: bool,
     /// From when on its time has passed, where it has one.
     pub until: Option<Moment>,
-    /// Answers of the last weeks, and what was shared of a rehearsal.
-    pub answers: Vec<Answer>,
 }
 
-/// An answer of a home.
-#[derive(Clone, PartialEq, Debug, Serialize, Deserialize)]
-#[serde(deny_unknown_fields)]
-pub struct Answer {
-    /// The event.
-    pub id: EventId,
-    /// When.
-    pub at: Moment,
-    /// The account that gave it, where it is no person of the home.
-    pub by: Option<AccountId>,
+/// Seconds for which what was written or answered is kept; older is news to nobody.
+pub const LATELY_S: f64 = 30.0 * DAY_S;
+
+pub(super) fn lately(at: Moment, now: Moment) -> bool {
+    at > now.plus_seconds(-LATELY_S)
 }
 
-/// What is not answered and was written, or what was answered, so many days ago is kept; older is news to nobody.
-pub const LATELY: f64 = 30.0;
-
-fn written(talks: &[Talk<'_>], zone: &Zone, now: Moment) -> Vec<Written> {
-    let lately = |at: Moment| at > now.plus_seconds(-LATELY * DAY_S);
-    let one = |talk: &Talk<'_>| {
-        let answers = talk.answers.iter().filter(|a| lately(a.event.happened_at));
-        let of = |a: &Answered<'_>| Answer {
-            id: a.event.id,
-            at: a.event.happened_at,
-            by: a.part.by.as_ref().map(|by| by.account),
-        };
-        Written {
-            id: talk.id(),
-            by: talk.part.from.account,
-            at: talk.event.happened_at,
-            waits: talk.standing == Standing::Open,
-            until: until(talk.part, zone),
-            answers: answers.map(of).collect(),
-        }
+fn waiting(talks: &[Talk<'_>], zone: &Zone, now: Moment) -> Vec<Waiting> {
+    let open = talks.iter().filter(|t| t.standing == Standing::Open && lately(t.event.happened_at, now));
+    let one = |talk: &Talk<'_>| Waiting {
+        id: talk.id(),
+        by: talk.part.from.account,
+        at: talk.event.happened_at,
+        until: until(talk.part, zone),
     };
-    let matters = |written: &Written| (written.waits && lately(written.at)) || !written.answers.is_empty();
-    talks.iter().map(one).filter(matters).collect()
+    open.map(one).collect()
 }
 
 impl Kept {
@@ -126,12 +103,24 @@ impl Kept {
             (animal, kept)
         };
         let all = talks(story, now);
-        let worked_out = earlier.and_then(|kept| kept.animals.values().map(|animal| animal.line.at).max());
-        let answered = answers(&all, now, earlier.map(|kept| kept.answers.as_slice()).zip(worked_out));
+        let before = earlier.and_then(|kept| Some((kept.answers.as_slice(), kept.worked_out()?)));
+        let answers = answers(&all, now, before);
         let home = story.home().map(|card| card.name.to_string()).unwrap_or_default();
-        let (passed, written) = (passed(&all), written(&all, &story.zone(), now));
+        let (passed, waiting) = (passed(&all), waiting(&all, &story.zone(), now));
         let dated = has_meeting_or_check(story, &all, now);
-        Self { home, animals: active.map(one).collect(), passed, answers: answered, written, dated }
+        Self { home, animals: active.map(one).collect(), passed, answers, waiting, dated }
+    }
+
+    /// When it was worked out; unknown without an animal.
+    #[must_use]
+    pub fn worked_out(&self) -> Option<Moment> {
+        self.animals.values().map(|animal| animal.line.at).max()
+    }
+
+    /// The home's zone, by which its lines go; UTC without any.
+    #[must_use]
+    pub fn zone(&self) -> Zone {
+        self.animals.values().next().map_or_else(Zone::utc, |animal| animal.line.zone.clone())
     }
 
     /// As it is kept.

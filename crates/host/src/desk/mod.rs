@@ -12,7 +12,7 @@ mod passed;
 
 pub use answers::HomeAnswer;
 pub use going_on::go_on;
-pub use kept::{FORM, Kept, KeptAnimal, LATELY};
+pub use kept::{FORM, Kept, KeptAnimal, LATELY_S};
 pub use lines::{Desks, Found, all_lines, lines};
 pub use news::{for_coach, for_home};
-pub use passed::{HandedOn, given_away, goes_on_with, handed_on};
+pub use passed::{HandedOn, Witnessed, given_away, goes_on_with, handed_on};

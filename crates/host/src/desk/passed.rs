@@ -11,6 +11,7 @@ use sayso_model::talks::{Passed, hands, reaches};
 use sayso_model::{AccountId, Day, EventId, HomeId, Label, Moment, ProgrammeId};
 use sayso_web::Error;
 use std::collections::{BTreeMap, BTreeSet};
+use std::sync::Arc;
 
 /// A proposal on a line.
 struct Proposal {
@@ -34,40 +35,49 @@ fn all_proposals(kept: &Kept) -> impl Iterator<Item = Proposal> {
     kept.animals.values().flat_map(|animal| proposals(&animal.line)).chain(kept.answers.iter().map(answered))
 }
 
-/// Which proposals and agreements of homes were seen being written, each with by whom.
-pub(super) async fn seen(host: &Host, kept: &[&Kept]) -> Result<BTreeMap<EventId, AccountId>, Error> {
-    let mut ids: Vec<EventId> = Vec::new();
-    for kept in kept {
-        ids.extend(kept.passed.iter().map(|p| p.agreement));
-        ids.extend(all_proposals(kept).map(|p| p.id));
-        ids.extend(kept.written.iter().map(|written| written.id));
-    }
-    host.people.proposals_seen(&ids).await.map_err(told)
-}
+/// Which proposals and agreements of some homes this server saw being written by whom they name.
+pub struct Witnessed(BTreeSet<(HomeId, EventId)>);
 
-/// Agreements of a home that count.
-pub(super) fn agreed(kept: &Kept, seen: &BTreeMap<EventId, AccountId>) -> Vec<Passed> {
-    let counts = |p: &&Passed| seen.get(&p.agreement) == Some(&p.from.account);
-    kept.passed.iter().filter(counts).cloned().collect()
+impl Witnessed {
+    /// Asked once for all of them.
+    ///
+    /// # Errors
+    /// Where the database fails.
+    pub async fn of(host: &Host, homes: &BTreeMap<HomeId, Arc<Kept>>) -> Result<Self, Error> {
+        let mut ids: Vec<(HomeId, EventId)> = Vec::new();
+        for (home, kept) in homes {
+            let agreements = kept.passed.iter().map(|p| p.agreement);
+            let all = agreements.chain(all_proposals(kept).map(|p| p.id)).chain(kept.waiting.iter().map(|w| w.id));
+            ids.extend(all.map(|id| (*home, id)));
+        }
+        Ok(Self(host.people.proposals_seen(&ids).await.map_err(told)?))
+    }
+
+    /// Whether one is among them.
+    pub fn has(&self, home: HomeId, id: EventId) -> bool {
+        self.0.contains(&(home, id))
+    }
+
+    /// By what counts what one coach wrote passed on to another.
+    fn agreed(&self, home: HomeId, kept: &Kept) -> Vec<Passed> {
+        kept.passed.iter().filter(|p| self.has(home, p.agreement)).cloned().collect()
+    }
 }
 
 /// Proposals of homes that a coach goes on with at a moment: their own, and those that passed on to them.
-///
-/// # Errors
-/// Where the database fails.
-pub async fn goes_on_with(host: &Host, me: AccountId, found: &Found, now: Moment) -> Result<BTreeSet<EventId>, Error> {
-    let all: Vec<&Kept> = found.kept.values().map(|kept| &**kept).collect();
-    let seen = seen(host, &all).await?;
+pub fn goes_on_with(
+    witnessed: &Witnessed,
+    me: AccountId,
+    homes: &BTreeMap<HomeId, Arc<Kept>>,
+    now: Moment,
+) -> BTreeSet<EventId> {
     let mut mine = BTreeSet::new();
-    for kept in all {
-        let passed = agreed(kept, &seen);
-        let Some(zone) = kept.animals.values().map(|animal| &animal.line.zone).next() else { continue };
-        let today = now.day(zone);
+    for (home, kept) in homes {
+        let (passed, today) = (witnessed.agreed(*home, kept), now.day(&kept.zone()));
         let own = |p: &Proposal| p.by == me || reaches(&passed, (p.by, p.written), me, today);
-        let witnessed = all_proposals(kept).filter(|p| seen.get(&p.id) == Some(&p.by));
-        mine.extend(witnessed.filter(own).map(|p| p.id));
+        mine.extend(all_proposals(kept).filter(|p| witnessed.has(*home, p.id)).filter(own).map(|p| p.id));
     }
-    Ok(mine)
+    mine
 }
 
 /// That somebody who had joined a course goes on with another coach: to whom, and since when. Nothing else of the home.
@@ -95,13 +105,14 @@ pub async fn handed_on(
         return Ok(BTreeMap::new());
     }
     let found = lines(host, &closed).await?;
-    let all: Vec<&Kept> = found.kept.values().map(|kept| &**kept).filter(|kept| !kept.passed.is_empty()).collect();
-    let seen = seen(host, &all).await?;
+    let mut handed = found.kept;
+    handed.retain(|_, kept| !kept.passed.is_empty());
+    let witnessed = Witnessed::of(host, &handed).await?;
     let mut told: BTreeMap<ProgrammeId, Vec<HandedOn>> = BTreeMap::new();
-    for kept in all {
-        let passed = agreed(kept, &seen);
+    for (home, kept) in &handed {
+        let passed = witnessed.agreed(*home, kept);
         for line in kept.animals.values().map(|animal| &animal.line) {
-            for of in proposals(line).filter(|p| seen.get(&p.id) == Some(&p.by)) {
+            for of in proposals(line).filter(|p| witnessed.has(*home, p.id)) {
                 let Some(programme) = of.programme else { continue };
                 let all = hands(&passed, (of.by, of.written), now.day(&line.zone));
                 let mine = all.into_iter().filter(|p| p.days.is_none() && p.from.account == me);
@@ -116,25 +127,18 @@ pub async fn handed_on(
 }
 
 /// Homes that a coach handed over and still sees, as by what they share with a club: to whom, and since when.
-///
-/// # Errors
-/// Where the database fails.
-pub async fn given_away(
-    host: &Host,
+pub fn given_away(
+    witnessed: &Witnessed,
     me: AccountId,
-    open: &Found,
+    homes: &BTreeMap<HomeId, Arc<Kept>>,
     now: Moment,
-) -> Result<BTreeMap<HomeId, HandedOn>, Error> {
-    let passed_on = open.kept.iter().filter(|(_, kept)| !kept.passed.is_empty());
-    let all: Vec<(HomeId, &Kept)> = passed_on.map(|(home, kept)| (*home, &**kept)).collect();
-    let seen = seen(host, &all.iter().map(|(_, kept)| *kept).collect::<Vec<_>>()).await?;
-    let one = |(home, kept): (HomeId, &Kept)| {
-        let passed = agreed(kept, &seen);
+) -> BTreeMap<HomeId, HandedOn> {
+    let one = |(home, kept): (&HomeId, &Arc<Kept>)| {
+        let passed = witnessed.agreed(*home, kept);
         let mine = passed.iter().filter(|p| p.days.is_none() && [p.from.account, p.to.account].contains(&me));
         // Whoever got it back goes on with it.
         let last = mine.max_by_key(|p| (p.since, p.agreement)).filter(|p| p.from.account == me && p.since <= now)?;
-        let zone = kept.animals.values().map(|animal| &animal.line.zone).next()?;
-        Some((home, HandedOn { since: last.since.day(zone), to: last.to.name.clone() }))
+        Some((*home, HandedOn { since: last.since.day(&kept.zone()), to: last.to.name.clone() }))
     };
-    Ok(all.into_iter().filter_map(one).collect())
+    homes.iter().filter_map(one).collect()
 }

@@ -1,6 +1,6 @@
 //! What is new to somebody: asked at the moment of the letter, by the one rule that pages ask.
 
-use crate::desk::{LATELY, all_lines, for_coach, for_home};
+use crate::desk::{LATELY_S, Witnessed, all_lines, for_coach, for_home};
 use crate::fault::told;
 use crate::host::Host;
 use crate::stories::opening;
@@ -26,7 +26,7 @@ pub struct News {
 /// # Errors
 /// Where a database fails.
 pub async fn news(host: &Host, account: AccountId, since: Moment, now: Moment) -> Result<News, Error> {
-    let since = since.max(now.plus_seconds(-LATELY * 86_400.0));
+    let since = since.max(now.plus_seconds(-LATELY_S));
     let who = host.people.who(account).await.map_err(told)?;
     let shares = host.people.shares_since(&who).await.map_err(told)?;
     let coached: Vec<HomeId> = shares.iter().map(|(home, _)| *home).collect();
@@ -38,14 +38,16 @@ pub async fn news(host: &Host, account: AccountId, since: Moment, now: Moment) -
     let stories = opening(&host.server, &coached).await?;
     let open = host.people.may_in_each(&who, Capability::Advise, &stories, now).await.map_err(told)?;
     let open: Vec<HomeId> = open.into_keys().collect();
-    let mut of_coach = for_coach(host, account, &all_lines(host, &open).await?, (since, now)).await?;
+    let lines = all_lines(host, &open).await?;
+    let mut of_coach = for_coach(&Witnessed::of(host, &lines).await?, account, &lines, (since, now));
     let begun = shares.iter().filter(|(home, at)| *at > since && open.contains(home));
     of_coach.extend(begun.map(|(home, _)| Tiding { home: *home, what: home.0 }));
 
     let stories = opening(&host.server, &own.into_iter().collect::<Vec<_>>()).await?;
     let theirs = host.people.may_in_each(&who, Capability::Agree, &stories, now).await.map_err(told)?;
     let theirs: Vec<HomeId> = theirs.into_keys().collect();
-    let of_home = for_home(host, account, &all_lines(host, &theirs).await?, (since, now)).await?;
+    let lines = all_lines(host, &theirs).await?;
+    let of_home = for_home(&Witnessed::of(host, &lines).await?, account, &lines, (since, now));
 
     let of_coach = host.people.untold(account, &of_coach).await.map_err(told)?;
     let of_home = host.people.untold(account, &of_home).await.map_err(told)?;

@@ -214,3 +214,19 @@ async fn a_cover_goes_on_with_it_for_its_days_and_ends_with_the_last() {
     assert!(at_home.marked("whose-now").is_empty() && at_home.marked("agreed").len() == 1, "{}", at_home.body);
     assert_eq!(asked(&after, Some(&brook), "GET", &left.course, None).await.marked("stands").len(), 1);
 }
+
+#[tokio::test(flavor = "multi_thread")]
+async fn what_was_handed_over_goes_on_when_who_handed_it_over_is_gone() {
+    let (house, club, brook, ash) = club().await;
+    shares_with(&house, "coach_figures", club, &brook).await;
+    let left = leaves(&house, &brook).await;
+    hands_over(&house, &brook, &ash).await;
+    assert_eq!(house.get(&ash, &left.course).await.marked("stands").len(), 1);
+    house.host.people.erase_account(brook.account, house.host.now()).await.unwrap();
+    for page in ["/desk", "/desk/week", "/desk/programmes", &left.course] {
+        let told = house.get(&ash, page).await;
+        assert_eq!(told.status, StatusCode::OK, "{page}: {}", told.body);
+    }
+    assert_eq!(house.get(&ash, &left.course).await.marked("stands").len(), 1);
+    assert!(house.get(&ash, "/talk").await.holds("roll off"));
+}

@@ -6,8 +6,6 @@
 use super::{People, Tx, moment};
 use crate::email::Email;
 use crate::error::Error;
-use crate::membership::Who;
-use crate::needs::clubs_coached;
 use crate::secret::{Secret, Secrets};
 use crate::tidings::{Chosen, Every};
 use sayso_model::{AccountId, HomeId, Language, Moment, Zone};
@@ -248,27 +246,6 @@ impl People {
     pub async fn stops_tidings(&self, secret: &Secret) -> Result<bool, Error> {
         let mut tx = self.begin().await?;
         Ok(stops(&mut tx, secret).await?.is_some())
-    }
-
-    /// Homes that may share something with an account as a coach, each with since when; as [`People::may_share_with`], each is to be
-    /// asked for.
-    ///
-    /// # Errors
-    /// Where the database fails.
-    pub async fn shares_since(&self, who: &Who) -> Result<Vec<(HomeId, Moment)>, Error> {
-        let clubs: Vec<Uuid> = clubs_coached(who).map(|club| club.0).collect();
-        if clubs.is_empty() {
-            return Ok(Vec::new());
-        }
-        let homes: Vec<(Uuid, i64)> = sqlx::query_as(
-            "SELECT home, min(at) FROM people.witness WHERE ended_at IS NULL AND (coach = $1 OR club = ANY($2))
-             GROUP BY home ORDER BY home",
-        )
-        .bind(who.account.0)
-        .bind(clubs)
-        .fetch_all(&self.pool)
-        .await?;
-        Ok(homes.into_iter().map(|(home, at)| (HomeId(home), moment(at))).collect())
     }
 }
 

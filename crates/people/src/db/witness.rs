@@ -5,14 +5,14 @@
 //! accident. An event that came into the log in any other way (a file read in, a merged backup, another device) is never
 //! witnessed.
 
-use super::People;
+use super::{People, moment};
 use crate::capability::Capability;
 use crate::error::Error;
 use crate::may::{Allowed, Denied};
 use crate::membership::{Scope, Who};
 use crate::needs::clubs_coached;
 use sayso_model::{AccountId, Body, Coach, Event, EventId, HomeId, Moment};
-use std::collections::{BTreeMap, BTreeSet};
+use std::collections::BTreeSet;
 use uuid::Uuid;
 
 impl People {
@@ -101,22 +101,25 @@ impl People {
         Ok(ids.into_iter().map(EventId).collect())
     }
 
-    /// Which of some proposals this server saw being written, each with by whom.
+    /// Which of some proposals this server saw being written by whom they name, each in its home.
     ///
     /// # Errors
     /// Where the database fails.
-    pub async fn proposals_seen(&self, ids: &[EventId]) -> Result<BTreeMap<EventId, AccountId>, Error> {
-        if ids.is_empty() {
-            return Ok(BTreeMap::new());
+    pub async fn proposals_seen(&self, all: &[(HomeId, EventId)]) -> Result<BTreeSet<(HomeId, EventId)>, Error> {
+        if all.is_empty() {
+            return Ok(BTreeSet::new());
         }
-        let ids: Vec<Uuid> = ids.iter().map(|id| id.0).collect();
+        let (homes, events): (Vec<Uuid>, Vec<Uuid>) = all.iter().map(|(home, event)| (home.0, event.0)).unzip();
         let rows: Vec<(Uuid, Uuid)> = sqlx::query_as(
-            "SELECT event, account FROM people.witness WHERE event = ANY($1) AND coach IS NULL AND club IS NULL",
+            "SELECT w.home, w.event FROM unnest($1::uuid[], $2::uuid[]) AS asked (home, event)
+             JOIN people.witness w ON w.home = asked.home AND w.event = asked.event
+             WHERE w.coach IS NULL AND w.club IS NULL",
         )
-        .bind(ids)
+        .bind(homes)
+        .bind(events)
         .fetch_all(&self.pool)
         .await?;
-        Ok(rows.into_iter().map(|(event, account)| (EventId(event), AccountId(account))).collect())
+        Ok(rows.into_iter().map(|(home, event)| (HomeId(home), EventId(event))).collect())
     }
 
     /// Homes to which an account proposed something, as this server saw; whether they are open to it now is not asked here.
@@ -138,18 +141,27 @@ impl People {
     /// # Errors
     /// Where the database fails.
     pub async fn may_share_with(&self, who: &Who) -> Result<Vec<HomeId>, Error> {
+        Ok(self.shares_since(who).await?.into_iter().map(|(home, _)| home).collect())
+    }
+
+    /// The same, each with since when.
+    ///
+    /// # Errors
+    /// Where the database fails.
+    pub async fn shares_since(&self, who: &Who) -> Result<Vec<(HomeId, Moment)>, Error> {
         let clubs: Vec<Uuid> = clubs_coached(who).map(|club| club.0).collect();
         if clubs.is_empty() {
             return Ok(Vec::new());
         }
-        let homes: Vec<Uuid> = sqlx::query_scalar(
-            "SELECT DISTINCT home FROM people.witness WHERE ended_at IS NULL AND (coach = $1 OR club = ANY($2)) ORDER BY home",
+        let homes: Vec<(Uuid, i64)> = sqlx::query_as(
+            "SELECT home, min(at) FROM people.witness WHERE ended_at IS NULL AND (coach = $1 OR club = ANY($2))
+             GROUP BY home ORDER BY home",
         )
         .bind(who.account.0)
         .bind(clubs)
         .fetch_all(&self.pool)
         .await?;
-        Ok(homes.into_iter().map(HomeId).collect())
+        Ok(homes.into_iter().map(|(home, at)| (HomeId(home), moment(at))).collect())
     }
 
     /// Everyone who may have to do with a home: its members, and coaches it may share with. For

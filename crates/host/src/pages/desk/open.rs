@@ -1,7 +1,7 @@
 //! What a desk holds at this moment: homes whose consent to figures is open to this account now, and what is known of each.
 
 use crate::asker::Asker;
-use crate::desk::{Found, HomeAnswer, KeptAnimal, goes_on_with, lines};
+use crate::desk::{Found, HomeAnswer, KeptAnimal, Witnessed, goes_on_with, lines};
 use crate::fault::told;
 use crate::host::Host;
 use crate::news;
@@ -127,7 +127,7 @@ pub async fn open(asker: &Asker, who: &Who) -> Result<Opened, Error> {
         .iter()
         .flat_map(|(home, kept)| kept.animals.iter().map(move |(animal, kept)| ((*home, *animal), &kept.line)));
     let rows = desk(all, now, &put, asker.host.norms.as_deref());
-    let goes_on = goes_on_with(&asker.host, who.account, &found, now).await?;
+    let goes_on = goes_on_with(&Witnessed::of(&asker.host, &found.kept).await?, who.account, &found.kept, now);
     let answers = unheard(asker, who, &found, &goes_on).await?;
     let restored = news::lately_restored(&asker.host, now).await?;
     Ok(Opened { found, rows, asides, goes_on, answers, restored })
@@ -141,14 +141,14 @@ async fn unheard(
     goes_on: &BTreeSet<EventId>,
 ) -> Result<BTreeMap<Key, Vec<HomeAnswer>>, Error> {
     let theirs = |answer: &&HomeAnswer| goes_on.contains(&answer.proposal) && answer.from != Some(who.account);
-    let answered = found.kept.iter().filter(|(_, kept)| kept.answers.iter().any(|answer| theirs(&answer)));
+    let answered = found.kept.iter().filter(|(_, kept)| kept.told_answers().any(|answer| theirs(&answer)));
     let homes: Vec<HomeId> = answered.map(|(home, _)| *home).collect();
     let heard = asker.host.people.heard(who.account, &homes).await.map_err(told)?;
     let mut all: BTreeMap<Key, Vec<HomeAnswer>> = BTreeMap::new();
     for (home, kept) in homes.iter().filter_map(|home| Some((*home, found.kept.get(home)?))) {
         let Some(first) = kept.animals.keys().next() else { continue };
         let since = heard.get(&home);
-        for answer in kept.answers.iter().filter(theirs).filter(|a| since.is_none_or(|since| a.known > *since)) {
+        for answer in kept.told_answers().filter(theirs).filter(|a| since.is_none_or(|since| a.known > *since)) {
             let animal = answer.animal.filter(|animal| kept.animals.contains_key(animal)).unwrap_or(*first);
             all.entry((home, animal)).or_default().push(answer.clone());
         }

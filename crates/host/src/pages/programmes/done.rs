@@ -1,7 +1,9 @@
 //! Whose a course is to go on with, and what came of proposing it to many at once.
 
-use crate::desk::{Found, HandedOn};
-use sayso_model::{AnimalId, Day, EventId, HomeId, ProgrammeId};
+use crate::desk::{Found, HandedOn, Witnessed, given_away, goes_on_with};
+use crate::host::Host;
+use sayso_model::{AccountId, AnimalId, Day, EventId, HomeId, Moment, ProgrammeId};
+use sayso_web::Error;
 use serde::{Deserialize, Deserializer};
 use std::collections::{BTreeMap, BTreeSet};
 use url::form_urlencoded::Serializer;
@@ -10,13 +12,21 @@ use url::form_urlencoded::Serializer;
 pub struct Around {
     /// Proposals that the coach goes on with.
     pub goes_on: BTreeSet<EventId>,
-    /// By course, who was handed over and is not to be seen any more.
-    pub closed: BTreeMap<ProgrammeId, Vec<HandedOn>>,
     /// Homes that were handed over and are still to be seen.
-    pub open: BTreeMap<HomeId, HandedOn>,
+    pub given_away: BTreeMap<HomeId, HandedOn>,
 }
 
 impl Around {
+    /// Of homes that are open.
+    ///
+    /// # Errors
+    /// Where the database fails.
+    pub async fn of(host: &Host, me: AccountId, found: &Found, now: Moment) -> Result<Self, Error> {
+        let witnessed = Witnessed::of(host, &found.kept).await?;
+        let goes_on = goes_on_with(&witnessed, me, &found.kept, now);
+        Ok(Self { goes_on, given_away: given_away(&witnessed, me, &found.kept, now) })
+    }
+
     /// Whether an animal is in a course of this coach that is not over.
     pub fn is_in(&self, found: &Found, (home, animal): (HomeId, AnimalId), course: ProgrammeId, today: Day) -> bool {
         let line = found.kept.get(&home).and_then(|kept| kept.animals.get(&animal)).map(|kept| &kept.line);

@@ -6,7 +6,7 @@ mod form;
 mod view;
 
 use crate::asker::Asker;
-use crate::desk::{Found, given_away, goes_on_with, handed_on};
+use crate::desk::{Found, handed_on};
 use crate::fault::told;
 use crate::host::Host;
 use crate::pages::colleagues::propose::{near_day, propose};
@@ -57,17 +57,9 @@ async fn show(asker: Asker) -> Result<Markup, Error> {
     let who = asker.coach().await?;
     let all = asker.host.people.programmes(&clubs(&who)).await.map_err(told)?;
     let found = open::found(&asker, &who).await?;
-    let around = around(&asker, &who, &found).await?;
-    Ok(view::list(&asker, &all, &found, &around))
-}
-
-/// What of homes is a coach's to go on with, and what was handed over.
-async fn around(asker: &Asker, who: &Who, found: &Found) -> Result<Around, Error> {
-    let (host, me, now) = (&asker.host, who.account, asker.now);
-    let goes_on = goes_on_with(host, me, found, now).await?;
-    let closed = handed_on(host, me, found, now).await?;
-    let open = given_away(host, me, found, now).await?;
-    Ok(Around { goes_on, closed, open })
+    let around = Around::of(&asker.host, who.account, &found, asker.now).await?;
+    let closed = handed_on(&asker.host, who.account, &found, asker.now).await?;
+    Ok(view::list(&asker, &all, &found, (&around, &closed)))
 }
 
 #[derive(Deserialize)]
@@ -140,8 +132,10 @@ async fn page(
     done: &Done,
     typed: &Typed,
 ) -> Result<Markup, Error> {
-    let around = around(asker, who, found).await?;
-    Ok(view::one(asker, programme, found, (&around, done), typed))
+    let around = Around::of(&asker.host, who.account, found, asker.now).await?;
+    let closed = handed_on(&asker.host, who.account, found, asker.now).await?;
+    let closed = closed.get(&programme.course.programme).map_or(&[][..], Vec::as_slice);
+    Ok(view::one(asker, programme, found, (&around, closed, done), typed))
 }
 
 /// The course is proposed to homes, each with one of its animals, from a day on: to each by a proposal of its own. Who rests, whom somebody
@@ -160,9 +154,10 @@ async fn offer(asker: Asker, Path(id): Path<String>, typed: Typed) -> Result<Res
     let Some(first) = first.filter(|_| typed.right()) else {
         return Ok(again(page(&asker, &who, &programme, &found, &Done::default(), &typed).await?));
     };
-    let (around, mut done, mut until) = (around(&asker, &who, &found).await?, Done::default(), None);
+    let around = Around::of(&asker.host, who.account, &found, asker.now).await?;
+    let (mut done, mut until) = (Done::default(), None);
     for (home, animal) in chosen {
-        if around.open.contains_key(&home) {
+        if around.given_away.contains_key(&home) {
             done.handed.push(animal);
         } else if around.is_in(&found, (home, animal), programme.course.programme, today) {
             done.joined.push(animal);

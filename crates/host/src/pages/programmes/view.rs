@@ -6,15 +6,19 @@ use crate::pages::desk::called;
 use maud::{Markup, html};
 use sayso_advisor::desk::ProgrammeLine;
 use sayso_advisor::programme::week_of;
-use sayso_model::{AnimalId, HomeId};
+use sayso_model::{AnimalId, HomeId, ProgrammeId};
 use sayso_people::db::ClubProgramme;
 use sayso_web::fields::{day, summary, tick, ticks};
 use sayso_web::typed::Typed;
 use sayso_wording::programme::{aim, stood};
 use sayso_wording::{Locale, say};
+use std::collections::BTreeMap;
+
+/// By course, who was handed over and is not to be seen any more.
+type Closed = BTreeMap<ProgrammeId, Vec<HandedOn>>;
 
 /// Every course of the clubs.
-pub fn list(asker: &Asker, all: &[ClubProgramme], found: &Found, around: &Around) -> Markup {
+pub fn list(asker: &Asker, all: &[ClubProgramme], found: &Found, (around, closed): (&Around, &Closed)) -> Markup {
     let l = &asker.locale();
     asker.framed(
         &say!(l, programme::title),
@@ -27,7 +31,7 @@ pub fn list(asker: &Asker, all: &[ClubProgramme], found: &Found, around: &Around
                     span { strong { (of.course.name.as_str()) } span.hint {
                         (say!(l, programme::weeks, weeks = of.course.weeks.len()))
                         @if of.closed { " · " (say!(l, programme::closed)) }
-                    } (handed_over(l, of, found, around)) }
+                    } (handed_over(l, of, found, (around, closed))) }
                     a.button href=(format!("{PATH}/{}", of.course.programme)) { (say!(l, designs::open)) }
                 }
             } }
@@ -37,16 +41,16 @@ pub fn list(asker: &Asker, all: &[ClubProgramme], found: &Found, around: &Around
 }
 
 /// Who had joined and was handed over: by name where the home is still to be seen.
-fn handed_over(l: &Locale, of: &ClubProgramme, found: &Found, around: &Around) -> Markup {
+fn handed_over(l: &Locale, of: &ClubProgramme, found: &Found, (around, closed): (&Around, &Closed)) -> Markup {
     let course = of.course.programme;
-    let named = around.open.iter().filter_map(|(home, on)| Some((home, on, found.kept.get(home)?)));
+    let named = around.given_away.iter().filter_map(|(home, on)| Some((home, on, found.kept.get(home)?)));
     html! {
         @for (home, on, kept) in named {
             @for animal in kept.animals.values().filter(|animal| animal.line.programmes.iter().any(|p| p.programme == course)) {
                 span.hint data-test="handed-on" { (given(l, &named_in(l, found, *home, &animal.name), on)) }
             }
         }
-        @for on in around.closed.get(&course).into_iter().flatten() {
+        @for on in closed.get(&course).into_iter().flatten() {
             span.hint data-test="handed-on" { (say!(l, programme::handed_on, name = &on.to, day = l.date(on.since))) }
         }
     }
@@ -98,7 +102,7 @@ pub fn one(
     asker: &Asker,
     of: &ClubProgramme,
     found: &Found,
-    (around, done): (&Around, &Done),
+    (around, closed, done): (&Around, &[HandedOn], &Done),
     typed: &Typed,
 ) -> Markup {
     let l = &asker.locale();
@@ -127,8 +131,8 @@ pub fn one(
             h2 { (say!(l, programme::where_each)) }
             p.quiet { (say!(l, programme::no_ranking)) }
             @if joined.is_empty() { p data-test="nobody" { (say!(l, programme::nobody)) } }
-            ul.desk { @for one in &joined { (stands(asker, l, of, one, around.open.get(&one.home))) } }
-            @for on in around.closed.get(&of.course.programme).into_iter().flatten() { p.quiet data-test="handed-on" { (say!(l, programme::handed_on, name = &on.to, day = l.date(on.since))) } }
+            ul.desk { @for one in &joined { (stands(asker, l, of, one, around.given_away.get(&one.home))) } }
+            @for on in closed { p.quiet data-test="handed-on" { (say!(l, programme::handed_on, name = &on.to, day = l.date(on.since))) } }
             (course(l, of))
             (offer(l, of, found, typed))
             form method="post" action=(format!("{PATH}/{}/close", of.course.programme)) {
