@@ -159,15 +159,18 @@ fn foods_left(
 /// What the hazards list says of a food by its name, worst first.
 #[must_use]
 pub fn food_cautions(species: Species, name: &str) -> Vec<FoodCaution> {
-    let found = look_up(species, name).findings.into_iter();
-    found.map(|f| FoodCaution { species, fact: f.fact, level: f.level, certain: f.is_certain() }).collect()
+    cautions_as(GivenAs::Food, species, name)
 }
 
 /// What the hazards list says of a reward, by what it is given as.
 #[must_use]
 pub fn cautions(species: Species, reward: &RewardCard) -> Vec<FoodCaution> {
     let given = if reward.kind == RewardKind::Food { GivenAs::Food } else { GivenAs::Thing };
-    let found = look_up_as(given, species, reward.name.as_str()).findings.into_iter();
+    cautions_as(given, species, reward.name.as_str())
+}
+
+fn cautions_as(given: GivenAs, species: Species, name: &str) -> Vec<FoodCaution> {
+    let found = look_up_as(given, species, name).findings.into_iter();
     found.map(|f| FoodCaution { species, fact: f.fact, level: f.level, certain: f.is_certain() }).collect()
 }
 

@@ -19,36 +19,18 @@ pub fn send(host: &Arc<Host>, pending: Pending, to: &str) {
     let Some(addressed) = pending.letter() else { return };
     let mail = worded(host, addressed, to);
     let host = Arc::clone(host);
-    tokio::spawn(async move {
-        if let Err(why) = host.send(&mail).await {
-            tracing::error!("A letter was not sent: {why}");
-        }
-    });
+    tokio::spawn(async move { went(&host, &mail).await });
 }
 
 /// Hands over what has to be sent, and says whether it went: for whoever may know that.
 pub async fn sent(host: &Host, pending: Pending, to: &str) -> bool {
     let Some(addressed) = pending.letter() else { return true };
-    handed(host, &worded(host, addressed, to)).await
-}
-
-async fn handed(host: &Host, mail: &Mail) -> bool {
-    match tokio::time::timeout(PATIENCE, host.send(mail)).await {
-        Ok(Ok(())) => true,
-        Ok(Err(why)) => {
-            tracing::error!("A letter was not sent: {why}");
-            false
-        }
-        Err(_) => {
-            tracing::error!("A letter was not sent: the server for mail did not take it in {} s.", PATIENCE.as_secs());
-            false
-        }
-    }
+    in_time(host, &worded(host, addressed, to)).await
 }
 
 /// Hands over a letter for which nobody waits; whether it went.
 pub async fn handed_over(host: &Host, letter: Addressed) -> bool {
-    handed(host, &worded(host, letter, "/")).await
+    in_time(host, &worded(host, letter, "/")).await
 }
 
 /// Sends letters that nobody asked for and everyone may know of, beside the answer.
@@ -57,11 +39,27 @@ pub fn send_all(host: &Arc<Host>, letters: Vec<Addressed>) {
     let host = Arc::clone(host);
     tokio::spawn(async move {
         for mail in mails {
-            if let Err(why) = host.send(&mail).await {
-                tracing::error!("A letter was not sent: {why}");
-            }
+            went(&host, &mail).await;
         }
     });
+}
+
+async fn in_time(host: &Host, mail: &Mail) -> bool {
+    tokio::time::timeout(PATIENCE, went(host, mail)).await.unwrap_or_else(|_| {
+        tracing::error!("A letter was not sent: the server for mail did not take it in {} s.", PATIENCE.as_secs());
+        false
+    })
+}
+
+/// Hands a letter over; whether it went. Why not is for the log.
+async fn went(host: &Host, mail: &Mail) -> bool {
+    match host.send(mail).await {
+        Ok(()) => true,
+        Err(why) => {
+            tracing::error!("A letter was not sent: {why}");
+            false
+        }
+    }
 }
 
 /// The minutes that a link sent by mail holds, for pages.

@@ -65,7 +65,10 @@ pub fn sentence(locale: &Locale, name: &str, e: &Evidence) -> String {
         0 => say!(locale, evidence::sentence_shown, name = name, word = word, times = standing.showings),
         times => say!(locale, evidence::sentence_own, name = name, word = word, times = times),
     };
-    [said].into_iter().chain(left_out(locale, standing.stumbles)).collect::<Vec<_>>().join(" ")
+    match left_out(locale, standing.stumbles) {
+        Some(out) => format!("{said} {out}"),
+        None => said,
+    }
 }
 
 /// How right presses at invitations stand to chance: more of them than chance is told as a verdict only with what was drawn,

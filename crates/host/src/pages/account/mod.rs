@@ -119,8 +119,7 @@ async fn set(
         host.people.set_account(signed.account.id, &name, language).await.map_err(told)?;
         return Ok(back());
     }
-    let shown = Shown::of(&host, signed, &headers, typed).await?;
-    Ok((StatusCode::UNPROCESSABLE_ENTITY, view::page(&shown)).into_response())
+    Ok(again(view::page(&Shown::of(&host, signed, &headers, typed).await?)))
 }
 
 /// Takes whether and when somebody wants to be told what is new.

@@ -1,11 +1,13 @@
 //! Markup of the page: whether there is an address, and a new one, once.
 
+use super::{HERE, caseload};
 use crate::asker::{Asker, HOME, Inside};
 use crate::pages::invited::{HANDS_ON, handed_on, when};
 use maud::{Markup, html};
 use sayso_model::Zone;
 use sayso_people::db::Feed;
 use sayso_web::layout::{Tab, layout, layout_with};
+use sayso_web::page::Page;
 use sayso_wording::events::home_name;
 use sayso_wording::{Locale, say};
 
@@ -22,17 +24,7 @@ pub fn view(inside: &Inside, feed: Option<Feed>) -> Markup {
             p { (say!(l, calendar::sees)) }
             @if inside.leave.role.looks_are_noted() { p data-test="noted" { (say!(l, calendar::noted)) } }
             p.note { (say!(l, calendar::late)) }
-            @if let Some(feed) = feed {
-                (since(l, feed, &page.zone))
-                p { a.button href="/calendar/new" data-test="change" { (say!(l, calendar::change)) } }
-                form method="post" action="/calendar/end" {
-                    input type="hidden" name=(HOME) value=(page.home);
-                    button data-test="end" { (say!(l, calendar::end)) }
-                }
-            } @else {
-                p data-test="none" { (say!(l, calendar::none)) }
-                p { a.button.primary href="/calendar/new" data-test="new" { (say!(l, calendar::make)) } }
-            }
+            (there(l, feed, &page.zone, HERE, &of_home(page)))
             p { a.link href="/talk" { (say!(l, talk::title)) } }
         },
     )
@@ -41,7 +33,7 @@ pub fn view(inside: &Inside, feed: Option<Feed>) -> Markup {
 /// What is said before one is made.
 pub fn ask(inside: &Inside, feed: Option<Feed>) -> Markup {
     let (page, l) = (&inside.page, &inside.page.locale);
-    let says = if feed.is_some() { say!(l, calendar::change) } else { say!(l, calendar::make) };
+    let says = says(l, feed);
     layout(
         page,
         Tab::None,
@@ -49,12 +41,8 @@ pub fn ask(inside: &Inside, feed: Option<Feed>) -> Markup {
         html! {
             p { strong { (say!(l, calendar::of_home, home = home_name(l, &page.story))) } }
             p.caution { (say!(l, calendar::whoever)) }
-            @if feed.is_some() { p { (say!(l, calendar::change_what)) } }
-            form method="post" action="/calendar/new" {
-                input type="hidden" name=(HOME) value=(page.home);
-                button.primary.wide data-test="make" { (says) }
-            }
-            p { a.link href="/calendar" { (say!(l, calendar::title)) } }
+            (to_make(l, feed, HERE, &of_home(page)))
+            p { a.link href=(HERE) { (say!(l, calendar::title)) } }
         },
     )
 }
@@ -72,22 +60,48 @@ pub fn made(inside: &Inside, link: &str) -> Markup {
             p.caution { (say!(l, calendar::shown_once)) }
             (handed_on(l, link, "address"))
             p { (say!(l, calendar::whoever)) }
-            p { a.link href="/calendar" { (say!(l, calendar::title)) } }
+            p { a.link href=(HERE) { (say!(l, calendar::title)) } }
         },
     )
 }
 
-/// Since when there is an address, and when it was read last.
-fn since(l: &Locale, feed: Feed, zone: &Zone) -> Markup {
+/// Since when there is an address and when it was read last, or that there is none, with what can be done about it at `here`; forms send
+/// `of` along.
+fn there(l: &Locale, feed: Option<Feed>, zone: &Zone, here: &str, of: &Markup) -> Markup {
+    let new = format!("{here}/new");
     html! {
-        p data-test="there" { (say!(l, calendar::there, day = l.date(feed.made_at.day(zone)))) }
-        p.quiet {
-            @match feed.read_at {
-                Some(at) => (say!(l, calendar::read, when = when(l, at, zone))),
-                None => (say!(l, calendar::never_read)),
+        @if let Some(feed) = feed {
+            p data-test="there" { (say!(l, calendar::there, day = l.date(feed.made_at.day(zone)))) }
+            p.quiet {
+                @match feed.read_at {
+                    Some(at) => (say!(l, calendar::read, when = when(l, at, zone))),
+                    None => (say!(l, calendar::never_read)),
+                }
             }
+            p { a.button href=(new) data-test="change" { (say!(l, calendar::change)) } }
+            form method="post" action=(format!("{here}/end")) { (of) button data-test="end" { (say!(l, calendar::end)) } }
+        } @else {
+            p data-test="none" { (say!(l, calendar::none)) }
+            p { a.button.primary href=(new) data-test="new" { (say!(l, calendar::make)) } }
         }
     }
+}
+
+/// The form that makes an address, and what becomes of the one before.
+fn to_make(l: &Locale, feed: Option<Feed>, here: &str, of: &Markup) -> Markup {
+    html! {
+        @if feed.is_some() { p { (say!(l, calendar::change_what)) } }
+        form method="post" action=(format!("{here}/new")) { (of) button.primary.wide data-test="make" { (says(l, feed)) } }
+    }
+}
+
+fn says(l: &Locale, feed: Option<Feed>) -> String {
+    if feed.is_some() { say!(l, calendar::change) } else { say!(l, calendar::make) }
+}
+
+/// Which home a form is about.
+fn of_home(page: &Page) -> Markup {
+    html! { input type="hidden" name=(HOME) value=(page.home); }
 }
 
 /// Whether there is one of a caseload.
@@ -100,14 +114,7 @@ pub fn caseload(asker: &Asker, feed: Option<Feed>) -> Markup {
             p { (say!(l, calendar::caseload_sees)) }
             p data-test="noted" { (say!(l, calendar::caseload_noted)) }
             p.note { (say!(l, calendar::caseload_late)) }
-            @if let Some(feed) = feed {
-                (since(l, feed, &Zone::utc()))
-                p { a.button href="/desk/calendar/new" data-test="change" { (say!(l, calendar::change)) } }
-                form method="post" action="/desk/calendar/end" { button data-test="end" { (say!(l, calendar::end)) } }
-            } @else {
-                p data-test="none" { (say!(l, calendar::none)) }
-                p { a.button.primary href="/desk/calendar/new" data-test="new" { (say!(l, calendar::make)) } }
-            }
+            (there(l, feed, &Zone::utc(), caseload::HERE, &html! {}))
             p { a.link href="/desk" { (say!(l, desk_page::title)) } }
         },
     )
@@ -116,14 +123,13 @@ pub fn caseload(asker: &Asker, feed: Option<Feed>) -> Markup {
 /// What is said before one of a caseload is made.
 pub fn ask_caseload(asker: &Asker, feed: Option<Feed>) -> Markup {
     let l = &asker.locale();
-    let says = if feed.is_some() { say!(l, calendar::change) } else { say!(l, calendar::make) };
+    let says = says(l, feed);
     asker.framed(
         &says,
         html! {
             p.caution { (say!(l, calendar::caseload_whoever)) }
-            @if feed.is_some() { p { (say!(l, calendar::change_what)) } }
-            form method="post" action="/desk/calendar/new" { button.primary.wide data-test="make" { (says) } }
-            p { a.link href=("/desk/calendar") { (say!(l, calendar::caseload)) } }
+            (to_make(l, feed, caseload::HERE, &html! {}))
+            p { a.link href=(caseload::HERE) { (say!(l, calendar::caseload)) } }
         },
     )
 }
@@ -138,7 +144,7 @@ pub fn made_caseload(asker: &Asker, link: &str) -> Markup {
             p.caution { (say!(l, calendar::shown_once)) }
             (handed_on(l, link, "address"))
             p { (say!(l, calendar::caseload_whoever)) }
-            p { a.link href=("/desk/calendar") { (say!(l, calendar::caseload)) } }
+            p { a.link href=(caseload::HERE) { (say!(l, calendar::caseload)) } }
         },
     )
 }
