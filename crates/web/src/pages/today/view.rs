@@ -52,6 +52,10 @@ pub fn page(page: &AnimalPage, today: &Today) -> Markup {
     let nothing_yet = on_the_way && today.ration.refusal.is_some() && today.ration.feeds == 0;
     let food = !ask_food && !nothing_yet;
     let usual = others::usual(page);
+    // While something concerns its wellbeing, recordings can wait.
+    let recording = || left_for_later(page, &page.card).filter(|_| today.welfare.is_empty());
+    let open_step = next_step(page, &page.card, None).or_else(recording);
+    let open_step = open_step.filter(|_| page.may(Capability::ChangeCards) && !on_the_way);
     html! {
         (news::told(page))
         (log::ahead(page))
@@ -63,12 +67,10 @@ pub fn page(page: &AnimalPage, today: &Today) -> Markup {
         } @else {
             @if let Some(since) = today.running { (running(page, since)) } @else { (next(page, today)) }
             // What the way there left open, such as where the buttons are.
-            @if let Some(step) = next_step(page, &page.card, None).or_else(|| left_for_later(page, &page.card)).filter(|_| page.may(Capability::ChangeCards)) {
-                p data-test="open-step" { a.link href=(step.to) { (step.what) } }
-            }
+            @if let Some(step) = &open_step { p data-test="open-step" { a.link href=(step.to) { (step.what) } } }
         }
         (for_next(page, today))
-        (words(page, today))
+        (words(page, today, open_step.is_some()))
         (lately(page, today))
         @if ask_food { p.note data-test="ask-food" { (say!(l, today::ask_food, name = page.card.name.as_str())) } }
         @if food || !later.is_empty() || usual.is_some() {
@@ -274,7 +276,8 @@ fn best_time(l: &Locale, plan: &Plan) -> Markup {
 }
 
 /// A line a word: its trend, stage and one step; why, and what also holds, behind the tap.
-fn words(page: &AnimalPage, today: &Today) -> Markup {
+/// Where something of the way there was left open, that takes a line of theirs.
+fn words(page: &AnimalPage, today: &Today, left_open: bool) -> Markup {
     let (l, steps) = (&page.locale, &today.steps);
     let free = match today.next {
         Next::Session { .. } => 0,
@@ -288,7 +291,7 @@ fn words(page: &AnimalPage, today: &Today) -> Markup {
         0 => 0,
         all => LINES_FOR_WELFARE + LINES_FOR_FURTHER * (all - 1),
     };
-    let lines = (LINES + free).saturating_sub(welfare).max(FEWEST_LINES).max(needy.min(most));
+    let lines = (LINES + free).saturating_sub(welfare + usize::from(left_open)).max(FEWEST_LINES).max(needy.min(most));
     // A fold is as tall as a line: for one word alone it would win nothing.
     let lines = if steps.len() <= lines + 1 { steps.len() } else { lines };
     // Those that need something first, else as they come.
