@@ -1,6 +1,5 @@
 //! What a home answered to its coaches lately: kept beside its lines, so that a desk tells it without a story.
 
-use super::kept::{DAY_S, Kept, lately};
 use sayso_model::talks::{Answered, Standing, Talk};
 use sayso_model::{AccountId, AnimalId, EventId, Moment, Proposed, Reply, WordId};
 use serde::{Deserialize, Serialize};
@@ -9,6 +8,14 @@ use std::collections::BTreeMap;
 /// Days for which a desk tells an answer, and most answers of a home: what is older stands on the page of what was agreed alone.
 const DAYS: f64 = 28.0;
 const MOST: usize = 24;
+pub const DAY_S: f64 = 86_400.0;
+/// Seconds for which what was written or answered is kept; older is news to nobody.
+pub const LATELY_S: f64 = 30.0 * DAY_S;
+
+/// Whether something was lately enough to be kept.
+pub fn lately(at: Moment, now: Moment) -> bool {
+    at > now.plus_seconds(-LATELY_S)
+}
 
 /// How a home answered.
 #[derive(Clone, Copy, PartialEq, Eq, Debug, Serialize, Deserialize)]
@@ -106,12 +113,10 @@ pub fn answers(all: &[Talk<'_>], now: Moment, earlier: Option<(&[HomeAnswer], Mo
     found
 }
 
-impl Kept {
-    /// Answers that a desk tells, the latest first.
-    pub fn told_answers(&self) -> impl Iterator<Item = &HomeAnswer> {
-        let from = self.worked_out().map(|at| at.plus_seconds(-DAYS * DAY_S));
-        self.answers.iter().filter(move |answer| answer.live && from.is_some_and(|from| answer.known > from)).take(MOST)
-    }
+/// What of answers a desk tells at the moment at which they were worked out, the latest first.
+pub fn told(all: &[HomeAnswer], worked_out: Moment) -> impl Iterator<Item = &HomeAnswer> {
+    let from = worked_out.plus_seconds(-DAYS * DAY_S);
+    all.iter().filter(move |answer| answer.live && answer.known > from).take(MOST)
 }
 
 fn words(what: &Proposed) -> Vec<WordId> {
@@ -135,6 +140,7 @@ fn words(what: &Proposed) -> Vec<WordId> {
 #[allow(clippy::unwrap_used)]
 mod tests {
     use super::*;
+    use crate::desk::kept::Kept;
     use sayso_model::{
         AnimalCard, Author, Body, Event, HomeId, Label, Proposal, ProposalAnswer, Source, Species, Story, Zone,
     };

@@ -1,6 +1,6 @@
 //! What is kept of one home: a line of each of its animals, and beside them what they are called.
 
-use crate::desk::answers::{HomeAnswer, answers};
+use crate::desk::answers::{DAY_S, HomeAnswer, answers, lately, told};
 use sayso_advisor::Case;
 use sayso_advisor::calendar::has_meeting_or_check;
 use sayso_advisor::desk::{Line, Version};
@@ -15,7 +15,6 @@ pub const FORM: i32 = 100 * Version::NUMBER as i32 + 6;
 /// The line of a week ago is worked out for so many days before, and again when it has become older than that.
 const WEEK_AGO: f64 = 7.0;
 const OLD: f64 = 8.0;
-pub(super) const DAY_S: f64 = 86_400.0;
 
 /// One animal. Lines hold no names: those stand beside them, under the same consent.
 #[derive(Clone, PartialEq, Debug, Serialize, Deserialize)]
@@ -63,13 +62,6 @@ pub struct Waiting {
     pub until: Option<Moment>,
 }
 
-/// Seconds for which what was written or answered is kept; older is news to nobody.
-pub const LATELY_S: f64 = 30.0 * DAY_S;
-
-pub(super) fn lately(at: Moment, now: Moment) -> bool {
-    at > now.plus_seconds(-LATELY_S)
-}
-
 fn waiting(talks: &[Talk<'_>], zone: &Zone, now: Moment) -> Vec<Waiting> {
     let open = talks.iter().filter(|t| t.standing == Standing::Open && lately(t.event.happened_at, now));
     let one = |talk: &Talk<'_>| Waiting {
@@ -109,6 +101,11 @@ impl Kept {
         let (passed, waiting) = (passed(&all), waiting(&all, &story.zone(), now));
         let dated = has_meeting_or_check(story, &all, now);
         Self { home, animals: active.map(one).collect(), passed, answers, waiting, dated }
+    }
+
+    /// Answers that a desk tells, the latest first.
+    pub fn told_answers(&self) -> impl Iterator<Item = &HomeAnswer> {
+        self.worked_out().into_iter().flat_map(|at| told(&self.answers, at))
     }
 
     /// When it was worked out; unknown without an animal.

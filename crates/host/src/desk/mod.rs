@@ -10,9 +10,9 @@ mod lines;
 mod news;
 mod passed;
 
-pub use answers::HomeAnswer;
+pub use answers::{HomeAnswer, LATELY_S};
 pub use going_on::go_on;
-pub use kept::{FORM, Kept, KeptAnimal, LATELY_S};
+pub use kept::{FORM, Kept, KeptAnimal};
 pub use lines::{Desks, Found, all_lines, lines};
 pub use news::{for_coach, for_home};
 pub use passed::{HandedOn, Witnessed, given_away, goes_on_with, handed_on};

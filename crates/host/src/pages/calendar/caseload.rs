@@ -2,7 +2,7 @@
 //! the homes' own, and would fill it.
 
 use super::ics::{self, Told};
-use super::{of_coach, view};
+use super::{OF_CASELOAD, of_coach, view};
 use crate::asker::Asker;
 use crate::desk::all_lines;
 use crate::fault::told;
@@ -21,9 +21,6 @@ use sayso_web::typed::Typed;
 use sayso_wording::{Locale, say};
 use std::collections::BTreeMap;
 use std::sync::Arc;
-
-/// Where it is made.
-pub const HERE: &str = "/desk/calendar";
 
 /// Leave to a desk.
 async fn desk(asker: &Asker) -> Result<Allowed, Error> {
@@ -60,7 +57,7 @@ pub async fn end(asker: Asker, typed: Typed) -> Result<Redirect, Error> {
     typed.only(&[])?;
     let leave = desk(&asker).await?;
     asker.host.people.end_caseload_feed(leave.account).await.map_err(told)?;
-    Ok(Redirect::to(HERE))
+    Ok(Redirect::to(OF_CASELOAD))
 }
 
 /// The calendar of an account's caseload; none where it coaches nowhere any more.

@@ -33,6 +33,8 @@ use std::sync::Arc;
 
 /// Where it is made.
 const HERE: &str = "/calendar";
+/// Where that of a caseload is made.
+const OF_CASELOAD: &str = "/desk/calendar";
 /// What it holds is theirs who see the page of what was agreed.
 const SEES: AnyOf = &[Capability::Agree, Capability::Advise];
 const ROBOTS: HeaderName = HeaderName::from_static("x-robots-tag");
@@ -44,7 +46,7 @@ pub fn router() -> Router<Arc<Host>> {
         .route(HERE, get(show))
         .route("/calendar/new", get(ask).post(make))
         .route("/calendar/end", post(end))
-        .route(caseload::HERE, get(caseload::show))
+        .route(OF_CASELOAD, get(caseload::show))
         .route("/desk/calendar/new", get(caseload::ask).post(caseload::make))
         .route("/desk/calendar/end", post(caseload::end))
         .merge(read)

@@ -1,6 +1,6 @@
 //! Markup of the page: whether there is an address, and a new one, once.
 
-use super::{HERE, caseload};
+use super::{HERE, OF_CASELOAD};
 use crate::asker::{Asker, HOME, Inside};
 use crate::pages::invited::{HANDS_ON, handed_on, when};
 use maud::{Markup, html};
@@ -114,7 +114,7 @@ pub fn caseload(asker: &Asker, feed: Option<Feed>) -> Markup {
             p { (say!(l, calendar::caseload_sees)) }
             p data-test="noted" { (say!(l, calendar::caseload_noted)) }
             p.note { (say!(l, calendar::caseload_late)) }
-            (there(l, feed, &Zone::utc(), caseload::HERE, &html! {}))
+            (there(l, feed, &Zone::utc(), OF_CASELOAD, &html! {}))
             p { a.link href="/desk" { (say!(l, desk_page::title)) } }
         },
     )
@@ -128,8 +128,8 @@ pub fn ask_caseload(asker: &Asker, feed: Option<Feed>) -> Markup {
         &says,
         html! {
             p.caution { (say!(l, calendar::caseload_whoever)) }
-            (to_make(l, feed, caseload::HERE, &html! {}))
-            p { a.link href=(caseload::HERE) { (say!(l, calendar::caseload)) } }
+            (to_make(l, feed, OF_CASELOAD, &html! {}))
+            p { a.link href=(OF_CASELOAD) { (say!(l, calendar::caseload)) } }
         },
     )
 }
@@ -144,7 +144,7 @@ pub fn made_caseload(asker: &Asker, link: &str) -> Markup {
             p.caution { (say!(l, calendar::shown_once)) }
             (handed_on(l, link, "address"))
             p { (say!(l, calendar::caseload_whoever)) }
-            p { a.link href=(caseload::HERE) { (say!(l, calendar::caseload)) } }
+            p { a.link href=(OF_CASELOAD) { (say!(l, calendar::caseload)) } }
         },
     )
 }
