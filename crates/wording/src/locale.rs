@@ -64,10 +64,10 @@ impl Locale {
     /// Clock and unit as a region writes them where people speak `spoken`; as usual in any other region.
     fn in_region(self, region: &str, spoken: Language) -> Self {
         let is = |one: &&str| one.eq_ignore_ascii_case(region);
-        let twelve = TWELVE_HOURS.iter().any(|r| is(r)) || spoken == Language::En && is(&"CA");
+        let twelve = TWELVE_HOURS.iter().any(&is) || spoken == Language::En && is(&"CA");
         Self {
             clock: if twelve { Clock::Hours12 } else { self.clock },
-            weight_unit: if POUNDS.iter().any(|r| is(r)) { WeightUnit::Lb } else { self.weight_unit },
+            weight_unit: if POUNDS.iter().any(is) { WeightUnit::Lb } else { self.weight_unit },
             ..self
         }
     }

@@ -65,7 +65,7 @@ pub enum Look {
     /// Of a file of events or an archive: what importing it would do, and how many recordings come with them.
     Events {
         /// What importing would do.
-        preview: Preview,
+        preview: Box<Preview>,
         /// Recordings in the archive.
         recordings: usize,
     },
@@ -127,7 +127,7 @@ impl Store {
             }
         };
         let preview = self.preview_as(&bytes, &ImportOptions { format, home: None }, admits, Diary::of).await?;
-        Ok(Look::Events { preview, recordings })
+        Ok(Look::Events { preview: Box::new(preview), recordings })
     }
 
     /// Takes in a file that was looked at.
@@ -138,7 +138,7 @@ impl Store {
         Ok(match look {
             Look::Backup(_) => TakenIn::Backup(self.restore(file, others).await?),
             Look::Events { preview, recordings } => {
-                let imported = self.commit(preview, others).await?;
+                let imported = self.commit(*preview, others).await?;
                 let clips = match recordings {
                     0 => ClipsBrought::default(),
                     _ => self.take_recordings(file).await?,

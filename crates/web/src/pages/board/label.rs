@@ -29,8 +29,8 @@ pub fn length(says: &str) -> String {
 pub fn longest<'a>(says: impl Iterator<Item = &'a str>) -> &'static str {
     let longest = says.flat_map(str::split_whitespace).map(|word| word.chars().count()).max().unwrap_or(0);
     match longest {
-        0..=WHOLE => "",
-        ..=LONG => " upto-8",
+        n if n <= WHOLE => "",
+        n if n <= LONG => " upto-8",
         _ => " upto-10",
     }
 }

@@ -162,7 +162,7 @@ fn decided_on(l: &Locale, look: Look, decided: &Decided, empty: bool) -> Result<
                 let what = words!(faults::rows_faulty, tick = say!(l, exchange::leave_out_box));
                 return Err(Error::refused("file", what));
             }
-            Look::Events { preview: preview.without_bad_rows(), recordings }
+            Look::Events { preview: Box::new(preview.without_bad_rows()), recordings }
         }
         look => look,
     })
