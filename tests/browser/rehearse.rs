@@ -254,6 +254,8 @@ async fn what_is_done_shows_at_once_also_while_nothing_answers_and_stays_to_be_r
     assert!(browser.text("keys-before").await.contains("O: Invite"));
     browser.tap("start").await;
     assert_eq!(browser.text("invited").await, "Invitation 0 of 5");
+    let pads = "return document.querySelector('[data-part=pads]').getBoundingClientRect().top + scrollY";
+    let before = js(&browser, pads).await;
     server.kill();
     browser.tap("rehearse-call").await;
     assert!(captions(&browser).await.contains("You call Zip over."));
@@ -261,6 +263,7 @@ async fn what_is_done_shows_at_once_also_while_nothing_answers_and_stays_to_be_r
     let calls = "return document.querySelector('[data-part=calls]').getAttribute('visibility') === 'visible'";
     browser.until("the call is drawn", calls).await;
     browser.until("it is told that nothing answers", "return !document.querySelector('[data-part=away]').hidden").await;
+    assert_eq!(js(&browser, pads).await, before, "no button moves under the thumb");
     browser.tap("rehearse-offer").await;
     browser.tap("pad-ball").await;
     let said = captions(&browser).await;
