@@ -124,7 +124,11 @@ impl Cluster {
     /// [`ClusterError`]; a line that the server does not take is in what it said.
     pub fn start_with(safe: bool, more: &str) -> Result<Self, ClusterError> {
         let bin = programs()?;
-        let dir = tempfile::Builder::new().prefix("sayso-pg").tempdir().map_err(ClusterError::Folder)?;
+        // Whoever reaches its socket may do everything in it, and run programs as its user: nobody else gets near.
+        let mut folder = tempfile::Builder::new();
+        #[cfg(unix)]
+        folder.permissions(std::os::unix::fs::PermissionsExt::from_mode(0o700));
+        let dir = folder.prefix("sayso-pg").tempdir().map_err(ClusterError::Folder)?;
         if is_root() {
             done(Command::new("chown").arg(NOBODY).arg(dir.path()))?;
         }
@@ -135,7 +139,7 @@ impl Cluster {
         }
         done(&mut make)?;
         let settings = format!(
-            "listen_addresses = ''\nunix_socket_directories = '{}'\nmax_connections = 400\nfsync = {}\n",
+            "listen_addresses = ''\nunix_socket_directories = '{}'\nunix_socket_permissions = 0700\nmax_connections = 400\nfsync = {}\n",
             dir.path().display(),
             if safe { "on" } else { "off" },
         );

@@ -3,6 +3,7 @@
 #![allow(clippy::unwrap_used)]
 
 use sayso_cluster::Cluster;
+use std::os::unix::fs::PermissionsExt;
 use std::os::unix::net::UnixStream;
 
 #[test]
@@ -11,6 +12,10 @@ fn a_server_answers_comes_back_after_a_crash_and_is_gone_once_dropped() {
     let dir = cluster.dir().to_owned();
     let socket = dir.join(".s.PGSQL.5432");
     UnixStream::connect(&socket).unwrap();
+    // Nobody else on this machine gets near it.
+    for place in [&dir, &socket] {
+        assert_eq!(std::fs::metadata(place).unwrap().permissions().mode() & 0o077, 0, "{}", place.display());
+    }
     cluster.crash().unwrap();
     assert!(UnixStream::connect(&socket).is_err() && cluster.crash().is_err());
     cluster.up().unwrap();
