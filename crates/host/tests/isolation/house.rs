@@ -147,6 +147,14 @@ impl House {
         self.comes_to_the_other(stranger, someone, Role::Keeper).await;
     }
 
+    /// A club that none of them has to do with.
+    pub async fn another_club(&self, server: &Asker) -> ClubId {
+        let (people, now) = (&self.host.people, self.host.now());
+        let session = people.session(server.token.as_ref().unwrap(), now).await.unwrap().unwrap();
+        let hosts = people.may_on_server(&session, Capability::Host, now).await.unwrap();
+        people.open_club(&hosts, &label("Harbour Club"), now, &mut OsSecrets).await.unwrap()
+    }
+
     async fn comes_to_the_other(&self, stranger: &Asker, someone: &Asker, role: Role) {
         let (people, now) = (&self.host.people, self.host.now());
         let session = people.session(someone.token.as_ref().unwrap(), now).await.unwrap().unwrap();

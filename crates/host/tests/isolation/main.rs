@@ -11,6 +11,7 @@ mod fresh;
 mod health;
 mod house;
 mod links;
+mod own;
 mod scores;
 mod table;
 mod tabs;

@@ -26,33 +26,56 @@ fn sources(folder: &Path, found: &mut Vec<PathBuf>) {
     }
 }
 
-/// Addresses in the sources of `web`, as their routes say them.
-fn routes() -> BTreeSet<String> {
-    let src = Path::new(env!("CARGO_MANIFEST_DIR")).join("../web/src");
+/// The text that a constant of this name holds, in a source or in all of them.
+fn constant(name: &str, text: &str) -> Option<String> {
+    let at = text.find(&format!("const {name}: &str = \""))?;
+    text[at..].split('"').nth(1).map(str::to_owned)
+}
+
+/// Addresses in the sources of a folder, as their routes say them.
+pub fn routes_of(folder: &Path) -> BTreeSet<String> {
+    let mut files = Vec::new();
+    sources(folder, &mut files);
+    // Constants of other files: of these crates, and of what a server and a notebook say to each other.
+    let crates = Path::new(env!("CARGO_MANIFEST_DIR"));
+    let mut around = Vec::new();
+    for near in ["../linked/src", "src"] {
+        sources(&crates.join(near), &mut around);
+    }
+    let all =
+        |files: &[PathBuf]| -> String { files.iter().map(|file| std::fs::read_to_string(file).unwrap()).collect() };
+    let around = all(&around);
     let mut found = BTreeSet::new();
-    for (folder, below) in [("pages", ""), ("api", "/api")] {
-        let mut files = Vec::new();
-        sources(&src.join(folder), &mut files);
-        for file in files {
-            let text = std::fs::read_to_string(file).unwrap();
-            for part in text.split(".route(").skip(1) {
-                let first = part.trim_start();
-                let path = match first.strip_prefix('"') {
-                    Some(rest) => rest.split('"').next().unwrap().to_owned(),
-                    // A constant of the same file.
-                    None => {
-                        let name: String = first.chars().take_while(|c| c.is_alphanumeric() || *c == '_').collect();
-                        let at = text.find(&format!("const {name}: &str = \"")).unwrap();
-                        text[at..].split('"').nth(1).unwrap().to_owned()
-                    }
-                };
-                // A nested router answers at its own address.
-                let path = if below.is_empty() { path } else { path.trim_end_matches('/').to_owned() };
-                found.insert(format!("{below}{path}"));
-            }
+    for file in files {
+        let text = std::fs::read_to_string(&file).unwrap();
+        let mut beside = Vec::new();
+        sources(file.parent().unwrap(), &mut beside);
+        let beside = all(&beside);
+        for part in text.split(".route(").skip(1) {
+            let first = part.trim_start();
+            found.insert(match first.strip_prefix('"') {
+                Some(rest) => rest.split('"').next().unwrap().to_owned(),
+                None => {
+                    let path = first.split(',').next().unwrap().trim();
+                    let name = path.rsplit("::").next().unwrap();
+                    [&text, &beside, &around]
+                        .iter()
+                        .find_map(|text| constant(name, text))
+                        .unwrap_or_else(|| panic!("{path} is no constant"))
+                }
+            });
         }
     }
     found
+}
+
+/// Addresses in the sources of `web`.
+fn routes() -> BTreeSet<String> {
+    let src = Path::new(env!("CARGO_MANIFEST_DIR")).join("../web/src");
+    // A nested router answers at its own address.
+    let api = routes_of(&src.join("api"));
+    let api = api.iter().map(|path| format!("/api{}", path.trim_end_matches('/')));
+    routes_of(&src.join("pages")).into_iter().chain(api).collect()
 }
 
 #[test]

@@ -13,6 +13,10 @@ use url::form_urlencoded::Serializer;
 
 /// Where the desk is.
 pub const PATH: &str = "/desk";
+/// Its page of what is new.
+pub const WEEK: &str = "/desk/week";
+/// Its page of what followed changes.
+pub const CHANGES: &str = "/desk/changes";
 
 /// A page of the desk.
 #[derive(Clone, Copy, PartialEq, Eq, Debug)]
@@ -30,8 +34,8 @@ impl Tab {
     pub const fn path(self) -> &'static str {
         match self {
             Self::Needs => PATH,
-            Self::Week => "/desk/week",
-            Self::Changes => "/desk/changes",
+            Self::Week => WEEK,
+            Self::Changes => CHANGES,
         }
     }
 }

@@ -16,7 +16,7 @@ pub use view::called;
 
 use crate::asker::Asker;
 use crate::host::Host;
-use asked::{Asked, Chosen, Tab};
+use asked::{Asked, CHANGES, Chosen, WEEK};
 use axum::Router;
 use axum::extract::Query;
 use axum::routing::{get, post};
@@ -28,8 +28,8 @@ use std::sync::Arc;
 pub fn router() -> Router<Arc<Host>> {
     Router::new()
         .route(PATH, get(show))
-        .route(Tab::Week.path(), get(week))
-        .route(Tab::Changes.path(), get(followed::show))
+        .route(WEEK, get(week))
+        .route(CHANGES, get(followed::show))
         .route("/desk/aside", post(act::put_aside))
         .route("/desk/back", post(act::bring_back))
         .route("/desk/mark", post(act::mark))
