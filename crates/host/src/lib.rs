@@ -57,7 +57,7 @@ use axum::Router;
 use axum::extract::DefaultBodyLimit;
 use axum::http::HeaderValue;
 use axum::http::header::{SET_COOKIE, STRICT_TRANSPORT_SECURITY};
-use axum::middleware::{from_fn_with_state, map_response};
+use axum::middleware::{from_fn, from_fn_with_state, map_response};
 use axum::response::Response;
 use axum::routing::post;
 use std::sync::Arc;
@@ -65,7 +65,7 @@ use std::sync::Arc;
 /// The whole application of a server.
 pub fn app(host: Arc<Host>) -> Router {
     let house = Router::new()
-        .merge(pages::router())
+        .merge(pages::router(&host))
         .merge(linked::router())
         .route("/api/events", post(events::append).fallback(way::home))
         .fallback(way::home)
@@ -77,7 +77,7 @@ pub fn app(host: Arc<Host>) -> Router {
     let house = if safe { house.layer(map_response(over_https)) } else { house };
     // Outside the door: whoever asks how it does is nobody, and knows no name of the server.
     let counted = from_fn_with_state(Arc::clone(&host), health::count);
-    house.merge(health::router()).layer(counted).with_state(host)
+    house.merge(health::router().layer(from_fn(sayso_web::access::headers))).layer(counted).with_state(host)
 }
 
 /// Browsers come back over HTTPS only (RFC 6797), and keep no cookie that could go out in plain.

@@ -11,6 +11,7 @@ use crate::to_home::ToHome;
 use axum::extract::{MatchedPath, Request, State};
 use axum::http::header::{ACCEPT, SET_COOKIE};
 use axum::http::{HeaderMap, HeaderValue, Uri};
+use axum::middleware::Next;
 use axum::response::{IntoResponse, Redirect, Response};
 use sayso_model::{AnimalId, HomeId, Story};
 use sayso_people::{HomeNow, Who};
@@ -38,7 +39,6 @@ pub async fn home(State(host): State<Arc<Host>>, mut request: Request) -> Result
     let Some(ToHome { who, home: first, homes }) = chosen(&host, &signed, request.headers()).await? else {
         return homeless(&host, signed, request).await;
     };
-    let not_among = || Error::NotFound(words!(sharing::not_among));
     let own = |id: Option<HomeId>| id.filter(|id| homes.contains(id)).ok_or_else(not_among);
     let named = home_in(request.uri()).map(own).transpose()?;
     let animals = match animal_in(request.uri().path()) {
@@ -62,6 +62,7 @@ pub async fn home(State(host): State<Arc<Host>>, mut request: Request) -> Result
     request.extensions_mut().remove::<MatchedPath>();
     request.extensions_mut().insert(ToHome { who, home, homes });
     if request.uri().path().starts_with("/api/") {
+        // The notebook's own API does not know it.
         *request.uri_mut() = without_home(request.uri())?;
     }
     let mut response = match inside::of(&host, home).oneshot(request).await {
@@ -114,6 +115,29 @@ pub async fn chosen(host: &Host, signed: &Signed, headers: &HeaderMap) -> Result
     Ok(home.map(|home| ToHome { who, home, homes }))
 }
 
+/// A page of the server about the home that its address names: the browser is about that home from there on, as after choosing
+/// it, whichever it was about before.
+///
+/// # Errors
+/// [`Error::NotFound`] where the address names a home that is not, or no longer, one of the account's; where the database fails.
+pub async fn to_named(State(host): State<Arc<Host>>, request: Request, next: Next) -> Result<Response, Error> {
+    let signed = request.extensions().get::<Signed>().cloned();
+    let (Some(named), Some(signed), true) = (home_in(request.uri()), signed, request.method().is_safe()) else {
+        return Ok(next.run(request).await);
+    };
+    let who = host.people.who(signed.account.id).await.map_err(told)?;
+    let homes = homes_of(&host, &who).await?;
+    let home = named.filter(|id| homes.contains(id)).ok_or_else(not_among)?;
+    let cookie = HeaderValue::from_str(&remembering(home)).map_err(Error::internal)?;
+    let mut response = Redirect::to(&without_home(request.uri())?.to_string()).into_response();
+    response.headers_mut().append(SET_COOKIE, cookie);
+    Ok(response)
+}
+
+fn not_among() -> Error {
+    Error::NotFound(words!(sharing::not_among))
+}
+
 /// Whether a browser was about a home that is not one of these.
 pub fn was_lost(headers: &HeaderMap, homes: &[HomeId]) -> bool {
     remembered(headers).is_some_and(|id| !homes.contains(&id))
@@ -149,7 +173,7 @@ fn home_in(uri: &Uri) -> Option<Option<HomeId>> {
     pairs.find(|(name, _)| *name == HOME_QUERY).map(|(_, id)| id.parse().ok())
 }
 
-/// An address of the API without the home it names, which the notebook's own API does not know.
+/// An address without the home it names.
 fn without_home(uri: &Uri) -> Result<Uri, Error> {
     let pairs = uri.query().unwrap_or_default().split('&');
     let named = |pair: &&str| pair.split_once('=').is_none_or(|(name, _)| name != HOME_QUERY) && !pair.is_empty();

@@ -139,6 +139,7 @@ pub fn roles_page() -> String {
     page.push_str(LINKED);
     page.push_str(&brings.join(", "));
     page.push_str(".\n");
+    page.push_str(SOUNDS);
     page
 }
 
@@ -153,6 +154,11 @@ the home's consent to that purpose, to the coach or to the club; it ends at once
 sessions and an own account. Keepers of the server see no home's data by that role; whoever has the machine's disk in hand can
 read what is stored on it, and no table changes that.
 
+";
+
+const SOUNDS: &str = "
+A server of many homes keeps no sounds of presses ([why](decisions/two-stores.md#what-a-server-does-not-have)): `hear_snippets` opens nothing there, and its pages
+neither ask for that consent nor tell of it.
 ";
 
 const LINKED: &str = "

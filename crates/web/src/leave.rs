@@ -4,7 +4,7 @@
 use crate::error::Error;
 use sayso_model::{Author, Body, ClubId, Event, EventId, HomeId, Label, Moment, PersonId, Story};
 use sayso_people::needs::{asks_passed, clubs_coached, coaches_in, may_append, may_be_read_in};
-use sayso_people::{Capability, HomeNow, Who, may::may};
+use sayso_people::{Capability, HomeNow, Scope, Who, may::may};
 use sayso_wording::{Locale, words};
 
 /// What an account may do in a home at the moment of a request. Made by the door for each request, and good for it alone.
@@ -50,6 +50,20 @@ pub enum News {
 pub struct NewProposal(pub Event);
 
 impl Leave {
+    /// Who the account is in the log by its name, where no role says so: the one person at home who is called the same. None for
+    /// whoever does not belong to the home, as a coach.
+    #[must_use]
+    pub fn namesake(&self, story: &Story) -> Option<PersonId> {
+        let scope = Scope::Home(self.known.home);
+        if !self.who.memberships.iter().any(|m| m.part.scope() == scope) {
+            return None;
+        }
+        let people = story.people();
+        let mut same = people.values().filter(|card| card.active && card.name == self.name);
+        let one = same.next()?;
+        same.next().is_none().then_some(one.person)
+    }
+
     /// Whether it may do this in the home now, but for the freshness of the sign-in: for what a page offers.
     #[must_use]
     pub fn may(&self, capability: Capability, now: Moment) -> bool {

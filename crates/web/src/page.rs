@@ -215,7 +215,8 @@ impl FromRequestParts<AppState> for Page {
             .as_ref()
             .and_then(|leave| leave.person)
             .or_else(|| cookie(&parts.headers, PERSON_COOKIE).and_then(|id| id.parse::<PersonId>().ok()))
-            .filter(|id| story.people().get(id).is_some_and(|t| t.active));
+            .filter(|id| story.people().get(id).is_some_and(|t| t.active))
+            .or_else(|| leave.as_ref().and_then(|leave| leave.namesake(&story)));
         let animal = match named {
             None => None,
             Some(text) => Some(

@@ -22,11 +22,11 @@ pub struct AtDatabase {
 pub struct Hosting {
     #[arg(long, conflicts_with_all = ["database", "database_owner", "public_url"])]
     pub demo: bool,
-    #[arg(long, default_value_t = 1, requires = "demo", value_parser = whole::<u64>)]
+    #[arg(long, default_value_t = 1, requires = "demo", allow_negative_numbers = true, value_parser = whole::<u64>)]
     pub seed: u64,
     #[command(flatten)]
     pub at: AtDatabase,
-    #[arg(long, value_name = "URL", required_unless_present = "demo", value_parser = typed::<PublicUrl>)]
+    #[arg(long, value_name = "URL", value_parser = typed::<PublicUrl>)]
     pub public_url: Option<PublicUrl>,
     #[arg(long, default_value_t = 7297, value_parser = whole::<u16>)]
     pub port: u16,

@@ -18,18 +18,20 @@ pub(crate) mod shut;
 mod sign_in;
 
 use crate::host::Host;
+use crate::way;
 use axum::Router;
+use axum::middleware::from_fn_with_state;
 use std::sync::Arc;
 
 /// All of them.
-pub fn router() -> Router<Arc<Host>> {
+pub fn router(host: &Arc<Host>) -> Router<Arc<Host>> {
+    let of_a_home = Router::new().merge(sharing::router()).merge(notebooks::router());
     Router::new()
         .merge(sign_in::router())
         .merge(join::router())
         .merge(account::router())
         .merge(homes::router())
-        .merge(sharing::router())
-        .merge(notebooks::router())
+        .merge(of_a_home.route_layer(from_fn_with_state(Arc::clone(host), way::to_named)))
         .merge(server::router())
         .merge(club::router())
         .merge(desk::router())

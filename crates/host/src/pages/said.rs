@@ -8,6 +8,12 @@ pub fn role(l: &Locale, role: Role) -> String {
     say!(l, sharing::role, role = role.name())
 }
 
+/// What can be seen of a home on a server: sounds of presses are kept in a notebook's folder alone, so nobody is told of them here,
+/// nor asked to agree to them.
+pub fn is_kept(capability: Capability) -> bool {
+    capability != Capability::HearSnippets
+}
+
 /// What a capability shows, in a few words.
 pub fn shows(l: &Locale, capability: Capability) -> String {
     say!(l, sharing::shows, what = capability.name())

@@ -80,3 +80,34 @@ async fn a_file_goes_to_the_home_it_was_brought_for_from_the_first_form_to_the_l
     let after = house.host.server.home(house.other).story(house.other).await.unwrap().ledger().len();
     assert_eq!(after, before + 1);
 }
+
+#[tokio::test(flavor = "multi_thread")]
+async fn who_can_see_this_is_told_of_the_home_on_the_screen_whichever_was_chosen() {
+    let mut house = House::new().await;
+    let people = house.people().await;
+    let by = |name: &str| people.iter().find(|p| p.name == name).unwrap();
+    let keeper = by("keeper");
+    house.joins_the_other(by("keeper of another home"), keeper).await;
+    // A page of the other home, while the browser is about the first.
+    let (status, page) = house.get(keeper, &format!("/people?home={}", house.other)).await;
+    assert_eq!(status, StatusCode::OK);
+    let to = format!("/sharing?home={}", house.other);
+    assert!(page.contains(&format!("href=\"{to}\"")) && !page.contains("href=\"/sharing\""), "{page}");
+    let answer = house.ask(keeper, Request::get(&to).body(Body::empty()).unwrap()).await;
+    assert_eq!(
+        (answer.status(), &answer.headers()[header::LOCATION]),
+        (StatusCode::SEE_OTHER, &"/sharing".parse().unwrap())
+    );
+    let cookie = answer.headers()[header::SET_COOKIE].to_str().unwrap().to_owned();
+    assert!(cookie.starts_with(&format!("sayso_home={}", house.other)), "{cookie}");
+    // A home of others is none, and nothing is chosen.
+    let nowhere = uuid::Uuid::now_v7();
+    for named in [nowhere.to_string(), "x".to_owned(), String::new()] {
+        let answer =
+            house.ask(keeper, Request::get(format!("/sharing?home={named}")).body(Body::empty()).unwrap()).await;
+        assert!(
+            answer.status() == StatusCode::NOT_FOUND && !answer.headers().contains_key(header::SET_COOKIE),
+            "{named}"
+        );
+    }
+}

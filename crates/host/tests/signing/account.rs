@@ -140,6 +140,12 @@ async fn a_role_is_left_and_an_account_erased_but_not_the_last_keepers() {
     let page = ilda.get("/account").await.text;
     let last = ilda.post("/account/role/leave", &[("id", &role(&page))]).await;
     assert!(last.status == 409 && last.text.contains("last keeper"), "{}", last.text);
+    // Before the tap it says what stands in the way, and the ways out.
+    let asked = ilda.get("/account/erase").await.text;
+    for way in ["/sharing/invite?home=", "/sharing/leave?home="] {
+        assert!(asked.contains(&format!("{way}{home}")), "{asked}");
+    }
+    assert!(!asked.contains(r#"data-test="erase""#), "{asked}");
     assert_eq!(ilda.post("/account/erase", &[]).await.status, 409);
     assert_eq!(ilda.get("/account").await.status, 200);
     let mut robin = server.joined(&server.link_by(&ilda, home, Role::Member).await, "Robin").await;
@@ -147,7 +153,8 @@ async fn a_role_is_left_and_an_account_erased_but_not_the_last_keepers() {
     assert_eq!(robin.post("/account/role/leave", &[("id", &hers)]).await.status, 403, "somebody else's");
     assert_eq!(robin.post("/account/role/leave", &[("id", &his)]).await.to.as_deref(), Some("/account"));
     assert!(robin.get("/account").await.text.contains("no role here"));
-    assert!(robin.get("/account/erase").await.text.contains("30 days"));
+    let asked = robin.get("/account/erase").await.text;
+    assert!(asked.contains("30 days") && asked.contains(r#"data-test="erase""#), "{asked}");
     let erased = robin.post("/account/erase", &[]).await;
     assert!(erased.status == 200 && robin.token().is_none(), "{}", erased.text);
     let account = server.session(&ilda).await.account;

@@ -123,3 +123,40 @@ async fn invitations_are_not_guessed() {
     other.from = "192.0.2.8".into();
     assert_eq!(other.post(&link, &[("name", "Robin")]).await.status, 303);
 }
+
+#[tokio::test(flavor = "multi_thread")]
+async fn whoever_joined_is_somebody_at_home_on_every_device() {
+    let server = Server::new().await;
+    let keeper = server.keeper().await;
+    let (home, link) = server.home_link(&keeper).await;
+    let mut ilda = server.joined(&link, "Ilda").await;
+    assert_eq!(ilda.post("/start", &START).await.status, 303);
+    let today = ilda.get("/").await.to.unwrap();
+    // Another device knows nothing but the session.
+    ilda.cookies.remove("sayso_person");
+    let page = ilda.get(&today).await.text;
+    assert!(page.contains("Ilda") && !page.contains("Who are you?"), "{page}");
+    // A member of whom there is no card yet makes one by one tap, once.
+    let mut robin = server.joined(&server.link_by(&ilda, home, Role::Member).await, "Robin").await;
+    assert!(robin.get(&today).await.text.contains("Who are you?"));
+    let people = |server: &Server| {
+        let store = server.host.server.home(home);
+        async move {
+            store.story(home).await.unwrap().people().values().map(|card| card.name.to_string()).collect::<Vec<_>>()
+        }
+    };
+    assert!(robin.get("/who").await.text.contains(r#"value="new""#));
+    let made = robin.post("/who", &[("person", "new"), ("back", &today)]).await;
+    assert_eq!((made.status, made.to.as_deref()), (303, Some(today.as_str())), "{}", made.text);
+    robin.cookies.remove("sayso_person");
+    assert!(!robin.get(&today).await.text.contains("Who are you?"));
+    assert!(!robin.get("/who").await.text.contains(r#"value="new""#));
+    assert_eq!(robin.post("/who", &[("person", "new")]).await.status, 422);
+    let mut named = people(&server).await;
+    named.sort();
+    assert_eq!(named, ["Ilda", "Robin"]);
+    // Whoever has the keeper's name may be anybody: two of one name are nobody.
+    let mut other = server.joined(&server.link_by(&ilda, home, Role::Member).await, "Robin").await;
+    other.post("/people/person/new", &[("name", "Robin"), ("role", "home")]).await;
+    assert!(people(&server).await.len() == 3 && other.get(&today).await.text.contains("Who are you?"));
+}

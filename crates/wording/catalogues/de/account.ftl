@@ -39,6 +39,7 @@ account-codes-old = Die bisherigen gelten dann nicht mehr.
 account-codes-once = Sie werden nur dieses Mal gezeigt. Jeder meldet dich einmal an.
 account-codes-done = Ich habe sie
 account-sessions = Wo du angemeldet bist
+account-zone = Die Uhrzeiten gelten für { $zone }.
 account-end-others = Überall sonst abmelden
 account-roles = Deine Rollen
 account-role = { $role ->
@@ -62,6 +63,8 @@ account-erase-what = Dein Name, deine Adresse, Passkeys, Codes, Sitzungen und Ro
    *[other] { $days } Tage
 }.
 account-erase-button = Mein Konto löschen
+account-erase-alone = Sonst verwaltet niemand, was hier steht. Bevor das Konto gehen kann, lass für jedes jemand anderen verwalten oder geh mit ihm.
+account-erase-other-keeper = Jemand anderen verwalten lassen
 account-erased-title = Dein Konto ist gelöscht
 account-erased = Du bist hier und überall abgemeldet.
 account-sign-out-anyway = Trotzdem abmelden
@@ -71,6 +74,7 @@ account-provider-link = Künftig mit { $name } anmelden
 account-provider-forget = Nicht mehr mit { $name } anmelden
 account-home-id = Kennung dieses Zuhauses: { $id }
 account-codes-ids = Wenn alles andere verloren ist, kann dich, wer den Server verwaltet, mit einer dieser Kennungen neu einladen:
+account-codes-account = Dein Konto
 account-erase-looks = Jedes Zuhause liest weiterhin, dass jemand geschaut hat, ohne deinen Namen: deine Rolle, die Seite und den Tag, { $days } Tage lang.
 account-proof-not-sent-title = Der Brief ging nicht hinaus
 account-proof-not-sent = An { $email } ließ sich gerade kein Brief senden. Nichts hat sich geändert. Prüfe die Adresse und versuch es später noch einmal; geht es auch dann nicht, sag es dem Menschen, der den Server verwaltet.

@@ -3,3 +3,4 @@ who-intro = Alles, was auf diesem Gerät notiert wird, gilt dann als von dir. Da
 who-now = (jetzt)
 who-not-listed = Nicht dabei? { $link }
 who-add = Eine Person hinzufügen
+who-new = { $name }, noch nicht aufgeführt

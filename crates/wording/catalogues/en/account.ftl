@@ -39,6 +39,7 @@ account-codes-old = Those of before hold no longer then.
 account-codes-once = They are shown this once. Each signs you in once.
 account-codes-done = I have them
 account-sessions = Where you are signed in
+account-zone = Times are those of { $zone }.
 account-end-others = Sign out everywhere else
 account-roles = Your roles
 account-role = { $role ->
@@ -62,6 +63,8 @@ account-erase-what = Your name, address, passkeys, codes, sessions and roles go 
    *[other] { $days } days
 } more.
 account-erase-button = Erase my account
+account-erase-alone = You are the only keeper of what stands here. Before the account can go, let someone else keep each, or leave with it.
+account-erase-other-keeper = Make someone else a keeper
 account-erased-title = Your account is erased
 account-erased = You are signed out here and everywhere.
 account-sign-out-anyway = Sign out all the same
@@ -71,6 +74,7 @@ account-provider-link = Sign in with { $name } from now on
 account-provider-forget = No longer sign in with { $name }
 account-home-id = Id of this home: { $id }
 account-codes-ids = If all else is lost, whoever keeps the server can invite you anew by one of these ids:
+account-codes-account = Your account
 account-erase-looks = Homes go on reading that somebody looked, without your name: your role, the page and the day, for { $days } days.
 account-proof-not-sent-title = The letter was not sent
 account-proof-not-sent = No letter could be sent to { $email } just now. Nothing has changed. Check the address and try again later; if that fails too, tell whoever keeps the server.

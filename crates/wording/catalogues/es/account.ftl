@@ -39,6 +39,7 @@ account-codes-old = Los anteriores dejan entonces de valer.
 account-codes-once = Se muestran solo esta vez. Cada uno te deja entrar una vez.
 account-codes-done = Los tengo
 account-sessions = Dónde tienes la sesión iniciada
+account-zone = Las horas son las de { $zone }.
 account-end-others = Cerrar sesión en los demás
 account-roles = Tus papeles
 account-role = { $role ->
@@ -62,6 +63,8 @@ account-erase-what = Tu nombre, dirección, llaves de acceso, códigos, sesiones
    *[other] { $days } días
 } más.
 account-erase-button = Borrar mi cuenta
+account-erase-alone = Nadie más lleva lo que está aquí. Antes de borrar la cuenta, haz que otra persona lleve cada cosa, o vete con ella.
+account-erase-other-keeper = Hacer que otra persona lo lleve
 account-erased-title = Tu cuenta está borrada
 account-erased = La sesión se cerró aquí y en todas partes.
 account-sign-out-anyway = Cerrar la sesión de todos modos
@@ -71,6 +74,7 @@ account-provider-link = Entrar con { $name } desde ahora
 account-provider-forget = Ya no entrar con { $name }
 account-home-id = Identificador de este hogar: { $id }
 account-codes-ids = Si se pierde todo lo demás, quien lleva el servidor puede invitarte de nuevo con uno de estos identificadores:
+account-codes-account = Tu cuenta
 account-erase-looks = Los hogares siguen leyendo que alguien miró, sin tu nombre: tu papel, la página y el día, durante { $days } días.
 account-proof-not-sent-title = La carta no se envió
 account-proof-not-sent = Ahora no se pudo enviar ninguna carta a { $email }. Nada ha cambiado. Revisa la dirección y prueba más tarde; si tampoco va, díselo a quien lleva el servidor.

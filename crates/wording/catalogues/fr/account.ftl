@@ -39,6 +39,7 @@ account-codes-old = Les précédents ne valent alors plus.
 account-codes-once = Ils ne sont montrés que cette fois. Chacun te connecte une fois.
 account-codes-done = Je les ai
 account-sessions = Où tu es en session
+account-zone = Les heures sont celles de { $zone }.
 account-end-others = Se déconnecter partout ailleurs
 account-roles = Tes rôles
 account-role = { $role ->
@@ -62,6 +63,8 @@ account-erase-what = Ton nom, ton adresse, tes clés d’accès, codes, sessions
    *[other] { $days } jours
 }.
 account-erase-button = Effacer mon compte
+account-erase-alone = Personne d’autre que toi ne tient ce qui est ici. Avant que le compte puisse partir, fais tenir chaque lieu par quelqu’un d’autre, ou pars avec lui.
+account-erase-other-keeper = Le faire tenir par quelqu’un d’autre
 account-erased-title = Ton compte est effacé
 account-erased = La session est fermée ici et partout.
 account-sign-out-anyway = Se déconnecter quand même
@@ -71,6 +74,7 @@ account-provider-link = Se connecter avec { $name } désormais
 account-provider-forget = Ne plus se connecter avec { $name }
 account-home-id = Identifiant de ce foyer : { $id }
 account-codes-ids = Si tout le reste est perdu, qui tient le serveur peut t’inviter de nouveau par un de ces identifiants :
+account-codes-account = Ton compte
 account-erase-looks = Les foyers lisent encore que quelqu’un a regardé, sans ton nom : ton rôle, la page et le jour, pendant { $days } jours.
 account-proof-not-sent-title = La lettre n’est pas partie
 account-proof-not-sent = Aucune lettre n’a pu partir vers { $email } à l’instant. Rien n’a changé. Vérifie l’adresse et réessaie plus tard ; si cela échoue encore, dis-le à qui tient le serveur.

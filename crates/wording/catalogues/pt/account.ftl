@@ -39,6 +39,7 @@ account-codes-old = Os anteriores deixam então de valer.
 account-codes-once = São mostrados só desta vez. Cada um deixa você entrar uma vez.
 account-codes-done = Já guardei
 account-sessions = Onde você entrou
+account-zone = Os horários são os de { $zone }.
 account-end-others = Sair de todos os outros
 account-roles = Os seus papéis
 account-role = { $role ->
@@ -62,6 +63,8 @@ account-erase-what = O seu nome, endereço, chaves de acesso, códigos, sessões
    *[other] { $days } dias
 }.
 account-erase-button = Apagar a minha conta
+account-erase-alone = Só você cuida do que está aqui. Antes de a conta ir, faça outra pessoa cuidar de cada um, ou saia com ele.
+account-erase-other-keeper = Fazer outra pessoa cuidar
 account-erased-title = A sua conta foi apagada
 account-erased = Você saiu daqui e de todo lugar.
 account-sign-out-anyway = Sair mesmo assim
@@ -71,6 +74,7 @@ account-provider-link = Entrar com { $name } de agora em diante
 account-provider-forget = Não entrar mais com { $name }
 account-home-id = Identificador desta casa: { $id }
 account-codes-ids = Se todo o resto se perder, quem cuida do servidor pode convidar você de novo por um destes identificadores:
+account-codes-account = Sua conta
 account-erase-looks = As casas continuam lendo que alguém olhou, sem o seu nome: o seu papel, a página e o dia, por { $days } dias.
 account-proof-not-sent-title = A carta não foi enviada
 account-proof-not-sent = Não foi possível enviar uma carta a { $email } agora. Nada mudou. Confira o endereço e tente mais tarde; se também não der, avise quem cuida do servidor.

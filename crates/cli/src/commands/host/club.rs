@@ -3,8 +3,8 @@
 
 use sayso_host::Stories;
 use sayso_model::{
-    Author, Body, ClubId, Coach, Consent, ConsentGiven, Event, Label, Language, Moment, PersonCard, PersonId, PlanLine,
-    PlanWay, Proposal, ProposalAnswer, Proposed, Reply,
+    AccountId, Author, Body, ClubId, Coach, Consent, ConsentGiven, Event, Label, Language, Moment, PersonCard,
+    PersonId, PlanLine, PlanWay, Proposal, ProposalAnswer, Proposed, Reply,
 };
 use sayso_notebook::Pen;
 use sayso_people::capability::Capability;
@@ -13,6 +13,7 @@ use sayso_people::membership::Days;
 use sayso_people::{Allowed, Email, OsSecrets, Part, PartError, People, Role, Scope, Secret, Session};
 use sayso_sim::{ClubHome, Simulated, called};
 use sayso_store::{Appended, Server, StoreError};
+use std::sync::{Mutex, PoisonError};
 use uuid::Uuid;
 
 /// Events put in at once.
@@ -93,6 +94,8 @@ pub struct Maker<'a> {
     pub language: Language,
     /// Now.
     pub now: Moment,
+    /// Accounts that came so far.
+    pub came: Mutex<Vec<AccountId>>,
 }
 
 impl Maker<'_> {
@@ -146,7 +149,18 @@ impl Maker<'_> {
             }
             made(place + 1);
         }
+        self.all_go(&server_keeper).await?;
         Ok(Club { homes: homes.len(), events, doors })
+    }
+
+    /// Ends every session: nobody has signed in yet, and whoever comes in finds none but their own.
+    async fn all_go(&self, server_keeper: &Session) -> Result<(), NotMade> {
+        let by = self.people.may_on_server(server_keeper, Capability::ManageServer, self.now).await?;
+        let came = std::mem::take(&mut *self.came.lock().unwrap_or_else(PoisonError::into_inner));
+        for account in came {
+            self.people.end_all_sessions(&by, account, self.now).await?;
+        }
+        Ok(())
     }
 
     async fn append(&self, run: &Simulated) -> Result<(), NotMade> {
@@ -191,7 +205,9 @@ impl Maker<'_> {
     async fn comes(&self, secret: &Secret, name: &str) -> Result<Session, NotMade> {
         let taker = Taker::New { name: &named(name)?, language: self.language };
         let joined = self.people.take_invitation(secret, taker, FROM, DEVICE, self.now, &mut OsSecrets).await?;
-        joined.session.map(|(session, _)| session).ok_or(NotMade::NoSession)
+        let (session, _) = joined.session.ok_or(NotMade::NoSession)?;
+        self.came.lock().unwrap_or_else(PoisonError::into_inner).push(session.account);
+        Ok(session)
     }
 
     /// The keeper of the club, its coach, and a colleague to whom homes can be handed over.

@@ -9,7 +9,7 @@ use crate::error::CliError;
 use crate::out::{note, tell};
 use club::{Club, Door, Maker, NotMade};
 use sayso_cluster::{Cluster, ClusterError};
-use sayso_host::{HostConfig, HostOpened, Mail, ProviderConfig, links};
+use sayso_host::{HostConfig, HostError, HostOpened, Mail, ProviderConfig, links};
 use sayso_model::{Label, Moment};
 use sayso_norms::Release;
 use sayso_notebook::read_norms;
@@ -19,7 +19,7 @@ use sayso_store::{Database, Server};
 use sayso_web::connections::Patience;
 use sayso_wording::{Locale, Message, say, words};
 use std::net::{Ipv4Addr, SocketAddr, TcpListener};
-use std::sync::Arc;
+use std::sync::{Arc, Mutex};
 use tokio::task::spawn_blocking;
 use url::Url;
 
@@ -152,6 +152,11 @@ fn announce(l: &Locale, url: &Url, opened: &HostOpened) {
 
 /// Serves an invented club on a database server of its own, which goes with it.
 async fn demo(l: &Locale, asked: &Hosting, mail: Mail, provider: Option<ProviderConfig>) -> Result<(), CliError> {
+    // Filling takes a while: what would fail after it is tried before.
+    if asked.port != 0 {
+        let at = SocketAddr::new(asked.listen, asked.port);
+        TcpListener::bind(at).map_err(|source| HostError::Port { at, source })?;
+    }
     note!(l, command_host::database_starting);
     // Held to the end: dropping it stops and removes it.
     let cluster = spawn_blocking(|| Cluster::start(true)).await.map_err(CliError::below)??;
@@ -188,7 +193,9 @@ async fn fill(l: &Locale, database: &Database, seed: u64) -> Result<Club, CliErr
             note!(l, command_host::filling, done = done, all = all);
         }
     };
-    let club = Maker { server: &server, people: &people, language: l.language, now }.make(homes, &told).await?;
+    let club = Maker { server: &server, people: &people, language: l.language, now, came: Mutex::default() }
+        .make(homes, &told)
+        .await?;
     server.close().await;
     people.close().await;
     note!(l, command_host::invented, homes = club.homes, events = club.events);

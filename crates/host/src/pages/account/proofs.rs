@@ -10,6 +10,7 @@ use crate::mailing;
 use crate::onward::Led;
 use crate::reader::Reads;
 use crate::signed::Signed;
+use crate::stories::name_of;
 use axum::Json;
 use axum::extract::{Extension, Path, State};
 use axum::http::{HeaderMap, StatusCode};
@@ -167,9 +168,14 @@ pub async fn new_codes(State(host): State<Arc<Host>>, signed: Signed, headers: H
     let host_name = host.public_url.host_str().unwrap_or_default();
     let who = host.people.who(signed.account.id).await.map_err(told)?;
     let kept = who.memberships.iter().filter(|m| m.part.role() == Role::Keeper).filter_map(|m| m.part.scope().home());
-    let ids: Vec<String> = kept.map(|home| home.to_string()).chain([signed.account.id.to_string()]).collect();
+    let l = signed.locale(&headers);
+    let mut ids = Vec::new();
+    for home in kept {
+        ids.push((Some(name_of(&host, &l, home).await?), home.to_string()));
+    }
+    ids.push((None, signed.account.id.to_string()));
     match host.people.new_recovery_codes(&signed.session, host.now(), &mut OsSecrets).await {
-        Ok(codes) => Ok(view::codes(&signed.locale(&headers), host_name, &codes, &ids).into_response()),
+        Ok(codes) => Ok(view::codes(&l, host_name, &codes, &ids).into_response()),
         Err(why) => led(why),
     }
 }

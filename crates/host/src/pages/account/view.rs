@@ -2,9 +2,10 @@ use super::{Shown, tidings};
 use crate::place::Place;
 use maud::{Markup, html};
 use sayso_model::{Language, Moment};
-use sayso_people::{Lifetimes, Membership, Secret};
+use sayso_people::{Lifetimes, Membership, Scope, Secret};
 use sayso_web::fields::{AGAIN, line, select, sent_again};
 use sayso_web::layout::{bare, bare_with, doors, sign_out};
+use sayso_web::page::HOME_QUERY;
 use sayso_wording::{Locale, say};
 
 pub fn page(shown: &Shown) -> Markup {
@@ -37,6 +38,7 @@ pub fn page(shown: &Shown) -> Markup {
                 @if shown.codes_left > 0 { span.hint { (say!(l, account::codes_old)) } }
             }
             h2 { (say!(l, account::sessions)) }
+            p.quiet { (say!(l, account::zone, zone = shown.zone.name())) }
             (sessions(shown))
             h2 { (say!(l, account::roles)) }
             (roles(shown))
@@ -260,7 +262,8 @@ pub fn email_taken(l: &Locale) -> Markup {
     bare(l, &say!(l, account::prove_title), html! { p { (say!(l, account::email_taken)) } (to_account(l)) })
 }
 
-pub fn codes(l: &Locale, server: &str, codes: &[Secret], ids: &[String]) -> Markup {
+/// `ids`: of homes with their names, and of the account.
+pub fn codes(l: &Locale, server: &str, codes: &[Secret], ids: &[(Option<String>, String)]) -> Markup {
     bare_with(
         l,
         &say!(l, account::codes),
@@ -268,29 +271,54 @@ pub fn codes(l: &Locale, server: &str, codes: &[Secret], ids: &[String]) -> Mark
         html! {
             p.caution { (say!(l, account::codes_once)) }
             p { (server) }
-            ol data-test="codes" { @for code in codes { li.code { (code.reveal()) } } }
+            ol.codes data-test="codes" { @for code in codes { li.code { (code.reveal()) } } }
             p { (say!(l, account::codes_ids)) }
-            ul data-test="ids" { @for id in ids { li { code { (id) } } } }
+            dl.facts data-test="ids" {
+                @for (name, id) in ids { dt { (name.clone().unwrap_or_else(|| say!(l, account::codes_account))) } dd { code { (id) } } }
+            }
             p.noprint { button.primary type="button" data-print hidden { (say!(l, sheets::print)) } }
             p.noprint { a.button href="/account" { (say!(l, account::codes_done)) } }
         },
     )
 }
 
-pub fn erase(l: &Locale, name: &str, lifetimes: &Lifetimes, last_keeper: bool) -> Markup {
+/// `alone`: places that nobody else keeps, with their names; while there is one, nothing can be erased.
+pub fn erase(l: &Locale, name: &str, lifetimes: &Lifetimes, alone: &[(Scope, Option<String>)]) -> Markup {
     let Lifetimes { backup_days, looks_days, .. } = *lifetimes;
     bare(
         l,
         &say!(l, account::erase),
         html! {
-            @if last_keeper { p.stop role="alert" { (say!(l, account::last_keeper)) } }
             p.caution { (say!(l, account::erase_what, days = backup_days)) }
             p { (say!(l, account::erase_looks, days = looks_days)) }
-            form method="post" action="/account/erase" .stack { button data-test="erase" { (say!(l, account::erase_button)) } }
+            @if alone.is_empty() {
+                form method="post" action="/account/erase" .stack { button data-test="erase" { (say!(l, account::erase_button)) } }
+            } @else {
+                section.stop role="alert" data-test="alone" { p { (say!(l, account::erase_alone)) } }
+                ul.plain { @for (scope, name) in alone { li.line { (way_out(l, *scope, name.as_deref())) } } }
+            }
             (to_account(l))
             (doors(l, name))
         },
     )
+}
+
+/// What can be done about a place that nobody else keeps.
+fn way_out(l: &Locale, scope: Scope, name: Option<&str>) -> Markup {
+    let called = name.map_or_else(|| say!(l, server::title), str::to_owned);
+    html! {
+        strong { (called) }
+        span.row {
+            @match scope {
+                Scope::Home(home) => {
+                    a.button href=(format!("/sharing/invite?{HOME_QUERY}={home}")) { (say!(l, sharing::invite)) }
+                    a.button href=(format!("/sharing/leave?{HOME_QUERY}={home}")) { (say!(l, sharing::leave)) }
+                }
+                Scope::Club(club) => a.button href=(format!("/club/{club}")) { (say!(l, account::erase_other_keeper)) },
+                Scope::Server => a.button href="/server" { (say!(l, account::erase_other_keeper)) },
+            }
+        }
+    }
 }
 
 pub fn erased(l: &Locale) -> Markup {

@@ -2,6 +2,7 @@
 
 use crate::asker::{Asker, Inside};
 use crate::fault::told;
+use crate::pages::said::is_kept;
 use sayso_model::{AccountId, ClubId, Coach, Label};
 use sayso_people::db::Member;
 use sayso_people::may::who_can_see;
@@ -45,7 +46,8 @@ pub async fn all(asker: &Asker, inside: &Inside) -> Result<Vec<Near>, Error> {
             Some(member) => member.name.to_string(),
             None => named(asker, account).await?.map(|name| name.to_string()).unwrap_or_default(),
         };
-        let sees = sees.iter().filter(|s| s.account == account).map(|s| s.capability).collect();
+        let sees = sees.iter().filter(|s| s.account == account).map(|s| s.capability);
+        let sees = sees.filter(|capability| is_kept(*capability)).collect();
         all.push(Near { who, name, member, clubs, sees });
     }
     all.sort_by(|a, b| a.member.is_none().cmp(&b.member.is_none()).then(a.name.cmp(&b.name)));

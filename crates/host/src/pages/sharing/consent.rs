@@ -22,9 +22,9 @@ use serde::Deserialize;
 
 /// Fields of a form about a consent.
 const FIELDS: [&str; 5] = [HOME, "purpose", "club", "coach", "words"];
-/// Purposes that are about coaches.
-const OF_COACHES: [ConsentPurpose; 3] =
-    [ConsentPurpose::CoachFigures, ConsentPurpose::CoachLog, ConsentPurpose::CoachSnippets];
+/// Purposes that are about coaches. Not sounds of presses: a server has none, and what there is not is not asked for. Where that was
+/// agreed to before, it stands among what is open and can be taken back.
+const OF_COACHES: [ConsentPurpose; 2] = [ConsentPurpose::CoachFigures, ConsentPurpose::CoachLog];
 
 pub async fn ask(asker: Asker) -> Result<Markup, Error> {
     let inside = asker.home(&[Capability::TakeBack]).await?;

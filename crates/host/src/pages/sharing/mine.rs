@@ -2,7 +2,7 @@
 
 use crate::asker::Asker;
 use crate::fault::told;
-use crate::pages::said::{days, role, shows};
+use crate::pages::said::{days, is_kept, role, shows};
 use crate::stories::{Stories, name_of};
 use crate::way;
 use maud::{Markup, html};
@@ -27,7 +27,7 @@ pub async fn view(asker: &Asker) -> Result<Markup, Error> {
         section #account {
             h2 { (say!(l, frame::account, name = asker.signed.account.name.as_str())) }
             p { (say!(l, sharing::account_seen)) }
-            p.quiet { (say!(l, sharing::nobody_else)) }
+            p.quiet { (say!(l, sharing::keepers_see)) }
         }
         p { a href="/homes" { (say!(l, sharing::to_homes)) } }
     };
@@ -40,7 +40,8 @@ async fn of_home(asker: &Asker, l: &Locale, who: &Who, home: sayso_model::HomeId
     let held = who.memberships.iter().find(|m| m.part.scope() == Scope::Home(home)).map(|m| m.part);
     let Some(known) = people.known_to(who, home, &stories, asker.now).await.map_err(told)? else { return Ok(None) };
     let open = |capability: &Capability| may(who, *capability, home, Some(&known), asker.now).is_ok();
-    let sees: Vec<String> = Capability::ALL.iter().filter(|c| c.looks() && open(c)).map(|c| shows(l, *c)).collect();
+    let sees = Capability::ALL.iter().filter(|c| c.looks() && is_kept(**c) && open(c));
+    let sees: Vec<String> = sees.map(|c| shows(l, *c)).collect();
     if held.is_none() && sees.is_empty() {
         return Ok(None);
     }

@@ -89,7 +89,7 @@ fn who_sees(page: &Page, told: &Told) -> Markup {
                     }
                 }
             } }
-            p.quiet { (say!(l, sharing::nobody_else)) }
+            p.quiet { (say!(l, sharing::nobody_else)) " " (say!(l, sharing::keepers_see)) }
         }
     }
 }

@@ -197,9 +197,9 @@ fn opening(page: &Page, talk: &Talk<'_>, typed: &Typed) -> Markup {
     let mine = typed.text("to") == talk.id().to_string();
     html! {
         @if open && page.leave.is_some() && page.may(Capability::Consent) && is_witnessed(page, talk.id()) {
-            p { a.button.primary href=(format!("/sharing/handed/{}", talk.id())) data-test="to-opening" { (say!(l, talk::look_and_decide)) } }
+            p { a.button.primary href=(page.of_home(&format!("/sharing/handed/{}", talk.id()))) data-test="to-opening" { (say!(l, talk::look_and_decide)) } }
         } @else if open { p.quiet { (say!(l, talk::a_keeper_decides)) } }
-        @if talk.standing == Standing::Accepted && page.leave.is_some() { p { a.link href="/sharing#consent" { (say!(l, talk::see_sharing)) } } }
+        @if talk.standing == Standing::Accepted && page.leave.is_some() { p { a.link href={ (page.of_home("/sharing")) "#consent" } { (say!(l, talk::see_sharing)) } } }
         @if talk.is_live() {
             form method="post" action=(page.of_home("/talk/answer")) {
                 input type="hidden" name="to" value=(talk.id());

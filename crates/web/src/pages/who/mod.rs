@@ -11,9 +11,11 @@ use axum::http::header::SET_COOKIE;
 use axum::response::{IntoResponse, Redirect, Response};
 use axum::routing::get;
 use maud::Markup;
-use sayso_model::PersonId;
+use sayso_model::{Label, PersonCard, PersonId, Role};
+use sayso_people::Capability;
 use sayso_wording::words;
 use serde::Deserialize;
+use uuid::Uuid;
 
 /// Routes of the page.
 pub fn router() -> Router<AppState> {
@@ -52,15 +54,32 @@ pub fn as_field(own_path: &str) -> String {
 #[derive(Deserialize)]
 #[serde(deny_unknown_fields)]
 struct Chosen {
-    person: PersonId,
+    person: String,
     back: Option<String>,
 }
 
+/// The value of the field for somebody of whom there is no card yet, called as the account is.
+const NEW: &str = "new";
+
+/// What a card of the account's own would be called: where there is an account, it may make one, and nobody at home is called so.
+fn new_name(page: &Page) -> Option<&Label> {
+    let leave = page.leave.as_ref().filter(|_| page.may(Capability::ChangeCards))?;
+    let taken = page.story.people().values().any(|card| card.name == leave.name);
+    (!taken).then_some(&leave.name)
+}
+
 async fn choose(page: Page, Form(chosen): Form<Chosen>) -> Result<Response, Error> {
-    if !page.people().iter().any(|t| t.person == chosen.person) {
-        return Err(Error::refused("person", words!(faults::not_a_person)));
-    }
-    Ok(([(SET_COOKIE, remembering(chosen.person))], Redirect::to(&own_path(chosen.back))).into_response())
+    let none = || Error::refused("person", words!(faults::not_a_person));
+    let person = if chosen.person == NEW {
+        let card = PersonCard::new(PersonId(Uuid::now_v7()), new_name(&page).ok_or_else(none)?.clone(), Role::Home);
+        let person = card.person;
+        page.keep(vec![page.about_home(card)]).await?;
+        person
+    } else {
+        let person = chosen.person.parse().map_err(|_| none())?;
+        page.people().iter().find(|t| t.person == person).ok_or_else(none)?.person
+    };
+    Ok(([(SET_COOKIE, remembering(person))], Redirect::to(&own_path(chosen.back))).into_response())
 }
 
 /// The cookie that keeps who holds this device, for a year.
