@@ -51,6 +51,7 @@ evidence-share-right = Anteil richtig
 evidence-chance-line = Senkrechte Linie: Zufall, eins von { $words }. Wörter mit weniger als fünf Durchgängen fehlen. Die Intervalle gelten, wann immer man sie liest.
 evidence-no-such-word = { $name } lernt kein solches Wort.
 evidence-sentence-shown = { $times ->
+    [0] Noch nicht
     [one] Einmal
    *[other] { $times }-mal
 } gezeigt; noch lässt sich nicht sagen, was „{ $word }“ für { $name } bedeutet.

@@ -50,9 +50,10 @@ evidence-right-told = For each word the share of presses at its invitations that
 evidence-share-right = share right
 evidence-chance-line = Upright line: chance, one in { $words }. Words with fewer than five trials are left out. Intervals hold whenever they are read.
 evidence-no-such-word = { $name } is taught no such word.
-evidence-sentence-shown = Shown { $times ->
-    [one] once
-   *[other] { $times } times
+evidence-sentence-shown = { $times ->
+    [0] Not shown yet
+    [one] Shown once
+   *[other] Shown { $times } times
 }; nothing can be said yet about what “{ $word }” means to { $name }.
 evidence-sentence-own = { $name } pressed “{ $word }” { $times ->
     [one] once

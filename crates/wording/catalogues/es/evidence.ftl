@@ -50,9 +50,10 @@ evidence-right-told = Para cada palabra, la parte de pulsaciones en sus invitaci
 evidence-share-right = parte acertada
 evidence-chance-line = Línea vertical: azar, una de cada { $words }. Se omiten palabras con menos de cinco ensayos. Los intervalos valen cuando sea que se lean.
 evidence-no-such-word = A { $name } no se le enseña esa palabra.
-evidence-sentence-shown = Mostrada { $times ->
-    [one] una vez
-   *[other] { $times } veces
+evidence-sentence-shown = { $times ->
+    [0] Aún sin mostrar
+    [one] Mostrada una vez
+   *[other] Mostrada { $times } veces
 }; aún no se puede decir qué significa «{ $word }» para { $name }.
 evidence-sentence-own = { $name } pulsó «{ $word }» { $times ->
     [one] una vez

@@ -50,9 +50,10 @@ evidence-right-told = Pour chaque mot, la part des appuis à ses invitations qui
 evidence-share-right = part juste
 evidence-chance-line = Trait vertical : le hasard, un sur { $words }. Les mots à moins de cinq essais sont omis. Les intervalles valent à tout moment.
 evidence-no-such-word = { $name } n’apprend pas ce mot.
-evidence-sentence-shown = Montré { $times ->
-    [1] une fois
-   *[other] { $times } fois
+evidence-sentence-shown = { $times ->
+    [0] Pas encore montré
+    [1] Montré une fois
+   *[other] Montré { $times } fois
 } ; on ne peut encore rien dire de ce que « { $word } » veut dire pour { $name }.
 evidence-sentence-own = { $name } a appuyé sur « { $word } » { $times ->
     [1] une fois

@@ -50,9 +50,10 @@ evidence-right-told = Para cada palavra, a parte de apertos nos seus convites qu
 evidence-share-right = parte certa
 evidence-chance-line = Linha vertical: acaso, um em { $words }. Palavras com menos de cinco ensaios ficam de fora. Os intervalos valem sempre que lidos.
 evidence-no-such-word = { $name } não aprende essa palavra.
-evidence-sentence-shown = Mostrada { $times ->
-    [1] uma vez
-   *[other] { $times } vezes
+evidence-sentence-shown = { $times ->
+    [0] Ainda não mostrada
+    [1] Mostrada uma vez
+   *[other] Mostrada { $times } vezes
 }; ainda não se pode dizer o que “{ $word }” significa para { $name }.
 evidence-sentence-own = { $name } apertou “{ $word }” { $times ->
     [1] uma vez

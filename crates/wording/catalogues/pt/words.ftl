@@ -16,22 +16,25 @@ words-why-these = Por que estas?
 words-score = A melhor mistura: agradam, são dadas rápido, se distinguem bem. Pontuação { $total }: gosto e entregas { $liked }, tipos { $kinds }, sons distintos { $apart }, já ditas { $said }.
 words-best-in = O melhor de todos os conjuntos em { $share } de { $draws } sorteios do que ainda não se sabe.
 words-how-much = { $basis ->
-    [measured] até agora, dado cerca de { $times ->
+    [measured] Até agora, cerca de { $times ->
         [1] uma vez
        *[other] { $times } vezes
     } por dia
-   *[most] no máximo cerca de { $times ->
+   *[most] No máximo cerca de { $times ->
         [1] uma vez
        *[other] { $times } vezes
     } por dia
-}{ $by ->
-    [time] , em cinco minutos no painel
-    [food] , pela comida do dia
-    [card] , como diz a ficha
-    [usual] , o usual para o tipo
-   *[none] { "" }
 }{ $guess ->
-    [yes] { " " }(por enquanto, um palpite)
+    [yes] , um palpite
+   *[no] { "" }
+}
+words-how-much-by = { $by ->
+    [time] Mais não cabe em cinco minutos no painel.
+    [food] A comida do dia não permite mais.
+    [card] A ficha não permite mais.
+   *[usual] Mais não é usual para o tipo; dê tantas vezes quanto convier.
+}{ $guess ->
+    [yes] { " " }Por enquanto é um palpite; seus registros o substituem.
    *[no] { "" }
 }
 words-not-tested = Ainda não testado: que { $name } goste é um palpite.
@@ -202,11 +205,13 @@ words-because = Porque:
 words-would-change = O que mudaria isso:
 words-fact-shown = Mostrada
 words-fact-shown-times = { $times ->
+    [0] ainda não
     [1] uma vez
    *[other] { $times } vezes
-}, nos últimos sete dias { $week ->
-    [1] uma vez
-   *[other] { $week } vezes
+}{ $week ->
+    [0] , não nos últimos sete dias
+    [1] , uma vez nos últimos sete dias
+   *[other] , { $week } vezes nos últimos sete dias
 }
 words-fact-delay = Do aperto à entrega
 words-fact-response = Apertada ao convidar e querendo

@@ -180,22 +180,30 @@ fn word(page: &AnimalPage, w: &Proposed, best: bool) -> Markup {
     }
 }
 
-/// The one line in sight: how often a day it was given, or can be at most, by which of its limits, and whether that is a guess.
-/// No aim either way; the other limits stand behind the tap.
-fn how_much(l: &Locale, w: &Proposed) -> String {
-    let times = w.per_day.round();
-    let measured = matches!(w.given.per_day_from, Basis::Measured { .. }) && times == f64::from(w.given.per_day);
+/// What limits how often a day it can be given, and whether that is a guess; none where it was measured.
+fn bound(w: &Proposed) -> Option<(&'static str, bool)> {
+    let measured = matches!(w.given.per_day_from, Basis::Measured { .. }) && w.per_day.round() == f64::from(w.given.per_day);
     let guessed = matches!(w.given.seconds_from, Basis::Usual | Basis::MeasuredKind { .. });
-    let (by, guess) = match (w.bound, w.given.per_day_from) {
-        _ if measured => ("none", false),
-        (Bound::Time, _) => ("time", guessed),
-        (Bound::Ration, _) => ("food", false),
-        (Bound::Most, Basis::Card) => ("card", false),
-        (Bound::Most, Basis::Usual | Basis::MeasuredKind { .. }) => ("usual", true),
-        (Bound::Most, Basis::Measured { .. }) => ("none", false),
-    };
-    let (basis, guess) = (if measured { "measured" } else { "most" }, if guess { "yes" } else { "no" });
-    say!(l, words::how_much, basis = basis, times = times, by = by, guess = guess)
+    match (w.bound, w.given.per_day_from) {
+        _ if measured => None,
+        (Bound::Time, _) => Some(("time", guessed)),
+        (Bound::Ration, _) => Some(("food", false)),
+        (Bound::Most, Basis::Card) => Some(("card", false)),
+        (Bound::Most, Basis::Usual | Basis::MeasuredKind { .. }) => Some(("usual", true)),
+        (Bound::Most, Basis::Measured { .. }) => None,
+    }
+}
+
+/// The one line in sight: how often a day it was given, or can be at most, and whether that is a guess. No aim either way; by
+/// which of its limits, and the others, stand behind the tap.
+fn how_much(l: &Locale, w: &Proposed) -> String {
+    let bound = bound(w);
+    let (basis, guess) = (if bound.is_none() { "measured" } else { "most" }, yes(bound.is_some_and(|(_, guess)| guess)));
+    say!(l, words::how_much, basis = basis, times = w.per_day.round(), guess = guess)
+}
+
+const fn yes(whether: bool) -> &'static str {
+    if whether { "yes" } else { "no" }
 }
 
 fn reasons(page: &AnimalPage, w: &Proposed) -> Vec<String> {
@@ -207,6 +215,7 @@ fn reasons(page: &AnimalPage, w: &Proposed) -> Vec<String> {
             scores.iter().map(|(format, e)| say!(l, words::scored, format = *format, figure = finding(l, e))).collect()
         }
     };
+    all.extend(bound(w).map(|(by, guess)| say!(l, words::how_much_by, by = by, guess = yes(guess))));
     all.push(seconds(l, w.seconds, &w.given));
     all.push(match w.given.per_day_from {
         Basis::Measured { n } => say!(l, words::a_day_measured, times = w.given.per_day, days = n),
@@ -258,7 +267,7 @@ fn left_out(l: &Locale, name: &Label, why: &Why) -> String {
             Reason::SoundsLike { how, .. } => likeness(l, how),
             Reason::NoCompany { needed, .. } => say!(l, words::no_company, needed = *needed),
             Reason::AsGood { cautioned } => {
-                say!(l, words::as_good, cautioned = if *cautioned { "yes" } else { "no" })
+                say!(l, words::as_good, cautioned = yes(*cautioned))
             }
             Reason::Outscored { by, behind, .. } => {
                 say!(l, words::outscored, by = part(*by), behind = l.number(*behind, 2))
