@@ -92,7 +92,10 @@ evidence-showings-a-day = Zeigen am Tag
 evidence-showings = Zeigen
 evidence-presses-a-day = Eigene Drücke am Tag
 evidence-presses = Drücke
-evidence-by-day-told = { $n } im Ganzen; die letzten sechs Wochen nach Tagen.
+evidence-by-day-told = { $n } im Ganzen; { $began ->
+    [before] die letzten sechs Wochen nach Tagen.
+   *[other] nach Tagen, ab der ersten Aufzeichnung zum Wort am { $began }.
+}
 evidence-day-axis = Tag (montags benannt)
 evidence-delivered = Gegeben nach dem Druck (mittlerer Wert): { $delay }.
 evidence-then = Was { $name } dann tat
@@ -109,7 +112,8 @@ evidence-may-be-said = Was sich sagen lässt
 evidence-claim = „{ $word }“, { $what }: { $said }.
 evidence-fidelity = Lehren wie verabredet, binnen { $seconds } nach dem Druck gegeben: { $share }.
 evidence-claim-animal = { $name }: { $said }.
-evidence-not-ruled-out = Für dieses Wort nicht ausgeschlossen:
+evidence-not-ruled-out = Was es stattdessen erklären kann:
+evidence-made-unlikely = Was gegen andere Erklärungen getan ist und was von jeder bleibt:
 evidence-rival = { $rival } ({ $standing })
 evidence-plan-check = Eine Prüfung planen
 evidence-behind-it = Was dahintersteht

@@ -92,7 +92,10 @@ evidence-showings-a-day = Showings a day
 evidence-showings = showings
 evidence-presses-a-day = Own presses a day
 evidence-presses = presses
-evidence-by-day-told = { $n } in all; the last six weeks by day.
+evidence-by-day-told = { $n } in all; { $began ->
+    [before] the last six weeks by day.
+   *[other] by day, from the word’s first record on { $began }.
+}
 evidence-day-axis = day (Mondays named)
 evidence-delivered = Delivered after the press (middle value): { $delay }.
 evidence-then = What { $name } did then
@@ -109,7 +112,8 @@ evidence-may-be-said = What may be said
 evidence-claim = “{ $word }”, { $what }: { $said }.
 evidence-fidelity = Teaching as agreed, given within { $seconds } of the press: { $share }.
 evidence-claim-animal = { $name }: { $said }.
-evidence-not-ruled-out = Not ruled out for this word:
+evidence-not-ruled-out = What may explain it instead:
+evidence-made-unlikely = What was done about other explanations, and what remains of each:
 evidence-rival = { $rival } ({ $standing })
 evidence-plan-check = Plan a check
 evidence-behind-it = What stands behind it

@@ -92,7 +92,10 @@ evidence-showings-a-day = Muestras por día
 evidence-showings = demostraciones
 evidence-presses-a-day = Pulsaciones propias por día
 evidence-presses = pulsaciones
-evidence-by-day-told = { $n } en total; las últimas seis semanas por día.
+evidence-by-day-told = { $n } en total; { $began ->
+    [before] las últimas seis semanas por día.
+   *[other] por día, desde el primer registro de la palabra, el { $began }.
+}
 evidence-day-axis = día (lunes con fecha)
 evidence-delivered = Entregado tras pulsar (valor central): { $delay }.
 evidence-then = Qué hizo { $name } después
@@ -109,7 +112,8 @@ evidence-may-be-said = Qué se puede decir
 evidence-claim = «{ $word }», { $what }: { $said }.
 evidence-fidelity = Enseñanza según lo acordado, dado en { $seconds } tras pulsar: { $share }.
 evidence-claim-animal = { $name }: { $said }.
-evidence-not-ruled-out = No descartado para esta palabra:
+evidence-not-ruled-out = Qué puede explicarlo en su lugar:
+evidence-made-unlikely = Qué se hizo frente a otras explicaciones y qué queda de cada una:
 evidence-rival = { $rival } ({ $standing })
 evidence-plan-check = Planear una comprobación
 evidence-behind-it = Qué hay detrás

@@ -91,7 +91,10 @@ evidence-showings-a-day = Démonstrations par jour
 evidence-showings = démonstrations
 evidence-presses-a-day = Appuis spontanés par jour
 evidence-presses = appuis
-evidence-by-day-told = { $n } en tout ; les six dernières semaines par jour.
+evidence-by-day-told = { $n } en tout ; { $began ->
+    [before] les six dernières semaines par jour.
+   *[other] par jour, depuis le premier relevé du mot, le { $began }.
+}
 evidence-day-axis = jour (lundis datés)
 evidence-delivered = Donné après l’appui (valeur médiane) : { $delay }.
 evidence-then = Ce que { $name } a fait ensuite
@@ -108,7 +111,8 @@ evidence-may-be-said = Ce qu’on peut dire
 evidence-claim = « { $word } », { $what } : { $said }.
 evidence-fidelity = Enseignement comme convenu, donné en { $seconds } après l’appui : { $share }.
 evidence-claim-animal = { $name } : { $said }.
-evidence-not-ruled-out = Non exclu pour ce mot :
+evidence-not-ruled-out = Ce qui peut l’expliquer autrement :
+evidence-made-unlikely = Ce qui a été fait face aux autres explications, et ce qui reste de chacune :
 evidence-rival = { $rival } ({ $standing })
 evidence-plan-check = Prévoir une vérification
 evidence-behind-it = Ce qui est derrière

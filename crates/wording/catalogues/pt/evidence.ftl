@@ -92,7 +92,10 @@ evidence-showings-a-day = Demonstrações por dia
 evidence-showings = demonstrações
 evidence-presses-a-day = Apertos próprios por dia
 evidence-presses = apertos
-evidence-by-day-told = { $n } ao todo; as últimas seis semanas por dia.
+evidence-by-day-told = { $n } ao todo; { $began ->
+    [before] as últimas seis semanas por dia.
+   *[other] por dia, desde o primeiro registro da palavra, em { $began }.
+}
 evidence-day-axis = dia (segundas com data)
 evidence-delivered = Entregue após o aperto (valor do meio): { $delay }.
 evidence-then = O que { $name } fez depois
@@ -109,7 +112,8 @@ evidence-may-be-said = O que se pode dizer
 evidence-claim = “{ $word }”, { $what }: { $said }.
 evidence-fidelity = Ensino como combinado, dado em { $seconds } após o aperto: { $share }.
 evidence-claim-animal = { $name }: { $said }.
-evidence-not-ruled-out = Não descartado para esta palavra:
+evidence-not-ruled-out = O que pode explicar em vez disso:
+evidence-made-unlikely = O que foi feito quanto a outras explicações e o que resta de cada uma:
 evidence-rival = { $rival } ({ $standing })
 evidence-plan-check = Planejar uma verificação
 evidence-behind-it = O que está por trás
