@@ -3,8 +3,9 @@
 use super::{animals, sheet, words};
 use crate::sheet::{Block, Cell, Look, Paragraph, Row, Sheet, Table};
 use sayso_advisor::ration::cautions;
-use sayso_model::{AnimalId, HouseRule, Moment, Note, RewardId, Story, WordCard, WordId};
+use sayso_model::{AnimalId, HouseRule, Moment, RewardId, Story, WordCard, WordId};
 use sayso_wording::hazards::briefly;
+use sayso_wording::on_card;
 use sayso_wording::{Locale, say};
 use std::collections::BTreeSet;
 
@@ -63,7 +64,8 @@ fn cares(story: &Story, l: &Locale, word: &WordCard, told: &mut BTreeSet<(Reward
 }
 
 fn row(story: &Story, l: &Locale, word: &WordCard, own_rules: Vec<String>) -> Vec<Cell> {
-    let written = |text: &Option<Note>| Cell::from(text.as_ref().map_or_else(String::new, ToString::to_string));
+    let written = |text: Option<String>| Cell::from(text.unwrap_or_default());
+    let on_card = on_card::read(l, story, word);
     let mut hints = Vec::new();
     let all = animals(story);
     if all.len() > 1 {
@@ -75,8 +77,8 @@ fn row(story: &Story, l: &Locale, word: &WordCard, own_rules: Vec<String>) -> Ve
     }
     vec![
         Cell { hints, ..Cell::from(word.says.to_string()) },
-        written(&word.means),
-        Cell { more: own_rules, ..written(&word.answer) },
-        written(&word.not_now),
+        written(on_card.means),
+        Cell { more: own_rules, ..written(on_card.answer) },
+        written(on_card.not_now),
     ]
 }

@@ -94,7 +94,8 @@ words-outscored = { $by ->
 }
 words-give = Gib, worum „{ $says }“ bittet.
 words-asks-for = bittet um: { $name }
-words-not-now = „Jetzt nicht“, einmal und ruhig; etwas anderes anbieten.
+words-not-now = „{ $said }“, einmal und ruhig; etwas anderes anbieten.
+words-not-now-said = Jetzt nicht
 words-size-leaves-out = und Plätze je Reihe lassen einen Platz mit Wort weg; ändere erst die Größe und sieh nach
 words-cannot-give = darf { $name } nicht gegeben werden: { $why }. Wähle etwas anderes
 words-page-title = Wörter von { $name }

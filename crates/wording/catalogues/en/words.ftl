@@ -94,7 +94,8 @@ words-outscored = { $by ->
 }
 words-give = Give what “{ $says }” asks for.
 words-asks-for = asks for: { $name }
-words-not-now = “Not now”, once and calmly; offer something else.
+words-not-now = “{ $said }”, once and calmly; offer something else.
+words-not-now-said = Not now
 words-size-leaves-out = and places a row leave out a place that holds a word; change the size first and look
 words-cannot-give = cannot be given to { $name }: { $why }. Choose another
 words-page-title = Words of { $name }

@@ -94,7 +94,8 @@ words-outscored = { $by ->
 }
 words-give = Dar lo que pide «{ $says }».
 words-asks-for = pide: { $name }
-words-not-now = «Ahora no», una vez y con calma; ofrece otra cosa.
+words-not-now = «{ $said }», una vez y con calma; ofrece otra cosa.
+words-not-now-said = Ahora no
 words-size-leaves-out = y lugares por fila dejan fuera un lugar con palabra; cambia antes el tamaño y mira
 words-cannot-give = no se puede dar a { $name }: { $why }. Elige otro
 words-page-title = Palabras de { $name }

@@ -94,7 +94,8 @@ words-outscored = { $by ->
 }
 words-give = Donner ce que « { $says } » demande.
 words-asks-for = demande : { $name }
-words-not-now = « Pas maintenant », une fois et calmement ; proposer autre chose.
+words-not-now = « { $said } », une fois et calmement ; proposer autre chose.
+words-not-now-said = Pas maintenant
 words-size-leaves-out = et places par rangée laissent de côté une place avec un mot ; change d’abord la taille et regarde
 words-cannot-give = ne peut pas être donné à { $name } : { $why }. Choisis autre chose
 words-page-title = Mots de { $name }

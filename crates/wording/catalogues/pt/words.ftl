@@ -94,7 +94,8 @@ words-outscored = { $by ->
 }
 words-give = Dar o que “{ $says }” pede.
 words-asks-for = pede: { $name }
-words-not-now = “Agora não”, uma vez e com calma; oferecer outra coisa.
+words-not-now = “{ $said }”, uma vez e com calma; oferecer outra coisa.
+words-not-now-said = Agora não
 words-size-leaves-out = e lugares por fileira deixam de fora um lugar com palavra; mude primeiro o tamanho e veja
 words-cannot-give = não pode ser dado a { $name }: { $why }. Escolha outro
 words-page-title = Palavras de { $name }

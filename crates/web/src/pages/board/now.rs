@@ -18,6 +18,7 @@ use sayso_model::{
 };
 use sayso_people::Capability;
 use sayso_wording::hazards::{briefly, food, foods};
+use sayso_wording::on_card;
 use sayso_wording::ration::refusal;
 use sayso_wording::{say, signs};
 use serde::Serialize;
@@ -236,17 +237,20 @@ fn words(page: &AnimalPage, case: &Case<'_>, advised: Option<&Today>) -> Vec<Wor
     story
         .words_by_place(animal)
         .into_iter()
-        .map(|w| WordNow {
-            id: w.word,
-            says: w.says.to_string(),
-            answer: w.answer.as_ref().map(ToString::to_string),
-            not_now: w.not_now.as_ref().map(ToString::to_string),
-            closing: w.closing,
-            stage: stages.get(&w.word).copied().unwrap_or(Stage::Prepare),
-            may_invite: advised.is_some_and(|t| t.may_invite(w.word)),
-            draws: draws.contains(&w.word),
-            reward: w.reward,
-            picture: picture::address(story, PictureOf::Word { word: w.word }),
+        .map(|w| {
+            let on_card = on_card::read(&page.locale, story, w);
+            WordNow {
+                id: w.word,
+                says: w.says.to_string(),
+                answer: on_card.answer,
+                not_now: on_card.not_now,
+                closing: w.closing,
+                stage: stages.get(&w.word).copied().unwrap_or(Stage::Prepare),
+                may_invite: advised.is_some_and(|t| t.may_invite(w.word)),
+                draws: draws.contains(&w.word),
+                reward: w.reward,
+                picture: picture::address(story, PictureOf::Word { word: w.word }),
+            }
         })
         .collect()
 }

@@ -1,6 +1,6 @@
 //! First words: proposed with reasons, taken over as cards.
 
-use super::card::{label, proposed};
+use super::card::label;
 use super::sounds;
 use crate::cautions::for_animal;
 use crate::error::Error;
@@ -17,6 +17,7 @@ use sayso_methods::words::FirstWordsError;
 use sayso_model::{Label, Note, RewardCard, RewardId, WordCard, WordId};
 use sayso_wording::figures::finding;
 use sayso_wording::hazards::foods;
+use sayso_wording::on_card;
 use sayso_wording::sounds::likeness;
 use sayso_wording::{Locale, say};
 use uuid::Uuid;
@@ -77,14 +78,14 @@ fn open(page: &AnimalPage) -> Vec<&RewardCard> {
 
 fn card(page: &AnimalPage, reward: &RewardCard, says: Option<Label>) -> Result<WordCard, Error> {
     let says = says.map_or_else(|| Label::new(&label(page, reward)).map_err(Error::internal), Ok)?;
-    let (means, answer, not_now) = proposed(&page.locale, reward, says.as_str());
-    let note = |text: &str| Note::new(text).map(Some).map_err(Error::internal);
+    let on_card = on_card::proposed(&page.locale, Some(reward), says.as_str());
+    let note = |text: &Option<String>| text.as_deref().map(Note::new).transpose().map_err(Error::internal);
     Ok(WordCard {
         word: WordId(Uuid::now_v7()),
         says,
-        means: note(&means)?,
-        answer: note(&answer)?,
-        not_now: note(&not_now)?,
+        means: note(&on_card.means)?,
+        answer: note(&on_card.answer)?,
+        not_now: note(&on_card.not_now)?,
         reward: Some(reward.reward),
         closing: false,
         animals: if page.animals().len() > 1 { vec![page.id] } else { Vec::new() },
