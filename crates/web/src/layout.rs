@@ -153,7 +153,8 @@ pub fn layout_with(page: &Page, tab: Tab, title: &str, modules: &[&str], body: M
         _ => tab.href(animal),
     };
     // How many letters stand side by side in the bar: they are as large as leaves them one line.
-    let letters: usize = Tab::NEAR.iter().map(|t| t.name(l)).chain([say!(l, frame::more)]).map(|name| name.chars().count()).sum();
+    let letters: usize =
+        Tab::NEAR.iter().map(|t| t.name(l)).chain([say!(l, frame::more)]).map(|name| name.chars().count()).sum();
     let long = match letters {
         0..=28 => "",
         29..=34 => "long",

@@ -127,7 +127,8 @@ fn a_caution_says_what_how_bad_for_whom_and_why() {
     );
     let string = cautions_of(Species::Cat, RewardKind::Play, "ball of wool");
     for language in Language::ALL {
-        let (whole, brief) = (hazards::foods(&Locale::of(language), &string), hazards::briefly(&Locale::of(language), "wool", &string));
+        let (whole, brief) =
+            (hazards::foods(&Locale::of(language), &string), hazards::briefly(&Locale::of(language), "wool", &string));
         assert!(brief.starts_with("wool") && 2 * brief.len() < whole.len(), "{language:?}: {brief}");
         assert!(by_id(&Locale::of(language), "hazards-brief-strings").is_some_and(|own| brief.ends_with(&own)));
     }

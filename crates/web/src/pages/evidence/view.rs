@@ -234,7 +234,8 @@ fn by_day(locale: &Locale, [title, what]: [String; 2], drawn: &Drawn, counts: &B
     if n == 0 {
         return html! { p.quiet { (locale.colon(&title, &none(locale))) } };
     }
-    let began = drawn.days.first().filter(|_| drawn.begins).map_or_else(|| "before".to_owned(), |day| locale.date(*day));
+    let began =
+        drawn.days.first().filter(|_| drawn.begins).map_or_else(|| "before".to_owned(), |day| locale.date(*day));
     let told = say!(locale, evidence::by_day_told, n = n, began = began);
     html! {
         (bars(locale, &title, &told, &say!(locale, evidence::day_axis), &what, &all))

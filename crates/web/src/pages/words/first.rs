@@ -183,7 +183,8 @@ fn word(page: &AnimalPage, w: &Proposed, best: bool) -> Markup {
 
 /// What limits how often a day it can be given, and whether that is a guess; none where it was measured.
 fn bound(w: &Proposed) -> Option<(&'static str, bool)> {
-    let measured = matches!(w.given.per_day_from, Basis::Measured { .. }) && w.per_day.round() == f64::from(w.given.per_day);
+    let measured =
+        matches!(w.given.per_day_from, Basis::Measured { .. }) && w.per_day.round() == f64::from(w.given.per_day);
     let guessed = matches!(w.given.seconds_from, Basis::Usual | Basis::MeasuredKind { .. });
     match (w.bound, w.given.per_day_from) {
         _ if measured => None,
@@ -199,7 +200,8 @@ fn bound(w: &Proposed) -> Option<(&'static str, bool)> {
 /// which of its limits, and the others, stand behind the tap.
 fn how_much(l: &Locale, w: &Proposed) -> String {
     let bound = bound(w);
-    let (basis, guess) = (if bound.is_none() { "measured" } else { "most" }, yes(bound.is_some_and(|(_, guess)| guess)));
+    let (basis, guess) =
+        (if bound.is_none() { "measured" } else { "most" }, yes(bound.is_some_and(|(_, guess)| guess)));
     say!(l, words::how_much, basis = basis, times = w.per_day.round(), guess = guess)
 }
 
