@@ -304,3 +304,51 @@ async fn places_are_proposed_for_new_words_and_the_others_stay() {
     assert!(at(&bawl) - at(&ball) >= 3, "words that sound the same stand apart");
     home.page(&format!("{to}?rows=1&columns=1&propose=yes")).await.says("cannot be proposed");
 }
+
+#[tokio::test]
+async fn on_the_way_to_the_first_session_recording_can_wait() {
+    let home = Home::new().await;
+    let later = "data-test=\"later\"";
+    let record = format!("/a/{}/words/record", home.animal);
+    home.page(&record).await.does_not_say(later);
+    word(&home, "ball", &[]).await;
+    let page = home.page(&record).await;
+    page.says(later).says("Later").says("Today keeps a line for it");
+    let to =
+        page.text.split(later).next().unwrap().rsplit("href=\"").next().unwrap().split('"').next().unwrap().to_owned();
+    home.page(&to).await.says("<h1");
+    assert!(!to.contains("record"), "it goes on: {to}");
+}
+
+#[tokio::test]
+async fn what_nobody_edited_on_a_card_is_read_in_the_readers_language() {
+    let home = Home::new().await;
+    let ball = home.reward("play", "ball", &[]).await;
+    let new = home.page(&format!("/a/{}/words/new?reward={ball}", home.animal)).await;
+    new.says("asks for: ball");
+    let texts = [
+        ("means", "asks for: ball"),
+        ("answer", "Give what “ball” asks for."),
+        ("not_now", "“Not now”, once and calmly; offer something else."),
+        ("reward", &ball),
+    ];
+    word(&home, "ball", &texts).await;
+    // Whoever writes reads German from here on.
+    let person = *home.story().await.people().keys().next().unwrap();
+    let german = [("name", "Ada"), ("role", "home"), ("language", "de"), ("active", "yes")];
+    home.post(&format!("/people/person/{person}"), &german).await.kept();
+    let card = home.story().await.words_of(home.animal)[0].word;
+    for path in [
+        format!("/a/{}/words", home.animal),
+        format!("/a/{}/words/card/{card}", home.animal),
+        "/sheets/rules".to_owned(),
+        format!("/a/{}/board", home.animal),
+    ] {
+        let page = home.page(&path).await;
+        page.says("Gib, worum „ball“ bittet.").says("„Not now“").does_not_say("Give what");
+    }
+    // One that a person wrote stays as it is.
+    let edited = [("says", "ball"), ("answer", "Throw it once."), ("active", "yes")];
+    home.post(&format!("/a/{}/words/card/{card}", home.animal), &edited).await.kept();
+    home.page("/sheets/rules").await.says("Throw it once.");
+}

@@ -18,7 +18,7 @@ use sayso_people::Capability;
 use sayso_wording::hazards::foods;
 use sayso_wording::on_card;
 use sayso_wording::sounds::likeness as likeness_said;
-use sayso_wording::{Locale, say};
+use sayso_wording::say;
 use serde::Deserialize;
 use uuid::Uuid;
 
