@@ -78,6 +78,10 @@ evidence-sentence-invited = { $wanted ->
        *[other] bisher nicht mehr als Zufall
     }.
 }
+evidence-presses-more = { $more ->
+    [one] Einer dieser { $presses } Drücke kam, als { $name } die Sache nicht wollte oder niemand es notierte: Unter den { $wanted } fehlt er.
+   *[other] { $more } dieser { $presses } Drücke kamen, als { $name } die Sache nicht wollte oder niemand es notierte: Unter den { $wanted } fehlen sie.
+}
 evidence-stage = Stufe: { $stage }
 evidence-figures-point = Die Zahlen sprechen für { $stage }.
 evidence-invitations = Einladungen

@@ -78,6 +78,10 @@ evidence-sentence-invited = { $wanted ->
        *[other] not more than chance so far
     }.
 }
+evidence-presses-more = { $more ->
+    [one] One of these { $presses } presses came when { $name } did not want the thing, or nobody noted it: it is left out of the { $wanted }.
+   *[other] { $more } of these { $presses } presses came when { $name } did not want the thing, or nobody noted it: they are left out of the { $wanted }.
+}
 evidence-stage = Stage: { $stage }
 evidence-figures-point = The figures point to { $stage }.
 evidence-invitations = Invitations

@@ -78,6 +78,10 @@ evidence-sentence-invited = { $wanted ->
        *[other] por ahora no más que el azar
     }.
 }
+evidence-presses-more = { $more ->
+    [one] Una de estas { $presses } pulsaciones llegó cuando { $name } no quería la cosa, o nadie lo anotó: no está entre las { $wanted }.
+   *[other] { $more } de estas { $presses } pulsaciones llegaron cuando { $name } no quería la cosa, o nadie lo anotó: no están entre las { $wanted }.
+}
 evidence-stage = Etapa: { $stage }
 evidence-figures-point = Las cifras apuntan a { $stage }.
 evidence-invitations = Invitaciones

@@ -77,6 +77,10 @@ evidence-sentence-invited = { $wanted ->
        *[other] pas plus que le hasard jusqu’ici
     }.
 }
+evidence-presses-more = { $more ->
+    [1] Un de ces { $presses } appuis est venu quand { $name } ne voulait pas la chose, ou personne ne l’a noté : il n’est pas parmi les { $wanted }.
+   *[other] { $more } de ces { $presses } appuis sont venus quand { $name } ne voulait pas la chose, ou personne ne l’a noté : ils ne sont pas parmi les { $wanted }.
+}
 evidence-stage = Étape : { $stage }
 evidence-figures-point = Les chiffres indiquent { $stage }.
 evidence-invitations = Invitations

@@ -78,6 +78,10 @@ evidence-sentence-invited = { $wanted ->
        *[other] até agora não mais que o acaso
     }.
 }
+evidence-presses-more = { $more ->
+    [1] Um destes { $presses } apertos veio quando { $name } não queria a coisa, ou ninguém anotou: ele não está entre as { $wanted }.
+   *[other] { $more } destes { $presses } apertos vieram quando { $name } não queria a coisa, ou ninguém anotou: eles não estão entre as { $wanted }.
+}
 evidence-stage = Etapa: { $stage }
 evidence-figures-point = Os números apontam para { $stage }.
 evidence-invitations = Convites

@@ -12,7 +12,7 @@ use sayso_model::Day;
 use sayso_people::Capability;
 use sayso_wording::advice::{bearing, because, cause, change};
 use sayso_wording::claims::{by_ladder, of_animal, rivals_of, tests_of};
-use sayso_wording::evidence::{above_chance, chance, left_out, sentence, waited};
+use sayso_wording::evidence::{above_chance, chance, left_out, presses_more, sentence, waited};
 use sayso_wording::figures::{finding, none};
 use sayso_wording::generalise::{compares, which};
 use sayso_wording::{Locale, Message, events, say};
@@ -54,7 +54,7 @@ fn measured(page: &AnimalPage, e: &Evidence) -> Markup {
     let days = drawn(first, page.now.day(&page.zone));
     html! {
         h2 { (say!(locale, evidence::invitations)) }
-        (invitations(locale, e))
+        (invitations(locale, name, e))
         @match &e.curve {
             Ok(curve) if curve.n < TOO_EARLY => p.quiet { (say!(locale, evidence::curve_few, n = curve.n)) },
             Ok(curve) => (learning(locale, curve)),
@@ -155,7 +155,7 @@ fn settings(locale: &Locale, rows: &[Setting]) -> Markup {
     }
 }
 
-fn invitations(locale: &Locale, e: &Evidence) -> Markup {
+fn invitations(locale: &Locale, name: &str, e: &Evidence) -> Markup {
     let (i, s) = (e.invitations, &e.standing);
     let of = |k: usize, n: usize, share: &Estimate| match n {
         0 => none(locale),
@@ -166,7 +166,7 @@ fn invitations(locale: &Locale, e: &Evidence) -> Markup {
             dt { (say!(locale, evidence::pressed_of_wanted)) }
             dd { (of(i.pressed, i.wanted, &s.response)) }
             dt { (say!(locale, evidence::right_of_presses)) }
-            dd { (of(i.right, i.presses, &s.right)) }
+            dd { (of(i.right, i.presses, &s.right)) @if let Some(more) = presses_more(locale, name, e) { ". " (more) } }
             dt { (say!(locale, evidence::chance)) }
             dd { (chance(locale, &s.chance)) "." @if i.presses > 0 { " " (say!(locale, evidence::above_chance, above = above_chance(e))) } }
             @if i.without_button > 0 { dt { (say!(locale, evidence::without_button)) } dd { (i.without_button) } }
