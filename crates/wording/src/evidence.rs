@@ -78,7 +78,8 @@ pub fn presses_more(locale: &Locale, name: &str, e: &Evidence) -> Option<String>
     let counts = e.invitations;
     let more = counts.presses.saturating_sub(counts.pressed);
     let (presses, wanted) = (counts.presses, counts.wanted);
-    (more > 0).then(|| say!(locale, evidence::presses_more, more = more, presses = presses, name = name, wanted = wanted))
+    (more > 0)
+        .then(|| say!(locale, evidence::presses_more, more = more, presses = presses, name = name, wanted = wanted))
 }
 
 /// How right presses at invitations stand to chance: more of them than chance is told as a verdict only with what was drawn,

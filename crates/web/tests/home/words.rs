@@ -158,7 +158,10 @@ async fn the_board_leads_to_words_and_warns_of_what_its_buttons_bring_only() {
     home.post(&format!("{words}/new"), &[("says", "tug"), ("reward", &tug)]).await.kept();
     home.page(&board).await.does_not_say("data-test=\"no-words\"").does_not_say("data-test=\"care-of\"");
     home.post(&format!("{words}/new"), &[("says", "cheese"), ("reward", &cheese)]).await.kept();
-    home.page(&board).await.says("data-test=\"care-of\">cheese cube: only a little").does_not_say("\"care-of\">bacon bit");
+    home.page(&board)
+        .await
+        .says("data-test=\"care-of\">cheese cube: only a little")
+        .does_not_say("\"care-of\">bacon bit");
 }
 
 #[tokio::test]

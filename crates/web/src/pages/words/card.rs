@@ -17,8 +17,8 @@ use sayso_model::{PictureOf, RewardCard, RewardId, WordCard, WordId};
 use sayso_people::Capability;
 use sayso_wording::hazards::foods;
 use sayso_wording::on_card;
-use sayso_wording::sounds::likeness as likeness_said;
 use sayso_wording::say;
+use sayso_wording::sounds::likeness as likeness_said;
 use serde::Deserialize;
 use uuid::Uuid;
 
