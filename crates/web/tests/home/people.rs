@@ -419,26 +419,3 @@ async fn a_puppys_grown_weight_is_asked_for_once_and_then_let_be() {
     home.post(&to, &[puppy[0], puppy[1], ("adult_weight_kg", "20")]).await.kept();
     home.post(&to, &[("weight_kg", "20"), ("life_stage", "neutered_adult")]).await.kept();
 }
-
-#[tokio::test]
-async fn a_caution_stands_short_and_once_where_the_thing_is_given() {
-    let home = Home::new().await;
-    let rope = home.reward("play", "ball of wool", &[]).await;
-    for says in ["wool", "string"] {
-        let new = format!("/a/{}/words/new", home.animal);
-        home.post(&new, &[("says", says), ("reward", &rope)]).await.kept();
-    }
-    let brief = "ball of wool: only while you hold it, then put it away";
-    for path in [format!("/a/{}/board", home.animal), "/sheets/rules".to_owned()] {
-        let page = home.page(&path).await;
-        let body = page.text.split("class=\"below\"").last().unwrap();
-        assert_eq!(body.matches(brief).count(), 1, "once on {path}");
-        assert!(body.contains("call a veterinarian") && !body.contains("the gut bunches up"), "short on {path}");
-    }
-    // Where it is typed it stands whole.
-    home.page(&format!("/people/reward/{rope}")).await.says("the gut bunches up");
-    home.page(&format!("/a/{}/ideas", home.animal))
-        .await
-        .says("cheese")
-        .says("only a little \u{2013} many cannot digest lactose");
-}
