@@ -249,8 +249,8 @@ async fn a_caution_stands_short_and_once_where_the_thing_is_given() {
         assert_eq!(body.matches(brief).count(), 1, "once on {path}");
         assert!(body.contains("call a veterinarian") && !body.contains("the gut bunches up"), "short on {path}");
     }
-    // Where it is typed it stands whole.
-    home.page(&format!("/people/reward/{rope}")).await.says("the gut bunches up");
+    // Beside its card it stands whole.
+    home.page(&format!("/a/{}/words", home.animal)).await.says("the gut bunches up");
     home.page(&format!("/a/{}/ideas", home.animal))
         .await
         .says("cheese")
