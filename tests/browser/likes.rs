@@ -67,10 +67,11 @@ const UNDO: &str = "const r = document.querySelector('form.last button')?.getBou
 /// Things of a pair that are not whole on the screen without scrolling, and names that are cut.
 const OUT_OF_SIGHT: &str = "
     const end = document.querySelector('nav.thumb').getBoundingClientRect().top;
-    return [...document.querySelectorAll('button.pick')].flatMap((b) => {
+    const all = [...document.querySelectorAll('button.pick')];
+    return all.flatMap((b) => {
       const r = b.getBoundingClientRect(), name = b.querySelector('strong').textContent;
       const cut = [b, ...b.children].some((e) => !e.matches('svg') && (e.scrollWidth > e.clientWidth + 1 && e.clientWidth > 0 || e.getBoundingClientRect().bottom > r.bottom + 1));
-      return [cut && `${name} is cut`, (scrollY > 0 || r.bottom > end) && `${name} ends at ${r.bottom} of ${end}`].filter(Boolean);
+      return [all.length !== 2 && `${all.length} things`, cut && `${name} is cut`, (scrollY > 0 || r.bottom > end) && `${name} ends at ${r.bottom} of ${end}`].filter(Boolean);
     });";
 
 /// A box: left, top, width, height.
@@ -159,7 +160,8 @@ async fn the_answers_stay_in_their_places_from_trial_to_trial() {
     let pair = sayso_model::AssessmentId(uuid::Uuid::now_v7());
     drop(server);
     let store = sayso_store::Store::open(dir.path()).await.unwrap();
-    let two = card(95, "Chicken, cooked, pea-sized", sayso_model::RewardKind::Food);
+    let mut two = card(95, "Chicken, cooked, pea-sized", sayso_model::RewardKind::Food);
+    two.kcal_per_piece = Some(sayso_model::Kcal::clamped(1.0));
     let test = sayso_model::LikesTest {
         assessment: pair,
         format: LikesFormat::Paired,
@@ -168,7 +170,8 @@ async fn the_answers_stay_in_their_places_from_trial_to_trial() {
         seed: 7,
     };
     let event = |animal, body| sayso_model::Event { id: id(), home, animal, body, ..pattern.clone() };
-    store.append(vec![event(None, two.into()), event(Some(who), test.into())]).await.unwrap();
+    let kept = store.append(vec![event(None, two.into()), event(Some(who), test.into())]).await.unwrap();
+    println!("{kept:?}");
     store.close().await.unwrap();
     let server = Server::start(dir.path(), 0);
     for size in [(360, 780), PHONE] {
