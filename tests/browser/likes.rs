@@ -170,8 +170,7 @@ async fn the_answers_stay_in_their_places_from_trial_to_trial() {
         seed: 7,
     };
     let event = |animal, body| sayso_model::Event { id: id(), home, animal, body, ..pattern.clone() };
-    let kept = store.append(vec![event(None, two.into()), event(Some(who), test.into())]).await.unwrap();
-    println!("{kept:?}");
+    store.append(vec![event(None, two.into()), event(Some(who), test.into())]).await.unwrap();
     store.close().await.unwrap();
     let server = Server::start(dir.path(), 0);
     for size in [(360, 780), PHONE] {
