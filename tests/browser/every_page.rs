@@ -4,9 +4,9 @@ use crate::harness::{Browser, Server, animal, story};
 use crate::listen::record;
 use crate::sounds::{say, wav};
 use sayso_model::{
-    AccountId, AnimalId, Author, Body, CaseExpected, CaseMeasure, CaseQuestion, Event, EventId, Label, Note, PlanLine,
-    PlanWay, PressedBy, ProbeId, ProbePlan, Proposal, ProposalAnswer, Proposed, Reply, ShortNote, Sign, SignLevel,
-    Source, TalkAbout, When, Withdrawal, WordId,
+    AccountId, AnimalId, AssessmentId, Author, Body, CaseExpected, CaseMeasure, CaseQuestion, Event, EventId, Label,
+    LikesFormat, LikesTest, Note, PersonId, PlanLine, PlanWay, PressedBy, ProbeId, ProbePlan, Proposal, ProposalAnswer,
+    Proposed, Reply, RewardId, ShortNote, Sign, SignLevel, Source, TalkAbout, When, Withdrawal, WordId,
 };
 use sayso_store::Store;
 use std::path::Path;
@@ -18,6 +18,10 @@ pub struct About {
     word: WordId,
     calm: AnimalId,
     probe: ProbeId,
+    likes: AssessmentId,
+    reward: RewardId,
+    person: PersonId,
+    sign: EventId,
 }
 
 /// Animals growled so many days ago: that stays at the top of Today, beside what there is to do.
@@ -128,12 +132,24 @@ pub async fn prepared(dir: &Path) -> About {
         body: ProbePlan { probe, ..planned.part.clone() }.into(),
         ..planned.event.clone()
     };
-    store.append(vec![open]).await.unwrap();
+    // A likes test of which nothing is answered yet.
+    let (likes, rewards) = (AssessmentId(Uuid::now_v7()), story.rewards_of(who));
+    let test = LikesTest {
+        assessment: likes,
+        format: LikesFormat::Paired,
+        rewards: rewards.iter().take(4).map(|r| r.reward).collect(),
+        rounds: 1,
+        seed: 7,
+    };
+    let test = Event { id: EventId(Uuid::now_v7()), body: test.into(), ..open.clone() };
+    store.append(vec![open, test]).await.unwrap();
     store.close().await.unwrap();
     growled(dir, std::iter::once(who), 3.0).await;
     talked(dir, who, card.word).await;
     let calm = story.animals().into_keys().find(|a| *a != who).expect("another animal");
-    About { who, word: card.word, calm, probe }
+    let sign = story.of::<Sign>(who).next().expect("a sign").id();
+    let person = *story.people().keys().next().expect("a person");
+    About { who, word: card.word, calm, probe, likes, reward: rewards[0].reward, person, sign }
 }
 
 /// Brings a table as a person does; gives the address of its preview.
@@ -148,7 +164,8 @@ async fn brought(browser: &Browser, server: &Server, table: &str) -> String {
 }
 
 /// Addresses of all pages.
-pub async fn every_page(browser: &Browser, server: &Server, About { who, word, calm, probe }: &About) -> Vec<String> {
+pub async fn every_page(browser: &Browser, server: &Server, about: &About) -> Vec<String> {
+    let About { who, word, calm, probe, likes, reward, person, sign } = about;
     let preview =
         brought(browser, server, "kind,happened_at,text\nremark,2026-03-01 10:00,rain\nremarc,2026-03-01,\n").await;
     let pages = [
@@ -157,6 +174,7 @@ pub async fn every_page(browser: &Browser, server: &Server, About { who, word, c
         format!("/a/{who}/board"),
         format!("/a/{who}/likes"),
         format!("/a/{who}/likes/new"),
+        format!("/a/{who}/likes/test/{likes}"),
         format!("/a/{who}/words"),
         format!("/a/{who}/evidence"),
         format!("/a/{who}/evidence/{word}"),
@@ -164,6 +182,7 @@ pub async fn every_page(browser: &Browser, server: &Server, About { who, word, c
         format!("/a/{who}/others"),
         format!("/a/{who}/patterns"),
         format!("/a/{who}/log"),
+        format!("/a/{who}/log/{sign}"),
         format!("/a/{who}/words/new"),
         format!("/a/{who}/words/card/{word}"),
         format!("/a/{who}/words/board"),
@@ -175,6 +194,7 @@ pub async fn every_page(browser: &Browser, server: &Server, About { who, word, c
         format!("/a/{who}/checks/new"),
         format!("/a/{who}/checks/{probe}"),
         format!("/a/{who}/checks/{probe}/alone"),
+        format!("/a/{who}/checks/{probe}/sheet"),
         format!("/a/{who}/swaps"),
         format!("/a/{who}/designs"),
         format!("/a/{who}/designs/new"),
@@ -200,6 +220,8 @@ pub async fn every_page(browser: &Browser, server: &Server, About { who, word, c
         "/people/home".into(),
         "/people/animal/new".into(),
         "/people/person/new".into(),
+        format!("/people/person/{person}"),
+        format!("/people/reward/{reward}"),
         "/people/rule/new".into(),
         format!("/people/animal/{who}"),
         "/people".into(),

@@ -64,6 +64,16 @@ const BOXES: &str = "return [...document.querySelectorAll('button[name=answer]')
 const UNDO: &str = "const r = document.querySelector('form.last button')?.getBoundingClientRect(); \
     return r && [r.top + scrollY, r.bottom + scrollY].map(Math.round);";
 
+/// Things of a pair that are not whole on the screen without scrolling, and names that are cut.
+const OUT_OF_SIGHT: &str = "
+    const end = document.querySelector('nav.thumb').getBoundingClientRect().top;
+    const all = [...document.querySelectorAll('button.pick')];
+    return all.flatMap((b) => {
+      const r = b.getBoundingClientRect(), name = b.querySelector('strong').textContent;
+      const cut = [b, ...b.children].some((e) => !e.matches('svg') && (e.scrollWidth > e.clientWidth + 1 && e.clientWidth > 0 || e.getBoundingClientRect().bottom > r.bottom + 1));
+      return [all.length !== 2 && `${all.length} things`, cut && `${name} is cut`, (scrollY > 0 || r.bottom > end) && `${name} ends at ${r.bottom} of ${end}`].filter(Boolean);
+    });";
+
 /// A box: left, top, width, height.
 type Place = [i64; 4];
 
@@ -143,6 +153,40 @@ async fn the_answers_stay_in_their_places_from_trial_to_trial() {
             // The second trial of pairs is left: the longest note comes with it.
             let away = test.format == LikesFormat::Paired && trial == 1;
             browser.follow(if away { "button[value=away]" } else { "button.pick" }).await;
+        }
+    }
+    // Nothing of a name is cut, and in letters twice as large both things of a pair are in sight without scrolling.
+    browser.page.execute("document.documentElement.style.fontSize = '100%'", vec![]).await.unwrap();
+    let pair = sayso_model::AssessmentId(uuid::Uuid::now_v7());
+    drop(server);
+    let store = sayso_store::Store::open(dir.path()).await.unwrap();
+    let mut two = card(95, "Chicken, cooked, pea-sized", sayso_model::RewardKind::Food);
+    two.kcal_per_piece = Some(sayso_model::Kcal::clamped(1.0));
+    let test = sayso_model::LikesTest {
+        assessment: pair,
+        format: LikesFormat::Paired,
+        rewards: vec![two.reward, rewards[0].reward],
+        rounds: 1,
+        seed: 7,
+    };
+    let event = |animal, body| sayso_model::Event { id: id(), home, animal, body, ..pattern.clone() };
+    store.append(vec![event(None, two.into()), event(Some(who), test.into())]).await.unwrap();
+    store.close().await.unwrap();
+    let server = Server::start(dir.path(), 0);
+    for size in [(360, 780), PHONE] {
+        browser.resize(size).await;
+        for letters in ["100%", "200%"] {
+            browser.goto(&server.url(&format!("/a/{who}/likes/test/{pair}"))).await;
+            browser.css("button.pick").await;
+            browser
+                .page
+                .execute(&format!("document.documentElement.style.fontSize = '{letters}'"), vec![])
+                .await
+                .unwrap();
+            tokio::time::sleep(std::time::Duration::from_millis(400)).await;
+            browser.picture(&format!("likes-letters-{}-{letters}", size.0)).await;
+            let out = browser.page.execute(OUT_OF_SIGHT, vec![]).await.unwrap();
+            assert_eq!(out, serde_json::json!([]), "{letters} at {} wide", size.0);
         }
     }
     browser.close().await;

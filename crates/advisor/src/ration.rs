@@ -165,8 +165,14 @@ pub fn food_cautions(species: Species, name: &str) -> Vec<FoodCaution> {
 /// What the hazards list says of a reward, by what it is given as.
 #[must_use]
 pub fn cautions(species: Species, reward: &RewardCard) -> Vec<FoodCaution> {
-    let given = if reward.kind == RewardKind::Food { GivenAs::Food } else { GivenAs::Thing };
-    cautions_as(given, species, reward.name.as_str())
+    cautions_of(species, reward.kind, reward.name.as_str())
+}
+
+/// The same of a thing of that kind under that name.
+#[must_use]
+pub fn cautions_of(species: Species, kind: RewardKind, name: &str) -> Vec<FoodCaution> {
+    let given = if kind == RewardKind::Food { GivenAs::Food } else { GivenAs::Thing };
+    cautions_as(given, species, name)
 }
 
 fn cautions_as(given: GivenAs, species: Species, name: &str) -> Vec<FoodCaution> {

@@ -1964,7 +1964,9 @@ export interface components {
         RewardKind: "food" | "play" | "touch" | "training" | "exploring" | "rest";
         /** @description A reward. */
         RewardNow: {
-            /** @description What to bear in mind. */
+            /** @description What to bear in mind, in a line to stand where it is given; none where the list says nothing. */
+            care?: string | null;
+            /** @description The same whole. */
             cautions: string[];
             /** @description Which. */
             id: components["schemas"]["RewardId"];

@@ -32,13 +32,8 @@ const NOT_LOOKED_AT: &[(&str, &str)] = &[
     ("/a/{}/checks/{}/presenter", "needs a check"),
     ("/a/{}/checks/{}/scorer", "needs a check"),
     ("/a/{}/checks/{}/setter", "needs a check"),
-    ("/a/{}/checks/{}/sheet", "needs a check"),
     ("/a/{}/designs/{}", "needs a trial of a change"),
-    ("/a/{}/likes/test/{}", "needs a likes test"),
-    ("/a/{}/log/{}", "the form of one event"),
     ("/rehearse/{}/moments", "what comes next, for a script"),
-    ("/people/person/{}", "the form of a new one, filled"),
-    ("/people/reward/{}", "the form of a new one, filled"),
     ("/people/rule/{}", "the form of a new one, filled"),
 ];
 

@@ -67,10 +67,11 @@ fn said(locale: &Locale, ladder: Ladder, v: &Verdict, zone: &Zone) -> String {
     }
 }
 
-/// Every rival explanation of a word's claim. Calls of a round count as scored by one person who knew the answer.
+/// Every rival explanation of a word's claim; none where nothing is claimed. Calls of a round count as scored by one person who
+/// knew the answer.
 #[must_use]
 pub fn rivals_of(locale: &Locale, claim: &Claim) -> Vec<RivalText> {
-    rivals(claim.rung(), Scoring::OnePerson).into_iter().map(|r| rival_text(locale, r)).collect()
+    rivals(claim.rung(), Scoring::OnePerson).into_iter().filter_map(|r| rival_text(locale, r)).collect()
 }
 
 /// What stands behind a claim, drawn records first.
@@ -107,7 +108,7 @@ pub fn times(locale: &Locale, ln: f64) -> String {
     }
 }
 
-fn rival_text(locale: &Locale, (rival, standing): (Rival, Standing)) -> RivalText {
+fn rival_text(locale: &Locale, (rival, standing): (Rival, Standing)) -> Option<RivalText> {
     let kind = match rival {
         Rival::Cueing => "cueing",
         Rival::PlaceHabit => "place",
@@ -117,11 +118,11 @@ fn rival_text(locale: &Locale, (rival, standing): (Rival, Standing)) -> RivalTex
         Rival::WishfulScoring => "wishful",
     };
     let (text, open) = match standing {
-        Standing::NothingToExplain => (say!(locale, claims::nothing_to_explain), false),
+        Standing::NothingToExplain => return None,
         Standing::RuledOut(why) => (say!(locale, claims::ruled_out, why = ruled_out_by(why)), false),
         Standing::Open(remedy) => (say!(locale, claims::still_open, remedy = remedy_name(remedy)), true),
     };
-    RivalText { rival: say!(locale, claims::rival, rival = kind), standing: text, open }
+    Some(RivalText { rival: say!(locale, claims::rival, rival = kind), standing: text, open })
 }
 
 const fn ruled_out_by(why: Why) -> &'static str {

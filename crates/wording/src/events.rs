@@ -324,7 +324,15 @@ impl Teller<'_> {
 
     fn like_trial(&self, t: &LikeTrial) -> String {
         let locale = self.locale;
-        let offered: Vec<String> = t.offered.iter().map(|r| self.reward(*r)).collect();
+        let last = t.offered.len().saturating_sub(1);
+        // From the animal's left to its right, as the test's page names the places.
+        let beside = |(at, reward): (usize, &RewardId)| match at {
+            _ if last == 0 => self.reward(*reward),
+            0 => format!("{} ({})", self.reward(*reward), say!(locale, checks::left, name = self.name)),
+            at if at == last => format!("{} ({})", self.reward(*reward), say!(locale, checks::right, name = self.name)),
+            _ => self.reward(*reward),
+        };
+        let offered: Vec<String> = t.offered.iter().enumerate().map(beside).collect();
         let came = match &t.result {
             LikeOutcome::Chose { reward: r } => say!(locale, events::chose, what = self.reward(*r)),
             LikeOutcome::ChoseNone => say!(locale, events::chose_none),

@@ -49,7 +49,7 @@ pub fn sentence(locale: &Locale, name: &str, e: &Evidence) -> String {
             n if n < TOO_EARLY => "few",
             _ => "no",
         };
-        return say!(
+        let said = say!(
             locale,
             evidence::sentence_invited,
             name = name,
@@ -60,6 +60,7 @@ pub fn sentence(locale: &Locale, name: &str, e: &Evidence) -> String {
             right = counts.right,
             above = above
         );
+        return presses_more(locale, name, e).map_or_else(|| said.clone(), |more| format!("{said} {more}"));
     }
     let said = match standing.own_presses {
         0 => say!(locale, evidence::sentence_shown, name = name, word = word, times = standing.showings),
@@ -69,6 +70,16 @@ pub fn sentence(locale: &Locale, name: &str, e: &Evidence) -> String {
         Some(out) => format!("{said} {out}"),
         None => said,
     }
+}
+
+/// Why there are more presses at invitations than invitations that were wanted and answered by one; none where there are not.
+#[must_use]
+pub fn presses_more(locale: &Locale, name: &str, e: &Evidence) -> Option<String> {
+    let counts = e.invitations;
+    let more = counts.presses.saturating_sub(counts.pressed);
+    let (presses, wanted) = (counts.presses, counts.wanted);
+    (more > 0)
+        .then(|| say!(locale, evidence::presses_more, more = more, presses = presses, name = name, wanted = wanted))
 }
 
 /// How right presses at invitations stand to chance: more of them than chance is told as a verdict only with what was drawn,

@@ -47,6 +47,18 @@ pub fn foods(l: &Locale, cautions: &[FoodCaution]) -> String {
     cautions.iter().map(|c| food(l, c)).collect::<Vec<_>>().join("; ")
 }
 
+/// The same short, under the name that the home has for the thing: to stand where it is given. The whole stands where it was typed.
+#[must_use]
+pub fn briefly(l: &Locale, thing: &str, cautions: &[FoodCaution]) -> String {
+    let one = |c: &FoodCaution| {
+        by_id(l, &format!("hazards-brief-{}", c.fact.id)).unwrap_or_else(|| {
+            let why = of_fact(l, "hazards-why", &c.fact.id, &c.fact.why);
+            say!(l, cautions::brief, level = c.level.name(), sure = if c.certain { "yes" } else { "no" }, why = why)
+        })
+    };
+    l.colon(thing, &cautions.iter().map(one).collect::<Vec<_>>().join("; "))
+}
+
 /// A danger that is no food: what, what to do, why, and where the fact is from.
 #[must_use]
 pub fn other(l: &Locale, hazard: &OtherHazard) -> String {

@@ -29,6 +29,7 @@ mod locale;
 pub mod meeting;
 mod message;
 mod numbers;
+pub mod on_card;
 pub mod others;
 pub mod patterns;
 pub mod pictures;

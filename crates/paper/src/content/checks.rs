@@ -33,7 +33,7 @@ pub fn check_setter(case: &Case<'_>, probe: Option<ProbeId>, locale: Locale) -> 
     }
     let rewards = case.story().rewards();
     let things = about.plan.words.iter().filter_map(|w| rewards.get(&case.story().words().get(w)?.reward?).copied());
-    blocks.extend(things.filter_map(|reward| said::food_caution(l, about.animal, reward)));
+    blocks.extend(things.filter_map(|reward| said::caution(l, about.animal, reward)));
     if about.plan.design.places_drawn() {
         blocks.push(Paragraph::block("", say!(l, checks::mark_asked_for, mark = ASKED_FOR), Look::Quiet));
     }

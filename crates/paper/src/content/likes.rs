@@ -22,7 +22,7 @@ pub fn likes(case: &Case<'_>, locale: Locale) -> Option<Sheet> {
         known(&mut blocks, case, l, card, &report);
     }
     for reward in case.story().rewards_of(case.animal()) {
-        blocks.extend(said::food_caution(l, card, reward));
+        blocks.extend(said::caution(l, card, reward));
     }
     blocks.push(Paragraph::block("", say!(l, sheets::likes_note, name = &card.name), Look::Quiet));
     let title = say!(l, sheets::likes_of, name = &card.name);

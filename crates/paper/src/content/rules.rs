@@ -2,8 +2,12 @@
 
 use super::{animals, sheet, words};
 use crate::sheet::{Block, Cell, Look, Paragraph, Row, Sheet, Table};
-use sayso_model::{HouseRule, Moment, Note, Story, WordCard, WordId};
+use sayso_advisor::ration::cautions;
+use sayso_model::{AnimalId, HouseRule, Moment, RewardId, Story, WordCard, WordId};
+use sayso_wording::hazards::briefly;
+use sayso_wording::on_card;
 use sayso_wording::{Locale, say};
+use std::collections::BTreeSet;
 
 /// The rules of the house.
 #[must_use]
@@ -26,8 +30,11 @@ pub fn rules(story: &Story, now: Moment, locale: Locale) -> Sheet {
             say!(l, sheets::answers),
             say!(l, sheets::not_now_said),
         ];
-        let rows =
-            words.iter().map(|w| Row { word: Some(w.word), cells: row(story, l, w, of(Some(w.word)).collect()) });
+        let mut told = BTreeSet::new();
+        let rows = words.iter().map(|w| {
+            let more = cares(story, l, w, &mut told).into_iter().chain(of(Some(w.word)));
+            Row { word: Some(w.word), cells: row(story, l, w, more.collect()) }
+        });
         blocks.push(Block::Table(Table { caption: String::new(), head, rows: rows.collect(), whole: false }));
     }
     let always = [say!(l, sheets::every_press), say!(l, sheets::come_and_go), say!(l, sheets::batteries)];
@@ -40,8 +47,25 @@ pub fn rules(story: &Story, now: Moment, locale: Locale) -> Sheet {
     sheet(story, now, locale, say!(l, sheets::rules), blocks)
 }
 
+/// What to bear in mind of the thing that a word brings, short, for each animal that is taught it; once on the sheet.
+fn cares(story: &Story, l: &Locale, word: &WordCard, told: &mut BTreeSet<(RewardId, AnimalId)>) -> Vec<String> {
+    let rewards = story.rewards();
+    let Some(reward) = word.reward.and_then(|r| rewards.get(&r)) else { return Vec::new() };
+    let all = animals(story);
+    let taught = all.iter().filter(|a| word.is_for(a.animal) && reward.is_for(a.animal));
+    taught
+        .filter(|a| told.insert((reward.reward, a.animal)))
+        .filter_map(|a| {
+            let found = cautions(a.species, reward);
+            let thing = if all.len() > 1 { format!("{} ({})", reward.name, a.name) } else { reward.name.to_string() };
+            (!found.is_empty()).then(|| format!("{}.", briefly(l, &thing, &found)))
+        })
+        .collect()
+}
+
 fn row(story: &Story, l: &Locale, word: &WordCard, own_rules: Vec<String>) -> Vec<Cell> {
-    let written = |text: &Option<Note>| Cell::from(text.as_ref().map_or_else(String::new, ToString::to_string));
+    let written = |text: Option<String>| Cell::from(text.unwrap_or_default());
+    let on_card = on_card::read(l, story, word);
     let mut hints = Vec::new();
     let all = animals(story);
     if all.len() > 1 {
@@ -53,8 +77,8 @@ fn row(story: &Story, l: &Locale, word: &WordCard, own_rules: Vec<String>) -> Ve
     }
     vec![
         Cell { hints, ..Cell::from(word.says.to_string()) },
-        written(&word.means),
-        Cell { more: own_rules, ..written(&word.answer) },
-        written(&word.not_now),
+        written(on_card.means),
+        Cell { more: own_rules, ..written(on_card.answer) },
+        written(on_card.not_now),
     ]
 }

@@ -2,9 +2,9 @@
 
 use crate::sheet::{Block, Look, Paragraph};
 use sayso_advisor::likes::LikesReport;
-use sayso_advisor::ration::{food_cautions, forbidden};
+use sayso_advisor::ration::{cautions, forbidden};
 use sayso_advisor::{Advice, Because};
-use sayso_model::{AnimalCard, Day, RewardCard, RewardKind};
+use sayso_model::{AnimalCard, Day, RewardCard};
 use sayso_wording::advice as of;
 use sayso_wording::hazards::{food, foods};
 use sayso_wording::{Locale, say};
@@ -47,16 +47,13 @@ fn age(l: &Locale, born: Day, today: Day) -> String {
     }
 }
 
-/// Cautions about one food for one animal; nothing where the list says nothing.
-pub fn food_caution(l: &Locale, card: &AnimalCard, reward: &RewardCard) -> Option<Block> {
-    if reward.kind != RewardKind::Food {
-        return None;
-    }
+/// Cautions about one thing for one animal; nothing where the list says nothing.
+pub fn caution(l: &Locale, card: &AnimalCard, reward: &RewardCard) -> Option<Block> {
     if let Some(why) = forbidden(card.species, reward) {
         let text = say!(l, sheets::eaten, thing = &reward.name, why = foods(l, &why));
         return Some(Paragraph::block(say!(l, sheets::never_give, name = &card.name), text, Look::Stop));
     }
-    let found = food_cautions(card.species, reward.name.as_str());
+    let found = cautions(card.species, reward);
     (!found.is_empty()).then(|| {
         let text = format!("{}.", found.iter().map(|c| food(l, c)).collect::<Vec<_>>().join(". "));
         Paragraph::block(say!(l, sheets::care, name = &card.name), text, Look::Boxed)

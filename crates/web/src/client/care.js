@@ -1,5 +1,5 @@
-// What to bear in mind of what a word brings: whether it can be given, and of a food a line of its own where it is given. The line is
-// kept free, so that nothing moves.
+// What to bear in mind of what a word brings: whether it can be given, and a line of its own where it is given. The line is kept
+// free, so that nothing moves.
 
 import { el, openSheet } from "./dom.js";
 import { say } from "./say.js";
@@ -16,7 +16,7 @@ export const canGive = (pad, reward) =>
   reward !== undefined && !reward.never && !(isFood(reward) && pad.ration.pieces(reward) === 0);
 
 /**
- * The line; undefined where no food of the notebook has a caution.
+ * The line; undefined where nothing of the notebook has a caution.
  * @param {Pad} pad
  * @param {RewardNow | undefined} reward
  */
@@ -27,7 +27,7 @@ export function care(pad, reward) {
     openSheet(say("client-board-care", { food: reward?.name ?? "" }), () =>
       all.map((c) => el("p", { class: "caution" }, c)),
     );
-  const line = all.join(" ");
+  const line = reward?.care ?? "";
   return el(
     "div",
     { class: "care" },

@@ -34,6 +34,14 @@ pub fn layout_with(page: &Page, tab: Tab, title: &str, modules: &[&str], body: M
         Tab::People | Tab::Sheets | Tab::Learn => page.of_home(&tab.href(animal)),
         _ => tab.href(animal),
     };
+    // How many letters stand side by side in the bar: they are as large as leaves them one line.
+    let letters: usize =
+        Tab::NEAR.iter().map(|t| t.name(l)).chain([say!(l, frame::more)]).map(|name| name.chars().count()).sum();
+    let long = match letters {
+        0..=28 => "",
+        29..=34 => "long",
+        _ => "longer",
+    };
     let near = |tabs: &[Tab]| {
         html! {
             @for t in tabs.iter().filter(|t| t.is_open(page)) {
@@ -67,7 +75,7 @@ pub fn layout_with(page: &Page, tab: Tab, title: &str, modules: &[&str], body: M
                 (account(page))
             }
             nav.thumb aria-label=(say!(l, frame::pages)) {
-                ul {
+                ul class=(long) {
                     (near(&Tab::NEAR))
                     li {
                         details.more {

@@ -71,6 +71,13 @@ async fn a_paired_test_runs_from_start_to_ranking() {
     let eaten: f64 = story.of::<Feed>(home.animal).map(|f| f.part.kcal.get()).sum();
     assert_eq!(eaten, 18.0);
     home.page(&format!("/sheets/{}/likes", home.animal)).await.says("From 12 trials");
+    // The log names the sides as the test did, and none where one thing lay there alone.
+    home.page(&format!("/a/{}/log", home.animal)).await.says("(Pip’s left)").says("(Pip’s right)");
+    let single = begin(&home, "single", &all[..1], "1").await;
+    let page = home.page(&single).await;
+    page.does_not_say("Pip’s left");
+    home.post(&format!("{single}/trial"), &[("number", &number(&page)), ("answer", "none")]).await.kept();
+    home.page(&format!("/a/{}/log", home.animal)).await.says("Offered “cooked chicken”: ");
 }
 
 #[tokio::test]

@@ -233,3 +233,26 @@ async fn the_pdf_says_what_the_page_says() {
         }
     }
 }
+
+#[tokio::test]
+async fn a_caution_stands_short_and_once_where_the_thing_is_given() {
+    let home = Home::new().await;
+    let rope = home.reward("play", "ball of wool", &[]).await;
+    for says in ["wool", "string"] {
+        let new = format!("/a/{}/words/new", home.animal);
+        home.post(&new, &[("says", says), ("reward", &rope)]).await.kept();
+    }
+    let brief = "ball of wool: only while you hold it, then put it away";
+    for path in [format!("/a/{}/board", home.animal), "/sheets/rules".to_owned()] {
+        let page = home.page(&path).await;
+        let body = page.text.split("class=\"below\"").last().unwrap();
+        assert_eq!(body.matches(brief).count(), 1, "once on {path}");
+        assert!(body.contains("call a veterinarian") && !body.contains("the gut bunches up"), "short on {path}");
+    }
+    // Beside its card it stands whole.
+    home.page(&format!("/a/{}/words", home.animal)).await.says("the gut bunches up");
+    home.page(&format!("/a/{}/ideas", home.animal))
+        .await
+        .says("cheese")
+        .says("only a little \u{2013} many cannot digest lactose");
+}

@@ -69,8 +69,8 @@ advice-lately-check-passed = Prüfung bestanden: { $words }, { $right } von { $o
 advice-lately-joined = { $name } machte bei { $joined } von { $of } Sitzungen mit.
 advice-lately-taken = { $name } nahm { $taken } von { $of } gegebenen Sachen.
 
-advice-lean-left = { $name } wählt öfter links: Misch die Seiten gut und teste weiter. Die Reihenfolge berücksichtigt es.
-advice-lean-right = { $name } wählt öfter rechts: Misch die Seiten gut und teste weiter. Die Reihenfolge berücksichtigt es.
+advice-lean-left = { $name } wählt öfter links von { $name } aus: Misch die Seiten gut und teste weiter. Die Reihenfolge berücksichtigt es.
+advice-lean-right = { $name } wählt öfter rechts von { $name } aus: Misch die Seiten gut und teste weiter. Die Reihenfolge berücksichtigt es.
 advice-lean-too-few = Zu selten gewählt, um etwas über Seiten zu sagen.
 advice-lean-none = Keine Seite öfter gewählt, als Zufall erklärt.
 advice-known-well-enough = Klare Lieblinge vorerst: { $best } ({ $sure } sicher, { $n ->

@@ -32,7 +32,6 @@ board-keys-undo = Letztes Tippen rückgängig
 board-swaps = Vereinbarte Tausche
 board-swaps-for = { $link }: Bedeutung von Gewohnheit unterscheiden
 board-never = { $food }: nie geben. { $why }. Schon gefressen? Ruf jetzt in der Tierarztpraxis an.
-board-care = { $food }: Vorsicht. { $why }.
 board-safe = Sicher am Brett
 board-no-words = Noch keine Wörter. { $link }.
 board-choose-words = Erste Wörter wählen

@@ -15,6 +15,14 @@ cautions-may-hold = { $level ->
     [avoid] { $item }: meiden { $whom } (kann es enthalten: sieh nach, was darin ist) – { $why } ({ $source })
    *[little] { $item }: nur wenig { $whom } (kann es enthalten: sieh nach, was darin ist) – { $why } ({ $source })
 }
+cautions-brief = { $level ->
+    [never] nie
+    [avoid] besser nicht
+   *[little] nur wenig
+}{ $sure ->
+    [yes] { "" }
+   *[no] { " " }(sieh nach, was darin ist)
+} – { $why }
 cautions-never = Gib das { $name } nie.
 cautions-eaten = { $why }. Schon gefressen? Ruf jetzt in der Tierarztpraxis an.
 cautions-care = Vorsicht, für { $name }:

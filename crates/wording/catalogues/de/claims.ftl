@@ -41,10 +41,10 @@ claims-blind-hearing = das Kennen des Wortes hält einer blinden Prüfung stand:
 claims-lapsed = { $said }. Bis { $until } wurde mehr behauptet; dann kamen Wörter oder Prüfungen dazu: Alle werden zusammen beurteilt, und seither wird von jeder mehr verlangt
 claims-animal-nothing = über alle Wörter zusammen lässt sich noch nichts sagen; eine Zeit verabredeter Tausche könnte es zeigen
 claims-animal-chance = über alle Wörter käme, was auf Tausche folgte, auch durch Zufall oder Gewohnheit ({ $n } geloste Antworten); das spricht weder dafür noch dagegen
-claims-animal-holds = über alle Wörter zusammen drückt es noch einmal, wo etwas anderes kam als erbeten; Vorliebe, Häufigkeit, Platzgewohnheit und Uhrzeit erklären es nicht ({ $n } geloste Antworten{ $since ->
+claims-animal-holds = über alle Wörter zusammen drückt es noch einmal, wo etwas anderes kam als erbeten; durch Vorliebe, Häufigkeit, Platzgewohnheit und Uhrzeit allein wäre das unwahrscheinlich ({ $n } geloste Antworten{ $since ->
     [none] { "" }
    *[other] , seit { $since }
-}); Hinweise könnten es noch
+}); Hinweise könnten es noch erklären
 claims-test = { $what }: Beleg jetzt { $now }, höchstens { $most }; gesagt ab { $bar } (n = { $n })
 claims-test-rounds = geloste Runden von Einladungen
 claims-test-open = { $side ->
@@ -66,18 +66,18 @@ claims-rival = { $rival ->
     [clock] Uhrzeit und Schübe: Was Menschen anbieten und geben, folgt der Stunde, und ebenso, was gedrückt wird
    *[other] Wunschdenken: Menschen sehen, was sie hoffen
 }
-claims-nothing-to-explain = nichts wird behauptet, also ist nichts zu erklären
-claims-ruled-out = ausgeschlossen durch { $why ->
-    [blind] blinde Prüfungen
-    [places] geloste Plätze
-    [frequencies] einen Vergleich, der erhält, wie oft jedes Wort gedrückt wird
-    [thing] Vergleich von Wort und Sache über Kreuz, mit geloster Sache
-    [drawn] das Los des Notizbuchs statt der Wahl eines Menschen
-    [next] Zählen des nächsten Drucks, den niemand bewertet
-    [two] zwei Menschen, die getrennt bewerten und übereinstimmen
-   *[other] Bewertung durch jemanden, der es nicht wissen konnte
+claims-nothing-to-explain = Nichts wird behauptet, also ist nichts zu erklären.
+claims-ruled-out = { $why ->
+    [blind] unwahrscheinlich: In blinden Prüfungen kannte niemand in der Nähe die Antwort; es bleibt ein Hinweis, an den niemand dachte
+    [places] unwahrscheinlich: Die Plätze waren gelost; es bleibt Glück, so klein, wie die Zahlen sagen
+    [frequencies] unwahrscheinlich: Der Vergleich erhält, wie oft jedes Wort gedrückt wird; es bleibt Glück, so klein, wie die Zahlen sagen
+    [thing] unwahrscheinlich: Wort und Sache wurden über Kreuz verglichen, die Sache war gelost; es bleibt ein Hinweis
+    [drawn] unwahrscheinlich: Das Notizbuch loste, kein Mensch wählte; es bleibt ein Moment, der verschoben oder ausgelassen wurde
+    [next] unwahrscheinlich: Es zählte der nächste Druck, den niemand bewertet; es bleibt ein Druck, der übersehen wurde
+    [two] unwahrscheinlich: Zwei Menschen bewerteten getrennt und stimmen überein; es bleibt, was beide hofften
+   *[other] unwahrscheinlich: Wer bewertete, konnte es nicht wissen; es bleibt ein Zeichen davon auf der Aufnahme
 }
-claims-still-open = offen; klären würde es { $remedy ->
+claims-still-open = offen; mehr sagen würde { $remedy ->
     [blind] eine Prüfung, bei der der Mensch beim Tier die Antwort nicht kennt
     [places] eine Prüfung mit gelosten Plätzen
     [thing] eine Zeit verabredeter Tausche oder eine Prüfung

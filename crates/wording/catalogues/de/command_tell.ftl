@@ -10,5 +10,5 @@ command-tell-delay = Zeit bis zum Geben nach einem Vormachen (Median): { $figure
 command-tell-taken = genommen, wenn gegeben: { $this }; bei anderen Wörtern: { $others }
 command-tell-may-be-said = was man sagen darf, { $what }: { $said }
 command-tell-may-be-said-of = was man über { $name } sagen darf: { $said }
-command-tell-not-ruled-out = nicht ausgeschlossen: { $rival } ({ $standing })
+command-tell-not-ruled-out = kann es stattdessen erklären: { $rival } ({ $standing })
 command-tell-not-judged = nichts ließ sich beurteilen: { $why }

@@ -75,7 +75,7 @@ desk-why-ready = { $showings ->
     [one] Einmal gezeigt
    *[other] { $showings }-mal gezeigt
 }, und es wartet seit { $days } Tagen.
-desk-why-check = Nur eine Prüfung schließt Hinweise und Glück aus.
+desk-why-check = Nur eine Prüfung kann es von Hinweisen und Glück unterscheiden.
 desk-why-little = Vollständig notiert (ein Druck mit Antwort, eine Sitzung mit Ende): { $closed }. Was niemand notiert hat, kann trotzdem geschehen sein.
 desk-why-outside = Neben { $kind } in Haushalten mit { $who }. Wörter von { $name }, die sich neben andere legen ließen: { $laid }. Überall liegt etwa eins von zehn Wörtern außerhalb.
 desk-why-outside-cause = Was hier aufhalten kann: { $cause }.

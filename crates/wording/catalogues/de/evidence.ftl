@@ -51,6 +51,7 @@ evidence-share-right = Anteil richtig
 evidence-chance-line = Senkrechte Linie: Zufall, eins von { $words }. Wörter mit weniger als fünf Durchgängen fehlen. Die Intervalle gelten, wann immer man sie liest.
 evidence-no-such-word = { $name } lernt kein solches Wort.
 evidence-sentence-shown = { $times ->
+    [0] Noch nicht
     [one] Einmal
    *[other] { $times }-mal
 } gezeigt; noch lässt sich nicht sagen, was „{ $word }“ für { $name } bedeutet.
@@ -77,6 +78,10 @@ evidence-sentence-invited = { $wanted ->
        *[other] bisher nicht mehr als Zufall
     }.
 }
+evidence-presses-more = { $more ->
+    [one] Einer dieser { $presses } Drücke kam, als { $name } die Sache nicht wollte oder niemand es notierte: Unter den { $wanted } fehlt er.
+   *[other] { $more } dieser { $presses } Drücke kamen, als { $name } die Sache nicht wollte oder niemand es notierte: Unter den { $wanted } fehlen sie.
+}
 evidence-stage = Stufe: { $stage }
 evidence-figures-point = Die Zahlen sprechen für { $stage }.
 evidence-invitations = Einladungen
@@ -91,7 +96,10 @@ evidence-showings-a-day = Zeigen am Tag
 evidence-showings = Zeigen
 evidence-presses-a-day = Eigene Drücke am Tag
 evidence-presses = Drücke
-evidence-by-day-told = { $n } im Ganzen; die letzten sechs Wochen nach Tagen.
+evidence-by-day-told = { $n } im Ganzen; { $began ->
+    [before] die letzten sechs Wochen nach Tagen.
+   *[other] nach Tagen, ab der ersten Aufzeichnung zum Wort am { $began }.
+}
 evidence-day-axis = Tag (montags benannt)
 evidence-delivered = Gegeben nach dem Druck (mittlerer Wert): { $delay }.
 evidence-then = Was { $name } dann tat
@@ -108,7 +116,8 @@ evidence-may-be-said = Was sich sagen lässt
 evidence-claim = „{ $word }“, { $what }: { $said }.
 evidence-fidelity = Lehren wie verabredet, binnen { $seconds } nach dem Druck gegeben: { $share }.
 evidence-claim-animal = { $name }: { $said }.
-evidence-not-ruled-out = Für dieses Wort nicht ausgeschlossen:
+evidence-not-ruled-out = Was es stattdessen erklären kann:
+evidence-made-unlikely = Was gegen andere Erklärungen getan ist und was von jeder bleibt:
 evidence-rival = { $rival } ({ $standing })
 evidence-plan-check = Eine Prüfung planen
 evidence-behind-it = Was dahintersteht

@@ -39,4 +39,5 @@ setup-day-kcal = Futter des ganzen Tages, kcal, laut Tierarztpraxis
 setup-day-kcal-hint = ersetzt jede Formel
 setup-day-kcal-more = muss über 0 liegen; leer lassen, um rechnen zu lassen
 setup-food-later = Ohne das wird kein Futter als Wort vorgeschlagen.
+setup-record-later = Die Knöpfe sprechen auch so. Heute behält eine Zeile dafür.
 setup-no-vet = Nichts hiervon ersetzt die Tierarztpraxis.

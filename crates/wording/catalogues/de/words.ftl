@@ -16,22 +16,25 @@ words-why-these = Warum diese?
 words-score = Beste Mischung: beliebt, schnell gegeben, gut zu unterscheiden. Wert { $total }: Beliebtheit und Gaben { $liked }, Arten { $kinds }, Klangabstand { $apart }, schon gesagt { $said }.
 words-best-in = In { $share } von { $draws } Ziehungen aus dem, was noch offen ist, die beste Zusammenstellung.
 words-how-much = { $basis ->
-    [measured] bisher etwa { $times ->
+    [measured] Bisher etwa { $times ->
         [one] einmal
        *[other] { $times }-mal
     } am Tag gegeben
-   *[most] höchstens etwa { $times ->
+   *[most] Höchstens etwa { $times ->
         [one] einmal
        *[other] { $times }-mal
     } am Tag
-}{ $by ->
-    [time] , in fünf Minuten am Brett
-    [food] , nach dem Futter des Tages
-    [card] , wie auf der Karte steht
-    [usual] , üblich für diese Art
-   *[none] { "" }
 }{ $guess ->
-    [yes] { " " }(bisher eine Vermutung)
+    [yes] , geschätzt
+   *[no] { "" }
+}
+words-how-much-by = { $by ->
+    [time] Mehr passt nicht in fünf Minuten am Brett.
+    [food] Mehr lässt das Futter des Tages nicht zu.
+    [card] Mehr lässt die Karte nicht zu.
+   *[usual] Mehr ist für diese Art nicht üblich; gib es so oft, wie es passt.
+}{ $guess ->
+    [yes] { " " }Bisher ist das eine Vermutung; deine Aufzeichnungen treten an ihre Stelle.
    *[no] { "" }
 }
 words-not-tested = Noch nicht getestet: ob { $name } es mag, ist eine Vermutung.
@@ -91,7 +94,8 @@ words-outscored = { $by ->
 }
 words-give = Gib, worum „{ $says }“ bittet.
 words-asks-for = bittet um: { $name }
-words-not-now = „Jetzt nicht“, einmal und ruhig; etwas anderes anbieten.
+words-not-now = „{ $said }“, einmal und ruhig; etwas anderes anbieten.
+words-not-now-said = Jetzt nicht
 words-size-leaves-out = und Plätze je Reihe lassen einen Platz mit Wort weg; ändere erst die Größe und sieh nach
 words-cannot-give = darf { $name } nicht gegeben werden: { $why }. Wähle etwas anderes
 words-page-title = Wörter von { $name }
@@ -201,7 +205,15 @@ words-figures-behind = Weshalb
 words-because = Weil:
 words-would-change = Was es ändern würde:
 words-fact-shown = Gezeigt
-words-fact-shown-times = { $times }-mal, in den letzten sieben Tagen { $week }-mal
+words-fact-shown-times = { $times ->
+    [0] noch nicht
+    [one] einmal
+   *[other] { $times }-mal
+}{ $week ->
+    [0] , nicht in den letzten sieben Tagen
+    [one] , einmal in den letzten sieben Tagen
+   *[other] , { $week }-mal in den letzten sieben Tagen
+}
 words-fact-delay = Vom Druck bis zum Geben
 words-fact-response = Gedrückt, wenn eingeladen und gewollt
 words-fact-own = Eigene Drücke in 28 Tagen

@@ -74,8 +74,8 @@ advice-lately-joined = { $name } joined { $joined } of { $of } sessions.
 advice-lately-taken = { $name } took { $taken } of { $of } things given.
 
 # Rhythm, readiness, demand, likes.
-advice-lean-left = { $name } leans to the left side: mix sides well and test on. The ranking allows for it.
-advice-lean-right = { $name } leans to the right side: mix sides well and test on. The ranking allows for it.
+advice-lean-left = { $name } leans to { $name }’s own left: mix sides well and test on. The ranking allows for it.
+advice-lean-right = { $name } leans to { $name }’s own right: mix sides well and test on. The ranking allows for it.
 advice-lean-too-few = Too few choices to say anything about sides.
 advice-lean-none = No sign of a lean to one side beyond chance.
 advice-known-well-enough = Clear favourites for now: { $best } ({ $sure } sure, { $n ->

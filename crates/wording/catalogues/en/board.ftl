@@ -33,7 +33,6 @@ board-keys-undo = Undo the last tap
 board-swaps = Agreed swaps
 board-swaps-for = { $link }: telling meaning from habit
 board-never = { $food }: never give it. { $why }. Eaten already? Call a veterinarian now.
-board-care = { $food }: care. { $why }.
 board-safe = Safe at the board
 board-no-words = No words yet. { $link }.
 board-choose-words = Choose first words

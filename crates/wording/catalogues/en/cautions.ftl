@@ -15,6 +15,14 @@ cautions-may-hold = { $level ->
     [avoid] { $item }: avoid { $whom } (may hold it: check what is in it) – { $why } ({ $source })
    *[little] { $item }: only a little { $whom } (may hold it: check what is in it) – { $why } ({ $source })
 }
+cautions-brief = { $level ->
+    [never] never
+    [avoid] better not
+   *[little] only a little
+}{ $sure ->
+    [yes] { "" }
+   *[no] { " " }(check what is in it)
+} – { $why }
 cautions-never = Never give this to { $name }.
 cautions-eaten = { $why }. Eaten already? Call a veterinarian now.
 cautions-care = Care, for { $name }:

@@ -42,10 +42,10 @@ claims-blind-hearing = its knowing the word stands up to a blind check: it picks
 claims-lapsed = { $said }. More was claimed until { $until }, when words or checks were added: all are judged together, and more is asked of each since
 claims-animal-nothing = nothing can be said yet over all words together; a time of agreed swaps could tell
 claims-animal-chance = over all words, what came after swaps would also come by chance or habit ({ $n } drawn answers); that speaks for nothing either way
-claims-animal-holds = over all its words together it presses again where another thing came than asked for; liking, frequency, habits of place and the clock do not explain it ({ $n } drawn answers{ $since ->
+claims-animal-holds = over all its words together it presses again where another thing came than asked for; by liking, frequency, habits of place and the clock alone that would be unlikely ({ $n } drawn answers{ $since ->
     [none] { "" }
    *[other] , since { $since }
-}); cues may still
+}); cues may still explain it
 claims-test = { $what }: evidence { $now } now, { $most } at its most; told from { $bar } on (n = { $n })
 claims-test-rounds = drawn rounds of invitations
 claims-test-open = { $side ->
@@ -67,20 +67,20 @@ claims-rival = { $rival ->
     [clock] clock and bout: what people offer and give follows the hour, and so does what is pressed
    *[other] wishful scoring: people see what they hope for
 }
-claims-nothing-to-explain = nothing is claimed, so there is nothing to explain
-claims-ruled-out = ruled out by { $why ->
-    [blind] blind checks
-    [places] places drawn at random
-    [frequencies] a comparison that keeps how often each word is pressed
-    [thing] comparing word and thing crosswise, with the thing drawn
-    [drawn] drawing by the notebook instead of a person's choice
-    [next] counting the next press, which nobody scores
-    [two] two people scoring apart who agree
-   *[other] scoring by one who could not know
+claims-nothing-to-explain = Nothing is claimed, so there is nothing to explain.
+claims-ruled-out = { $why ->
+    [blind] unlikely: in blind checks nobody near knew the answer; what remains is a cue that nobody thought of
+    [places] unlikely: places were drawn at random; what remains is luck, as small as the figures say
+    [frequencies] unlikely: words are compared as often as each is pressed; what remains is luck, as small as the figures say
+    [thing] unlikely: word and thing were compared crosswise, and the thing was drawn; what remains is a cue
+    [drawn] unlikely: the notebook drew, no person chose; what remains is a moment that was put off or left out
+    [next] unlikely: the next press counted, which nobody scores; what remains is a press that was missed
+    [two] unlikely: two people scored apart and agree; what remains is what both hoped for
+   *[other] unlikely: whoever scored could not know; what remains is a sign of it on the recording
 }
 claims-still-open = open; { $remedy ->
     [blind] a check in which the person with the animal does not know the answer
     [places] a check with places drawn at random
     [thing] a time of agreed swaps, or a check
    *[other] a second person scoring the same records apart
-} would settle it
+} would tell more

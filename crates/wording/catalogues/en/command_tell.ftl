@@ -10,5 +10,5 @@ command-tell-delay = delivery after a showing (median): { $figure }
 command-tell-taken = taken when given: { $this }; for other words: { $others }
 command-tell-may-be-said = may be said, { $what }: { $said }
 command-tell-may-be-said-of = may be said of { $name }: { $said }
-command-tell-not-ruled-out = not ruled out: { $rival } ({ $standing })
+command-tell-not-ruled-out = may explain it instead: { $rival } ({ $standing })
 command-tell-not-judged = nothing could be judged: { $why }

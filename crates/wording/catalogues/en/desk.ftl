@@ -79,7 +79,7 @@ desk-why-ready = { $showings ->
     [one] Shown once
    *[other] Shown { $showings } times
 }, and waiting for { $days } days.
-desk-why-check = A check is the only way to rule out cues and luck.
+desk-why-check = Only a check can tell it from cues and luck.
 desk-why-little = Written down whole (a press with its answer, a session with its end): { $closed }. What nobody wrote down may still have happened.
 desk-why-outside = Laid beside { $kind } in homes with { $who }. Words of { $name } that could be laid beside others: { $laid }. Anywhere, about one word in ten lies outside.
 desk-why-outside-cause = What may hold it up here: { $cause }.

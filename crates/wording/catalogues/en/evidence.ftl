@@ -50,9 +50,10 @@ evidence-right-told = For each word the share of presses at its invitations that
 evidence-share-right = share right
 evidence-chance-line = Upright line: chance, one in { $words }. Words with fewer than five trials are left out. Intervals hold whenever they are read.
 evidence-no-such-word = { $name } is taught no such word.
-evidence-sentence-shown = Shown { $times ->
-    [one] once
-   *[other] { $times } times
+evidence-sentence-shown = { $times ->
+    [0] Not shown yet
+    [one] Shown once
+   *[other] Shown { $times } times
 }; nothing can be said yet about what “{ $word }” means to { $name }.
 evidence-sentence-own = { $name } pressed “{ $word }” { $times ->
     [one] once
@@ -77,6 +78,10 @@ evidence-sentence-invited = { $wanted ->
        *[other] not more than chance so far
     }.
 }
+evidence-presses-more = { $more ->
+    [one] One of these { $presses } presses came when { $name } did not want the thing, or nobody noted it: it is left out of the { $wanted }.
+   *[other] { $more } of these { $presses } presses came when { $name } did not want the thing, or nobody noted it: they are left out of the { $wanted }.
+}
 evidence-stage = Stage: { $stage }
 evidence-figures-point = The figures point to { $stage }.
 evidence-invitations = Invitations
@@ -91,7 +96,10 @@ evidence-showings-a-day = Showings a day
 evidence-showings = showings
 evidence-presses-a-day = Own presses a day
 evidence-presses = presses
-evidence-by-day-told = { $n } in all; the last six weeks by day.
+evidence-by-day-told = { $n } in all; { $began ->
+    [before] the last six weeks by day.
+   *[other] by day, from the word’s first record on { $began }.
+}
 evidence-day-axis = day (Mondays named)
 evidence-delivered = Delivered after the press (middle value): { $delay }.
 evidence-then = What { $name } did then
@@ -108,7 +116,8 @@ evidence-may-be-said = What may be said
 evidence-claim = “{ $word }”, { $what }: { $said }.
 evidence-fidelity = Teaching as agreed, given within { $seconds } of the press: { $share }.
 evidence-claim-animal = { $name }: { $said }.
-evidence-not-ruled-out = Not ruled out for this word:
+evidence-not-ruled-out = What may explain it instead:
+evidence-made-unlikely = What was done about other explanations, and what remains of each:
 evidence-rival = { $rival } ({ $standing })
 evidence-plan-check = Plan a check
 evidence-behind-it = What stands behind it

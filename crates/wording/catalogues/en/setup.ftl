@@ -39,4 +39,5 @@ setup-day-kcal = The whole day’s food, kcal, as a veterinarian set it
 setup-day-kcal-hint = replaces any formula
 setup-day-kcal-more = must be more than 0; leave it empty to have it computed
 setup-food-later = Without it no food is proposed as a word.
+setup-record-later = The buttons speak without it. Today keeps a line for it.
 setup-no-vet = Nothing here replaces a veterinarian.

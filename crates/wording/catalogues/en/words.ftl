@@ -16,22 +16,25 @@ words-why-these = Why these?
 words-score = Best mix: liked, quick to give, easy to tell apart. Score { $total }: liking and deliveries { $liked }, kinds { $kinds }, sounding apart { $apart }, already said { $said }.
 words-best-in = The best of all sets in { $share } of { $draws } draws from what is not known yet.
 words-how-much = { $basis ->
-    [measured] given about { $times ->
+    [measured] Given about { $times ->
         [one] once
        *[other] { $times } times
     } a day so far
-   *[most] at most about { $times ->
+   *[most] At most about { $times ->
         [one] once
        *[other] { $times } times
     } a day
-}{ $by ->
-    [time] , in five minutes at the board
-    [food] , by the day’s food
-    [card] , as its card says
-    [usual] , usual for its kind
-   *[none] { "" }
 }{ $guess ->
-    [yes] { " " }(a guess so far)
+    [yes] , a guess
+   *[no] { "" }
+}
+words-how-much-by = { $by ->
+    [time] More does not fit into five minutes at the board.
+    [food] The day’s food allows no more.
+    [card] Its card allows no more.
+   *[usual] More is unusual for its kind; give it as often as suits.
+}{ $guess ->
+    [yes] { " " }So far that is a guess; your own records replace it.
    *[no] { "" }
 }
 words-not-tested = Not tested yet: whether { $name } likes it is a guess.
@@ -91,7 +94,8 @@ words-outscored = { $by ->
 }
 words-give = Give what “{ $says }” asks for.
 words-asks-for = asks for: { $name }
-words-not-now = “Not now”, once and calmly; offer something else.
+words-not-now = “{ $said }”, once and calmly; offer something else.
+words-not-now-said = Not now
 words-size-leaves-out = and places a row leave out a place that holds a word; change the size first and look
 words-cannot-give = cannot be given to { $name }: { $why }. Choose another
 words-page-title = Words of { $name }
@@ -202,11 +206,13 @@ words-because = Because:
 words-would-change = What would change it:
 words-fact-shown = Shown
 words-fact-shown-times = { $times ->
+    [0] not yet
     [one] once
    *[other] { $times } times
-}, in the last seven days { $week ->
-    [one] once
-   *[other] { $week } times
+}{ $week ->
+    [0] , not in the last seven days
+    [one] , once in the last seven days
+   *[other] , { $week } times in the last seven days
 }
 words-fact-delay = From press to giving
 words-fact-response = Pressed when invited and wanting it

@@ -69,8 +69,8 @@ advice-lately-check-passed = Comprobación superada: { $words }, { $right } acie
 advice-lately-joined = { $name } participó en { $joined } de { $of } sesiones.
 advice-lately-taken = { $name } tomó { $taken } de { $of } cosas dadas.
 
-advice-lean-left = { $name } tiende a la izquierda: mezcla bien los lados y sigue probando. El orden lo tiene en cuenta.
-advice-lean-right = { $name } tiende a la derecha: mezcla bien los lados y sigue probando. El orden lo tiene en cuenta.
+advice-lean-left = { $name } tiende a su izquierda: mezcla bien los lados y sigue probando. El orden lo tiene en cuenta.
+advice-lean-right = { $name } tiende a su derecha: mezcla bien los lados y sigue probando. El orden lo tiene en cuenta.
 advice-lean-too-few = Muy pocas elecciones para decir algo de los lados.
 advice-lean-none = Ninguna tendencia a un lado más allá del azar.
 advice-known-well-enough = Favoritos claros por ahora: { $best } ({ $sure } de seguridad, { $n ->

@@ -32,7 +32,6 @@ board-keys-undo = Deshacer el último toque
 board-swaps = Cambios acordados
 board-swaps-for = { $link }: distinguir significado de costumbre
 board-never = { $food }: no lo des nunca. { $why }. ¿Ya se lo ha comido? Llama ahora al veterinario.
-board-care = { $food }: cuidado. { $why }.
 board-safe = Seguridad en el tablero
 board-no-words = Aún no hay palabras. { $link }.
 board-choose-words = Elegir las primeras palabras

@@ -15,6 +15,14 @@ cautions-may-hold = { $level ->
     [avoid] { $item }: evítalo { $whom } (puede contenerlo: mira qué lleva) – { $why } ({ $source })
    *[little] { $item }: solo un poco { $whom } (puede contenerlo: mira qué lleva) – { $why } ({ $source })
 }
+cautions-brief = { $level ->
+    [never] nunca
+    [avoid] mejor no
+   *[little] solo un poco
+}{ $sure ->
+    [yes] { "" }
+   *[no] { " " }(mira qué lleva)
+} – { $why }
 cautions-never = Nunca le des esto a { $name }.
 cautions-eaten = { $why }. ¿Ya se lo ha comido? Llama ahora a un veterinario.
 cautions-care = Cuidado, para { $name }:

@@ -41,10 +41,10 @@ claims-blind-hearing = su conocimiento de la palabra resiste una comprobación c
 claims-lapsed = { $said }. Se afirmó más hasta { $until }, cuando se añadieron palabras o comprobaciones: todas se juzgan juntas, y desde entonces se exige más a cada una
 claims-animal-nothing = aún no se puede decir nada de todas las palabras juntas; un tiempo de cambios acordados podría mostrarlo
 claims-animal-chance = en todas las palabras, lo que vino tras los cambios también vendría por azar o hábito ({ $n } respuestas sorteadas); eso no habla a favor ni en contra
-claims-animal-holds = en todas sus palabras juntas vuelve a pulsar donde vino otra cosa de la pedida; gusto, frecuencia, hábitos de lugar y el reloj no lo explican ({ $n } respuestas sorteadas{ $since ->
+claims-animal-holds = en todas sus palabras juntas vuelve a pulsar donde vino otra cosa de la pedida; solo por gusto, frecuencia, hábitos de lugar y reloj sería improbable ({ $n } respuestas sorteadas{ $since ->
     [none] { "" }
    *[other] , desde { $since }
-}); las pistas aún podrían
+}); las pistas aún podrían explicarlo
 claims-test = { $what }: evidencia { $now } ahora, { $most } como máximo; se dice desde { $bar } (n = { $n })
 claims-test-rounds = rondas de invitaciones sorteadas
 claims-test-open = { $side ->
@@ -66,18 +66,18 @@ claims-rival = { $rival ->
     [clock] reloj y ráfagas: lo que se ofrece y se da sigue la hora, y también lo que se pulsa
    *[other] ver lo deseado: las personas ven lo que esperan
 }
-claims-nothing-to-explain = no se afirma nada, así que no hay nada que explicar
-claims-ruled-out = descartado por { $why ->
-    [blind] comprobaciones ciegas
-    [places] lugares sorteados
-    [frequencies] una comparación que mantiene cuánto se pulsa cada palabra
-    [thing] comparar palabra y cosa en cruz, con la cosa sorteada
-    [drawn] el sorteo del cuaderno en vez de la elección de una persona
-    [next] contar la pulsación siguiente, que nadie puntúa
-    [two] dos personas que puntúan por separado y coinciden
-   *[other] la puntuación de alguien que no podía saberlo
+claims-nothing-to-explain = No se afirma nada, así que no hay nada que explicar.
+claims-ruled-out = { $why ->
+    [blind] improbable: en comprobaciones ciegas nadie cerca sabía la respuesta; queda una pista en la que nadie pensó
+    [places] improbable: los lugares se sortearon; queda la suerte, tan pequeña como dicen las cifras
+    [frequencies] improbable: la comparación mantiene cuánto se pulsa cada palabra; queda la suerte, tan pequeña como dicen las cifras
+    [thing] improbable: palabra y cosa se compararon en cruz, y la cosa se sorteó; queda una pista
+    [drawn] improbable: sorteó el cuaderno y nadie eligió; queda un momento aplazado u omitido
+    [next] improbable: contó la pulsación siguiente, que nadie puntúa; queda una pulsación que no se vio
+    [two] improbable: dos personas puntuaron por separado y coinciden; queda lo que ambas esperaban
+   *[other] improbable: quien puntuó no podía saberlo; queda una señal de ello en la grabación
 }
-claims-still-open = abierto; lo resolvería { $remedy ->
+claims-still-open = abierto; diría más { $remedy ->
     [blind] una comprobación en la que la persona con el animal no sabe la respuesta
     [places] una comprobación con lugares sorteados
     [thing] un tiempo de cambios acordados o una comprobación

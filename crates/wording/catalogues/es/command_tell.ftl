@@ -10,5 +10,5 @@ command-tell-delay = tiempo hasta dar tras una demostración (mediana): { $figur
 command-tell-taken = tomado al darlo: { $this }; con otras palabras: { $others }
 command-tell-may-be-said = se puede decir, { $what }: { $said }
 command-tell-may-be-said-of = se puede decir de { $name }: { $said }
-command-tell-not-ruled-out = no descartado: { $rival } ({ $standing })
+command-tell-not-ruled-out = puede explicarlo en su lugar: { $rival } ({ $standing })
 command-tell-not-judged = no se pudo juzgar nada: { $why }

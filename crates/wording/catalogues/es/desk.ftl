@@ -78,7 +78,7 @@ desk-why-ready = { $showings ->
     [one] Mostrada una vez
    *[other] Mostrada { $showings } veces
 }, y espera desde hace { $days } días.
-desk-why-check = Solo una comprobación descarta las pistas y la suerte.
+desk-why-check = Solo una comprobación puede distinguirlo de las pistas y la suerte.
 desk-why-little = Anotado entero (una pulsación con su respuesta, una sesión con su final): { $closed }. Lo que nadie anotó pudo ocurrir igual.
 desk-why-outside = Junto a { $kind } en hogares con { $who }. Palabras de { $name } que se pudieron poner junto a otras: { $laid }. En cualquier lugar queda fuera más o menos una de cada diez palabras.
 desk-why-outside-cause = Qué puede frenarla aquí: { $cause }.

@@ -50,9 +50,10 @@ evidence-right-told = Para cada palabra, la parte de pulsaciones en sus invitaci
 evidence-share-right = parte acertada
 evidence-chance-line = Línea vertical: azar, una de cada { $words }. Se omiten palabras con menos de cinco ensayos. Los intervalos valen cuando sea que se lean.
 evidence-no-such-word = A { $name } no se le enseña esa palabra.
-evidence-sentence-shown = Mostrada { $times ->
-    [one] una vez
-   *[other] { $times } veces
+evidence-sentence-shown = { $times ->
+    [0] Aún sin mostrar
+    [one] Mostrada una vez
+   *[other] Mostrada { $times } veces
 }; aún no se puede decir qué significa «{ $word }» para { $name }.
 evidence-sentence-own = { $name } pulsó «{ $word }» { $times ->
     [one] una vez
@@ -77,6 +78,10 @@ evidence-sentence-invited = { $wanted ->
        *[other] por ahora no más que el azar
     }.
 }
+evidence-presses-more = { $more ->
+    [one] Una de estas { $presses } pulsaciones llegó cuando { $name } no quería la cosa, o nadie lo anotó: no está entre las { $wanted }.
+   *[other] { $more } de estas { $presses } pulsaciones llegaron cuando { $name } no quería la cosa, o nadie lo anotó: no están entre las { $wanted }.
+}
 evidence-stage = Etapa: { $stage }
 evidence-figures-point = Las cifras apuntan a { $stage }.
 evidence-invitations = Invitaciones
@@ -91,7 +96,10 @@ evidence-showings-a-day = Muestras por día
 evidence-showings = demostraciones
 evidence-presses-a-day = Pulsaciones propias por día
 evidence-presses = pulsaciones
-evidence-by-day-told = { $n } en total; las últimas seis semanas por día.
+evidence-by-day-told = { $n } en total; { $began ->
+    [before] las últimas seis semanas por día.
+   *[other] por día, desde el primer registro de la palabra, el { $began }.
+}
 evidence-day-axis = día (lunes con fecha)
 evidence-delivered = Entregado tras pulsar (valor central): { $delay }.
 evidence-then = Qué hizo { $name } después
@@ -108,7 +116,8 @@ evidence-may-be-said = Qué se puede decir
 evidence-claim = «{ $word }», { $what }: { $said }.
 evidence-fidelity = Enseñanza según lo acordado, dado en { $seconds } tras pulsar: { $share }.
 evidence-claim-animal = { $name }: { $said }.
-evidence-not-ruled-out = No descartado para esta palabra:
+evidence-not-ruled-out = Qué puede explicarlo en su lugar:
+evidence-made-unlikely = Qué se hizo frente a otras explicaciones y qué queda de cada una:
 evidence-rival = { $rival } ({ $standing })
 evidence-plan-check = Planear una comprobación
 evidence-behind-it = Qué hay detrás

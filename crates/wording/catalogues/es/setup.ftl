@@ -39,4 +39,5 @@ setup-day-kcal = La comida de todo el día, kcal, según un veterinario
 setup-day-kcal-hint = sustituye a cualquier fórmula
 setup-day-kcal-more = debe ser mayor que 0; déjalo vacío para que se calcule
 setup-food-later = Sin esto no se propone comida como palabra.
+setup-record-later = Los botones hablan sin esto. Hoy guarda una línea para ello.
 setup-no-vet = Nada de esto sustituye a un veterinario.

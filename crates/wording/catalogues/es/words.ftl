@@ -16,22 +16,25 @@ words-why-these = ¿Por qué estas?
 words-score = La mejor mezcla: gustan, se dan rápido, se distinguen bien. Puntuación { $total }: gusto y entregas { $liked }, tipos { $kinds }, sonido distinto { $apart }, ya dichas { $said }.
 words-best-in = El mejor de todos los conjuntos en el { $share } de { $draws } sorteos de lo que aún no se sabe.
 words-how-much = { $basis ->
-    [measured] hasta ahora, dado { $times ->
+    [measured] Hasta ahora, { $times ->
         [one] una vez
        *[other] unas { $times } veces
     } al día
-   *[most] como mucho { $times ->
+   *[most] Como mucho { $times ->
         [one] una vez
        *[other] unas { $times } veces
     } al día
-}{ $by ->
-    [time] , en cinco minutos en el tablero
-    [food] , por la comida del día
-    [card] , como dice su ficha
-    [usual] , lo habitual en su tipo
-   *[none] { "" }
 }{ $guess ->
-    [yes] { " " }(por ahora, una suposición)
+    [yes] , una suposición
+   *[no] { "" }
+}
+words-how-much-by = { $by ->
+    [time] Más no cabe en cinco minutos en el tablero.
+    [food] La comida del día no permite más.
+    [card] Su ficha no permite más.
+   *[usual] Más no es habitual en su tipo; dalo tan a menudo como convenga.
+}{ $guess ->
+    [yes] { " " }Por ahora es una suposición; tus registros la sustituyen.
    *[no] { "" }
 }
 words-not-tested = Aún sin probar: que le guste a { $name } es una suposición.
@@ -91,7 +94,8 @@ words-outscored = { $by ->
 }
 words-give = Dar lo que pide «{ $says }».
 words-asks-for = pide: { $name }
-words-not-now = «Ahora no», una vez y con calma; ofrece otra cosa.
+words-not-now = «{ $said }», una vez y con calma; ofrece otra cosa.
+words-not-now-said = Ahora no
 words-size-leaves-out = y lugares por fila dejan fuera un lugar con palabra; cambia antes el tamaño y mira
 words-cannot-give = no se puede dar a { $name }: { $why }. Elige otro
 words-page-title = Palabras de { $name }
@@ -202,11 +206,13 @@ words-because = Porque:
 words-would-change = Lo que lo cambiaría:
 words-fact-shown = Enseñada
 words-fact-shown-times = { $times ->
+    [0] aún no
     [one] una vez
    *[other] { $times } veces
-}, en los últimos siete días { $week ->
-    [one] una vez
-   *[other] { $week } veces
+}{ $week ->
+    [0] , no en los últimos siete días
+    [one] , una vez en los últimos siete días
+   *[other] , { $week } veces en los últimos siete días
 }
 words-fact-delay = De la pulsación a la entrega
 words-fact-response = Pulsada al invitar y quererla

@@ -69,8 +69,8 @@ advice-lately-check-passed = Vérification réussie : { $words }, juste { $righ
 advice-lately-joined = { $name } a participé à { $joined } séances sur { $of }.
 advice-lately-taken = { $name } a pris { $taken } choses données sur { $of }.
 
-advice-lean-left = { $name } choisit plus souvent à gauche : mélange bien les côtés et continue à tester. Le classement en tient compte.
-advice-lean-right = { $name } choisit plus souvent à droite : mélange bien les côtés et continue à tester. Le classement en tient compte.
+advice-lean-left = { $name } choisit plus souvent sa gauche : mélange bien les côtés et continue à tester. Le classement en tient compte.
+advice-lean-right = { $name } choisit plus souvent sa droite : mélange bien les côtés et continue à tester. Le classement en tient compte.
 advice-lean-too-few = Trop peu de choix pour parler d’un côté préféré.
 advice-lean-none = Aucune préférence de côté au-delà du hasard.
 advice-known-well-enough = Favoris clairs pour l’instant : { $best } (sûr à { $sure }, { $n ->

@@ -32,7 +32,6 @@ board-keys-undo = Annuler la dernière note
 board-swaps = Échanges convenus
 board-swaps-for = { $link } : distinguer le sens de l’habitude
 board-never = { $food } : n’en donne jamais. { $why }. Déjà mangé ? Appelle un vétérinaire maintenant.
-board-care = { $food } : attention. { $why }.
 board-safe = En sécurité au tableau
 board-no-words = Pas encore de mots. { $link }.
 board-choose-words = Choisir les premiers mots

@@ -15,6 +15,14 @@ cautions-may-hold = { $level ->
     [avoid] { $item } : à éviter { $whom } (peut en contenir : vérifie ce qu’il y a dedans) – { $why } ({ $source })
    *[little] { $item } : seulement un peu { $whom } (peut en contenir : vérifie ce qu’il y a dedans) – { $why } ({ $source })
 }
+cautions-brief = { $level ->
+    [never] jamais
+    [avoid] plutôt pas
+   *[little] seulement un peu
+}{ $sure ->
+    [yes] { "" }
+   *[no] { " " }(regarde ce qu’il y a dedans)
+} – { $why }
 cautions-never = Ne donne jamais cela à { $name }.
 cautions-eaten = { $why }. Déjà mangé ? Appelle un vétérinaire maintenant.
 cautions-care = Attention, pour { $name } :

@@ -41,10 +41,10 @@ claims-blind-hearing = la connaissance du mot résiste à une vérification en a
 claims-lapsed = { $said }. On affirmait davantage jusqu’au { $until }, quand des mots ou des vérifications se sont ajoutés : tout est jugé ensemble, et depuis on demande plus à chacun
 claims-animal-nothing = on ne peut encore rien dire de tous les mots ensemble ; une période d’échanges convenus pourrait le montrer
 claims-animal-chance = sur tous les mots, ce qui a suivi les échanges viendrait aussi par hasard ou habitude ({ $n } réponses tirées) ; cela ne parle ni pour ni contre
-claims-animal-holds = sur tous les mots ensemble, il y a un nouvel appui quand une autre chose est venue que celle demandée ; préférence, fréquence, habitude de place et heure ne l’expliquent pas ({ $n } réponses tirées{ $since ->
+claims-animal-holds = sur tous les mots ensemble, il y a un nouvel appui quand une autre chose est venue que celle demandée ; par préférence, fréquence, habitude de place et heure seules, ce serait improbable ({ $n } réponses tirées{ $since ->
     [none] { "" }
    *[other] , depuis le { $since }
-}) ; des indices le peuvent encore
+}) ; des indices peuvent encore l’expliquer
 claims-test = { $what } : preuve { $now } maintenant, { $most } au plus ; dit à partir de { $bar } (n = { $n })
 claims-test-rounds = séries d’invitations tirées au sort
 claims-test-open = { $side ->
@@ -66,20 +66,20 @@ claims-rival = { $rival ->
     [clock] heure et rafales : ce que les personnes proposent et donnent suit l’heure, et les appuis aussi
    *[other] espoir : les personnes voient ce qu’ils espèrent
 }
-claims-nothing-to-explain = rien n’est affirmé, il n’y a donc rien à expliquer
-claims-ruled-out = exclu par { $why ->
-    [blind] des vérifications en aveugle
-    [places] des places tirées au sort
-    [frequencies] une comparaison qui garde la fréquence de chaque mot
-    [thing] la comparaison croisée du mot et de la chose, la chose étant tirée
-    [drawn] le tirage du carnet au lieu du choix d’une personne
-    [next] le compte de l’appui suivant, que personne n’évalue
-    [two] deux personnes qui évaluent à part et s’accordent
-   *[other] l’évaluation par quelqu’un qui ne pouvait pas savoir
+claims-nothing-to-explain = Rien n’est affirmé, il n’y a donc rien à expliquer.
+claims-ruled-out = { $why ->
+    [blind] improbable : dans des vérifications en aveugle, personne à côté ne savait la réponse ; reste un indice auquel personne n’a pensé
+    [places] improbable : les places étaient tirées au sort ; reste la chance, aussi petite que le disent les chiffres
+    [frequencies] improbable : la comparaison garde la fréquence de chaque mot ; reste la chance, aussi petite que le disent les chiffres
+    [thing] improbable : mot et chose ont été comparés en croix, la chose étant tirée ; reste un indice
+    [drawn] improbable : le carnet a tiré, personne n’a choisi ; reste un moment remis ou laissé de côté
+    [next] improbable : l’appui suivant a compté, que personne n’évalue ; reste un appui qui n’a pas été vu
+    [two] improbable : deux personnes ont évalué à part et s’accordent ; reste ce que toutes deux espéraient
+   *[other] improbable : qui évaluait ne pouvait pas savoir ; reste un signe sur l’enregistrement
 }
 claims-still-open = ouvert ; { $remedy ->
     [blind] une vérification où la personne près de l’animal ignore la réponse
     [places] une vérification avec des places tirées au sort
     [thing] une période d’échanges convenus, ou une vérification
    *[other] une seconde personne évaluant à part les mêmes relevés
-} trancherait
+} en dirait plus

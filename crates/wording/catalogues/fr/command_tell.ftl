@@ -10,5 +10,5 @@ command-tell-delay = temps jusqu’au don après une démonstration (médiane) 
 command-tell-taken = pris quand c’est donné : { $this } ; pour d’autres mots : { $others }
 command-tell-may-be-said = ce qu’on peut dire, { $what } : { $said }
 command-tell-may-be-said-of = ce qu’on peut dire de { $name } : { $said }
-command-tell-not-ruled-out = pas exclu : { $rival } ({ $standing })
+command-tell-not-ruled-out = peut l’expliquer autrement : { $rival } ({ $standing })
 command-tell-not-judged = rien n’a pu être jugé : { $why }

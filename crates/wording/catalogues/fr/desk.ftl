@@ -78,7 +78,7 @@ desk-why-ready = { $showings ->
     [1] Montré une fois
    *[other] Montré { $showings } fois
 }, et il attend depuis { $days } jours.
-desk-why-check = Seule une vérification écarte les indices et la chance.
+desk-why-check = Seule une vérification peut le distinguer des indices et de la chance.
 desk-why-little = Noté en entier (un appui avec sa réponse, une séance avec sa fin) : { $closed }. Ce que personne n’a noté a pu arriver quand même.
 desk-why-outside = À côté de { $kind } dans des foyers avec { $who }. Mots de { $name } qui ont pu être mis à côté d’autres : { $laid }. Partout, environ un mot sur dix est en dehors.
 desk-why-outside-cause = Ce qui peut le freiner ici : { $cause }.

@@ -50,9 +50,10 @@ evidence-right-told = Pour chaque mot, la part des appuis à ses invitations qui
 evidence-share-right = part juste
 evidence-chance-line = Trait vertical : le hasard, un sur { $words }. Les mots à moins de cinq essais sont omis. Les intervalles valent à tout moment.
 evidence-no-such-word = { $name } n’apprend pas ce mot.
-evidence-sentence-shown = Montré { $times ->
-    [1] une fois
-   *[other] { $times } fois
+evidence-sentence-shown = { $times ->
+    [0] Pas encore montré
+    [1] Montré une fois
+   *[other] Montré { $times } fois
 } ; on ne peut encore rien dire de ce que « { $word } » veut dire pour { $name }.
 evidence-sentence-own = { $name } a appuyé sur « { $word } » { $times ->
     [1] une fois
@@ -76,6 +77,10 @@ evidence-sentence-invited = { $wanted ->
        *[other] pas plus que le hasard jusqu’ici
     }.
 }
+evidence-presses-more = { $more ->
+    [1] Un de ces { $presses } appuis est venu quand { $name } ne voulait pas la chose, ou personne ne l’a noté : il n’est pas parmi les { $wanted }.
+   *[other] { $more } de ces { $presses } appuis sont venus quand { $name } ne voulait pas la chose, ou personne ne l’a noté : ils ne sont pas parmi les { $wanted }.
+}
 evidence-stage = Étape : { $stage }
 evidence-figures-point = Les chiffres indiquent { $stage }.
 evidence-invitations = Invitations
@@ -90,7 +95,10 @@ evidence-showings-a-day = Démonstrations par jour
 evidence-showings = démonstrations
 evidence-presses-a-day = Appuis spontanés par jour
 evidence-presses = appuis
-evidence-by-day-told = { $n } en tout ; les six dernières semaines par jour.
+evidence-by-day-told = { $n } en tout ; { $began ->
+    [before] les six dernières semaines par jour.
+   *[other] par jour, depuis le premier relevé du mot, le { $began }.
+}
 evidence-day-axis = jour (lundis datés)
 evidence-delivered = Donné après l’appui (valeur médiane) : { $delay }.
 evidence-then = Ce que { $name } a fait ensuite
@@ -107,7 +115,8 @@ evidence-may-be-said = Ce qu’on peut dire
 evidence-claim = « { $word } », { $what } : { $said }.
 evidence-fidelity = Enseignement comme convenu, donné en { $seconds } après l’appui : { $share }.
 evidence-claim-animal = { $name } : { $said }.
-evidence-not-ruled-out = Non exclu pour ce mot :
+evidence-not-ruled-out = Ce qui peut l’expliquer autrement :
+evidence-made-unlikely = Ce qui a été fait face aux autres explications, et ce qui reste de chacune :
 evidence-rival = { $rival } ({ $standing })
 evidence-plan-check = Prévoir une vérification
 evidence-behind-it = Ce qui est derrière

@@ -39,4 +39,5 @@ setup-day-kcal = La nourriture de la journée, kcal, fixée par un vétérinaire
 setup-day-kcal-hint = remplace toute formule
 setup-day-kcal-more = doit dépasser 0 ; laisse vide pour le calculer
 setup-food-later = Sans cela, aucune nourriture n’est proposée comme mot.
+setup-record-later = Les boutons parlent sans cela. Aujourd’hui en garde une ligne.
 setup-no-vet = Rien ici ne remplace un vétérinaire.

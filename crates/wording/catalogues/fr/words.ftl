@@ -16,22 +16,25 @@ words-why-these = Pourquoi ceux-ci ?
 words-score = Le meilleur mélange : aimés, vite donnés, faciles à distinguer. Score { $total } : goût et dons { $liked }, sortes { $kinds }, sons distincts { $apart }, déjà dits { $said }.
 words-best-in = Le meilleur de tous les ensembles dans { $share } des { $draws } tirages de ce qu’on ne sait pas encore.
 words-how-much = { $basis ->
-    [measured] donné jusqu’ici environ { $times ->
+    [measured] Jusqu’ici environ { $times ->
         [1] une fois
        *[other] { $times } fois
     } par jour
-   *[most] au plus environ { $times ->
+   *[most] Au plus environ { $times ->
         [1] une fois
        *[other] { $times } fois
     } par jour
-}{ $by ->
-    [time] , en cinq minutes au panneau
-    [food] , selon la nourriture du jour
-    [card] , comme le dit sa fiche
-    [usual] , habituel pour ce genre
-   *[none] { "" }
 }{ $guess ->
-    [yes] { " " }(une supposition pour l’instant)
+    [yes] , une supposition
+   *[no] { "" }
+}
+words-how-much-by = { $by ->
+    [time] Plus ne tient pas en cinq minutes au panneau.
+    [food] La nourriture du jour ne permet pas plus.
+    [card] Sa fiche ne permet pas plus.
+   *[usual] Plus n’est pas habituel pour ce genre ; donne-le aussi souvent que cela convient.
+}{ $guess ->
+    [yes] { " " }Pour l’instant c’est une supposition ; tes relevés la remplacent.
    *[no] { "" }
 }
 words-not-tested = Pas encore testé : que { $name } l’aime est une supposition.
@@ -91,7 +94,8 @@ words-outscored = { $by ->
 }
 words-give = Donner ce que « { $says } » demande.
 words-asks-for = demande : { $name }
-words-not-now = « Pas maintenant », une fois et calmement ; proposer autre chose.
+words-not-now = « { $said } », une fois et calmement ; proposer autre chose.
+words-not-now-said = Pas maintenant
 words-size-leaves-out = et places par rangée laissent de côté une place avec un mot ; change d’abord la taille et regarde
 words-cannot-give = ne peut pas être donné à { $name } : { $why }. Choisis autre chose
 words-page-title = Mots de { $name }
@@ -200,7 +204,15 @@ words-figures-behind = Pourquoi
 words-because = Parce que :
 words-would-change = Ce qui le changerait :
 words-fact-shown = Montré
-words-fact-shown-times = { $times } fois, dans les sept derniers jours { $week } fois
+words-fact-shown-times = { $times ->
+    [0] pas encore
+    [1] une fois
+   *[other] { $times } fois
+}{ $week ->
+    [0] , pas dans les sept derniers jours
+    [1] , une fois dans les sept derniers jours
+   *[other] , { $week } fois dans les sept derniers jours
+}
 words-fact-delay = De l’appui au don
 words-fact-response = Appuyé à l’invitation, quand c’était voulu
 words-fact-own = Appuis spontanés en 28 jours

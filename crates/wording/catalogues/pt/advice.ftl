@@ -69,8 +69,8 @@ advice-lately-check-passed = Verificação superada: { $words }, certo { $right 
 advice-lately-joined = { $name } participou de { $joined } de { $of } sessões.
 advice-lately-taken = { $name } aceitou { $taken } de { $of } coisas dadas.
 
-advice-lean-left = { $name } tende à esquerda: misture bem os lados e continue testando. A ordem leva isso em conta.
-advice-lean-right = { $name } tende à direita: misture bem os lados e continue testando. A ordem leva isso em conta.
+advice-lean-left = { $name } tende à própria esquerda: misture bem os lados e continue testando. A ordem leva isso em conta.
+advice-lean-right = { $name } tende à própria direita: misture bem os lados e continue testando. A ordem leva isso em conta.
 advice-lean-too-few = Poucas escolhas para dizer algo dos lados.
 advice-lean-none = Nenhuma tendência a um lado além do acaso.
 advice-known-well-enough = Favoritos claros por enquanto: { $best } ({ $sure } de certeza, { $n ->

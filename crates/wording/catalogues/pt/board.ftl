@@ -32,7 +32,6 @@ board-keys-undo = Desfazer o último toque
 board-swaps = Trocas combinadas
 board-swaps-for = { $link }: distinguir significado de hábito
 board-never = { $food }: nunca dê. { $why }. Já comeu? Ligue agora para o veterinário.
-board-care = { $food }: cuidado. { $why }.
 board-safe = Segurança no quadro
 board-no-words = Ainda não há palavras. { $link }.
 board-choose-words = Escolher as primeiras palavras

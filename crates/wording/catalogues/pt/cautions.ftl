@@ -15,6 +15,14 @@ cautions-may-hold = { $level ->
     [avoid] { $item }: evite { $whom } (pode conter: veja o que tem dentro) – { $why } ({ $source })
    *[little] { $item }: só um pouco { $whom } (pode conter: veja o que tem dentro) – { $why } ({ $source })
 }
+cautions-brief = { $level ->
+    [never] nunca
+    [avoid] melhor não
+   *[little] só um pouco
+}{ $sure ->
+    [yes] { "" }
+   *[no] { " " }(veja o que contém)
+} – { $why }
 cautions-never = Nunca dê isto a { $name }.
 cautions-eaten = { $why }. Já comeu? Ligue agora para um veterinário.
 cautions-care = Cuidado, para { $name }:

@@ -41,10 +41,10 @@ claims-blind-hearing = o conhecimento da palavra resiste a uma verificação ceg
 claims-lapsed = { $said }. Afirmava-se mais até { $until }, quando palavras ou verificações foram acrescentadas: todas são julgadas juntas, e desde então se exige mais de cada uma
 claims-animal-nothing = ainda não se pode dizer nada de todas as palavras juntas; um tempo de trocas combinadas poderia mostrar
 claims-animal-chance = em todas as palavras, o que veio após as trocas também viria por acaso ou hábito ({ $n } respostas sorteadas); isso não fala a favor nem contra
-claims-animal-holds = em todas as palavras juntas aperta de novo quando veio outra coisa que não a pedida; gosto, frequência, hábito de lugar e relógio não explicam ({ $n } respostas sorteadas{ $since ->
+claims-animal-holds = em todas as palavras juntas aperta de novo quando veio outra coisa que não a pedida; só por gosto, frequência, hábito de lugar e relógio seria improvável ({ $n } respostas sorteadas{ $since ->
     [none] { "" }
    *[other] , desde { $since }
-}); pistas ainda podem
+}); pistas ainda podem explicar
 claims-test = { $what }: evidência { $now } agora, { $most } no máximo; dito a partir de { $bar } (n = { $n })
 claims-test-rounds = rodadas de convites sorteados
 claims-test-open = { $side ->
@@ -66,18 +66,18 @@ claims-rival = { $rival ->
     [clock] relógio e rajadas: o que as pessoas oferecem e dão segue a hora, e o que é apertado também
    *[other] ver o desejado: as pessoas veem o que esperam
 }
-claims-nothing-to-explain = nada se afirma, então não há nada a explicar
-claims-ruled-out = descartado por { $why ->
-    [blind] verificações cegas
-    [places] lugares sorteados
-    [frequencies] uma comparação que mantém quanto cada palavra é apertada
-    [thing] comparar palavra e coisa em cruz, com a coisa sorteada
-    [drawn] o sorteio do caderno em vez da escolha de uma pessoa
-    [next] contar o aperto seguinte, que ninguém avalia
-    [two] duas pessoas que avaliam à parte e concordam
-   *[other] a avaliação de quem não podia saber
+claims-nothing-to-explain = Nada se afirma, então não há nada a explicar.
+claims-ruled-out = { $why ->
+    [blind] improvável: em verificações cegas ninguém por perto sabia a resposta; resta uma pista em que ninguém pensou
+    [places] improvável: os lugares foram sorteados; resta a sorte, tão pequena quanto dizem os números
+    [frequencies] improvável: a comparação mantém quanto cada palavra é apertada; resta a sorte, tão pequena quanto dizem os números
+    [thing] improvável: palavra e coisa foram comparadas em cruz, com a coisa sorteada; resta uma pista
+    [drawn] improvável: o caderno sorteou, ninguém escolheu; resta um momento adiado ou deixado de fora
+    [next] improvável: contou o aperto seguinte, que ninguém avalia; resta um aperto que não foi visto
+    [two] improvável: duas pessoas avaliaram à parte e concordam; resta o que ambas esperavam
+   *[other] improvável: quem avaliou não podia saber; resta um sinal disso na gravação
 }
-claims-still-open = aberto; resolveria { $remedy ->
+claims-still-open = aberto; diria mais { $remedy ->
     [blind] uma verificação em que a pessoa com o animal não sabe a resposta
     [places] uma verificação com lugares sorteados
     [thing] um tempo de trocas combinadas ou uma verificação

@@ -10,5 +10,5 @@ command-tell-delay = tempo até dar depois de uma demonstração (mediana): { $f
 command-tell-taken = aceito quando é dado: { $this }; com outras palavras: { $others }
 command-tell-may-be-said = pode ser dito, { $what }: { $said }
 command-tell-may-be-said-of = pode ser dito de { $name }: { $said }
-command-tell-not-ruled-out = não descartado: { $rival } ({ $standing })
+command-tell-not-ruled-out = pode explicar em vez disso: { $rival } ({ $standing })
 command-tell-not-judged = nada pôde ser julgado: { $why }

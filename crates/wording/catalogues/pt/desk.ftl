@@ -78,7 +78,7 @@ desk-why-ready = { $showings ->
     [1] Mostrada uma vez
    *[other] Mostrada { $showings } vezes
 }, e espera há { $days } dias.
-desk-why-check = Só uma verificação descarta pistas e sorte.
+desk-why-check = Só uma verificação pode distinguir isso de pistas e sorte.
 desk-why-little = Anotado por inteiro (um aperto com sua resposta, uma sessão com seu fim): { $closed }. O que ninguém anotou pode ter acontecido mesmo assim.
 desk-why-outside = Ao lado de { $kind } em casas com { $who }. Palavras de { $name } que puderam ser postas ao lado de outras: { $laid }. Em qualquer lugar, cerca de uma palavra em dez fica fora.
 desk-why-outside-cause = O que pode segurá-la aqui: { $cause }.

@@ -50,9 +50,10 @@ evidence-right-told = Para cada palavra, a parte de apertos nos seus convites qu
 evidence-share-right = parte certa
 evidence-chance-line = Linha vertical: acaso, um em { $words }. Palavras com menos de cinco ensaios ficam de fora. Os intervalos valem sempre que lidos.
 evidence-no-such-word = { $name } não aprende essa palavra.
-evidence-sentence-shown = Mostrada { $times ->
-    [1] uma vez
-   *[other] { $times } vezes
+evidence-sentence-shown = { $times ->
+    [0] Ainda não mostrada
+    [1] Mostrada uma vez
+   *[other] Mostrada { $times } vezes
 }; ainda não se pode dizer o que “{ $word }” significa para { $name }.
 evidence-sentence-own = { $name } apertou “{ $word }” { $times ->
     [1] uma vez
@@ -77,6 +78,10 @@ evidence-sentence-invited = { $wanted ->
        *[other] até agora não mais que o acaso
     }.
 }
+evidence-presses-more = { $more ->
+    [1] Um destes { $presses } apertos veio quando { $name } não queria a coisa, ou ninguém anotou: ele não está entre as { $wanted }.
+   *[other] { $more } destes { $presses } apertos vieram quando { $name } não queria a coisa, ou ninguém anotou: eles não estão entre as { $wanted }.
+}
 evidence-stage = Etapa: { $stage }
 evidence-figures-point = Os números apontam para { $stage }.
 evidence-invitations = Convites
@@ -91,7 +96,10 @@ evidence-showings-a-day = Demonstrações por dia
 evidence-showings = demonstrações
 evidence-presses-a-day = Apertos próprios por dia
 evidence-presses = apertos
-evidence-by-day-told = { $n } ao todo; as últimas seis semanas por dia.
+evidence-by-day-told = { $n } ao todo; { $began ->
+    [before] as últimas seis semanas por dia.
+   *[other] por dia, desde o primeiro registro da palavra, em { $began }.
+}
 evidence-day-axis = dia (segundas com data)
 evidence-delivered = Entregue após o aperto (valor do meio): { $delay }.
 evidence-then = O que { $name } fez depois
@@ -108,7 +116,8 @@ evidence-may-be-said = O que se pode dizer
 evidence-claim = “{ $word }”, { $what }: { $said }.
 evidence-fidelity = Ensino como combinado, dado em { $seconds } após o aperto: { $share }.
 evidence-claim-animal = { $name }: { $said }.
-evidence-not-ruled-out = Não descartado para esta palavra:
+evidence-not-ruled-out = O que pode explicar em vez disso:
+evidence-made-unlikely = O que foi feito quanto a outras explicações e o que resta de cada uma:
 evidence-rival = { $rival } ({ $standing })
 evidence-plan-check = Planejar uma verificação
 evidence-behind-it = O que está por trás

@@ -39,4 +39,5 @@ setup-day-kcal = A comida do dia inteiro, kcal, segundo um veterinário
 setup-day-kcal-hint = substitui qualquer fórmula
 setup-day-kcal-more = tem de ser maior que 0; deixe vazio para ser calculado
 setup-food-later = Sem isto, comida não é proposta como palavra.
+setup-record-later = Os botões falam sem isto. Hoje guarda uma linha para isso.
 setup-no-vet = Nada disto substitui um veterinário.

@@ -16,22 +16,25 @@ words-why-these = Por que estas?
 words-score = A melhor mistura: agradam, são dadas rápido, se distinguem bem. Pontuação { $total }: gosto e entregas { $liked }, tipos { $kinds }, sons distintos { $apart }, já ditas { $said }.
 words-best-in = O melhor de todos os conjuntos em { $share } de { $draws } sorteios do que ainda não se sabe.
 words-how-much = { $basis ->
-    [measured] até agora, dado cerca de { $times ->
+    [measured] Até agora, cerca de { $times ->
         [1] uma vez
        *[other] { $times } vezes
     } por dia
-   *[most] no máximo cerca de { $times ->
+   *[most] No máximo cerca de { $times ->
         [1] uma vez
        *[other] { $times } vezes
     } por dia
-}{ $by ->
-    [time] , em cinco minutos no painel
-    [food] , pela comida do dia
-    [card] , como diz a ficha
-    [usual] , o usual para o tipo
-   *[none] { "" }
 }{ $guess ->
-    [yes] { " " }(por enquanto, um palpite)
+    [yes] , um palpite
+   *[no] { "" }
+}
+words-how-much-by = { $by ->
+    [time] Mais não cabe em cinco minutos no painel.
+    [food] A comida do dia não permite mais.
+    [card] A ficha não permite mais.
+   *[usual] Mais não é usual para o tipo; dê tantas vezes quanto convier.
+}{ $guess ->
+    [yes] { " " }Por enquanto é um palpite; seus registros o substituem.
    *[no] { "" }
 }
 words-not-tested = Ainda não testado: que { $name } goste é um palpite.
@@ -91,7 +94,8 @@ words-outscored = { $by ->
 }
 words-give = Dar o que “{ $says }” pede.
 words-asks-for = pede: { $name }
-words-not-now = “Agora não”, uma vez e com calma; oferecer outra coisa.
+words-not-now = “{ $said }”, uma vez e com calma; oferecer outra coisa.
+words-not-now-said = Agora não
 words-size-leaves-out = e lugares por fileira deixam de fora um lugar com palavra; mude primeiro o tamanho e veja
 words-cannot-give = não pode ser dado a { $name }: { $why }. Escolha outro
 words-page-title = Palavras de { $name }
@@ -202,11 +206,13 @@ words-because = Porque:
 words-would-change = O que mudaria isso:
 words-fact-shown = Mostrada
 words-fact-shown-times = { $times ->
+    [0] ainda não
     [1] uma vez
    *[other] { $times } vezes
-}, nos últimos sete dias { $week ->
-    [1] uma vez
-   *[other] { $week } vezes
+}{ $week ->
+    [0] , não nos últimos sete dias
+    [1] , uma vez nos últimos sete dias
+   *[other] , { $week } vezes nos últimos sete dias
 }
 words-fact-delay = Do aperto à entrega
 words-fact-response = Apertada ao convidar e querendo

@@ -1,6 +1,6 @@
 //! Every fact of the trade is said in every language, by its id; English as the facts have it.
 
-use sayso_advisor::ration::food_cautions;
+use sayso_advisor::ration::{cautions_of, food_cautions};
 use sayso_model::facts::{all_food_hazards, all_signs, ideas, other_hazards, practice};
 use sayso_model::{Language, RewardKind, Species};
 use sayso_wording::{Locale, by_id, hazards, say, signs};
@@ -74,8 +74,9 @@ fn remarks_beside_a_title_are_said_and_titles_stay() {
 fn no_message_of_a_fact_is_over() {
     let mut known: BTreeSet<String> = of_facts().into_iter().map(|(id, _)| id).collect();
     known.extend(sources().into_iter().map(|(id, _)| id));
+    known.extend(all_food_hazards().iter().map(|f| format!("hazards-brief-{}", f.id)));
     for (file, kinds) in [
-        ("hazards", &["food", "why", "other", "harm", "act", "source"][..]),
+        ("hazards", &["food", "why", "brief", "other", "harm", "act", "source"][..]),
         ("signs", &["see", "act"]),
         ("practice", &["what", "value", "source"]),
     ] {
@@ -124,6 +125,16 @@ fn a_caution_says_what_how_bad_for_whom_and_why() {
         said(Language::De),
         "Weintrauben, Rosinen, Korinthen: nie für einen Hund \u{2013} Nierenversagen; die Menge ist nicht vorhersehbar (Merck Veterinary Manual)"
     );
+    let string = cautions_of(Species::Cat, RewardKind::Play, "ball of wool");
+    for language in Language::ALL {
+        let (whole, brief) =
+            (hazards::foods(&Locale::of(language), &string), hazards::briefly(&Locale::of(language), "wool", &string));
+        assert!(brief.starts_with("wool") && 2 * brief.len() < whole.len(), "{language:?}: {brief}");
+        assert!(by_id(&Locale::of(language), "hazards-brief-strings").is_some_and(|own| brief.ends_with(&own)));
+    }
+    let cheese = cautions_of(Species::Dog, RewardKind::Food, "cheese");
+    let brief = hazards::briefly(&Locale::ENGLISH, "Gouda", &cheese);
+    assert_eq!(brief, "Gouda: only a little \u{2013} many cannot digest lactose");
     let bones = hazards::foods(&Locale::of(Language::Es), &food_cautions(Species::Dog, "pizza"));
     assert!(bones.contains("puede contenerlo: mira qué lleva"), "{bones}");
     let noted = |text| signs::noted(&Locale::of(Language::Fr), text);

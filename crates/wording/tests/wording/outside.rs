@@ -344,12 +344,13 @@ fn messages() -> Vec<(String, String)> {
 }
 
 /// Messages that facts find by their ids: `facts.rs`, of lessons `lessons.rs`, holds that each fact has its own and none is over.
-const OF_FACTS: [&str; 12] = [
+const OF_FACTS: [&str; 13] = [
     "hazards-food-",
     "hazards-why-",
     "hazards-other-",
     "hazards-harm-",
     "hazards-act-",
+    "hazards-brief-",
     "hazards-source-",
     "signs-see-",
     "signs-act-",

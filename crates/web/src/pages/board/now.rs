@@ -8,7 +8,7 @@ use crate::page::AnimalPage;
 use crate::pages::learn::{FirstLesson, firsts};
 use crate::picture;
 use sayso_advisor::Case;
-use sayso_advisor::ration::{forbidden, ration};
+use sayso_advisor::ration::{cautions, forbidden, ration};
 use sayso_advisor::rest::{rests_until, strong_of_week};
 use sayso_advisor::stages::standings;
 use sayso_advisor::today::{Next, Today};
@@ -17,7 +17,8 @@ use sayso_model::{
     SAME_PRESS_S, Session, SessionId, SignLevel, Stage, Story, WordId, Zone, facts, session::OPEN_FOR_S,
 };
 use sayso_people::Capability;
-use sayso_wording::hazards::{food, foods};
+use sayso_wording::hazards::{briefly, food, foods};
+use sayso_wording::on_card;
 use sayso_wording::ration::refusal;
 use sayso_wording::{say, signs};
 use serde::Serialize;
@@ -135,7 +136,9 @@ pub struct RewardNow {
     pub most_per_day: Option<u16>,
     /// Why it must not be given, if so.
     pub never: Option<String>,
-    /// What to bear in mind.
+    /// What to bear in mind, in a line to stand where it is given; none where the list says nothing.
+    pub care: Option<String>,
+    /// The same whole.
     pub cautions: Vec<String>,
 }
 
@@ -168,8 +171,6 @@ pub fn now(page: &AnimalPage) -> Now {
     let day = at.day(&page.zone);
     let rewards = story.rewards_of(animal);
     let ration = ration(story, &page.card, at);
-    let care: BTreeMap<RewardId, Vec<String>> =
-        ration.rewards.iter().map(|r| (r.reward, r.cautions.iter().map(|c| food(l, c)).collect())).collect();
     let from = day.start(&page.zone).min(at.plus_seconds(-STILL_NEEDED_S));
     let (case, mut today) = (page.case(), events(story, animal, from, day.plus(1).start(&page.zone)));
     // Whoever scores without seeing what others scored gets nobody else's taps, and no session of theirs.
@@ -197,14 +198,18 @@ pub fn now(page: &AnimalPage) -> Now {
         }),
         rewards: rewards
             .iter()
-            .map(|r: &&RewardCard| RewardNow {
-                id: r.reward,
-                name: r.name.to_string(),
-                kind: r.kind,
-                kcal: r.kcal_per_piece.map(|k| k.get()),
-                most_per_day: r.most_per_day,
-                never: forbidden(page.card.species, r).map(|why| foods(l, &why)),
-                cautions: care.get(&r.reward).cloned().unwrap_or_default(),
+            .map(|r: &&RewardCard| {
+                let found = cautions(page.card.species, r);
+                RewardNow {
+                    id: r.reward,
+                    name: r.name.to_string(),
+                    kind: r.kind,
+                    kcal: r.kcal_per_piece.map(|k| k.get()),
+                    most_per_day: r.most_per_day,
+                    never: forbidden(page.card.species, r).map(|why| foods(l, &why)),
+                    care: (!found.is_empty()).then(|| format!("{}.", briefly(l, r.name.as_str(), &found))),
+                    cautions: found.iter().map(|c| food(l, c)).collect(),
+                }
             })
             .collect(),
         ration: RationNow {
@@ -232,17 +237,20 @@ fn words(page: &AnimalPage, case: &Case<'_>, advised: Option<&Today>) -> Vec<Wor
     story
         .words_by_place(animal)
         .into_iter()
-        .map(|w| WordNow {
-            id: w.word,
-            says: w.says.to_string(),
-            answer: w.answer.as_ref().map(ToString::to_string),
-            not_now: w.not_now.as_ref().map(ToString::to_string),
-            closing: w.closing,
-            stage: stages.get(&w.word).copied().unwrap_or(Stage::Prepare),
-            may_invite: advised.is_some_and(|t| t.may_invite(w.word)),
-            draws: draws.contains(&w.word),
-            reward: w.reward,
-            picture: picture::address(story, PictureOf::Word { word: w.word }),
+        .map(|w| {
+            let on_card = on_card::read(&page.locale, story, w);
+            WordNow {
+                id: w.word,
+                says: w.says.to_string(),
+                answer: on_card.answer,
+                not_now: on_card.not_now,
+                closing: w.closing,
+                stage: stages.get(&w.word).copied().unwrap_or(Stage::Prepare),
+                may_invite: advised.is_some_and(|t| t.may_invite(w.word)),
+                draws: draws.contains(&w.word),
+                reward: w.reward,
+                picture: picture::address(story, PictureOf::Word { word: w.word }),
+            }
         })
         .collect()
 }

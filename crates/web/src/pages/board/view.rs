@@ -218,7 +218,7 @@ fn on_buttons(now: &Now) -> impl Iterator<Item = &RewardNow> {
     now.rewards.iter().filter(|r| now.words.iter().any(|w| w.reward == Some(r.id)))
 }
 
-/// Short, plain, where the person acts; the food's own cautions stand at its pad and where it is given.
+/// Short, plain, where the person acts, once for each thing; the whole stands on its card.
 fn cautions(locale: &Locale, now: &Now) -> Markup {
     let foods: Vec<_> = on_buttons(now).filter(|r| r.never.is_some() || !r.cautions.is_empty()).collect();
     html! {
@@ -226,7 +226,7 @@ fn cautions(locale: &Locale, now: &Now) -> Markup {
             @if let Some(never) = &r.never {
                 p.stop { (rich!(locale, board::never, food = html! { strong { (r.name) } }, why = never)) }
             } @else {
-                div.caution { (rich!(locale, board::care, food = html! { strong { (r.name) } }, why = r.cautions.join(". "))) }
+                p.caution data-test="care-of" { (r.care.as_deref().unwrap_or_default()) }
             }
         }
         details.before {

@@ -12,7 +12,7 @@ use sayso_model::Day;
 use sayso_people::Capability;
 use sayso_wording::advice::{bearing, because, cause, change};
 use sayso_wording::claims::{by_ladder, of_animal, rivals_of, tests_of};
-use sayso_wording::evidence::{above_chance, chance, left_out, sentence, waited};
+use sayso_wording::evidence::{above_chance, chance, left_out, presses_more, sentence, waited};
 use sayso_wording::figures::{finding, none};
 use sayso_wording::generalise::{compares, which};
 use sayso_wording::{Locale, Message, events, say};
@@ -49,10 +49,12 @@ pub fn word(page: &AnimalPage, e: &Evidence, causes: &[Weighed]) -> Markup {
 
 /// Every figure of the word.
 fn measured(page: &AnimalPage, e: &Evidence) -> Markup {
-    let (locale, name, today) = (&page.locale, page.card.name.as_str(), page.now.day(&page.zone));
+    let (locale, name) = (&page.locale, page.card.name.as_str());
+    let first = e.showings_by_day.keys().chain(e.presses_by_day.keys()).min().copied();
+    let days = drawn(first, page.now.day(&page.zone));
     html! {
         h2 { (say!(locale, evidence::invitations)) }
-        (invitations(locale, e))
+        (invitations(locale, name, e))
         @match &e.curve {
             Ok(curve) if curve.n < TOO_EARLY => p.quiet { (say!(locale, evidence::curve_few, n = curve.n)) },
             Ok(curve) => (learning(locale, curve)),
@@ -60,9 +62,9 @@ fn measured(page: &AnimalPage, e: &Evidence) -> Markup {
         }
         @if let Some(waited) = waited(locale, &e.waiting) { p { (waited) } }
         h2 { (say!(locale, evidence::showings_presses)) }
-        (by_day(locale, [say!(locale, evidence::showings_a_day), say!(locale, evidence::showings)], today, &e.showings_by_day))
+        (by_day(locale, [say!(locale, evidence::showings_a_day), say!(locale, evidence::showings)], &days, &e.showings_by_day))
         p { (say!(locale, evidence::delivered, delay = finding(locale, &e.standing.delay))) }
-        (by_day(locale, [say!(locale, evidence::presses_a_day), say!(locale, evidence::presses)], today, &e.presses_by_day))
+        (by_day(locale, [say!(locale, evidence::presses_a_day), say!(locale, evidence::presses)], &days, &e.presses_by_day))
         @if let Some(out) = left_out(locale, e.left_out) { p data-test="left-out" { (out) } }
         h2 { (say!(locale, evidence::then, name = name)) }
         (after(page, e))
@@ -115,7 +117,11 @@ fn claim(page: &AnimalPage, e: &Evidence) -> Markup {
                     @if tests.is_empty() { p { (say!(locale, evidence::nothing_drawn)) } }
                     ul { @for t in tests { li { (t) } } }
                     p { (say!(locale, evidence::a_bet)) }
-                    ul { @for r in &closed { li { (say!(locale, evidence::rival, rival = &r.rival, standing = &r.standing)) } } }
+                    @if open.is_empty() && closed.is_empty() { p { (say!(locale, claims::nothing_to_explain)) } }
+                    @if !closed.is_empty() {
+                        p { (say!(locale, evidence::made_unlikely)) }
+                        ul { @for r in &closed { li { (say!(locale, evidence::rival, rival = &r.rival, standing = &r.standing)) } } }
+                    }
                 }
             }
         }
@@ -149,7 +155,7 @@ fn settings(locale: &Locale, rows: &[Setting]) -> Markup {
     }
 }
 
-fn invitations(locale: &Locale, e: &Evidence) -> Markup {
+fn invitations(locale: &Locale, name: &str, e: &Evidence) -> Markup {
     let (i, s) = (e.invitations, &e.standing);
     let of = |k: usize, n: usize, share: &Estimate| match n {
         0 => none(locale),
@@ -160,7 +166,7 @@ fn invitations(locale: &Locale, e: &Evidence) -> Markup {
             dt { (say!(locale, evidence::pressed_of_wanted)) }
             dd { (of(i.pressed, i.wanted, &s.response)) }
             dt { (say!(locale, evidence::right_of_presses)) }
-            dd { (of(i.right, i.presses, &s.right)) }
+            dd { (of(i.right, i.presses, &s.right)) @if let Some(more) = presses_more(locale, name, e) { ". " (more) } }
             dt { (say!(locale, evidence::chance)) }
             dd { (chance(locale, &s.chance)) "." @if i.presses > 0 { " " (say!(locale, evidence::above_chance, above = above_chance(e))) } }
             @if i.without_button > 0 { dt { (say!(locale, evidence::without_button)) } dd { (i.without_button) } }
@@ -196,10 +202,26 @@ fn learning(locale: &Locale, curve: &LearningCurve) -> Markup {
     }
 }
 
+/// The days that are drawn: the last six weeks, from the word's first record on. Before it nothing could be noted.
+struct Drawn {
+    days: Vec<Day>,
+    /// Whether the word began within them.
+    begins: bool,
+}
+
+fn drawn(first: Option<Day>, today: Day) -> Drawn {
+    let from = today.plus(1 - DRAWN_DAYS);
+    let begins = first.is_some_and(|first| first > from);
+    let from = first.map_or(today, |first| first.max(from)).min(today);
+    Drawn { days: (0..=today.days_since(from)).map(|i| from.plus(i)).collect(), begins }
+}
+
 #[allow(clippy::cast_precision_loss)]
-fn by_day(locale: &Locale, [title, what]: [String; 2], today: Day, counts: &BTreeMap<Day, usize>) -> Markup {
-    let all: Vec<Bar> = (0..DRAWN_DAYS)
-        .map(|i| today.plus(i - DRAWN_DAYS + 1))
+fn by_day(locale: &Locale, [title, what]: [String; 2], drawn: &Drawn, counts: &BTreeMap<Day, usize>) -> Markup {
+    let all: Vec<Bar> = drawn
+        .days
+        .iter()
+        .copied()
         .map(|day| Bar {
             tick: if day.weekday() == 0 { locale.day_of_month(day) } else { String::new() },
             name: locale.weekday_date(day),
@@ -208,8 +230,17 @@ fn by_day(locale: &Locale, [title, what]: [String; 2], today: Day, counts: &BTre
             n: None,
         })
         .collect();
-    let told = say!(locale, evidence::by_day_told, n = counts.values().sum::<usize>());
-    bars(locale, &title, &told, &say!(locale, evidence::day_axis), &what, &all)
+    let n = counts.values().sum::<usize>();
+    if n == 0 {
+        return html! { p.quiet { (locale.colon(&title, &none(locale))) } };
+    }
+    let began =
+        drawn.days.first().filter(|_| drawn.begins).map_or_else(|| "before".to_owned(), |day| locale.date(*day));
+    let told = say!(locale, evidence::by_day_told, n = n, began = began);
+    html! {
+        (bars(locale, &title, &told, &say!(locale, evidence::day_axis), &what, &all))
+        p.quiet { (told) }
+    }
 }
 
 fn after(page: &AnimalPage, e: &Evidence) -> Markup {

@@ -64,8 +64,8 @@ fn view(page: &AnimalPage, test: &LikesTest, typed: &Typed, twice: bool) -> Mark
             }
             @match setup {
                 Setup::Offer { round, number, of, offered } => {
-                    p.num.trial { (say!(l, likes::trial, number = number, of = of, round = round, rounds = test.rounds)) }
                     (offer(page, test, number, &offered, typed))
+                    p.num.trial { (say!(l, likes::trial, number = number, of = of, round = round, rounds = test.rounds)) }
                 }
                 Setup::Done => {
                     p { strong { (say!(l, likes::done, name = &page.card.name)) } }
@@ -182,8 +182,8 @@ fn choice(page: &AnimalPage, test: &LikesTest, number: usize, shown: &[&RewardCa
     let (l, name) = (&page.locale, &page.card.name);
     let place = |i: usize| match (shown.len(), i) {
         (1, _) => say!(l, likes::in_front, name = name),
-        (2, 0) if test.format == LikesFormat::Paired => say!(l, likes::to_the_left, name = name),
-        (2, _) if test.format == LikesFormat::Paired => say!(l, likes::to_the_right, name = name),
+        (2, 0) if test.format == LikesFormat::Paired => say!(l, checks::left, name = name),
+        (2, _) if test.format == LikesFormat::Paired => say!(l, checks::right, name = name),
         (_, 0) => say!(l, likes::far_left, name = name),
         (n, i) if i + 1 == n => say!(l, likes::far_right, place = n, name = name),
         (_, i) => format!("{}", i + 1),
@@ -193,17 +193,25 @@ fn choice(page: &AnimalPage, test: &LikesTest, number: usize, shown: &[&RewardCa
         _ => shown.len(),
     };
     let two = test.format == LikesFormat::Paired;
+    let cards = page.story.rewards();
+    let face = |place: String, r: &RewardCard| {
+        html! {
+            span.quiet { (place) }
+            (picture::of(&page.story, PictureOf::Reward { reward: r.reward }))
+            strong { (r.name.as_str()) }
+            span.shows { @if let Some(stand_in) = r.stand_in.as_ref().filter(|_| !held_up(r)) { (say!(l, likes::shown_as, stand_in = stand_in)) } }
+        }
+    };
     html! {
-        form method="post" action={ (address(page, test.assessment)) "/trial" } {
+        form.choosing method="post" action={ (address(page, test.assessment)) "/trial" } {
             input type="hidden" name="number" value=(number);
             h2 #lay { @if test.format == LikesFormat::Single { (say!(l, likes::lay_one, name = name)) } @else { (say!(l, likes::lay, name = name)) } }
             div.offer.two[two] role="group" aria-labelledby="lay" {
                 @for (i, r) in shown.iter().enumerate() {
-                    button.pick name="answer" value=(r.reward) {
-                        span.quiet { (place(i)) }
-                        (picture::of(&page.story, PictureOf::Reward { reward: r.reward }))
-                        strong { (r.name.as_str()) }
-                        span.shows { @if let Some(stand_in) = r.stand_in.as_ref().filter(|_| !held_up(r)) { (say!(l, likes::shown_as, stand_in = stand_in)) } }
+                    div.place {
+                        button.pick name="answer" value=(r.reward) { (face(place(i), r)) }
+                        // Every place is as tall as the tallest thing of the test needs, in letters of any size.
+                        @for r in test.rewards.iter().filter(|_| i == 0).filter_map(|r| cards.get(r)) { div.pick.as-tall aria-hidden="true" { (face(place(0), r)) } }
                     }
                 }
                 @for _ in shown.len()..places { div.pick.taken aria-hidden="true" {} }
@@ -215,9 +223,10 @@ fn choice(page: &AnimalPage, test: &LikesTest, number: usize, shown: &[&RewardCa
         }
         (last(page, test.assessment))
         @let held = if shown.iter().all(|r| held_up(r)) { "all" } else { "some" };
+        // Said as long as more than one is put out in this test, so that nothing below moves as they become fewer.
+        @if places > 1 { p data-test="whose-left" { (say!(l, likes::whose_left, name = name)) } }
         p.quiet { (say!(l, likes::how_to_hold, held = held)) " "
             @if test.format != LikesFormat::Single { (say!(l, likes::two_at_once)) " " } (say!(l, likes::half_a_minute)) }
-        @if shown.len() > 1 { p.quiet { (crate::pages::checks::whose_left(l, name.as_str())) } }
     }
 }
 

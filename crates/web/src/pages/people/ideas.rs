@@ -13,12 +13,12 @@ use axum::extract::Query;
 use axum::response::{IntoResponse, Redirect, Response};
 use axum::routing::get;
 use maud::{Markup, html};
-use sayso_advisor::ration::{food_cautions, forbidden};
+use sayso_advisor::ration::{cautions_of, forbidden};
 use sayso_model::facts::{Care, Idea, ideas};
 use sayso_model::{AnimalCard, AnimalId, Grams, Kcal, Label, Language, RewardCard, RewardId, RewardKind};
 use sayso_people::Capability;
 use sayso_store::labelled;
-use sayso_wording::hazards::{food, foods};
+use sayso_wording::hazards::{briefly, foods};
 use sayso_wording::{Locale, say};
 use serde::Deserialize;
 
@@ -187,8 +187,9 @@ fn of_kind(page: &AnimalPage, kind: RewardKind, open: &[&Idea], typed: &Typed) -
                     @let said = say!(l, ideas::care, care = care_key(care), name = &page.card.name);
                     p.hint { (l.colon(&l.and(&about), &said)) }
                 }
-                @for i in of.iter().filter(|i| i.kind == RewardKind::Food) {
-                    @for caution in food_cautions(page.card.species, &i.name) { p.hint { (l.colon(&name(l, i), &food(l, &caution))) } }
+                @for i in &of {
+                    @let found = cautions_of(page.card.species, i.kind, &i.name);
+                    @if !found.is_empty() { p.hint { (briefly(l, &name(l, i), &found)) "." } }
                 }
             }
         }

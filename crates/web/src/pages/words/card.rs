@@ -16,8 +16,9 @@ use sayso_advisor::ration::forbidden;
 use sayso_model::{PictureOf, RewardCard, RewardId, WordCard, WordId};
 use sayso_people::Capability;
 use sayso_wording::hazards::foods;
+use sayso_wording::on_card;
+use sayso_wording::say;
 use sayso_wording::sounds::likeness as likeness_said;
-use sayso_wording::{Locale, say};
 use serde::Deserialize;
 use uuid::Uuid;
 
@@ -36,22 +37,18 @@ pub fn label(page: &AnimalPage, reward: &RewardCard) -> String {
     label_of(&page.case(), reward, sounds::label_language(page))
 }
 
-/// What a card with this label says before anybody has written on it: what it means, how it is answered, and "not now".
-pub fn proposed(l: &Locale, reward: &RewardCard, says: &str) -> (String, String, String) {
-    let means = say!(l, words::asks_for, name = &reward.name);
-    (means, say!(l, words::give, says = says), say!(l, words::not_now))
-}
-
 pub async fn new(page: AnimalPage, Query(asked): Query<Asked>) -> Result<Markup, Error> {
     let reward = asked.reward.parse::<RewardId>().ok().and_then(|r| page.story.rewards().get(&r).copied().cloned());
-    let mut typed = Typed::default().with("not_now", say!(&page.locale, words::not_now)).with("active", "yes");
+    let blank = on_card::proposed(&page.locale, None, "");
+    let mut typed = Typed::default().with_some("not_now", blank.not_now).with("active", "yes");
     if page.animals().len() > 1 {
         typed = typed.with("animals", page.id);
     }
     if let Some(reward) = reward {
         let says = label(&page, &reward);
-        let (means, answer, _) = proposed(&page.locale, &reward, &says);
-        typed = typed.with("reward", reward.reward).with("says", says).with("means", means).with("answer", answer);
+        let on_card = on_card::proposed(&page.locale, Some(&reward), &says);
+        typed = typed.with("reward", reward.reward).with("says", says);
+        typed = typed.with_some("means", on_card.means).with_some("answer", on_card.answer);
     }
     form(&page, None, &typed, "").await
 }
@@ -66,11 +63,12 @@ pub async fn edit(
     Query(asked): Query<Asked>,
 ) -> Result<Markup, Error> {
     let card = known(&page, &id)?;
+    let texts = on_card::read(&page.locale, &page.story, &card);
     let mut typed = Typed::default()
         .with("says", &card.says)
-        .with_some("means", card.means.as_ref())
-        .with_some("answer", card.answer.as_ref())
-        .with_some("not_now", card.not_now.as_ref())
+        .with_some("means", texts.means)
+        .with_some("answer", texts.answer)
+        .with_some("not_now", texts.not_now)
         .with_some("reward", card.reward)
         .with_some("closing", card.closing.then_some("yes"))
         .with_some("active", card.active.then_some("yes"));

@@ -1,6 +1,6 @@
 //! First words: proposed with reasons, taken over as cards.
 
-use super::card::{label, proposed};
+use super::card::label;
 use super::sounds;
 use crate::cautions::for_animal;
 use crate::error::Error;
@@ -17,6 +17,7 @@ use sayso_methods::words::FirstWordsError;
 use sayso_model::{Label, Note, RewardCard, RewardId, WordCard, WordId};
 use sayso_wording::figures::finding;
 use sayso_wording::hazards::foods;
+use sayso_wording::on_card;
 use sayso_wording::sounds::likeness;
 use sayso_wording::{Locale, say};
 use uuid::Uuid;
@@ -77,14 +78,14 @@ fn open(page: &AnimalPage) -> Vec<&RewardCard> {
 
 fn card(page: &AnimalPage, reward: &RewardCard, says: Option<Label>) -> Result<WordCard, Error> {
     let says = says.map_or_else(|| Label::new(&label(page, reward)).map_err(Error::internal), Ok)?;
-    let (means, answer, not_now) = proposed(&page.locale, reward, says.as_str());
-    let note = |text: &str| Note::new(text).map(Some).map_err(Error::internal);
+    let on_card = on_card::proposed(&page.locale, Some(reward), says.as_str());
+    let note = |text: &Option<String>| text.as_deref().map(Note::new).transpose().map_err(Error::internal);
     Ok(WordCard {
         word: WordId(Uuid::now_v7()),
         says,
-        means: note(&means)?,
-        answer: note(&answer)?,
-        not_now: note(&not_now)?,
+        means: note(&on_card.means)?,
+        answer: note(&on_card.answer)?,
+        not_now: note(&on_card.not_now)?,
         reward: Some(reward.reward),
         closing: false,
         animals: if page.animals().len() > 1 { vec![page.id] } else { Vec::new() },
@@ -180,22 +181,32 @@ fn word(page: &AnimalPage, w: &Proposed, best: bool) -> Markup {
     }
 }
 
-/// The one line in sight: how often a day it was given, or can be at most, by which of its limits, and whether that is a guess.
-/// No aim either way; the other limits stand behind the tap.
-fn how_much(l: &Locale, w: &Proposed) -> String {
-    let times = w.per_day.round();
-    let measured = matches!(w.given.per_day_from, Basis::Measured { .. }) && times == f64::from(w.given.per_day);
+/// What limits how often a day it can be given, and whether that is a guess; none where it was measured.
+fn bound(w: &Proposed) -> Option<(&'static str, bool)> {
+    let measured =
+        matches!(w.given.per_day_from, Basis::Measured { .. }) && w.per_day.round() == f64::from(w.given.per_day);
     let guessed = matches!(w.given.seconds_from, Basis::Usual | Basis::MeasuredKind { .. });
-    let (by, guess) = match (w.bound, w.given.per_day_from) {
-        _ if measured => ("none", false),
-        (Bound::Time, _) => ("time", guessed),
-        (Bound::Ration, _) => ("food", false),
-        (Bound::Most, Basis::Card) => ("card", false),
-        (Bound::Most, Basis::Usual | Basis::MeasuredKind { .. }) => ("usual", true),
-        (Bound::Most, Basis::Measured { .. }) => ("none", false),
-    };
-    let (basis, guess) = (if measured { "measured" } else { "most" }, if guess { "yes" } else { "no" });
-    say!(l, words::how_much, basis = basis, times = times, by = by, guess = guess)
+    match (w.bound, w.given.per_day_from) {
+        _ if measured => None,
+        (Bound::Time, _) => Some(("time", guessed)),
+        (Bound::Ration, _) => Some(("food", false)),
+        (Bound::Most, Basis::Card) => Some(("card", false)),
+        (Bound::Most, Basis::Usual | Basis::MeasuredKind { .. }) => Some(("usual", true)),
+        (Bound::Most, Basis::Measured { .. }) => None,
+    }
+}
+
+/// The one line in sight: how often a day it was given, or can be at most, and whether that is a guess. No aim either way; by
+/// which of its limits, and the others, stand behind the tap.
+fn how_much(l: &Locale, w: &Proposed) -> String {
+    let bound = bound(w);
+    let (basis, guess) =
+        (if bound.is_none() { "measured" } else { "most" }, yes(bound.is_some_and(|(_, guess)| guess)));
+    say!(l, words::how_much, basis = basis, times = w.per_day.round(), guess = guess)
+}
+
+const fn yes(whether: bool) -> &'static str {
+    if whether { "yes" } else { "no" }
 }
 
 fn reasons(page: &AnimalPage, w: &Proposed) -> Vec<String> {
@@ -207,6 +218,7 @@ fn reasons(page: &AnimalPage, w: &Proposed) -> Vec<String> {
             scores.iter().map(|(format, e)| say!(l, words::scored, format = *format, figure = finding(l, e))).collect()
         }
     };
+    all.extend(bound(w).map(|(by, guess)| say!(l, words::how_much_by, by = by, guess = yes(guess))));
     all.push(seconds(l, w.seconds, &w.given));
     all.push(match w.given.per_day_from {
         Basis::Measured { n } => say!(l, words::a_day_measured, times = w.given.per_day, days = n),
@@ -258,7 +270,7 @@ fn left_out(l: &Locale, name: &Label, why: &Why) -> String {
             Reason::SoundsLike { how, .. } => likeness(l, how),
             Reason::NoCompany { needed, .. } => say!(l, words::no_company, needed = *needed),
             Reason::AsGood { cautioned } => {
-                say!(l, words::as_good, cautioned = if *cautioned { "yes" } else { "no" })
+                say!(l, words::as_good, cautioned = yes(*cautioned))
             }
             Reason::Outscored { by, behind, .. } => {
                 say!(l, words::outscored, by = part(*by), behind = l.number(*behind, 2))

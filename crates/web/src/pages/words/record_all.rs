@@ -4,6 +4,8 @@ use super::proof::Judged;
 use crate::layout::{Tab, layout_with};
 use crate::page::AnimalPage;
 use crate::pages::listen::recorded;
+use crate::pages::people::steps::on_the_way;
+use crate::pages::people::{StepName, onward};
 use maud::{Markup, html};
 use sayso_model::WordId;
 use sayso_wording::say;
@@ -46,6 +48,12 @@ pub async fn show(page: AnimalPage) -> Markup {
                     h2.first { (say!(l, enrol::all_order)) }
                     ol { @for w in &words { li { (w.says) @if recorded.contains(&w.word) { " " span.quiet { (say!(l, enrol::all_recorded)) } } } } }
                 }
+            }
+            // On the way to the first session it can wait; once all are recorded that way goes on.
+            @if on_the_way(&page, &page.card) && !words.is_empty() {
+                @let done = words.iter().all(|w| recorded.contains(&w.word));
+                p { a.link href=(onward(&page, &page.card, StepName::Record)) data-test="later" { @if done { (say!(l, setup::next)) } @else { (say!(l, setup::later)) } }
+                    @if !done { " " span.quiet { (say!(l, setup::record_later)) } } }
             }
             p { a.link href=(Tab::Words.href(Some(page.id))) { (say!(l, words::back)) } }
         },

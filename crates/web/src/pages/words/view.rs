@@ -9,6 +9,7 @@ use sayso_advisor::stages::{Standing, standings};
 use sayso_model::{PictureOf, WordCard};
 use sayso_people::Capability;
 use sayso_wording::evidence::left_out;
+use sayso_wording::on_card;
 use sayso_wording::say;
 use sayso_wording::sounds::likeness as likeness_said;
 use std::collections::BTreeSet;
@@ -44,6 +45,7 @@ pub fn view(page: &AnimalPage) -> Markup {
 fn word(page: &AnimalPage, w: &WordCard, s: Option<&Standing>) -> Markup {
     let (rewards, l) = (page.story.rewards(), &page.locale);
     let reward = w.reward.and_then(|r| rewards.get(&r));
+    let on_card = on_card::read(l, &page.story, w);
     html! {
         section.card {
             h2.pictured { (picture::of(&page.story, PictureOf::Word { word: w.word })) span { (say!(l, words::quoted, says = &w.says)) @if w.closing { " " span.quiet { (say!(l, words::closing_word)) } } } }
@@ -53,9 +55,9 @@ fn word(page: &AnimalPage, w: &WordCard, s: Option<&Standing>) -> Markup {
                         @if let Some(out) = left_out(l, s.stumbles) { ". " (out) } } }
             }
             dl.facts {
-                @if let Some(t) = &w.means { dt { (say!(l, words::means)) } dd { (t.as_str()) } }
-                dt { (say!(l, words::answer)) } dd { @match &w.answer { Some(t) => (t.as_str()), None => span.quiet { (say!(l, words::not_written)) } } }
-                dt { (say!(l, words::not_now_title)) } dd { @match &w.not_now { Some(t) => (t.as_str()), None => span.quiet { (say!(l, words::not_written)) } } }
+                @if let Some(t) = &on_card.means { dt { (say!(l, words::means)) } dd { (t) } }
+                dt { (say!(l, words::answer)) } dd { @match &on_card.answer { Some(t) => (t), None => span.quiet { (say!(l, words::not_written)) } } }
+                dt { (say!(l, words::not_now_title)) } dd { @match &on_card.not_now { Some(t) => (t), None => span.quiet { (say!(l, words::not_written)) } } }
                 @if let Some(r) = reward { dt { (say!(l, words::given)) } dd { (r.name.as_str()) } }
             }
             @if let Some(r) = reward { (for_animal(&page.locale, &page.card, r)) }
