@@ -6,6 +6,7 @@ use super::programme::weeks;
 use super::tried::tried;
 use super::{animal_of, is_home, is_open_to, is_witnessed, reads, writer};
 use crate::page::Page;
+use crate::pages::words::saying;
 use crate::typed::Typed;
 use maud::{Markup, html};
 use sayso_model::consents::Consents;
@@ -123,7 +124,13 @@ fn to_do(page: &Page, talk: &Talk<'_>) -> Markup {
         Proposed::Stage { word, .. } => {
             Some((Capability::ChangeCards, at(&format!("words/card/{word}#stage")), say!(l, today::do_stage)))
         }
-        Proposed::Word { .. } => Some((Capability::ChangeCards, at("words/new"), say!(l, talk::do_word))),
+        Proposed::Word { says } => Some(match saying(&page.story, says.as_str()) {
+            Some(card) => {
+                let to = at(&format!("words/card/{}", card.word));
+                (Capability::ChangeCards, to, say!(l, talk::word_is_there, word = says))
+            }
+            None => (Capability::ChangeCards, at("words/new"), say!(l, talk::do_word)),
+        }),
         Proposed::Likes => Some((Capability::Plan, at("likes"), say!(l, today::do_likes))),
         Proposed::Check { word } => {
             Some((Capability::Plan, at(&format!("checks/new?words={word}")), say!(l, today::do_checks)))

@@ -127,7 +127,10 @@ fn of_kind(page: &Page, typed: &Typed, kind: &str, with: Option<&AnimalCard>) ->
             stages.extend(Stage::ALL.iter().map(|s| (s.name().to_owned(), stage(l, *s))));
             html! { (word()) (select(typed, "stage", &say!(l, talk::field_stage), "", &stages)) }
         }
-        "word" => line(typed, "says", &say!(l, talk::field_says), "", true),
+        "word" => html! {
+            (line(typed, "says", &say!(l, talk::field_says), &there(page, with), true))
+            p { a.link href=(step(page, typed, with.map(|a| a.animal), Some("change"))) { (say!(l, talk::word_by_lot)) } }
+        },
         "check" => word(),
         "practice" => practice(page, typed),
         "meeting" => html! {
@@ -138,6 +141,14 @@ fn of_kind(page: &Page, typed: &Typed, kind: &str, with: Option<&AnimalCard>) ->
         "note" | "question" => select(typed, "about", &say!(l, talk::field_about), "", &abouts(page, with)),
         _ => html! {},
     }
+}
+
+/// What a word to add is, and which are there.
+fn there(page: &Page, with: Option<&AnimalCard>) -> String {
+    let own = with.map(|a| page.story.words_of(a.animal)).unwrap_or_default();
+    let says: Vec<&str> = own.iter().map(|word| word.says.as_str()).collect();
+    let l = &page.locale;
+    if says.is_empty() { say!(l, talk::word_how_none) } else { say!(l, talk::word_how, words = l.names(&says)) }
 }
 
 /// What a note can be about.

@@ -8,6 +8,7 @@ use super::{case, form, no_such, seen, writer};
 use crate::error::Error;
 use crate::leave::NewProposal;
 use crate::page::Page;
+use crate::pages::words::saying;
 use crate::typed::{Typed, again};
 use axum::response::{IntoResponse, Redirect, Response};
 use maud::Markup;
@@ -161,7 +162,13 @@ fn read(page: &Page, animal: Option<&AnimalCard>, typed: &mut Typed) -> Option<P
             let stage = typed.one_needed("stage", &Stage::ALL, Stage::name);
             Some(Proposed::Stage { word: plan::word(page, animal?, typed, "word")?, stage: stage? })
         }
-        "word" => Some(Proposed::Word { says: typed.label("says")? }),
+        "word" => {
+            let says = typed.label("says")?;
+            if saying(&page.story, says.as_str()).is_some() {
+                typed.wrong("says", words!(talk::word_there));
+            }
+            Some(Proposed::Word { says })
+        }
         "likes" => Some(Proposed::Likes),
         "check" => Some(Proposed::Check { word: plan::word(page, animal?, typed, "word")? }),
         "practice" => practice::read(typed),
