@@ -158,6 +158,7 @@ async fn a_form_that_is_wrong_says_where_and_keeps_what_was_typed() {
         (good.replace(&format!("word_1={BALL}"), "word_1="), "word_1"),
         (good.replace(&format!("word_1={BALL}"), &format!("word_1={}", Uuid::nil())), "word_1"),
         (good.replace("last_day=", "last_day=1"), "last_day"),
+        (good.replace("what=plan", "what=word&says=BALL"), "says"),
         (good.replace("what=plan", "what=everything"), "what"),
         (good.replace(&format!("home={}", house.home), &format!("home={}", Uuid::nil())), "home"),
         (question(&house).replace("Does+the+ball+roll+off%3F", ""), "text"),

@@ -217,3 +217,5 @@ talk-today-course = „{ $course }“: Woche { $week } von { $weeks }, die näch
 talk-today-course-last = „{ $course }“: Woche { $week } von { $weeks }, bis { $day }
 talk-trial-today-until = Versuch bis { $last }: { $question } Heute { $what }.
 talk-trial-begins = Versuch ab { $day }: { $question }
+talk-in-place = { $name } hat dies in Vertretung von { $of } geschrieben; dort geht es weiter.
+talk-cover-reads = Du vertrittst { $name }: Was du hier schreibst, wird dort gelesen und weitergeführt.

@@ -217,3 +217,5 @@ talk-today-course = “{ $course }”: week { $week } of { $weeks }, the next fr
 talk-today-course-last = “{ $course }”: week { $week } of { $weeks }, up to { $day }
 talk-trial-today-until = Trial up to { $last }: { $question } Today { $what }.
 talk-trial-begins = Trial from { $day }: { $question }
+talk-in-place = { $name } wrote this in the place of { $of }, who goes on with it.
+talk-cover-reads = You stand in for { $name }, who reads what you write here and goes on with it.

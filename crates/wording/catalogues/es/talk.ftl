@@ -217,3 +217,5 @@ talk-today-course = «{ $course }»: semana { $week } de { $weeks }, la siguient
 talk-today-course-last = «{ $course }»: semana { $week } de { $weeks }, hasta { $day }
 talk-trial-today-until = Prueba hasta { $last }: { $question } Hoy { $what }.
 talk-trial-begins = Prueba desde { $day }: { $question }
+talk-in-place = { $name } escribió esto en lugar de { $of }, que sigue con ello.
+talk-cover-reads = Sustituyes a { $name }, que lee lo que escribes aquí y sigue con ello.

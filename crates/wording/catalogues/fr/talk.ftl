@@ -218,3 +218,5 @@ talk-today-course = « { $course } » : semaine { $week } sur { $weeks }, la 
 talk-today-course-last = « { $course } » : semaine { $week } sur { $weeks }, jusqu’à { $day }
 talk-trial-today-until = Test jusqu’à { $last } : { $question } Aujourd’hui { $what }.
 talk-trial-begins = Test dès { $day } : { $question }
+talk-in-place = { $name } a écrit ceci à la place de { $of }, qui continue.
+talk-cover-reads = Tu remplaces { $name }, qui lit ce que tu écris ici et le continue.

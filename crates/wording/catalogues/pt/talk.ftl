@@ -217,3 +217,5 @@ talk-today-course = “{ $course }”: semana { $week } de { $weeks }, a próxim
 talk-today-course-last = “{ $course }”: semana { $week } de { $weeks }, até { $day }
 talk-trial-today-until = Teste até { $last }: { $question } Hoje { $what }.
 talk-trial-begins = Teste desde { $day }: { $question }
+talk-in-place = { $name } escreveu isto no lugar de { $of }, que continua com isso.
+talk-cover-reads = Você substitui { $name }, que lê o que você escreve aqui e continua com isso.

@@ -7,7 +7,7 @@ use super::open::{Key, Opened};
 use super::row::{Of, answers, says, spoken, whose};
 use super::view::{around, called, keys, paging};
 use crate::asker::Asker;
-use crate::desk::{HomeAnswer, Kept};
+use crate::desk::{HomeAnswer, Kept, StoodIn};
 use crate::fault::told;
 use maud::{Markup, html};
 use sayso_advisor::desk::{Changed, Line, changes};
@@ -30,6 +30,8 @@ struct News<'a> {
     key: Key,
     /// What the home answered.
     answers: Vec<&'a HomeAnswer>,
+    /// What another coach wrote in this one's place.
+    stood_in: &'a [StoodIn],
     /// Whether coach and home spoke since when it is told; else it is since a week ago.
     spoken: bool,
     since: Moment,
@@ -51,10 +53,10 @@ pub async fn show(asker: &Asker, opened: &Opened, asked: Asked) -> Result<Markup
         let what = changes(before, &animal.line);
         let spoken = known.map(|(at, _)| at);
         let since = spoken.unwrap_or(before.at);
-        Some(News { key: row.key, answers: opened.answers_of(row.key), spoken: spoken.is_some(), since, what })
+        Some(News { key: row.key, answers: opened.answers_of(row.key), stood_in: opened.stood_in_of(row.key), spoken: spoken.is_some(), since, what })
     });
     let (new, same): (Vec<News<'_>>, Vec<News<'_>>) =
-        news.partition(|news| !news.what.is_empty() || !news.answers.is_empty());
+        news.partition(|news| !news.what.is_empty() || !news.answers.is_empty() || !news.stood_in.is_empty());
     let pages = new.len().div_ceil(MOST).max(1);
     let at = asked.page.clamp(1, pages);
     let one = |news: &News<'_>| -> Markup {
@@ -71,6 +73,7 @@ pub async fn show(asker: &Asker, opened: &Opened, asked: Asked) -> Result<Markup
             goes_on: &opened.goes_on,
             mark: marks.get(&news.key.0),
             answers: &news.answers,
+            stood_in: news.stood_in,
             norms: None,
         };
         let day = l.weekday_date(news.since.day(&animal.line.zone));
@@ -119,7 +122,7 @@ fn new_things(of: &Of<'_>, what: &[Changed], says: &dyn Fn(WordId) -> String) ->
         what.iter().partition(|changed| matches!(changed, Changed::Signs { .. }));
     let told = |all: Vec<&Changed>| -> Vec<String> { all.into_iter().map(|c| changed(of.l, &names, c)).collect() };
     let (signs, others) = (told(signs), told(others));
-    let fits = fitting(&others, LINES.saturating_sub(signs.len() + of.answers.len()));
+    let fits = fitting(&others, LINES.saturating_sub(signs.len() + of.answers.len() + of.stood_in.len()));
     let (shown, more) = others.split_at(fits);
     html! {
         div.news {

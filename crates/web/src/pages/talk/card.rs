@@ -10,7 +10,7 @@ use crate::pages::words::saying;
 use crate::typed::Typed;
 use maud::{Markup, html};
 use sayso_model::consents::Consents;
-use sayso_model::talks::{Answered, Passed, Standing, Talk, hands};
+use sayso_model::talks::{Answered, Passed, Standing, Talk, hands, in_place};
 use sayso_model::{Coach, EventId, Proposed, Reply, ShortNote};
 use sayso_people::Capability;
 use sayso_wording::say;
@@ -103,7 +103,11 @@ fn goes_on_with(page: &Page, talk: &Talk<'_>, passed: &[Passed], open: &Consents
     let all: Vec<_> = all.into_iter().filter(|p| is_open_to(open, p)).collect();
     let last = all.iter().filter(|p| p.days.is_none()).max_by_key(|p| p.since);
     let covers = all.iter().filter_map(|p| Some((p, p.days?)));
+    let in_place = in_place(passed, wrote, &page.zone).filter(|p| open.any_to(Coach::Account { account: p.from.account }));
     html! {
+        @for of in in_place {
+            p.quiet data-test="in-place" { (say!(l, talk::in_place, name = &of.to.name, of = &of.from.name)) }
+        }
         @if talk.is_live() && talk.part.proposes.opens_to().is_none() {
             @if let Some(of) = last.filter(|p| p.to.account != talk.part.from.account) {
                 p.quiet data-test="goes-on" { (say!(l, talk::goes_on, name = &of.to.name, day = l.date(of.since.day(&page.zone)))) }

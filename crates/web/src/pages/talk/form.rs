@@ -3,6 +3,7 @@
 use super::change::fields as change;
 use super::chosen::{KINDS, animal, is_resting, kind, said_about};
 use super::plan::{fields as plan, words};
+use super::passed_on;
 use super::practice::fields as practice;
 use crate::fields::{area, day, line, number, select, summary, time};
 use crate::layout::{Tab, layout};
@@ -10,6 +11,7 @@ use crate::leave::Leave;
 use crate::page::Page;
 use crate::typed::Typed;
 use maud::{Markup, html};
+use sayso_model::talks::{in_place, talks};
 use sayso_model::{AnimalCard, AnimalId, FigurePage, ShortNote, Stage, TalkAbout};
 use sayso_wording::events::stage;
 use sayso_wording::say;
@@ -32,6 +34,7 @@ pub fn page(page: &Page, leave: &Leave, typed: &Typed) -> Markup {
             p { (say!(l, talk::write_intro, name = leave.name.as_str())) }
             p.note { (say!(l, talk::not_a_vet)) }
             @if leave.writes_for().is_some() { p.quiet data-test="club-reads" { (say!(l, talk::club_reads)) } }
+            @for of in stands_in(page, leave) { p.quiet data-test="cover-reads" { (say!(l, talk::cover_reads, name = of)) } }
             @if let Some(animal) = &animal { (whose(page, typed, animal)) }
             @match kind(typed) {
                 None => (choice(page, typed, animal.as_ref())),
@@ -40,6 +43,12 @@ pub fn page(page: &Page, leave: &Leave, typed: &Typed) -> Markup {
             p { a href=(page.of_home("/talk")) { (say!(l, talk::title)) } }
         },
     )
+}
+
+/// For whom whoever writes stands in now.
+fn stands_in(page: &Page, leave: &Leave) -> Vec<String> {
+    let passed = passed_on(page, &talks(&page.story, page.now));
+    in_place(&passed, (leave.who.account, page.now), &page.zone).map(|of| of.from.name.to_string()).collect()
 }
 
 /// The address of a step, for an animal.
