@@ -219,3 +219,7 @@ talk-trial-today-until = Versuch bis { $last }: { $question } Heute { $what }.
 talk-trial-begins = Versuch ab { $day }: { $question }
 talk-in-place = { $name } hat dies in Vertretung von { $of } geschrieben; dort geht es weiter.
 talk-cover-reads = Du vertrittst { $name }: Was du hier schreibst, wird dort gelesen und weitergeführt.
+talk-about-word-chart = die Grafik „{ $chart }“ von „{ $word }“
+talk-about-chart = die Grafik „{ $chart }“
+talk-look-at = Ansehen: { $what }
+talk-write-about-chart = Zu dieser Grafik schreiben

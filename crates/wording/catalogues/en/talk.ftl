@@ -219,3 +219,7 @@ talk-trial-today-until = Trial up to { $last }: { $question } Today { $what }.
 talk-trial-begins = Trial from { $day }: { $question }
 talk-in-place = { $name } wrote this in the place of { $of }, who goes on with it.
 talk-cover-reads = You stand in for { $name }, who reads what you write here and goes on with it.
+talk-about-word-chart = the chart “{ $chart }” of “{ $word }”
+talk-about-chart = the chart “{ $chart }”
+talk-look-at = Look at { $what }
+talk-write-about-chart = Write about this chart

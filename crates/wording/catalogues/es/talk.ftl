@@ -219,3 +219,7 @@ talk-trial-today-until = Prueba hasta { $last }: { $question } Hoy { $what }.
 talk-trial-begins = Prueba desde { $day }: { $question }
 talk-in-place = { $name } escribió esto en lugar de { $of }, que sigue con ello.
 talk-cover-reads = Sustituyes a { $name }, que lee lo que escribes aquí y sigue con ello.
+talk-about-word-chart = el gráfico «{ $chart }» de «{ $word }»
+talk-about-chart = el gráfico «{ $chart }»
+talk-look-at = Ver: { $what }
+talk-write-about-chart = Escribir sobre este gráfico

@@ -220,3 +220,7 @@ talk-trial-today-until = Test jusqu’à { $last } : { $question } Aujourd’hu
 talk-trial-begins = Test dès { $day } : { $question }
 talk-in-place = { $name } a écrit ceci à la place de { $of }, qui continue.
 talk-cover-reads = Tu remplaces { $name }, qui lit ce que tu écris ici et le continue.
+talk-about-word-chart = le graphique « { $chart } » de « { $word } »
+talk-about-chart = le graphique « { $chart } »
+talk-look-at = Voir : { $what }
+talk-write-about-chart = Écrire sur ce graphique

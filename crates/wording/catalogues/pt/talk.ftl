@@ -219,3 +219,7 @@ talk-trial-today-until = Teste até { $last }: { $question } Hoje { $what }.
 talk-trial-begins = Teste desde { $day }: { $question }
 talk-in-place = { $name } escreveu isto no lugar de { $of }, que continua com isso.
 talk-cover-reads = Você substitui { $name }, que lê o que você escreve aqui e continua com isso.
+talk-about-word-chart = o gráfico “{ $chart }” de “{ $word }”
+talk-about-chart = o gráfico “{ $chart }”
+talk-look-at = Ver: { $what }
+talk-write-about-chart = Escrever sobre este gráfico

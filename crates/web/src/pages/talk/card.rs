@@ -1,5 +1,6 @@
 //! One thing a coach wrote: whose words, what, what was answered, and what can be done about it.
 
+use super::chosen::place_of;
 use super::going::going;
 use super::practice;
 use super::programme::weeks;
@@ -14,7 +15,7 @@ use sayso_model::talks::{Answered, Passed, Standing, Talk, hands, in_place};
 use sayso_model::{Coach, EventId, Proposed, Reply, ShortNote};
 use sayso_people::Capability;
 use sayso_wording::say;
-use sayso_wording::talk::{line, proposed};
+use sayso_wording::talk::{about, line, proposed};
 
 /// One of them.
 pub fn card(
@@ -39,6 +40,7 @@ pub fn card(
             }
             @if part.club.is_some_and(|club| open.any_to(Coach::Club { club })) { p.quiet data-test="for-club" { (say!(l, talk::for_club)) } }
             @if let Some(text) = &part.text { p.lines data-test="text" { (text) } }
+            (looked_at(page, talk))
             @if let Some(earlier) = earlier {
                 p.quiet { a href=(format!("#t-{}", earlier.id())) { (say!(l, talk::takes_up, what = proposed(l, &page.story, &earlier.part.proposes))) } }
             }
@@ -52,6 +54,19 @@ pub fn card(
             (to_do(page, talk))
             @if is_home(page) { (answer(page, talk, typed)) }
             (of_the_coach(page, passed, talk))
+        }
+    }
+}
+
+/// The way to what a note or a question is about.
+fn looked_at(page: &Page, talk: &Talk<'_>) -> Markup {
+    let (Proposed::Note { about: Some(of) } | Proposed::Question { about: Some(of) }) = &talk.part.proposes else {
+        return html! {};
+    };
+    let to = animal_of(page, talk).and_then(|animal| place_of(of, animal));
+    html! {
+        @if let Some(to) = to.filter(|_| page.may(Capability::SeeFigures)) {
+            p { a.link href=(to) data-test="looked-at" { (say!(&page.locale, talk::look_at, what = about(&page.locale, &page.story, of))) } }
         }
     }
 }

@@ -1,7 +1,7 @@
 //! Markup of the coach's form: first what, then its fields.
 
 use super::change::fields as change;
-use super::chosen::{KINDS, animal, is_resting, kind, said_about};
+use super::chosen::{KINDS, animal, is_resting, kind, read_about, said_about};
 use super::plan::{fields as plan, words};
 use super::passed_on;
 use super::practice::fields as practice;
@@ -147,7 +147,7 @@ fn of_kind(page: &Page, typed: &Typed, kind: &str, with: Option<&AnimalCard>) ->
             (time(typed, "time", &say!(l, talk::field_time), &say!(l, talk::time_zone, zone = page.zone.name())))
             (number(typed, "minutes", &say!(l, talk::field_minutes), ""))
         },
-        "note" | "question" => select(typed, "about", &say!(l, talk::field_about), "", &abouts(page, with)),
+        "note" | "question" => select(typed, "about", &say!(l, talk::field_about), "", &abouts(page, typed, with)),
         _ => html! {},
     }
 }
@@ -161,9 +161,12 @@ fn there(page: &Page, with: Option<&AnimalCard>) -> String {
 }
 
 /// What a note can be about.
-fn abouts(page: &Page, with: Option<&AnimalCard>) -> Vec<(String, String)> {
+fn abouts(page: &Page, typed: &Typed, with: Option<&AnimalCard>) -> Vec<(String, String)> {
     let l = &page.locale;
-    let mut all: Vec<TalkAbout> = Vec::new();
+    // A chart is chosen where it is looked at.
+    let charts = read_about(&page.story, typed.text("about"));
+    let charts = charts.filter(|a| matches!(a, TalkAbout::WordChart { .. } | TalkAbout::DaysChart { .. }));
+    let mut all: Vec<TalkAbout> = charts.into_iter().collect();
     if let Some(animal) = with {
         all.extend(page.story.words_of(animal.animal).iter().map(|w| TalkAbout::Word { word: w.word }));
         all.extend(FigurePage::ALL.iter().map(|page| TalkAbout::Page { page: *page }));
