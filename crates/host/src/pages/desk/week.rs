@@ -9,6 +9,7 @@ use super::view::{around, called, keys, paging};
 use crate::asker::Asker;
 use crate::desk::{HomeAnswer, Kept, StoodIn};
 use crate::fault::told;
+use crate::pages::homes::restored_told;
 use maud::{Markup, html};
 use sayso_advisor::desk::{Changed, Line, changes};
 use sayso_model::{HomeId, Moment, WordId};
@@ -97,6 +98,7 @@ pub async fn show(asker: &Asker, opened: &Opened, asked: Asked) -> Result<Markup
         &say!(l, desk_page::week_title),
         html! {
             (around(l, &opened.found, Tab::Week, &Asked::default()))
+            (restored_told(l, opened.restored))
             @if new.is_empty() { p data-test="no-news" { (say!(l, desk_page::no_news)) } }
             @else {
                 ul.desk.close data-test="desk" { @for news in new.iter().skip((at - 1) * MOST).take(MOST) { (one(news)) } }
