@@ -14,8 +14,8 @@ use sayso_model::{
 };
 use sayso_notebook::{animal_named, word_named};
 use sayso_wording::designs::{
-    beside_line, beside_wait, compared, departure, design_of as design_words, measure, no_test, phase, question, refused, sentence, verdict,
-    with_change, would_change,
+    beside_line, beside_wait, compared, departure, design_of as design_words, measure, no_test, phase, question,
+    refused, sentence, verdict, with_change, would_change,
 };
 use sayso_wording::{Locale, Message, say, words};
 use uuid::Uuid;

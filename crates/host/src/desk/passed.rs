@@ -71,12 +71,7 @@ impl Witnessed {
 
 /// Proposals of homes that a coach goes on with at a moment, each with since when: their own, and those that passed on to them or were
 /// written in their place.
-pub fn goes_on_with(
-    witnessed: &Witnessed,
-    me: AccountId,
-    homes: &BTreeMap<HomeId, Arc<Kept>>,
-    now: Moment,
-) -> InHand {
+pub fn goes_on_with(witnessed: &Witnessed, me: AccountId, homes: &BTreeMap<HomeId, Arc<Kept>>, now: Moment) -> InHand {
     let mut mine = InHand::new();
     for (home, kept) in homes {
         let (passed, today) = (witnessed.agreed(*home, kept), now.day(&kept.zone()));

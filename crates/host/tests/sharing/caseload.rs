@@ -204,7 +204,8 @@ async fn a_home_that_was_handed_over_and_is_still_to_be_seen_is_told_by_name_and
     let page = house.get(&brook, &course).await;
     assert!(page.status == StatusCode::OK && page.holds("Ash"), "{}", page.body);
     let today = house.host.now().day(&Zone::utc());
-    let sent = house.post(&brook, &format!("{course}/propose"), &format!("animal={}&first={today}", house.animal)).await;
+    let sent =
+        house.post(&brook, &format!("{course}/propose"), &format!("animal={}&first={today}", house.animal)).await;
     let told = house.get(&brook, sent.to()).await;
     assert!(told.holds("somebody else goes on there"), "{}", told.body);
 }

@@ -106,7 +106,9 @@ async fn a_row_holds_what_the_words_of_the_consent_name_and_earlier_words_keep_c
     // One button agrees to the words as they are: the earlier giving is taken back and a new one stands, in that order.
     assert_eq!(page.marked("agree-newer").len(), 1, "{}", page.body);
     let form = format!("home={}&purpose=norms&club=&words={}", house.home, Consent::WORDS);
-    let old = house.post(&house.keeper, "/sharing/consent", &form.replace(&format!("words={}", Consent::WORDS), "words=3")).await;
+    let old = house
+        .post(&house.keeper, "/sharing/consent", &form.replace(&format!("words={}", Consent::WORDS), "words=3"))
+        .await;
     assert_eq!(old.status, StatusCode::UNPROCESSABLE_ENTITY, "only words that were shown: {}", old.body);
     let done = house.post(&house.keeper, "/sharing/consent", &form).await;
     assert_eq!(done.status, StatusCode::SEE_OTHER, "{}", done.body);

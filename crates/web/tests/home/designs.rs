@@ -159,7 +159,10 @@ async fn a_second_trial_of_the_same_measure_on_the_same_days_says_so_where_it_is
     let (frisbee, squeaker) = (word(&home, "frisbee").await, word(&home, "squeaker").await);
     let new = format!("/a/{}/designs/new", home.animal);
     // Nothing is chosen beforehand, and what is missing is said.
-    home.page(&new).await.does_not_say("required checked value=\"quieter").does_not_say("value=\"quieter_button\" required checked");
+    home.page(&new)
+        .await
+        .does_not_say("required checked value=\"quieter")
+        .does_not_say("value=\"quieter_button\" required checked");
     home.post(&new, &filled(&[("question", ""), ("step", "count")])).await.refused().says("href=\"#question\"");
     let first = planned(&home, &[("words", &frisbee)]).await;
     home.page(&first).await.does_not_say("data-test=\"beside\"");
@@ -174,10 +177,15 @@ async fn a_second_trial_of_the_same_measure_on_the_same_days_says_so_where_it_is
     };
     let said = counted(vec![]).await;
     assert!(said.contains("data-test=\"beside\"") && said.contains(&first), "{said}");
-    assert!(said.contains("Does a quieter button help? Tue 3 Mar to Mon 30 Mar") || said.contains("3 March 2026"), "{said}");
+    assert!(
+        said.contains("Does a quieter button help? Tue 3 Mar to Mon 30 Mar") || said.contains("3 March 2026"),
+        "{said}"
+    );
     assert!(said.contains("31 March 2026") || said.contains("31 Mar"), "from which day on: {said}");
     // Another measure, other words, other days: each can be told apart.
-    for apart in [("measure", "stress_signs".to_owned()), ("words", squeaker.clone()), ("first", "2026-03-31".to_owned())] {
+    for apart in
+        [("measure", "stress_signs".to_owned()), ("words", squeaker.clone()), ("first", "2026-03-31".to_owned())]
+    {
         let said = counted(vec![apart.clone()]).await;
         assert!(said.contains("id=\"counted\"") && !said.contains("data-test=\"beside\""), "{apart:?}: {said}");
     }

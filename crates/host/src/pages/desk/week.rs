@@ -54,7 +54,14 @@ pub async fn show(asker: &Asker, opened: &Opened, asked: Asked) -> Result<Markup
         let what = changes(before, &animal.line);
         let spoken = known.map(|(at, _)| at);
         let since = spoken.unwrap_or(before.at);
-        Some(News { key: row.key, answers: opened.answers_of(row.key), stood_in: opened.stood_in_of(row.key), spoken: spoken.is_some(), since, what })
+        Some(News {
+            key: row.key,
+            answers: opened.answers_of(row.key),
+            stood_in: opened.stood_in_of(row.key),
+            spoken: spoken.is_some(),
+            since,
+            what,
+        })
     });
     let (new, same): (Vec<News<'_>>, Vec<News<'_>>) =
         news.partition(|news| !news.what.is_empty() || !news.answers.is_empty() || !news.stood_in.is_empty());

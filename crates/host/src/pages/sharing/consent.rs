@@ -162,7 +162,13 @@ fn one(inside: &Inside, past: &Past, consent: Consent, who: &str, club: &str) ->
 fn button(inside: &Inside, consent: Consent, club: &str, open: bool) -> Markup {
     let l = &inside.page.locale;
     if open {
-        return form(inside, consent, club, "/sharing/consent/back", html! { button.wide { (say!(l, sharing::take_back)) } });
+        return form(
+            inside,
+            consent,
+            club,
+            "/sharing/consent/back",
+            html! { button.wide { (say!(l, sharing::take_back)) } },
+        );
     }
     form(inside, consent, club, "/sharing/consent", html! { button.primary.wide { (say!(l, sharing::give)) } })
 }

@@ -26,7 +26,8 @@ pub fn planned(page: &Page, animal: AnimalId, plan: &DesignPlan) -> Markup {
 pub fn going(page: &Page, animal: AnimalId, like: &DesignPlan) -> Markup {
     let l = &page.locale;
     let found = CaseMeasure::ALL.iter().filter_map(|one| {
-        let all = beside(&page.story, animal, &DesignPlan { measure: *one, words: Vec::new(), ..like.clone() }, page.now);
+        let all =
+            beside(&page.story, animal, &DesignPlan { measure: *one, words: Vec::new(), ..like.clone() }, page.now);
         (!all.is_empty()).then_some((*one, all))
     });
     html! {

@@ -118,7 +118,8 @@ fn goes_on_with(page: &Page, talk: &Talk<'_>, passed: &[Passed], open: &Consents
     let all: Vec<_> = all.into_iter().filter(|p| is_open_to(open, p)).collect();
     let last = all.iter().filter(|p| p.days.is_none()).max_by_key(|p| p.since);
     let covers = all.iter().filter_map(|p| Some((p, p.days?)));
-    let in_place = in_place(passed, wrote, &page.zone).filter(|p| open.any_to(Coach::Account { account: p.from.account }));
+    let in_place =
+        in_place(passed, wrote, &page.zone).filter(|p| open.any_to(Coach::Account { account: p.from.account }));
     html! {
         @for of in in_place {
             p.quiet data-test="in-place" { (say!(l, talk::in_place, name = &of.to.name, of = &of.from.name)) }

@@ -55,9 +55,7 @@ pub fn place_of(about: &TalkAbout, animal: AnimalId) -> Option<String> {
     match about {
         TalkAbout::Word { word } => Some(format!("/a/{animal}/evidence/{word}")),
         TalkAbout::Page { page } => Some(format!("/a/{animal}/{}", page.name())),
-        TalkAbout::WordChart { word, chart } => {
-            Some(format!("/a/{animal}/evidence/{word}#chart-{}", chart.name()))
-        }
+        TalkAbout::WordChart { word, chart } => Some(format!("/a/{animal}/evidence/{word}#chart-{}", chart.name())),
         TalkAbout::DaysChart { chart } => Some(format!("/a/{animal}/days#chart-{}", chart.name())),
         TalkAbout::Session { .. } => None,
     }

@@ -2,8 +2,8 @@
 
 use super::change::fields as change;
 use super::chosen::{KINDS, animal, is_resting, kind, read_about, said_about};
-use super::plan::{fields as plan, words};
 use super::passed_on;
+use super::plan::{fields as plan, words};
 use super::practice::fields as practice;
 use crate::fields::{area, day, line, number, select, summary, time};
 use crate::layout::{Tab, layout};

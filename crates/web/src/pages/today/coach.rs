@@ -4,12 +4,14 @@
 use crate::page::AnimalPage;
 use crate::pages::talk::{is_open_to, is_witnessed, open_now, passed_on, seen, writer};
 use maud::{Markup, html};
+use sayso_advisor::advice::Act;
 use sayso_advisor::designs::trying;
 use sayso_advisor::programme::{course, week_of};
 use sayso_advisor::today::{Next, Today};
 use sayso_model::talks::{Passed, Standing, Talk, agreed as lines, talks};
 use sayso_model::{EventId, Moment, PlanLine, Programme, Proposed, WordId};
 use sayso_people::Capability;
+use sayso_wording::advice as words_of;
 use sayso_wording::talk::{dose, proposed};
 use sayso_wording::{Locale, say};
 use std::collections::{BTreeMap, BTreeSet};
@@ -154,6 +156,15 @@ pub fn agreed(page: &AnimalPage, today: &Today) -> BTreeMap<WordId, PlanLine> {
         return BTreeMap::new();
     }
     lines(&page.story, &talks(&page.story, page.now), page.id, page.now)
+}
+
+/// A word's step in a few words, and in a sentence. One word for what is to be done: that of the agreement, where there is one.
+pub fn step(l: &Locale, name: &str, of: &Act, agreed: Option<&PlanLine>) -> (String, String) {
+    let act = words_of::act(l, name, of);
+    match agreed.and_then(|agreed| words_of::as_agreed(l, of, agreed)) {
+        Some(step) => (step, say!(l, today::without_agreed, act = act)),
+        None => (words_of::brief(l, name, of), act),
+    }
 }
 
 /// What was agreed for a word, beside its step.

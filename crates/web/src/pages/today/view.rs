@@ -276,8 +276,7 @@ fn best_time(l: &Locale, plan: &Plan) -> Markup {
     }
 }
 
-/// A line a word: its trend, stage and one step; why, and what also holds, behind the tap.
-/// What was left open on the way there, and what was agreed for days to come, takes lines of theirs.
+/// A line a word: its trend, stage and one step; why, and what also holds, behind the tap. Other things on the page take lines of theirs.
 fn words(page: &AnimalPage, today: &Today, taken: usize) -> Markup {
     let (l, steps) = (&page.locale, &today.steps);
     let free = match today.next {
@@ -322,14 +321,8 @@ fn line(page: &AnimalPage, w: &WordStep, agreed: Option<&PlanLine>) -> Markup {
     let counts: Vec<String> = w.trend.iter().map(ToString::to_string).collect();
     let trend = say!(l, today::trend, counts = counts.join(", "));
     let not_theirs = helps_only(page) && of_cards(&w.advice.act);
-    // One word for what is to be done: that of the agreement, where there is one.
-    let instead = agreed.and_then(|agreed| words_of::as_agreed(l, &w.advice.act, agreed));
-    let act = words_of::act(l, name, &w.advice.act);
-    let step = if not_theirs { say!(l, today::ask_card) } else { words_of::brief(l, name, &w.advice.act) };
-    let (step, act) = match instead {
-        Some(agreed) => (agreed, say!(l, today::without_agreed, act = act)),
-        None => (step, act),
-    };
+    let (step, act) = coach::step(l, name, &w.advice.act, agreed);
+    let step = if not_theirs { say!(l, today::ask_card) } else { step };
     html! {
         details.word data-test="word" {
             summary {
