@@ -3,7 +3,7 @@
 use crate::house::{House, event};
 use axum::http::StatusCode;
 use sayso_host::{NormRows, RowsKey, Stories, norm_rows};
-use sayso_model::{Body, Consent, ConsentGiven, Event, Label, WordCard, WordId};
+use sayso_model::{Body, Consent, ConsentGiven, Event, Kind, Label, WordCard, WordId};
 use sayso_people::Capability;
 use serde_json::json;
 use uuid::Uuid;

@@ -96,7 +96,11 @@ const fn over(standing: Standing) -> Option<&'static str> {
 fn answered(page: &Page, answer: &Answered<'_>, passed: &[Passed]) -> Markup {
     let l = &page.locale;
     // A coach who went on with it says no for nobody at home.
-    let of_a_coach = answer.part.by.as_ref().is_some_and(|by| passed.iter().any(|p| p.to.account == by.account));
+    let of_a_coach = answer
+        .part
+        .by
+        .as_ref()
+        .is_some_and(|by| passed.iter().any(|p| [p.to.account, p.from.account].contains(&by.account)));
     let reply = if of_a_coach && answer.part.reply == Reply::Declined { "ended" } else { answer.part.reply.name() };
     let card = answer.event.person.and_then(|id| page.story.people().get(&id).copied());
     let by = answer.part.by.as_ref().map(|by| by.name.to_string());
