@@ -83,7 +83,7 @@ fn worded(host: &Host, Addressed { to: whom, language, letter }: Addressed, to: 
             let text = say!(l, letters::rescue, server = server, by = by.as_str(), from = from, link = page);
             (say!(l, letters::rescue_subject), text)
         }
-        Letter::Tidings { homes, things, every, stop } => {
+        Letter::Tidings { homes, things, sent_to, every, stop } => {
             let stop = links::stop(&host.public_url, &stop);
             let mut text = Vec::new();
             if homes > 0 {
@@ -91,7 +91,9 @@ fn worded(host: &Host, Addressed { to: whom, language, letter }: Addressed, to: 
                 text.push(say!(l, letters::tidings_homes, homes = homes, link = link));
             }
             if things > 0 {
-                let link = links::page(&host.public_url, "talk");
+                // The page alone would be that of the home looked at last.
+                let page = sent_to.map_or_else(|| "homes".to_owned(), |home| format!("talk?home={home}"));
+                let link = links::page(&host.public_url, &page);
                 text.push(say!(l, letters::tidings_things, things = things, link = link));
             }
             let every = every.name();

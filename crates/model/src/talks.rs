@@ -258,20 +258,57 @@ pub fn hands(all: &[Passed], (from, written): (AccountId, Moment), today: Day) -
     found
 }
 
-/// Whether something that an account wrote at a moment has passed on to another by a day.
+/// By which covers an account wrote something in the place of others: on a day of the cover, once the home had agreed to it.
+pub fn in_place<'a>(
+    all: &'a [Passed],
+    (author, written): (AccountId, Moment),
+    zone: &Zone,
+) -> impl Iterator<Item = &'a Passed> {
+    let day = written.day(zone);
+    all.iter().filter(move |passed| {
+        let on_its_days = passed.days.is_some_and(|(first, last)| (first..=last).contains(&day));
+        passed.to.account == author && passed.since <= written && on_its_days
+    })
+}
+
+/// Since when another account has in hand by a day what an account wrote at a moment: it passed on to them, or was written in their
+/// place while they were away. None where it is not theirs.
 #[must_use]
-pub fn reaches(all: &[Passed], wrote: (AccountId, Moment), other: AccountId, today: Day) -> bool {
-    hands(all, wrote, today).iter().any(|passed| passed.to.account == other)
+pub fn reached(
+    all: &[Passed],
+    (author, written): (AccountId, Moment),
+    other: AccountId,
+    (today, zone): (Day, &Zone),
+) -> Option<Moment> {
+    let to_other = |wrote: (AccountId, Moment)| {
+        let taken = hands(all, wrote, today).into_iter().filter(|passed| passed.to.account == other);
+        taken.map(|passed| passed.days.map_or(passed.since, |(first, _)| passed.since.max(first.start(zone)))).min()
+    };
+    let in_place = in_place(all, (author, written), zone).map(|passed| passed.from.account);
+    let back = in_place.filter_map(|of| if of == other { Some(written) } else { to_other((of, written)) });
+    to_other((author, written)).into_iter().chain(back).min()
+}
+
+/// Whether something that an account wrote at a moment has passed on to another by a day, or was written in their place.
+#[must_use]
+pub fn reaches(all: &[Passed], wrote: (AccountId, Moment), other: AccountId, on: (Day, &Zone)) -> bool {
+    reached(all, wrote, other, on).is_some()
 }
 
 /// Who has in hand at a moment what a coach wrote, and since when, where that is another one: whoever took it over last by then, or
 /// covers for them that day.
 #[must_use]
 pub fn holder<'a>(all: &'a [Passed], talk: &Talk<'a>, (at, zone): (Moment, &Zone)) -> (&'a Author, Option<Moment>) {
-    let mut hands = hands(all, (talk.part.from.account, talk.event.happened_at), at.day(zone));
+    let (today, written) = (at.day(zone), talk.event.happened_at);
+    // What was written in the place of somebody is theirs again after the last day.
+    let ended = in_place(all, (talk.part.from.account, written), zone).filter_map(|p| Some((p, p.days?.1)));
+    let back = ended.filter(|(_, last)| *last < today).max_by_key(|(_, last)| *last);
+    let (writer, came_back) =
+        back.map_or((&talk.part.from, None), |(p, last)| (&p.from, Some(last.plus(1).start(zone))));
+    let mut hands = hands(all, (writer.account, written), today);
     hands.retain(|passed| passed.since <= at);
     let last = hands.iter().filter(|passed| passed.days.is_none()).max_by_key(|passed| passed.since);
-    let (author, since) = last.map_or((&talk.part.from, None), |passed| (&passed.to, Some(passed.since)));
+    let (author, since) = last.map_or((writer, came_back), |passed| (&passed.to, Some(passed.since)));
     let covers = hands.iter().filter(|passed| passed.days.is_some() && passed.from.account == author.account);
     covers.max_by_key(|passed| passed.since).map_or((author, since), |passed| (&passed.to, Some(passed.since)))
 }

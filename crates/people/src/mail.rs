@@ -6,7 +6,7 @@ use crate::tidings::Every;
 use lettre::message::Mailbox;
 use lettre::message::header::{HeaderName, HeaderValue};
 use lettre::{AsyncSmtpTransport, AsyncTransport, Message, Tokio1Executor};
-use sayso_model::{Label, Language, Moment};
+use sayso_model::{HomeId, Label, Language, Moment};
 use std::future::Future;
 
 /// What is to be told to someone by mail; whoever sends it finds the words.
@@ -32,6 +32,8 @@ pub enum Letter {
         homes: usize,
         /// Things that coaches sent to the person's own homes.
         things: usize,
+        /// The home to which all of them were sent; none where there are several.
+        sent_to: Option<HomeId>,
         /// How often at most the person chose to be written to.
         every: Every,
         /// By what such letters are stopped.

@@ -287,7 +287,8 @@ fn closes<'a>(
     let Some(Event { body: Body::Proposal(of), happened_at, .. }) = first(*to) else { return false };
     let own = by.account == who.account && event.person.is_none() && event.source == Source::Tap;
     let wrote = (of.from.account, *happened_at);
-    own && of.proposes.opens_to().is_none() && reaches(&known.passed, wrote, who.account, at.day(&known.zone))
+    own && of.proposes.opens_to().is_none()
+        && reaches(&known.passed, wrote, who.account, (at.day(&known.zone), &known.zone))
 }
 
 /// Whether an account is a coach of a club.

@@ -1365,6 +1365,8 @@ export interface components {
          * @description A calendar day of the household. On the wire: ISO 8601 (2026-03-01).
          */
         Day: string;
+        /** @description A chart of the page Days. */
+        DaysChart: "hours" | "weekdays" | "joining" | "delay";
         /**
          * Format: uuid
          * @description A trial of a change by a single-case design.
@@ -2109,6 +2111,18 @@ export interface components {
             of: "page";
             /** @description Which. */
             page: components["schemas"]["FigurePage"];
+        } | {
+            /** @description Which chart. */
+            chart: components["schemas"]["WordChart"];
+            /** @constant */
+            of: "word_chart";
+            /** @description Which word. */
+            word: components["schemas"]["WordId"];
+        } | {
+            /** @description Which. */
+            chart: components["schemas"]["DaysChart"];
+            /** @constant */
+            of: "days_chart";
         };
         /** @description What the animal did after the answer. */
         Then: "took" | "ignored" | "left" | "pressed_again";
@@ -2116,6 +2130,8 @@ export interface components {
         WeightUnit: "kg" | "lb";
         /** @description When a sign was seen. */
         When: "before" | "during" | "after";
+        /** @description A chart of one word's evidence. */
+        WordChart: "curve" | "showings" | "presses";
         /**
          * Format: uuid
          * @description What one button says.

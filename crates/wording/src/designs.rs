@@ -4,7 +4,7 @@ use crate::locale::Locale;
 use crate::say;
 use sayso_advisor::Unit;
 use sayso_advisor::designs::{
-    Compared, Departure, Judgement, NoTest, PhaseName, Report, Standing, Tested, Try, unit_of,
+    Beside, Compared, Departure, Judgement, NoTest, PhaseName, Report, Standing, Tested, Try, unit_of,
 };
 use sayso_methods::single_case::CaseError;
 use sayso_methods::single_case::standards::Verdict;
@@ -59,6 +59,26 @@ pub fn question(l: &Locale, plan: &DesignPlan) -> String {
         Some(label) if plan.question == CaseQuestion::Other => say!(l, designs::question_own, label = label),
         Some(label) if plan.question == CaseQuestion::AnotherWord => say!(l, designs::question_word, label = label),
         _ => say!(l, designs::question, question = plan.question.name()),
+    }
+}
+
+/// Another trial on the same days, with its own.
+#[must_use]
+pub fn beside_line(l: &Locale, beside: &Beside<'_>) -> String {
+    let (question, first) = (question(l, beside.plan.part), l.date(beside.plan.part.first));
+    match beside.last {
+        Some(last) => say!(l, designs::beside_days, question = question, first = first, last = l.date(last)),
+        None => say!(l, designs::beside_sessions, question = question, first = first),
+    }
+}
+
+/// What to do about other trials on the same days.
+#[must_use]
+pub fn beside_wait(l: &Locale, all: &[Beside<'_>]) -> String {
+    let last: Option<Vec<_>> = all.iter().map(|one| one.last).collect();
+    match last.and_then(|days| days.into_iter().max()) {
+        Some(last) => say!(l, designs::beside_wait, day = l.date(last.plus(1))),
+        None => say!(l, designs::beside_wait_sessions),
     }
 }
 

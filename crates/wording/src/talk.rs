@@ -4,7 +4,8 @@ use crate::locale::Locale;
 use crate::say;
 use sayso_advisor::agreed::Kept;
 use sayso_model::{
-    CaseQuestion, FigurePage, Label, PlanLine, PlanWay, Proposed, SessionId, SessionStart, Story, TalkAbout, WordId,
+    CaseQuestion, DaysChart, FigurePage, Label, PlanLine, PlanWay, Proposed, SessionId, SessionStart, Story, TalkAbout,
+    WordChart, WordId,
 };
 
 /// Chooses the branch of a message for no way in particular.
@@ -96,6 +97,25 @@ pub fn about(locale: &Locale, story: &Story, about: &TalkAbout) -> String {
         TalkAbout::Word { word: id } => say!(locale, talk::about_word, word = word(locale, story, *id)),
         TalkAbout::Session { session: id } => say!(locale, talk::about_session, when = session(locale, story, *id)),
         TalkAbout::Page { page: id } => say!(locale, talk::about_page, page = page(locale, *id)),
+        TalkAbout::WordChart { word: id, chart } => {
+            let chart = match chart {
+                WordChart::Curve => say!(locale, evidence::curve),
+                WordChart::Showings => say!(locale, evidence::showings_a_day),
+                WordChart::Presses => say!(locale, evidence::presses_a_day),
+            };
+            say!(locale, talk::about_word_chart, chart = chart, word = word(locale, story, *id))
+        }
+        TalkAbout::DaysChart { chart } => say!(locale, talk::about_chart, chart = days_chart(locale, *chart)),
+    }
+}
+
+/// What a chart of Days is called there.
+fn days_chart(locale: &Locale, chart: DaysChart) -> String {
+    match chart {
+        DaysChart::Hours => say!(locale, days::figures_hours),
+        DaysChart::Weekdays => say!(locale, days::figures_weekdays),
+        DaysChart::Joining => say!(locale, days::sessions_joined),
+        DaysChart::Delay => say!(locale, days::delay),
     }
 }
 

@@ -4,6 +4,7 @@
 //! the same. Later conditions are never told before their time: knowing them changes what people do. A strong sign of
 //! stress under the changed condition ends the trial; nothing is tested before the end, for stopping while ahead wins nothing.
 
+mod beside;
 mod measure;
 mod report;
 mod result;
@@ -11,6 +12,7 @@ mod small;
 mod standing;
 mod trial;
 
+pub use beside::{Beside, beside};
 pub use measure::{Measured, measured};
 pub use report::{Compared, Departure, Judgement, LaneResult, NoTest, PhaseMean, PhaseName, Report, Tested, unit_of};
 pub use result::{Outcome, outcome, report};

@@ -41,14 +41,9 @@ impl Try {
                 measure: *measure,
                 expected: *expected,
             }),
-            Proposed::Word { says } => Some(Self {
-                question: CaseQuestion::AnotherWord,
-                label: Some(says.clone()),
-                words: Vec::new(),
-                measure: CaseMeasure::OwnPresses,
-                expected: CaseExpected::More,
-            }),
-            Proposed::Plan { .. }
+            // A word to add is a word: whoever wants to try another one by lot proposes that change.
+            Proposed::Word { .. }
+            | Proposed::Plan { .. }
             | Proposed::Stage { .. }
             | Proposed::Likes
             | Proposed::Check { .. }

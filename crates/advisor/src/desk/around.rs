@@ -6,7 +6,7 @@ use crate::case::Case;
 use crate::designs::{Outcome, Try, outcome, trial_among};
 use crate::programme::{course, doing, is_read};
 use sayso_model::talks::Talk;
-use sayso_model::{Day, DesignPlan, EventId, Fact, Press, Proposed, WordId};
+use sayso_model::{CaseQuestion, Day, DesignPlan, EventId, Fact, Press, Proposed, WordId};
 use std::collections::{BTreeMap, BTreeSet};
 
 /// Changes and trials that began longer ago are not kept.
@@ -47,8 +47,10 @@ fn kinds(talk: &Talk<'_>) -> BTreeMap<ChangeKind, BTreeSet<WordId>> {
         Proposed::Stage { word, stage } => {
             all.insert(ChangeKind::Stage { stage: *stage }, BTreeSet::from([*word]));
         }
-        Proposed::Word { .. }
-        | Proposed::Change { .. }
+        Proposed::Word { .. } => {
+            all.insert(ChangeKind::Change { question: CaseQuestion::AnotherWord }, BTreeSet::new());
+        }
+        Proposed::Change { .. }
         | Proposed::Likes
         | Proposed::Check { .. }
         | Proposed::Note { .. }

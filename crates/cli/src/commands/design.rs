@@ -7,15 +7,15 @@ use crate::args::{Designing, Planning};
 use crate::error::CliError;
 use crate::out::tell;
 use sayso_advisor::Case;
-use sayso_advisor::designs::{self, Report, Standing, Today, Trial, proposal, report};
+use sayso_advisor::designs::{self, Report, Standing, Today, Trial, beside, proposal, report};
 use sayso_advisor::welfare::rest_today;
 use sayso_model::{
     AnimalId, CaseCondition, CaseDesign, CaseUnit, DesignId, DesignPlan, DesignStop, Label, Seconds, Story,
 };
 use sayso_notebook::{animal_named, word_named};
 use sayso_wording::designs::{
-    compared, departure, design_of as design_words, measure, no_test, phase, question, refused, sentence, verdict,
-    with_change, would_change,
+    beside_line, beside_wait, compared, departure, design_of as design_words, measure, no_test, phase, question,
+    refused, sentence, verdict, with_change, would_change,
 };
 use sayso_wording::{Locale, Message, say, words};
 use uuid::Uuid;
@@ -100,6 +100,12 @@ fn print(l: &Locale, story: &Story, trial: &Trial<'_>) {
     let animals = story.animals();
     let name = animals.get(&trial.animal).map_or("", |c| c.name.as_str());
     tell!("{}", sentence(l, name, plan, &r));
+    let others = beside(story, trial.animal, plan, now());
+    if !others.is_empty() {
+        tell!(l, designs::beside_kept, measure = measure(l, plan.measure));
+        others.iter().for_each(|other| tell!("   {}", beside_line(l, other)));
+        tell!(l, designs::beside_read);
+    }
     for d in &r.departures {
         tell!(l, command_design::departure, what = departure(l, *d));
     }
@@ -205,12 +211,21 @@ async fn plan(l: &Locale, what: &Planning) -> Result<(), CliError> {
         proposal: None,
     };
     let id = plan.trial;
+    let others = beside(&book.story, card.animal, &plan, now());
+    let caution = (!others.is_empty()).then(|| {
+        let lines = others.iter().map(|other| format!("   {}", beside_line(l, other)));
+        let lead = say!(l, designs::beside_planned, measure = measure(l, plan.measure));
+        [lead].into_iter().chain(lines).chain([beside_wait(l, &others)]).collect::<Vec<_>>().join("\n")
+    });
     let mut event = book.pen(now()).event(plan);
     event.animal = Some(card.animal);
     event.check().map_err(CliError::said)?;
     book.keep(vec![event]).await?;
     tell!(l, command_design::planned, id = id.to_string());
     tell!(l, command_design::about, name = &card.name);
+    if let Some(caution) = caution {
+        tell!("{caution}");
+    }
     tell!(l, command_design::see, id = id.to_string());
     Ok(())
 }

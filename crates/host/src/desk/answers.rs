@@ -119,7 +119,8 @@ pub fn told(all: &[HomeAnswer], worked_out: Moment) -> impl Iterator<Item = &Hom
     all.iter().filter(move |answer| answer.live && answer.known > from).take(MOST)
 }
 
-fn words(what: &Proposed) -> Vec<WordId> {
+/// Words that a proposal is about.
+pub fn words(what: &Proposed) -> Vec<WordId> {
     match what {
         Proposed::Plan { lines, .. } => lines.iter().map(|line| line.word).collect(),
         Proposed::Stage { word, .. } | Proposed::Check { word } => vec![*word],

@@ -1,6 +1,6 @@
 //! What is kept of one home: a line of each of its animals, and beside them what they are called.
 
-use crate::desk::answers::{DAY_S, HomeAnswer, answers, lately, told};
+use crate::desk::answers::{DAY_S, HomeAnswer, answers, lately, told, words};
 use sayso_advisor::Case;
 use sayso_advisor::calendar::has_meeting_or_check;
 use sayso_advisor::desk::{Line, Version};
@@ -10,7 +10,7 @@ use serde::{Deserialize, Serialize};
 use std::collections::BTreeMap;
 
 /// The form of the bytes: that of the lines in them, and ours around them.
-pub const FORM: i32 = 100 * Version::NUMBER as i32 + 6;
+pub const FORM: i32 = 100 * Version::NUMBER as i32 + 7;
 
 /// The line of a week ago is worked out for so many days before, and again when it has become older than that.
 const WEEK_AGO: f64 = 7.0;
@@ -60,6 +60,12 @@ pub struct Waiting {
     pub at: Moment,
     /// From when on its time has passed, where it has one.
     pub until: Option<Moment>,
+    /// About which animal; none for the home.
+    pub animal: Option<AnimalId>,
+    /// What, by its name on the wire.
+    pub kind: String,
+    /// Words that it is about.
+    pub words: Vec<WordId>,
 }
 
 fn waiting(talks: &[Talk<'_>], zone: &Zone, now: Moment) -> Vec<Waiting> {
@@ -69,6 +75,9 @@ fn waiting(talks: &[Talk<'_>], zone: &Zone, now: Moment) -> Vec<Waiting> {
         by: talk.part.from.account,
         at: talk.event.happened_at,
         until: until(talk.part, zone),
+        animal: talk.event.animal,
+        kind: talk.part.proposes.name().to_owned(),
+        words: words(&talk.part.proposes),
     };
     open.map(one).collect()
 }

@@ -2,16 +2,19 @@
 //! a cover to which the home agreed. Only what this server saw being written counts.
 
 use crate::desk::answers::HomeAnswer;
-use crate::desk::kept::Kept;
+use crate::desk::kept::{Kept, Waiting};
 use crate::desk::lines::{Found, lines};
 use crate::fault::told;
 use crate::host::Host;
 use sayso_advisor::desk::Line;
-use sayso_model::talks::{Passed, hands, reaches};
-use sayso_model::{AccountId, Day, EventId, HomeId, Label, Moment, ProgrammeId};
+use sayso_model::talks::{Passed, hands, in_place, reached};
+use sayso_model::{AccountId, AnimalId, Day, EventId, HomeId, Label, Moment, ProgrammeId, WordId};
 use sayso_web::Error;
 use std::collections::{BTreeMap, BTreeSet};
 use std::sync::Arc;
+
+/// Proposals that a coach has in hand, each with since when.
+pub type InHand = BTreeMap<EventId, Moment>;
 
 /// A proposal on a line.
 struct Proposal {
@@ -32,7 +35,9 @@ fn proposals(line: &Line) -> impl Iterator<Item = Proposal> {
 /// The proposals of all animals of a home, and those that it answered lately.
 fn all_proposals(kept: &Kept) -> impl Iterator<Item = Proposal> {
     let answered = |a: &HomeAnswer| Proposal { id: a.proposal, by: a.by, written: a.written, programme: None };
-    kept.animals.values().flat_map(|animal| proposals(&animal.line)).chain(kept.answers.iter().map(answered))
+    let waits = |w: &Waiting| Proposal { id: w.id, by: w.by, written: w.at, programme: None };
+    let lines = kept.animals.values().flat_map(|animal| proposals(&animal.line));
+    lines.chain(kept.answers.iter().map(answered)).chain(kept.waiting.iter().map(waits))
 }
 
 /// Which proposals and agreements of some homes this server saw being written by whom they name.
@@ -47,7 +52,7 @@ impl Witnessed {
         let mut ids: Vec<(HomeId, EventId)> = Vec::new();
         for (home, kept) in homes {
             let agreements = kept.passed.iter().map(|p| p.agreement);
-            let all = agreements.chain(all_proposals(kept).map(|p| p.id)).chain(kept.waiting.iter().map(|w| w.id));
+            let all = agreements.chain(all_proposals(kept).map(|p| p.id));
             ids.extend(all.map(|id| (*home, id)));
         }
         Ok(Self(host.people.proposals_seen(&ids).await.map_err(told)?))
@@ -64,20 +69,58 @@ impl Witnessed {
     }
 }
 
-/// Proposals of homes that a coach goes on with at a moment: their own, and those that passed on to them.
-pub fn goes_on_with(
-    witnessed: &Witnessed,
-    me: AccountId,
-    homes: &BTreeMap<HomeId, Arc<Kept>>,
-    now: Moment,
-) -> BTreeSet<EventId> {
-    let mut mine = BTreeSet::new();
+/// Proposals of homes that a coach goes on with at a moment, each with since when: their own, and those that passed on to them or were
+/// written in their place.
+pub fn goes_on_with(witnessed: &Witnessed, me: AccountId, homes: &BTreeMap<HomeId, Arc<Kept>>, now: Moment) -> InHand {
+    let mut mine = InHand::new();
     for (home, kept) in homes {
         let (passed, today) = (witnessed.agreed(*home, kept), now.day(&kept.zone()));
-        let own = |p: &Proposal| p.by == me || reaches(&passed, (p.by, p.written), me, today);
-        mine.extend(all_proposals(kept).filter(|p| witnessed.has(*home, p.id)).filter(own).map(|p| p.id));
+        let zone = kept.zone();
+        let since = |p: &Proposal| match p.by == me {
+            true => Some(p.written),
+            false => reached(&passed, (p.by, p.written), me, (today, &zone)),
+        };
+        let seen = all_proposals(kept).filter(|p| witnessed.has(*home, p.id));
+        mine.extend(seen.filter_map(|p| Some((p.id, since(&p)?))));
     }
     mine
+}
+
+/// Something that another coach wrote to a home in the place of one who was away.
+#[derive(Clone, PartialEq, Eq, Debug)]
+pub struct StoodIn {
+    /// Who wrote.
+    pub by: Label,
+    /// The proposal.
+    pub proposal: EventId,
+    /// About which animal; none for the home.
+    pub animal: Option<AnimalId>,
+    /// What, by its name on the wire.
+    pub kind: String,
+    /// Words that it is about.
+    pub words: Vec<WordId>,
+    /// When.
+    pub at: Moment,
+}
+
+/// What was written to a home lately in the place of a coach, the latest first.
+pub fn stood_in(witnessed: &Witnessed, me: AccountId, (home, kept): (HomeId, &Kept)) -> Vec<StoodIn> {
+    let (passed, zone) = (witnessed.agreed(home, kept), kept.zone());
+    let name = |by: AccountId, at: Moment| {
+        in_place(&passed, (by, at), &zone).find(|p| p.from.account == me && by != me).map(|p| p.to.name.clone())
+    };
+    let waits = kept.waiting.iter().filter_map(|w| {
+        let (animal, kind, words) = (w.animal, w.kind.clone(), w.words.clone());
+        Some(StoodIn { by: name(w.by, w.at)?, proposal: w.id, animal, kind, words, at: w.at })
+    });
+    let answered = kept.answers.iter().filter(|a| a.live).filter_map(|a| {
+        let (animal, kind, words) = (a.animal, a.kind.clone(), a.words.clone());
+        Some(StoodIn { by: name(a.by, a.written)?, proposal: a.proposal, animal, kind, words, at: a.written })
+    });
+    let mut all: Vec<StoodIn> = waits.chain(answered).filter(|s| witnessed.has(home, s.proposal)).collect();
+    all.sort_by_key(|s| (std::cmp::Reverse(s.at), s.proposal));
+    all.dedup_by_key(|s| s.proposal);
+    all
 }
 
 /// That somebody who had joined a course goes on with another coach: to whom, and since when. Nothing else of the home.

@@ -19,6 +19,8 @@ pub struct News {
     pub homes: usize,
     /// Things that coaches sent to the person's own homes.
     pub things: usize,
+    /// The home to which all of them were sent; none where there are several.
+    pub sent_to: Option<HomeId>,
 }
 
 /// What is new to an account since a moment, of the last weeks, and was not told.
@@ -53,7 +55,9 @@ pub async fn news(host: &Host, account: AccountId, since: Moment, now: Moment) -
     let of_home = host.people.untold(account, &of_home).await.map_err(told)?;
     let homes = of_coach.iter().map(|tiding| tiding.home).collect::<BTreeSet<_>>().len();
     let things = of_home.len();
-    Ok(News { all: of_coach.into_iter().chain(of_home).collect(), homes, things })
+    let one = of_home.first().map(|tiding| tiding.home);
+    let sent_to = one.filter(|home| of_home.iter().all(|tiding| tiding.home == *home));
+    Ok(News { all: of_coach.into_iter().chain(of_home).collect(), homes, things, sent_to })
 }
 
 /// Whether there is ever anything to tell an account: it coaches, or answers coaches in a home.

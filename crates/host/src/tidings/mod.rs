@@ -76,7 +76,7 @@ pub async fn round(host: &Host, now: Moment) -> Result<usize, Error> {
 
 /// Sends a letter that was taken on; whether it went, or none where there is nothing to tell.
 async fn letter(host: &Host, due: Due, now: Moment) -> Result<Option<bool>, Error> {
-    let found::News { all, homes, things } = found::news(host, due.account, due.since, now).await?;
+    let found::News { all, homes, things, sent_to } = found::news(host, due.account, due.since, now).await?;
     if all.is_empty() {
         return Ok(None);
     }
@@ -84,7 +84,7 @@ async fn letter(host: &Host, due: Due, now: Moment) -> Result<Option<bool>, Erro
     let Some(stop) = host.people.tell(due.account, &all, now, &mut OsSecrets).await.map_err(told)? else {
         return Ok(None);
     };
-    let letter = Letter::Tidings { homes, things, every: due.chosen.every, stop: stop.clone() };
+    let letter = Letter::Tidings { homes, things, sent_to, every: due.chosen.every, stop: stop.clone() };
     let went = mailing::handed_over(host, Addressed { to: due.email.clone(), language: due.language, letter }).await;
     if !went {
         let again = (due.tries < MOST_TRIES).then(|| now.plus_seconds(AGAIN_S));

@@ -157,3 +157,58 @@ async fn a_meeting_names_the_coach_who_has_it_now() {
     }
     assert!(!unfolded(&house, &of_brook).await.contains("VEVENT"));
 }
+
+#[tokio::test(flavor = "multi_thread")]
+async fn the_calendar_of_a_covered_coach_keeps_their_meetings_and_has_those_of_the_stand_in() {
+    let (house, club, brook, ash) = club().await;
+    shares_with(&house, "coach_figures", club, &brook).await;
+    let here = (house.home, house.animal);
+    let own = writes(&house, &brook, here, &meeting(&house, 9)).await;
+    accepts(&house, own).await;
+    let (of_brook, of_ash) = (made(&house, &brook).await, made(&house, &ash).await);
+    let today = house.host.now().day(&Zone::utc());
+    let days = format!("colleague={}&first={today}&last={}", ash.account, today.plus(3));
+    house.post(&brook, "/desk/cover", &days).await;
+    assert_eq!(agrees(&house, last_proposal(&house).await).await.status, StatusCode::SEE_OTHER);
+    // One within the days of the cover, one after them: both proposed by who stands in.
+    for days in [2, 8] {
+        let of = writes(&house, &ash, here, &meeting(&house, days)).await;
+        accepts(&house, of).await;
+    }
+    let told = unfolded(&house, &of_brook).await;
+    let of = |told: &str, name: &str| told.matches(&format!("SUMMARY:Meeting: {name} and Birch House")).count();
+    assert_eq!((of(&told, "Brook"), of(&told, "Ash")), (2, 1), "{told}");
+    let told = unfolded(&house, &of_ash).await;
+    assert_eq!(of(&told, "Ash"), 1, "while standing in: {told}");
+    // When the days are over it is Brook's alone.
+    let after = house.later(|| sayso_web::state::machine_clock().plus_seconds(5.0 * 86_400.0)).await;
+    let told = asked(&after, None, "GET", &of_brook, None).await.body.replace("\r\n ", "");
+    assert_eq!(of(&told, "Brook"), 2, "{told}");
+    let told = asked(&after, None, "GET", &of_ash, None).await.body;
+    assert!(!told.contains("VEVENT"), "{told}");
+}
+
+/// What was handed over, and is still open to the coach by what the home shares with the club.
+#[tokio::test(flavor = "multi_thread")]
+async fn a_home_that_was_handed_over_and_is_still_to_be_seen_is_told_by_name_and_proposed_nothing() {
+    let (house, club, brook, ash) = club().await;
+    shares_with(&house, "coach_figures", club, &brook).await;
+    let course = house.post(&brook, "/desk/programmes/new", crate::programmes::COURSE).await.to().to_owned();
+    let today = house.host.now().day(&Zone::utc());
+    let propose = format!("animal={}&first={today}", house.animal);
+    house.post(&brook, &format!("{course}/propose"), &propose).await;
+    accepts(&house, last_proposal(&house).await).await;
+    let form = format!("home={}&colleague={}&text=", house.home, ash.account);
+    assert_eq!(house.post(&brook, "/desk/hand-over", &form).await.status, StatusCode::SEE_OTHER);
+    assert_eq!(agrees(&house, last_proposal(&house).await).await.status, StatusCode::SEE_OTHER);
+    assert!(house.get(&brook, "/desk").await.body.matches("data-test=\"row\"").count() == 0, "closed by the hand-over");
+    // Then the home shares with the whole club: Brook sees it again, and it stays Ash's.
+    let done = house.post(&house.keeper, "/sharing/consent", &house.consent("coach_figures", club)).await;
+    assert_eq!(done.status, StatusCode::SEE_OTHER, "{}", done.body);
+    let list = house.get(&brook, "/desk/programmes").await;
+    let handed = list.marked("handed-on");
+    assert!(handed.len() == 1 && handed[0].contains("handed over to Ash on"), "{}", list.body);
+    let before = last_proposal(&house).await;
+    house.post(&brook, &format!("{course}/propose"), &propose).await;
+    assert_eq!(last_proposal(&house).await, before, "somebody else goes on there");
+}

@@ -43,7 +43,11 @@ async fn plans(house: &House) -> Vec<DesignPlan> {
 async fn a_change_becomes_a_trial_by_two_taps_of_the_home() {
     let (house, club, coach) = shared().await;
     let form = house.get(&coach, &format!("/talk/write?what=change&animal={}", house.animal)).await;
-    assert!(form.holds("value=\"quieter_button\" required checked") && form.holds("28 days"), "{}", form.body);
+    assert!(form.holds("value=\"quieter_button\" required") && form.holds("28 days"), "{}", form.body);
+    assert!(!form.holds("value=\"quieter_button\" required checked"), "nothing is chosen beforehand: {}", form.body);
+    let none = house.post(&coach, "/talk/write", &change(&house, "").replace("quieter_button", "")).await;
+    assert_eq!(none.status, StatusCode::UNPROCESSABLE_ENTITY);
+    assert!(none.holds("href=\"#question\""), "{}", none.body);
     let unsaid = change(&house, "").replace("quieter_button", "other");
     let told = house.post(&coach, "/talk/write", &unsaid).await;
     assert_eq!(told.status, StatusCode::UNPROCESSABLE_ENTITY);
@@ -87,6 +91,10 @@ async fn a_change_becomes_a_trial_by_two_taps_of_the_home() {
         assert!(card.holds("Tried by lot:") && card.holds(&format!("designs/{}", plan.trial)), "{}", card.body);
         assert_eq!(house.get(who, drawn.to()).await.status, StatusCode::OK);
     }
+    // A second one on the same days: its coach is told before writing it.
+    let form = house.get(&coach, &format!("/talk/write?what=change&animal={}", house.animal)).await;
+    assert_eq!(form.marked("beside").len(), 1, "{}", form.body);
+    assert!(form.holds("neither can be told apart") && form.holds(drawn.to()), "{}", form.body);
     // Over all homes: one trial, going on, and the agreement that was drawn is not counted among those that were not.
     let over = house.get(&coach, "/desk/changes").await;
     assert_eq!(over.status, StatusCode::OK, "{}", over.body);

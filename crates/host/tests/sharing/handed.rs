@@ -230,3 +230,62 @@ async fn what_was_handed_over_goes_on_when_who_handed_it_over_is_gone() {
     assert_eq!(house.get(&ash, &left.course).await.marked("stands").len(), 1);
     assert!(house.get(&ash, "/talk").await.holds("roll off"));
 }
+
+#[tokio::test(flavor = "multi_thread")]
+async fn what_a_stand_in_wrote_is_news_to_the_coach_who_comes_back_and_theirs_to_go_on_with() {
+    let (house, club, brook, ash) = club().await;
+    shares_with(&house, "coach_figures", club, &brook).await;
+    let left = leaves(&house, &brook).await;
+    let today = house.host.now().day(&Zone::utc());
+    house.post(&brook, "/desk/cover", &format!("colleague={}&first={today}&last={}", ash.account, today.plus(2))).await;
+    let of = last_proposal(&house).await;
+    let asked_first = house.get(&house.keeper, &format!("/sharing/handed/{of}")).await;
+    assert!(asked_first.holds("Back again, Brook reads what Ash and you wrote to each other"), "{}", asked_first.body);
+    assert_eq!(agrees(&house, of).await.status, StatusCode::SEE_OTHER);
+    let form = house.get(&ash, "/talk/write").await;
+    assert_eq!(form.marked("cover-reads").len(), 1, "{}", form.body);
+    assert!(house.get(&brook, "/talk/write").await.marked("cover-reads").is_empty());
+    let note = writes(&house, &ash, "what=note&about=&text=A+rim+helps.").await;
+    let question = writes(&house, &ash, "what=question&about=&text=Which+mat%3F").await;
+    // Brook comes back after the last day.
+    let after = house.later(|| machine_clock().plus_seconds(3.5 * 86_400.0)).await;
+    let gets = |who, path: &str| {
+        let (after, path) = (after.clone(), path.to_owned());
+        async move { asked(&after, Some(who), "GET", &path, None).await }
+    };
+    let desk = gets(&brook, "/desk").await;
+    let news = desk.marked("stood-in");
+    assert_eq!(news.len(), 2, "{}", desk.body);
+    assert!(news.iter().all(|n| n.contains("Ash in your place:")), "{news:?}");
+    assert!(news.iter().any(|n| n.contains("a note")) && news.iter().any(|n| n.contains("a question")), "{news:?}");
+    assert!(gets(&brook, "/desk/week").await.marked("stood-in").len() == 2);
+    assert!(gets(&ash, "/desk").await.marked("stood-in").is_empty());
+    let talk = gets(&brook, "/talk").await;
+    for says in ["A rim helps.", "Which mat?", "From Ash", "Ash wrote this in the place of Brook"] {
+        assert!(talk.holds(says), "{says}: {}", talk.body);
+    }
+    assert!(talk.holds(&format!("t-{note}")), "{}", talk.body);
+    assert_eq!(talk.marked("in-place").len(), 2, "{}", talk.body);
+    // Looked at, it is news no more; it is theirs to end.
+    assert!(gets(&brook, "/desk").await.marked("stood-in").is_empty());
+    let form = Some((crate::house::FORM, format!("of={question}")));
+    let ending = asked(&after, Some(&brook), "POST", "/talk/end", form.as_ref().map(|(k, f)| (*k, f.as_str()))).await;
+    assert_eq!(ending.status, StatusCode::SEE_OTHER, "{}", ending.body);
+    assert!(gets(&brook, "/talk").await.holds("Brook ended this"));
+    // What was Brook's own stayed so all along.
+    assert!(talk.holds(&format!("t-{}", left.question)));
+}
+
+#[tokio::test(flavor = "multi_thread")]
+async fn answers_from_before_a_hand_over_are_no_news_to_who_takes_over() {
+    let (house, club, brook, ash) = club().await;
+    shares_with(&house, "coach_figures", club, &brook).await;
+    let left = leaves(&house, &brook).await;
+    house.post(&house.keeper, "/talk/answer", &format!("to={}&reply=said&text=Off+it+rolls.", left.question)).await;
+    assert!(!house.get(&brook, "/desk").await.marked("answer").is_empty());
+    hands_over(&house, &brook, &ash).await;
+    let desk = house.get(&ash, "/desk").await;
+    assert!(desk.status == StatusCode::OK && desk.marked("answer").is_empty(), "{}", desk.body);
+    house.post(&house.keeper, "/talk/answer", &format!("to={}&reply=said&text=It+still+does.", left.question)).await;
+    assert_eq!(house.get(&ash, "/desk").await.marked("answer").len(), 1);
+}

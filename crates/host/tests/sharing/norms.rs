@@ -3,7 +3,7 @@
 use crate::house::{House, event};
 use axum::http::StatusCode;
 use sayso_host::{NormRows, RowsKey, Stories, norm_rows};
-use sayso_model::{Body, Consent, ConsentGiven, Event, Label, WordCard, WordId};
+use sayso_model::{Body, Consent, ConsentGiven, Event, Kind, Label, WordCard, WordId};
 use sayso_people::Capability;
 use serde_json::json;
 use uuid::Uuid;
@@ -103,6 +103,27 @@ async fn a_row_holds_what_the_words_of_the_consent_name_and_earlier_words_keep_c
     assert!(page.holds("You agreed to version 3") && page.holds("one home among many, without names"), "{}", page.body);
     assert_eq!(page.body.matches("data-test=\"words-given\"").count(), 1, "{}", page.body);
     assert!(house.get(&house.keeper, "/sharing").await.holds("The words are more exact since then."));
+    // One button agrees to the words as they are: the earlier giving is taken back and a new one stands, in that order.
+    assert_eq!(page.marked("agree-newer").len(), 1, "{}", page.body);
+    let form = format!("home={}&purpose=norms&club=&words={}", house.home, Consent::WORDS);
+    let old = house
+        .post(&house.keeper, "/sharing/consent", &form.replace(&format!("words={}", Consent::WORDS), "words=3"))
+        .await;
+    assert_eq!(old.status, StatusCode::UNPROCESSABLE_ENTITY, "only words that were shown: {}", old.body);
+    let done = house.post(&house.keeper, "/sharing/consent", &form).await;
+    assert_eq!(done.status, StatusCode::SEE_OTHER, "{}", done.body);
+    let page = house.get(&house.keeper, "/sharing/consent").await;
+    assert!(page.marked("agree-newer").is_empty() && !page.holds("You agreed to version 3"), "{}", page.body);
+    let story = house.host.server.home(house.home).story(house.home).await.unwrap();
+    let open = sayso_model::consents::consents(&story, house.host.now());
+    let held: Vec<u16> = open.open().flat_map(|(_, given)| given.iter().map(|one| one.words_version)).collect();
+    assert_eq!(held, [Consent::WORDS], "one giving, of the words as they are");
+    assert_eq!(story.as_recorded(Kind::ConsentTakenBack).count(), 1);
+    // Sent once more it changes nothing.
+    house.post(&house.keeper, "/sharing/consent", &form).await;
+    let story = house.host.server.home(house.home).story(house.home).await.unwrap();
+    assert_eq!(story.as_recorded(Kind::ConsentTakenBack).count(), 1);
+    assert_eq!(rows(&house, 1).await.rows.len(), 1);
 }
 
 #[test]

@@ -158,6 +158,7 @@ async fn a_form_that_is_wrong_says_where_and_keeps_what_was_typed() {
         (good.replace(&format!("word_1={BALL}"), "word_1="), "word_1"),
         (good.replace(&format!("word_1={BALL}"), &format!("word_1={}", Uuid::nil())), "word_1"),
         (good.replace("last_day=", "last_day=1"), "last_day"),
+        (good.replace("what=plan", "what=word&says=BALL"), "says"),
         (good.replace("what=plan", "what=everything"), "what"),
         (good.replace(&format!("home={}", house.home), &format!("home={}", Uuid::nil())), "home"),
         (question(&house).replace("Does+the+ball+roll+off%3F", ""), "text"),
@@ -336,4 +337,36 @@ async fn a_coach_reads_a_homes_pages_in_the_language_of_the_account_and_not_the_
         let told = with_cookie(&house, &coach, &path, "; sayso_language=fr").await;
         assert!(told.contains("<html lang=\"fr\""), "what the device was told comes first, {path}");
     }
+}
+
+#[tokio::test(flavor = "multi_thread")]
+async fn a_note_about_a_chart_is_written_from_it_and_leads_back_to_it() {
+    let (house, _, coach) = shared().await;
+    let evidence = house.about(&format!("evidence/{BALL}"));
+    let page = house.get(&coach, &evidence).await;
+    assert!(page.holds("id=\"chart-showings\"") && page.holds("id=\"chart-presses\""), "{}", page.body);
+    assert!(page.marked("write-about-chart").len() >= 2, "{}", page.body);
+    let at_home = house.get(&house.keeper, &evidence).await;
+    assert!(at_home.marked("write-about-chart").is_empty(), "a home writes to nobody about it");
+    let about = format!("word_chart:showings:{BALL}");
+    let form = format!("/talk/write?animal={}&what=note&about={about}&word={BALL}", house.animal);
+    let form = house.get(&coach, &form).await;
+    assert!(form.holds(&format!("value=\"{about}\" selected")), "{}", form.body);
+    for (about, text) in [
+        (about.as_str(), "Rest on Sunday."),
+        ("days_chart:hours", "Mostly at eight."),
+        (&format!("word_chart:colours:{BALL}"), "No such chart."),
+        (&format!("word_chart:curve:{}", Uuid::nil()), "No such word."),
+    ] {
+        let (home, animal, text) = (house.home, house.animal, text.replace(' ', "+"));
+        let sent = format!("home={home}&animal={animal}&what=note&about={about}&text={text}");
+        let done = house.post(&coach, "/talk/write", &sent).await;
+        let known = !text.starts_with("No");
+        assert_eq!(done.status == StatusCode::SEE_OTHER, known, "{about}: {}", done.body);
+        assert!(known || done.holds("href=\"#about\""), "{}", done.body);
+    }
+    let talk = house.get(&house.keeper, "/talk").await;
+    assert!(talk.holds("A note on the chart “Showings a day” of “ball”"), "{}", talk.body);
+    assert!(talk.holds(&format!("href=\"{evidence}#chart-showings\"")), "{}", talk.body);
+    assert!(talk.holds(&format!("href=\"{}#chart-hours\"", house.about("days"))), "{}", talk.body);
 }

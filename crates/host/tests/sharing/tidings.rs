@@ -119,7 +119,9 @@ async fn whoever_chose_it_is_told_how_much_is_new_and_where_and_nobody_else() {
     assert_eq!(told.after_days(2.2).await, 1);
     let [letter] = told.letters(1).await.try_into().unwrap();
     assert_eq!(letter.to, "ilda@home.example");
-    assert!(letter.text.contains("Your coach sent you 2 things:") && letter.text.contains("http://localhost/talk"));
+    assert!(
+        letter.text.contains("Your coach sent you 2 things:") && letter.text.contains("http://localhost/talk?home=")
+    );
     assert!(letter.text.contains("once a day at most"), "why it came: {}", letter.text);
     told.answers(of).await;
     assert_eq!(told.after_days(3.3).await, 1);

@@ -249,6 +249,26 @@ plain_enum! {
         /// Likes.
         Likes => "likes",
     }
+    /// A chart of one word's evidence.
+    WordChart {
+        /// The learning curve.
+        Curve => "curve",
+        /// Showings a day.
+        Showings => "showings",
+        /// Own presses a day.
+        Presses => "presses",
+    }
+    /// A chart of the page Days.
+    DaysChart {
+        /// Own presses by hour.
+        Hours => "hours",
+        /// Own presses by day of the week.
+        Weekdays => "weekdays",
+        /// Sessions joined, by week.
+        Joining => "joining",
+        /// From press to giving, by week.
+        Delay => "delay",
+    }
     /// A figure of a rehearsal.
     RehearsalMeasure {
         /// Seconds from the person's press to giving.

@@ -1,6 +1,6 @@
 //! What a coach proposes to a home or asks it, what the home answers, and what it plans of its own.
 
-use super::enums::{CaseExpected, CaseMeasure, CaseQuestion, FigurePage, Reply};
+use super::enums::{CaseExpected, CaseMeasure, CaseQuestion, DaysChart, FigurePage, Reply, WordChart};
 use super::plan::{PlanLine, check_lines};
 use super::practice::{Practice, Rehearsed};
 use super::programme::Programme;
@@ -46,6 +46,29 @@ pub enum TalkAbout {
         /// Which.
         page: FigurePage,
     },
+    /// A chart of a word's evidence.
+    WordChart {
+        /// Which word.
+        word: WordId,
+        /// Which chart.
+        chart: WordChart,
+    },
+    /// A chart of the page Days.
+    DaysChart {
+        /// Which.
+        chart: DaysChart,
+    },
+}
+
+impl TalkAbout {
+    /// The word, where it is about one.
+    #[must_use]
+    pub const fn word(&self) -> Option<WordId> {
+        match self {
+            Self::Word { word } | Self::WordChart { word, .. } => Some(*word),
+            Self::Session { .. } | Self::Page { .. } | Self::DaysChart { .. } => None,
+        }
+    }
 }
 
 /// What is proposed, noted or asked.
@@ -222,17 +245,13 @@ impl Proposed {
     #[must_use]
     pub fn word(&self) -> Option<WordId> {
         match self {
-            Self::Stage { word, .. }
-            | Self::Check { word }
-            | Self::Note { about: Some(TalkAbout::Word { word }) }
-            | Self::Question { about: Some(TalkAbout::Word { word }) } => Some(*word),
+            Self::Stage { word, .. } | Self::Check { word } => Some(*word),
+            Self::Note { about } | Self::Question { about } => about.as_ref().and_then(TalkAbout::word),
             Self::Plan { lines, .. } if lines.len() == 1 => lines.first().map(|line| line.word),
             Self::Change { words, .. } if words.len() == 1 => words.first().copied(),
             Self::Plan { .. }
             | Self::Word { .. }
             | Self::Likes
-            | Self::Note { .. }
-            | Self::Question { .. }
             | Self::Meeting { .. }
             | Self::Change { .. }
             | Self::Programme { .. }

@@ -154,6 +154,50 @@ async fn wrong_plans_are_refused_and_keep_what_was_typed() {
 }
 
 #[tokio::test]
+async fn a_second_trial_of_the_same_measure_on_the_same_days_says_so_where_it_is_planned_and_on_both() {
+    let home = Home::new().await;
+    let (frisbee, squeaker) = (word(&home, "frisbee").await, word(&home, "squeaker").await);
+    let new = format!("/a/{}/designs/new", home.animal);
+    // Nothing is chosen beforehand, and what is missing is said.
+    home.page(&new)
+        .await
+        .does_not_say("required checked value=\"quieter")
+        .does_not_say("value=\"quieter_button\" required checked");
+    home.post(&new, &filled(&[("question", ""), ("step", "count")])).await.refused().says("href=\"#question\"");
+    let first = planned(&home, &[("words", &frisbee)]).await;
+    home.page(&first).await.does_not_say("data-test=\"beside\"");
+    let other = [("question", "other"), ("label", "a softer mat"), ("step", "count")];
+    let counted = |more: Vec<(&'static str, String)>| {
+        let (home, new) = (&home, new.clone());
+        async move {
+            let mut fields: Vec<(&str, &str)> = other.to_vec();
+            fields.extend(more.iter().map(|(name, value)| (*name, value.as_str())));
+            home.post(&new, &filled(&fields)).await.text
+        }
+    };
+    let said = counted(vec![]).await;
+    assert!(said.contains("data-test=\"beside\"") && said.contains(&first), "{said}");
+    assert!(said.contains("Does a quieter button help? 3 Mar 2026 to 30 Mar 2026"), "{said}");
+    assert!(said.contains("begin on 31 Mar 2026 or later"), "{said}");
+    // Another measure, other words, other days: each can be told apart.
+    for apart in
+        [("measure", "stress_signs".to_owned()), ("words", squeaker.clone()), ("first", "2026-03-31".to_owned())]
+    {
+        let said = counted(vec![apart.clone()]).await;
+        assert!(said.contains("id=\"counted\"") && !said.contains("data-test=\"beside\""), "{apart:?}: {said}");
+    }
+    let second = planned(&home, &other[..2]).await;
+    for (own, others) in [(&first, &second), (&second, &first)] {
+        home.page(own).await.says("data-test=\"beside\"").says(others).says("Neither can be told apart");
+    }
+    // One that is stopped before a day of it was over took no day.
+    home.post(&format!("{second}/stop"), &[("reason", "other"), ("why", "")]).await.kept();
+    home.page(&first).await.does_not_say("data-test=\"beside\"");
+    let said = counted(vec![]).await;
+    assert!(!said.contains(&second), "{said}");
+}
+
+#[tokio::test]
 async fn a_change_that_helps_is_found_and_said_with_its_orders() {
     let mut home = Home::new().await;
     let frisbee = word(&home, "frisbee").await;

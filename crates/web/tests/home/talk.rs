@@ -75,6 +75,70 @@ async fn what_came_along_is_told_as_from_a_file_and_is_answered() {
     assert_eq!(nowhere.status.as_u16(), 404);
 }
 
+/// Something that a coach wrote and that came along; its id.
+async fn came_along(home: &Home, proposes: Proposed, happened: &str) -> String {
+    let pattern = home.story().await.ledger().all().next().unwrap().clone();
+    let from = Author { account: AccountId(Uuid::from_u128(9)), name: Label::new("Brook").unwrap() };
+    let event = Event {
+        id: EventId(Uuid::now_v7()),
+        animal: Some(home.animal),
+        person: None,
+        source: Source::Tap,
+        happened_at: happened.parse().unwrap(),
+        body: Proposal { from, proposes, text: None, takes_up: None, club: None }.into(),
+        ..pattern
+    };
+    let id = event.id.to_string();
+    home.state.store.append(vec![event]).await.unwrap();
+    id
+}
+
+#[tokio::test]
+async fn a_word_to_add_is_a_word_and_one_that_is_there_leads_to_its_card() {
+    let (home, _) = home_with_a_question().await;
+    let at = "2026-03-02T09:00:00Z";
+    let new = came_along(&home, Proposed::Word { says: Label::new("tug").unwrap() }, at).await;
+    let there = came_along(&home, Proposed::Word { says: Label::new("Ball").unwrap() }, at).await;
+    for of in [&new, &there] {
+        home.page("/talk").await.does_not_say("by lot");
+        home.post("/talk/answer", &[("to", of), ("reply", "accepted"), ("text", "")]).await.kept();
+        let drawn = home.post("/talk/try", &[("of", of)]).await;
+        assert_eq!(drawn.status.as_u16(), 404, "nobody asked for a trial");
+    }
+    let page = home.page("/talk").await;
+    page.says("Add the word").says("“Ball” is on a button here already").does_not_say("data-test=\"draw\"");
+    page.says(&format!("/words/card/{}", WordId(Uuid::from_u128(7))));
+    assert_eq!(home.story().await.of::<DesignPlan>(home.animal).count(), 0);
+}
+
+#[tokio::test]
+async fn a_change_proposed_while_a_trial_measures_the_same_says_so_before_it_is_drawn() {
+    let home = Home::new().await;
+    let change = |question| Proposed::Change {
+        question,
+        label: None,
+        words: Vec::new(),
+        measure: CaseMeasure::OwnPresses,
+        expected: CaseExpected::More,
+    };
+    let at = "2026-03-02T09:00:00Z";
+    let one = came_along(&home, change(CaseQuestion::QuieterButton), at).await;
+    home.post("/talk/answer", &[("to", &one), ("reply", "accepted"), ("text", "")]).await.kept();
+    home.page("/talk").await.does_not_say("data-test=\"beside\"");
+    let drawn = home.post("/talk/try", &[("of", &one)]).await.kept().to.clone();
+    let two = came_along(&home, change(CaseQuestion::NewPlace), at).await;
+    home.page("/talk").await.says("data-test=\"beside\"").says(&drawn).says("31 ");
+    home.post("/talk/answer", &[("to", &two), ("reply", "accepted"), ("text", "")]).await.kept();
+    // Warned, and drawn all the same: then both say so.
+    let second = home.post("/talk/try", &[("of", &two)]).await.kept().to.clone();
+    let page = home.page("/talk").await;
+    assert_eq!(page.text.matches("Neither can be told apart").count(), 2, "{}", page.text);
+    for (own, other) in [(&drawn, &second), (&second, &drawn)] {
+        home.page(own).await.says("data-test=\"beside\"").says(other);
+    }
+    home.page(&format!("/a/{}/today", home.animal)).await.says("Trial from Tue 3 Mar");
+}
+
 /// The first day of the trial, which every design begins as usual.
 fn tomorrow() -> Moment {
     "2026-03-03T12:00:00Z".parse().unwrap()
@@ -108,7 +172,7 @@ async fn a_change_that_came_along_is_agreed_and_drawn_at_home_and_today_says_wha
     let today = format!("/a/{}/today", home.animal);
     home.page(&today).await.does_not_say("trial-today");
     home.app = app(home.state.clone().with_clock(tomorrow));
-    home.page(&today).await.says("trial-today").says("Today as usual");
+    home.page(&today).await.says("trial-today").says("Trial up to Mon 30 Mar").says("Today as usual");
     home.page("/talk").await.says("Tried by lot:").says(&to);
     // Only the day's condition is told: the order follows from a seed that no page shows.
     let story = home.story().await;

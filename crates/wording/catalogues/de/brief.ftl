@@ -31,3 +31,9 @@ brief-leave-to-animal = { $name } überlassen, immer antworten
 brief-answer = Auf jeden Druck antworten
 brief-signal-times = Zeigen, wann es das gibt
 brief-rest = Heute nichts üben
+brief-agreed = { $way ->
+    [show] Zeigen
+    [offer_in_view] Einladen, die Sache in Sicht
+    [ask_and_point] Einladen, fragen und zeigen
+   *[ask_between_two] Einladen, „dies oder das“
+}

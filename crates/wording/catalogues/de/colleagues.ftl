@@ -24,3 +24,4 @@ colleagues-begins = Was beginnt
 colleagues-begins-for-days = Was beginnt, nur für diese Tage
 colleagues-reads-on = { $to } liest auch, was { $from } und ihr einander geschrieben habt, macht mit dem weiter, was offen ist, und kann es beenden.
 colleagues-done = { $asked } Zuhause gefragt. { $open } Zuhause sind der anderen Person schon offen.
+colleagues-reads-back = Wieder zurück, liest { $from }, was { $to } und ihr einander an diesen Tagen geschrieben habt.

@@ -24,6 +24,7 @@ command-host-invented = { $homes ->
 }, alles erfunden. Nichts hier sagt etwas über wirkliche Tiere.
 command-host-doors = Komm herein als (jeder Link gilt einmal, sieben Tage lang):
 command-host-doors-again = Um noch einmal hereinzukommen, lass dir einen Link an die Adresse in Klammern schicken: Die Mail erscheint hier. Mit Strg-C wird die Datenbank der Vorführung gelöscht.
+command-host-doors-once = Mail geht über den Server, den du angegeben hast, und diese Adressen sind erfunden: Was an sie geht, kommt nicht an, also behalte die Links oben. Mit Strg-C wird die Datenbank der Vorführung gelöscht.
 command-host-as-server-keeper = Verwaltet den Server: { $name } ({ $email })
 command-host-as-club-keeper = Verwaltet den Verein { $of }: { $name } ({ $email })
 command-host-as-coach = Trainer im Verein { $of }: { $name } ({ $email })

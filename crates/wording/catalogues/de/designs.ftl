@@ -314,3 +314,13 @@ designs-measured-by = { $measure } ({ $words }); erwartet: { $expected ->
     [less] weniger
    *[either] mehr oder weniger
 }
+
+# Zwei Versuche zugleich.
+designs-beside-planned = Ein anderer Versuch misst an denselben Tagen dasselbe ({ $measure }):
+designs-beside-going = An den kommenden Tagen misst ein anderer Versuch dies ({ $measure }):
+designs-beside-kept = An einigen derselben Tage maß ein anderer Versuch dasselbe ({ $measure }):
+designs-beside-days = { $question } { $first } bis { $last }
+designs-beside-sessions = { $question } Ab { $first }, bis seine Sitzungen vorbei sind
+designs-beside-wait = Bei zwei Änderungen zugleich lassen sich beide nicht auseinanderhalten: Ein Unterschied kann von jeder kommen. Warte, bis der andere endet, und beginne am { $day } oder später. Oder nimm das in Kauf.
+designs-beside-wait-sessions = Bei zwei Änderungen zugleich lassen sich beide nicht auseinanderhalten: Ein Unterschied kann von jeder kommen. Warte, bis der andere endet. Oder nimm das in Kauf.
+designs-beside-read = Beide lassen sich nicht auseinanderhalten: Was hier von der einen Änderung gesagt wird, kann von der anderen kommen. Eine davon noch einmal, allein, könnte mehr sagen.

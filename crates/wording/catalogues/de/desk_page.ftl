@@ -117,6 +117,8 @@ desk-page-answer-what = { $kind ->
     [word] ein neues Wort
     [likes] Vorlieben-Test
     [check] Prüfung des Verstehens von { $words }
+    [a_note] eine Notiz
+    [a_question] eine Frage
     [note] deine Notiz
     [question] deine Frage
     [meeting] Treffen
@@ -133,4 +135,9 @@ desk-page-answers-more = { $count ->
 desk-page-changes-more = { $count ->
     [one] { $count } weitere Änderung
    *[other] { $count } weitere Änderungen
+}
+desk-page-stood-in = { $name } in deiner Vertretung: { $what }, { $day }
+desk-page-stood-in-more = { $count ->
+    [one] { $count } weiteres in deiner Vertretung geschrieben
+   *[other] { $count } weitere in deiner Vertretung geschrieben
 }

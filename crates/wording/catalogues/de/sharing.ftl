@@ -224,3 +224,4 @@ sharing-news-look = Ansehen, und ablehnen, wenn hier niemand darum bat
 sharing-news-anew-short = Jemand wurde neu eingeladen, dieses Zuhause zu verwalten: ansehen
 sharing-news-restored = Dieser Server wurde am { $at } aus einer Sicherung zurückgeholt, und jede Einwilligung endete damit. Wer dich als Coach begleitet, sieht nichts von diesem Zuhause, bis du neu einwilligst.
 sharing-news-give = Ansehen, was endete, und neu geben, was du willst
+sharing-agree-newer = Diesen Worten zustimmen, statt den früheren

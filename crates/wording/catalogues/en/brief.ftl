@@ -31,3 +31,9 @@ brief-leave-to-animal = Leave it to { $name }, answer every press
 brief-answer = Answer every press
 brief-signal-times = Signal when it is to be had
 brief-rest = Teach nothing today
+brief-agreed = { $way ->
+    [show] Show it
+    [offer_in_view] Invite, the thing in view
+    [ask_and_point] Invite, ask and point
+   *[ask_between_two] Invite, “this or that”
+}

@@ -30,3 +30,4 @@ colleagues-done = { $asked ->
     [one] { $open } home is open to your colleague already.
    *[other] { $open } homes are open to your colleague already.
 }
+colleagues-reads-back = Back again, { $from } reads what { $to } and you wrote to each other on those days.

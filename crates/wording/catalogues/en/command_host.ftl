@@ -24,6 +24,7 @@ command-host-invented = { $homes ->
 }, all invented. Nothing here says anything about real animals.
 command-host-doors = Come in as (each link works once, for seven days):
 command-host-doors-again = To come in once more, ask for a link to the address in brackets: the mail is printed here. With Ctrl-C the demo's database is removed.
+command-host-doors-once = Mail goes by the server that you gave, and these addresses are invented: nothing that is mailed to them arrives, so keep the links above. With Ctrl-C the demo's database is removed.
 command-host-as-server-keeper = Keeper of the server: { $name } ({ $email })
 command-host-as-club-keeper = Keeper of the club { $of }: { $name } ({ $email })
 command-host-as-coach = Coach in the club { $of }: { $name } ({ $email })

@@ -326,3 +326,13 @@ designs-measured-by = { $measure } ({ $words }); expected: { $expected ->
     [less] less
    *[either] either way
 }
+
+# Two trials at once.
+designs-beside-planned = Another trial on the same days measures the same ({ $measure }):
+designs-beside-going = On the days to come, another trial measures this ({ $measure }):
+designs-beside-kept = On some of the same days another trial measured the same ({ $measure }):
+designs-beside-days = { $question } { $first } to { $last }
+designs-beside-sessions = { $question } From { $first }, until its sessions are over
+designs-beside-wait = With two changes at once, neither can be told apart: a difference may come of either. Wait until the other ends and begin on { $day } or later. Or accept that.
+designs-beside-wait-sessions = With two changes at once, neither can be told apart: a difference may come of either. Wait until the other ends. Or accept that.
+designs-beside-read = Neither can be told apart: what is said here of one change may be of the other. One of them again, alone, could tell more.

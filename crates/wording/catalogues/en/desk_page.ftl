@@ -117,6 +117,8 @@ desk-page-answer-what = { $kind ->
     [word] a new word
     [likes] likes test
     [check] check of { $words }
+    [a_note] a note
+    [a_question] a question
     [note] your note
     [question] your question
     [meeting] meeting
@@ -133,4 +135,9 @@ desk-page-answers-more = { $count ->
 desk-page-changes-more = { $count ->
     [one] { $count } more change
    *[other] { $count } more changes
+}
+desk-page-stood-in = { $name } in your place: { $what }, { $day }
+desk-page-stood-in-more = { $count ->
+    [one] { $count } more thing written in your place
+   *[other] { $count } more things written in your place
 }

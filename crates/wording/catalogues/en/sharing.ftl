@@ -225,3 +225,4 @@ sharing-news-look = Look at it, and refuse it if nobody here asked
 sharing-news-anew-short = A new keeper was invited to this home: look at it
 sharing-news-restored = This server was brought back from a backup on { $at }, and every consent ended with it. Who coaches you sees nothing of this home until you give it anew.
 sharing-news-give = See what ended, and give anew what you want
+sharing-agree-newer = Agree to these words in place of the earlier ones

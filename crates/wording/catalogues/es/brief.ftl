@@ -31,3 +31,9 @@ brief-leave-to-animal = Dejarlo a { $name } y responder siempre
 brief-answer = Responder a cada pulsación
 brief-signal-times = Señalar cuándo se puede tener
 brief-rest = Hoy no enseñar nada
+brief-agreed = { $way ->
+    [show] Mostrarla
+    [offer_in_view] Invitar, con la cosa a la vista
+    [ask_and_point] Invitar, preguntar y señalar
+   *[ask_between_two] Invitar, «esto o aquello»
+}

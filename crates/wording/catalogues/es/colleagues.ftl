@@ -30,3 +30,4 @@ colleagues-done = { $asked ->
     [one] { $open } hogar ya está abierto a tu colega.
    *[other] { $open } hogares ya están abiertos a tu colega.
 }
+colleagues-reads-back = De vuelta, { $from } lee lo que { $to } y tú os escribisteis esos días.

@@ -24,6 +24,7 @@ command-host-invented = { $homes ->
 }, todo inventado. Nada de esto dice algo sobre animales reales.
 command-host-doors = Entra como (cada enlace vale una vez, durante siete días):
 command-host-doors-again = Para entrar otra vez, pide un enlace a la dirección entre paréntesis: el correo aparece aquí. Con Ctrl-C se borra la base de datos de la demostración.
+command-host-doors-once = El correo sale por el servidor que diste, y estas direcciones son inventadas: lo que se les envía no llega, así que guarda los enlaces de arriba. Con Ctrl-C se borra la base de datos de la demostración.
 command-host-as-server-keeper = A cargo del servidor: { $name } ({ $email })
 command-host-as-club-keeper = A cargo del club { $of }: { $name } ({ $email })
 command-host-as-coach = Entrena en el club { $of }: { $name } ({ $email })

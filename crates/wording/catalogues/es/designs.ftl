@@ -314,3 +314,13 @@ designs-measured-by = { $measure } ({ $words }); se espera: { $expected ->
     [less] menos
    *[either] más o menos
 }
+
+# Dos pruebas a la vez.
+designs-beside-planned = Otra prueba mide lo mismo en los mismos días ({ $measure }):
+designs-beside-going = En los próximos días, otra prueba mide esto ({ $measure }):
+designs-beside-kept = En algunos de los mismos días, otra prueba midió lo mismo ({ $measure }):
+designs-beside-days = { $question } { $first } a { $last }
+designs-beside-sessions = { $question } Desde { $first }, hasta que acaben sus sesiones
+designs-beside-wait = Con dos cambios a la vez no se puede distinguir uno del otro: una diferencia puede venir de cualquiera. Espera a que acabe la otra y empieza el { $day } o después. O acéptalo.
+designs-beside-wait-sessions = Con dos cambios a la vez no se puede distinguir uno del otro: una diferencia puede venir de cualquiera. Espera a que acabe la otra. O acéptalo.
+designs-beside-read = No se puede distinguir uno del otro: lo que aquí se dice de un cambio puede venir del otro. Uno de ellos otra vez, solo, podría decir más.

@@ -117,6 +117,8 @@ desk-page-answer-what = { $kind ->
     [word] una palabra nueva
     [likes] prueba de gustos
     [check] comprobación de { $words }
+    [a_note] una nota
+    [a_question] una pregunta
     [note] tu nota
     [question] tu pregunta
     [meeting] reunión
@@ -133,4 +135,9 @@ desk-page-answers-more = { $count ->
 desk-page-changes-more = { $count ->
     [one] { $count } cambio más
    *[other] { $count } cambios más
+}
+desk-page-stood-in = { $name } en tu lugar: { $what }, { $day }
+desk-page-stood-in-more = { $count ->
+    [one] { $count } cosa más escrita en tu lugar
+   *[other] { $count } cosas más escritas en tu lugar
 }

@@ -224,3 +224,4 @@ sharing-news-look = Míralo, y recházalo si nadie de aquí lo pidió
 sharing-news-anew-short = Se invitó a alguien a llevar este hogar: míralo
 sharing-news-restored = Este servidor se recuperó de una copia el { $at }, y con ello terminó todo consentimiento. Quien te acompaña como coach no ve nada de este hogar hasta que lo des de nuevo.
 sharing-news-give = Mira qué terminó y da de nuevo lo que quieras
+sharing-agree-newer = Aceptar estas palabras en lugar de las anteriores

@@ -31,3 +31,9 @@ brief-leave-to-animal = Laisser faire { $name }, toujours répondre
 brief-answer = Répondre à chaque appui
 brief-signal-times = Signaler quand c’est possible
 brief-rest = Ne rien enseigner aujourd’hui
+brief-agreed = { $way ->
+    [show] Le montrer
+    [offer_in_view] Inviter, la chose en vue
+    [ask_and_point] Inviter, demander et montrer du doigt
+   *[ask_between_two] Inviter, « ceci ou cela »
+}

@@ -32,3 +32,4 @@ colleagues-done = { $asked ->
     [1] { $open } foyer est déjà ouvert à ton collègue.
    *[other] { $open } foyers sont déjà ouverts à ton collègue.
 }
+colleagues-reads-back = De retour, { $from } lit ce que { $to } et toi vous êtes écrit ces jours-là.

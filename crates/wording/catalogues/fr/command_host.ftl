@@ -24,6 +24,7 @@ command-host-invented = { $homes ->
 }, tout est inventé. Rien ici ne dit quoi que ce soit sur de vrais animaux.
 command-host-doors = Entre comme (chaque lien sert une fois, pendant sept jours) :
 command-host-doors-again = Pour entrer une autre fois, demande un lien à l’adresse entre parenthèses : le courrier s’affiche ici. Ctrl-C supprime la base de données de la démonstration.
+command-host-doors-once = Le courrier part par le serveur que tu as donné, et ces adresses sont inventées : ce qui leur est envoyé n’arrive pas, garde donc les liens ci-dessus. Ctrl-C supprime la base de données de la démonstration.
 command-host-as-server-keeper = Responsable du serveur : { $name } ({ $email })
 command-host-as-club-keeper = Responsable du club { $of } : { $name } ({ $email })
 command-host-as-coach = Coach dans le club { $of } : { $name } ({ $email })

@@ -314,3 +314,13 @@ designs-measured-by = { $measure } ({ $words }) ; attendu : { $expected ->
     [less] moins
    *[either] plus ou moins
 }
+
+# Deux tests à la fois.
+designs-beside-planned = Un autre test mesure la même chose les mêmes jours ({ $measure }) :
+designs-beside-going = Les jours à venir, un autre test mesure ceci ({ $measure }) :
+designs-beside-kept = Certains des mêmes jours, un autre test a mesuré la même chose ({ $measure }) :
+designs-beside-days = { $question } { $first } au { $last }
+designs-beside-sessions = { $question } Depuis le { $first }, jusqu’à la fin de ses séances
+designs-beside-wait = Avec deux changements à la fois, on ne peut pas distinguer l’un de l’autre : une différence peut venir de chacun. Attends la fin de l’autre et commence le { $day } ou plus tard. Ou accepte-le.
+designs-beside-wait-sessions = Avec deux changements à la fois, on ne peut pas distinguer l’un de l’autre : une différence peut venir de chacun. Attends la fin de l’autre. Ou accepte-le.
+designs-beside-read = On ne peut pas distinguer l’un de l’autre : ce qui est dit ici d’un changement peut venir de l’autre. L’un d’eux encore une fois, seul, pourrait en dire plus.

@@ -117,6 +117,8 @@ desk-page-answer-what = { $kind ->
     [word] un nouveau mot
     [likes] test de préférences
     [check] vérification de { $words }
+    [a_note] une note
+    [a_question] une question
     [note] ta note
     [question] ta question
     [meeting] rencontre
@@ -133,4 +135,9 @@ desk-page-answers-more = { $count ->
 desk-page-changes-more = { $count ->
     [1] { $count } autre changement
    *[other] { $count } autres changements
+}
+desk-page-stood-in = { $name } à ta place : { $what }, { $day }
+desk-page-stood-in-more = { $count ->
+    [one] { $count } autre chose écrite à ta place
+   *[other] { $count } autres choses écrites à ta place
 }

@@ -224,3 +224,4 @@ sharing-news-look = Regarder, et refuser si personne ici ne l’a demandé
 sharing-news-anew-short = Quelqu’un a été invité à tenir ce foyer : regarder
 sharing-news-restored = Ce serveur a été remis en place depuis une sauvegarde le { $at }, et tout accord a alors pris fin. Qui t’accompagne comme coach ne voit rien de ce foyer tant que tu ne l’as pas redonné.
 sharing-news-give = Regarder ce qui a pris fin, et redonner ce que tu veux
+sharing-agree-newer = Accepter ces mots à la place des précédents

@@ -31,3 +31,9 @@ brief-leave-to-animal = Deixar a { $name }, responder sempre
 brief-answer = Responder a cada aperto
 brief-signal-times = Sinalizar quando há
 brief-rest = Hoje não ensinar nada
+brief-agreed = { $way ->
+    [show] Mostrar
+    [offer_in_view] Convidar, com a coisa à vista
+    [ask_and_point] Convidar, perguntar e apontar
+   *[ask_between_two] Convidar, “isto ou aquilo”
+}

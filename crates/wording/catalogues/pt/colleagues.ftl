@@ -32,3 +32,4 @@ colleagues-done = { $asked ->
     [1] { $open } casa já está aberta ao seu colega.
    *[other] { $open } casas já estão abertas ao seu colega.
 }
+colleagues-reads-back = De volta, { $from } lê o que { $to } e você escreveram um ao outro nesses dias.

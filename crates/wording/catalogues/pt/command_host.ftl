@@ -24,6 +24,7 @@ command-host-invented = { $homes ->
 }, tudo inventado. Nada aqui diz algo sobre animais reais.
 command-host-doors = Entre como (cada link vale uma vez, por sete dias):
 command-host-doors-again = Para entrar outra vez, peça um link para o endereço entre parênteses: o e-mail aparece aqui. Com Ctrl-C o banco de dados da demonstração é apagado.
+command-host-doors-once = O e-mail sai pelo servidor que você deu, e estes endereços são inventados: o que vai para eles não chega, então guarde os links acima. Com Ctrl-C o banco de dados da demonstração é apagado.
 command-host-as-server-keeper = Responsável pelo servidor: { $name } ({ $email })
 command-host-as-club-keeper = Responsável pelo clube { $of }: { $name } ({ $email })
 command-host-as-coach = Treina no clube { $of }: { $name } ({ $email })

@@ -314,3 +314,13 @@ designs-measured-by = { $measure } ({ $words }); esperado: { $expected ->
     [less] menos
    *[either] mais ou menos
 }
+
+# Dois testes ao mesmo tempo.
+designs-beside-planned = Outro teste mede o mesmo nos mesmos dias ({ $measure }):
+designs-beside-going = Nos próximos dias, outro teste mede isto ({ $measure }):
+designs-beside-kept = Em alguns dos mesmos dias, outro teste mediu o mesmo ({ $measure }):
+designs-beside-days = { $question } { $first } a { $last }
+designs-beside-sessions = { $question } Desde { $first }, até acabarem as sessões dele
+designs-beside-wait = Com duas mudanças ao mesmo tempo, não dá para distinguir uma da outra: uma diferença pode vir de qualquer uma. Espere o outro acabar e comece em { $day } ou depois. Ou aceite isso.
+designs-beside-wait-sessions = Com duas mudanças ao mesmo tempo, não dá para distinguir uma da outra: uma diferença pode vir de qualquer uma. Espere o outro acabar. Ou aceite isso.
+designs-beside-read = Não dá para distinguir uma da outra: o que aqui se diz de uma mudança pode vir da outra. Uma delas de novo, sozinha, poderia dizer mais.

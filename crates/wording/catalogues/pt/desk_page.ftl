@@ -117,6 +117,8 @@ desk-page-answer-what = { $kind ->
     [word] uma palavra nova
     [likes] teste de gostos
     [check] verificação de { $words }
+    [a_note] uma nota
+    [a_question] uma pergunta
     [note] sua nota
     [question] sua pergunta
     [meeting] encontro
@@ -133,4 +135,9 @@ desk-page-answers-more = { $count ->
 desk-page-changes-more = { $count ->
     [1] mais { $count } mudança
    *[other] mais { $count } mudanças
+}
+desk-page-stood-in = { $name } em seu lugar: { $what }, { $day }
+desk-page-stood-in-more = { $count ->
+    [one] { $count } coisa a mais escrita em seu lugar
+   *[other] { $count } coisas a mais escritas em seu lugar
 }

@@ -224,3 +224,4 @@ sharing-news-look = Veja, e recuse se ninguém aqui pediu
 sharing-news-anew-short = Alguém foi convidado para cuidar desta casa: veja
 sharing-news-restored = Este servidor foi trazido de volta de um backup em { $at }, e todo consentimento terminou com isso. Quem acompanha você como coach não vê nada desta casa até que você o dê de novo.
 sharing-news-give = Veja o que terminou e dê de novo o que quiser
+sharing-agree-newer = Concordar com estas palavras no lugar das anteriores

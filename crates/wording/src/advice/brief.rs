@@ -5,7 +5,7 @@ use crate::{Locale, say};
 use sayso_advisor::Advice;
 use sayso_advisor::advice::{Act, Because};
 use sayso_advisor::stuck::Cause;
-use sayso_model::Stage;
+use sayso_model::{PlanLine, PlanWay, Stage};
 
 /// The step of a word in a few words; the whole of it where there is no shorter way.
 #[must_use]
@@ -28,6 +28,15 @@ pub fn brief(l: &Locale, name: &str, of: &Act) -> String {
         Act::Rest { .. } => say!(l, brief::rest),
         whole => act(l, name, whole),
     }
+}
+
+/// The step of a word as it was agreed, where what would be done is to show it or to invite, and the agreement says in which way.
+#[must_use]
+pub fn as_agreed(l: &Locale, of: &Act, agreed: &PlanLine) -> Option<String> {
+    let way = agreed.way.filter(|_| matches!(of, Act::Show { .. } | Act::Invite { .. } | Act::BeginInviting { .. }))?;
+    let invites = matches!(of, Act::Invite { .. } | Act::BeginInviting { .. });
+    let agrees = if way == PlanWay::Show { !invites } else { invites };
+    (!agrees).then(|| say!(l, brief::agreed, way = way.name()))
 }
 
 /// Why a word goes back a stage, in a few words; the figure stands with the reasons. None for any other step.

@@ -9,7 +9,7 @@ mod said;
 
 pub use act::{act, hint};
 pub use because::because;
-pub use brief::{back_because, brief};
+pub use brief::{as_agreed, back_because, brief};
 pub use caution::{caution, change};
 pub use figures::{known, lean, length};
 pub use said::{bearing, cause, held, lately, next, planned, running, stage_name, sure, topic};

@@ -166,10 +166,10 @@ async fn demo(l: &Locale, asked: &Hosting, mail: Mail, provider: Option<Provider
     let port = if asked.port == 0 { free_port()? } else { asked.port };
     let public_url: Url = format!("http://localhost:{port}/").parse().map_err(CliError::below)?;
     let asked = Hosting { port, ..asked.clone() };
-    let (said, url) = (*l, public_url.clone());
+    let (said, url, is_printed) = (*l, public_url.clone(), matches!(mail, Mail::Printed));
     let opened = Arc::new(move |opened: &HostOpened| {
         announce(&said, &url, opened);
-        doors(&said, &url, &made);
+        doors(&said, &url, &made, is_printed);
     });
     let served = serve(l, &asked, database, public_url, (mail, provider), opened).await;
     let gone = spawn_blocking(|| drop(cluster)).await.map_err(CliError::below);
@@ -214,14 +214,18 @@ fn invented(seed: u64, now: Moment) -> Vec<ClubHome> {
     homes
 }
 
-fn doors(l: &Locale, url: &Url, club: &Club) {
+fn doors(l: &Locale, url: &Url, club: &Club, is_printed: bool) {
     tell!();
     tell!(l, command_host::doors);
     for door in &club.doors {
         tell!("{}", as_whom(l, door));
         tell!("  {}", links::sign_in(url, &door.secret));
     }
-    tell!(l, command_host::doors_again);
+    if is_printed {
+        tell!(l, command_host::doors_again);
+    } else {
+        tell!(l, command_host::doors_once);
+    }
 }
 
 fn as_whom(l: &Locale, door: &Door) -> String {

@@ -141,7 +141,11 @@ fn seen<'a>(story: &'a Story, known: &HomeNow, now: Moment) -> (Vec<Talk<'a>>, V
     let mut all = talks(story, now);
     all.retain(|talk| known.witnessed.contains(&talk.id()));
     let mut passed = known.passed_among(&all);
-    passed.retain(|passed| known.consents.any_to(Coach::Account { account: passed.to.account }));
+    let today = now.day(&known.zone);
+    let open_to = |account| known.consents.any_to(Coach::Account { account });
+    // What was written in a coach's place stays theirs when the cover is over, with what it opened.
+    let over = |passed: &Passed| passed.days.is_some_and(|(_, last)| last < today);
+    passed.retain(|passed| open_to(passed.to.account) || (over(passed) && open_to(passed.from.account)));
     (all, passed)
 }
 
@@ -151,7 +155,7 @@ fn of_coach<'a>(story: &'a Story, me: AccountId, known: &HomeNow, now: Moment) -
     let today = now.day(&known.zone);
     all.retain(|talk| {
         let from = talk.part.from.account;
-        from == me || reaches(&passed, (from, talk.event.happened_at), me, today)
+        from == me || reaches(&passed, (from, talk.event.happened_at), me, (today, &known.zone))
     });
     (all, passed)
 }

@@ -1,17 +1,18 @@
 //! What a desk holds at this moment: homes whose consent to figures is open to this account now, and what is known of each.
 
 use crate::asker::Asker;
-use crate::desk::{Found, HomeAnswer, KeptAnimal, Witnessed, goes_on_with, lines};
+use crate::desk::{Found, HomeAnswer, InHand, Kept, KeptAnimal, StoodIn, Witnessed, goes_on_with, lines, stood_in};
 use crate::fault::told;
 use crate::host::Host;
 use crate::news;
 use crate::stories::opening;
 use sayso_advisor::desk::{Mark, Row, Seen, desk};
-use sayso_model::{AccountId, AnimalId, EventId, HomeId, Moment, Story};
+use sayso_model::{AccountId, AnimalId, HomeId, Moment, Story};
 use sayso_people::db::Aside;
 use sayso_people::{Allowed, Capability, Who};
 use sayso_web::Error;
-use std::collections::{BTreeMap, BTreeSet};
+use std::collections::BTreeMap;
+use std::sync::Arc;
 
 /// By what looks at the desk are noted for the keepers of each home.
 const PAGE: &str = "desk";
@@ -28,10 +29,12 @@ pub struct Opened {
     /// What the coach put aside.
     pub asides: Vec<Aside>,
     /// Proposals that the coach goes on with.
-    pub goes_on: BTreeSet<EventId>,
+    pub goes_on: InHand,
     /// What homes answered to the coach since they last looked at what was agreed there, or spoke with the home; by the animal it is
     /// about, and of the whole home by its first.
     pub answers: BTreeMap<Key, Vec<HomeAnswer>>,
+    /// What another coach wrote in this one's place since they last looked there, in the same way.
+    pub stood_in: BTreeMap<Key, Vec<StoodIn>>,
     /// When the server was lately brought back from a backup.
     pub restored: Option<Moment>,
 }
@@ -40,6 +43,11 @@ impl Opened {
     /// What is known of an animal.
     pub fn animal(&self, (home, animal): Key) -> Option<&KeptAnimal> {
         self.found.kept.get(&home)?.animals.get(&animal)
+    }
+
+    /// What was written about an animal in the coach's place that they have not looked at.
+    pub fn stood_in_of(&self, key: Key) -> &[StoodIn] {
+        self.stood_in.get(&key).map_or(&[], Vec::as_slice)
     }
 
     /// What was answered about an animal that the coach has not looked at.
@@ -127,30 +135,45 @@ pub async fn open(asker: &Asker, who: &Who) -> Result<Opened, Error> {
         .iter()
         .flat_map(|(home, kept)| kept.animals.iter().map(move |(animal, kept)| ((*home, *animal), &kept.line)));
     let rows = desk(all, now, &put, asker.host.norms.as_deref());
-    let goes_on = goes_on_with(&Witnessed::of(&asker.host, &found.kept).await?, who.account, &found.kept, now);
-    let answers = unheard(asker, who, &found, &goes_on).await?;
+    let witnessed = Witnessed::of(&asker.host, &found.kept).await?;
+    let goes_on = goes_on_with(&witnessed, who.account, &found.kept, now);
+    let Unheard { answers, stood_in } = unheard(asker, who, (&found, &witnessed), &goes_on).await?;
     let restored = news::lately_restored(&asker.host, now).await?;
-    Ok(Opened { found, rows, asides, goes_on, answers, restored })
+    Ok(Opened { found, rows, asides, goes_on, answers, stood_in, restored })
 }
 
-/// Answers that a coach has not looked at yet, to what they go on with.
+/// What is new to a coach, by the animal it is about; what is about the whole home by its first.
+struct Unheard {
+    answers: BTreeMap<Key, Vec<HomeAnswer>>,
+    stood_in: BTreeMap<Key, Vec<StoodIn>>,
+}
+
+/// Answers to what a coach goes on with, since it is theirs, and what was written in their place; as far as they have not looked at it.
 async fn unheard(
     asker: &Asker,
     who: &Who,
-    found: &Found,
-    goes_on: &BTreeSet<EventId>,
-) -> Result<BTreeMap<Key, Vec<HomeAnswer>>, Error> {
-    let theirs = |answer: &&HomeAnswer| goes_on.contains(&answer.proposal) && answer.from != Some(who.account);
-    let answered = found.kept.iter().filter(|(_, kept)| kept.told_answers().any(|answer| theirs(&answer)));
-    let homes: Vec<HomeId> = answered.map(|(home, _)| *home).collect();
+    (found, witnessed): (&Found, &Witnessed),
+    goes_on: &InHand,
+) -> Result<Unheard, Error> {
+    let theirs = |answer: &&HomeAnswer| {
+        goes_on.get(&answer.proposal).is_some_and(|taken| answer.known > *taken) && answer.from != Some(who.account)
+    };
+    let stood = |home: HomeId, kept: &Kept| stood_in(witnessed, who.account, (home, kept));
+    let said: BTreeMap<HomeId, Vec<StoodIn>> =
+        found.kept.iter().map(|(home, kept)| (*home, stood(*home, kept))).filter(|(_, all)| !all.is_empty()).collect();
+    let new = |(home, kept): &(&HomeId, &Arc<Kept>)| said.contains_key(home) || kept.told_answers().any(|a| theirs(&a));
+    let homes: Vec<HomeId> = found.kept.iter().filter(new).map(|(home, _)| *home).collect();
     let heard = asker.host.people.heard(who.account, &homes).await.map_err(told)?;
-    let mut all: BTreeMap<Key, Vec<HomeAnswer>> = BTreeMap::new();
+    let mut all = Unheard { answers: BTreeMap::new(), stood_in: BTreeMap::new() };
     for (home, kept) in homes.iter().filter_map(|home| Some((*home, found.kept.get(home)?))) {
         let Some(first) = kept.animals.keys().next() else { continue };
-        let since = heard.get(&home);
-        for answer in kept.told_answers().filter(theirs).filter(|a| since.is_none_or(|since| a.known > *since)) {
-            let animal = answer.animal.filter(|animal| kept.animals.contains_key(animal)).unwrap_or(*first);
-            all.entry((home, animal)).or_default().push(answer.clone());
+        let new = |at: Moment| heard.get(&home).is_none_or(|since| at > *since);
+        let key = |animal: Option<AnimalId>| (home, animal.filter(|a| kept.animals.contains_key(a)).unwrap_or(*first));
+        for answer in kept.told_answers().filter(theirs).filter(|a| new(a.known)) {
+            all.answers.entry(key(answer.animal)).or_default().push(answer.clone());
+        }
+        for one in said.get(&home).into_iter().flatten().filter(|s| new(s.at)) {
+            all.stood_in.entry(key(one.animal)).or_default().push(one.clone());
         }
     }
     Ok(all)

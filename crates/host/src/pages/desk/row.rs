@@ -1,18 +1,17 @@
 //! One animal of a desk: its first need with what it rests on, small figures, and what one tap does.
 
-use crate::desk::{HomeAnswer, KeptAnimal};
+use crate::desk::{HomeAnswer, InHand, KeptAnimal, StoodIn};
 use crate::pages::desk::asked::{Asked, DAYS, FIELDS};
 use crate::pages::desk::figures::figures;
 use crate::pages::desk::open::Key;
 use maud::{Markup, html};
 use sayso_advisor::desk::{About, Need};
-use sayso_model::{EventId, Label, Moment, WordId, Zone};
+use sayso_model::{Label, Moment, WordId, Zone};
 use sayso_norms::Release;
 use sayso_wording::advice::sure;
 use sayso_wording::desk::{Names, aside, need as told_need, until, why};
 use sayso_wording::others::source;
 use sayso_wording::{Locale, say};
-use std::collections::BTreeSet;
 
 /// Words whose presses are drawn beside the rest; more stand on the animal's own pages.
 const WORDS: usize = 6;
@@ -34,11 +33,13 @@ pub struct Of<'a> {
     /// What its home is called.
     pub home: String,
     /// Proposals that the coach goes on with.
-    pub goes_on: &'a BTreeSet<EventId>,
+    pub goes_on: &'a InHand,
     /// The coach's own mark of the home.
     pub mark: Option<&'a Label>,
     /// What the home answered to the coach and the coach has not looked at.
     pub answers: &'a [&'a HomeAnswer],
+    /// What another coach wrote in the coach's place, not looked at either.
+    pub stood_in: &'a [StoodIn],
     /// What other homes did, where the server was told.
     pub norms: Option<&'a Release>,
 }
@@ -81,7 +82,7 @@ pub fn row(of: &Of<'_>, needs: &[&Need]) -> Markup {
                     Some(need) => (told(of, &names, need)),
                     None => p.quiet { (say!(l, desk_page::nothing_needed)) },
                 }
-                @if !of.answers.is_empty() { ul.answers { (answers(of, &says)) } }
+                @if !of.answers.is_empty() || !of.stood_in.is_empty() { ul.answers { (answers(of, &says)) } }
             }
             (figures(l, &of.animal.line, of.now, &says, WORDS))
             (practised(of))
@@ -104,11 +105,20 @@ pub fn row(of: &Of<'_>, needs: &[&Need]) -> Markup {
     }
 }
 
-/// What the home answered since the coach looked at what was agreed, each with the way there; after the first few how many more.
+/// What was written in the coach's place, and what the home answered, since the coach looked at what was agreed: each with the way there; after the first few how many more.
 pub fn answers(of: &Of<'_>, says: &dyn Fn(WordId) -> String) -> Markup {
     let (l, zone) = (of.l, &of.animal.line.zone);
     let more = of.answers.len().saturating_sub(ANSWERS);
+    let unsaid = of.stood_in.len().saturating_sub(ANSWERS);
     html! {
+        @for one in of.stood_in.iter().take(ANSWERS) {
+            li {
+                a href=(format!("/talk?home={}#t-{}", of.key.0, one.proposal)) data-test="stood-in" {
+                    (say!(l, desk_page::stood_in, name = &one.by, what = what(l, of_another(&one.kind), &one.words, says), day = l.weekday_date(one.at.day(zone))))
+                }
+            }
+        }
+        @if unsaid > 0 { li { a href=(format!("/talk?home={}", of.key.0)) { (say!(l, desk_page::stood_in_more, count = unsaid)) } } }
         @for one in of.answers.iter().take(ANSWERS) {
             li {
                 a href=(format!("/talk?home={}#t-{}", of.key.0, one.proposal)) data-test="answer" { (answered(l, one, zone, says)) }
@@ -119,14 +129,28 @@ pub fn answers(of: &Of<'_>, says: &dyn Fn(WordId) -> String) -> Markup {
 }
 
 fn answered(l: &Locale, one: &HomeAnswer, zone: &Zone, says: &dyn Fn(WordId) -> String) -> String {
-    let words: Vec<String> = one.words.iter().map(|word| say!(l, talk::about_word, word = says(*word))).collect();
-    let what = say!(l, desk_page::answer_what, kind = one.kind.as_str(), words = l.and(&words));
+    let what = what(l, &one.kind, &one.words, says);
     say!(l, desk_page::answer, reply = one.reply.name(), what = what, day = l.weekday_date(one.at.day(zone)))
+}
+
+/// What was proposed, in a few words; what a coach wrote themselves is theirs.
+fn what(l: &Locale, kind: &str, words: &[WordId], says: &dyn Fn(WordId) -> String) -> String {
+    let words: Vec<String> = words.iter().map(|word| say!(l, talk::about_word, word = says(*word))).collect();
+    say!(l, desk_page::answer_what, kind = kind, words = l.and(&words))
+}
+
+/// A kind of proposal as another coach's: a note is not the reader's own.
+fn of_another(kind: &str) -> &str {
+    match kind {
+        "note" => "a_note",
+        "question" => "a_question",
+        kind => kind,
+    }
 }
 
 /// What the coach goes on with that was handed over to practise, as far as it was done and shared.
 fn practised(of: &Of<'_>) -> Markup {
-    let mine = of.animal.line.practices.iter().filter(|practice| of.goes_on.contains(&practice.proposal));
+    let mine = of.animal.line.practices.iter().filter(|practice| of.goes_on.contains_key(&practice.proposal));
     html! {
         @for practice in mine {
             p.quiet data-test="practised" {

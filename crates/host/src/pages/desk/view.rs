@@ -53,6 +53,7 @@ pub fn view(asker: &Asker, opened: &Opened, chosen: &Chosen) -> Markup {
                             goes_on: &opened.goes_on,
                             mark: chosen.marks.get(&one.key.0),
                             answers: &opened.answers_of(one.key),
+                            stood_in: opened.stood_in_of(one.key),
                             norms: asker.host.norms.as_deref(),
                         }, &one.needs))
                     }

@@ -7,8 +7,9 @@ use super::open::{Key, Opened};
 use super::row::{Of, answers, says, spoken, whose};
 use super::view::{around, called, keys, paging};
 use crate::asker::Asker;
-use crate::desk::{HomeAnswer, Kept};
+use crate::desk::{HomeAnswer, Kept, StoodIn};
 use crate::fault::told;
+use crate::pages::homes::restored_told;
 use maud::{Markup, html};
 use sayso_advisor::desk::{Changed, Line, changes};
 use sayso_model::{HomeId, Moment, WordId};
@@ -30,6 +31,8 @@ struct News<'a> {
     key: Key,
     /// What the home answered.
     answers: Vec<&'a HomeAnswer>,
+    /// What another coach wrote in this one's place.
+    stood_in: &'a [StoodIn],
     /// Whether coach and home spoke since when it is told; else it is since a week ago.
     spoken: bool,
     since: Moment,
@@ -51,10 +54,17 @@ pub async fn show(asker: &Asker, opened: &Opened, asked: Asked) -> Result<Markup
         let what = changes(before, &animal.line);
         let spoken = known.map(|(at, _)| at);
         let since = spoken.unwrap_or(before.at);
-        Some(News { key: row.key, answers: opened.answers_of(row.key), spoken: spoken.is_some(), since, what })
+        Some(News {
+            key: row.key,
+            answers: opened.answers_of(row.key),
+            stood_in: opened.stood_in_of(row.key),
+            spoken: spoken.is_some(),
+            since,
+            what,
+        })
     });
     let (new, same): (Vec<News<'_>>, Vec<News<'_>>) =
-        news.partition(|news| !news.what.is_empty() || !news.answers.is_empty());
+        news.partition(|news| !news.what.is_empty() || !news.answers.is_empty() || !news.stood_in.is_empty());
     let pages = new.len().div_ceil(MOST).max(1);
     let at = asked.page.clamp(1, pages);
     let one = |news: &News<'_>| -> Markup {
@@ -71,6 +81,7 @@ pub async fn show(asker: &Asker, opened: &Opened, asked: Asked) -> Result<Markup
             goes_on: &opened.goes_on,
             mark: marks.get(&news.key.0),
             answers: &news.answers,
+            stood_in: news.stood_in,
             norms: None,
         };
         let day = l.weekday_date(news.since.day(&animal.line.zone));
@@ -94,6 +105,7 @@ pub async fn show(asker: &Asker, opened: &Opened, asked: Asked) -> Result<Markup
         &say!(l, desk_page::week_title),
         html! {
             (around(l, &opened.found, Tab::Week, &Asked::default()))
+            (restored_told(l, opened.restored))
             @if new.is_empty() { p data-test="no-news" { (say!(l, desk_page::no_news)) } }
             @else {
                 ul.desk.close data-test="desk" { @for news in new.iter().skip((at - 1) * MOST).take(MOST) { (one(news)) } }
@@ -119,7 +131,7 @@ fn new_things(of: &Of<'_>, what: &[Changed], says: &dyn Fn(WordId) -> String) ->
         what.iter().partition(|changed| matches!(changed, Changed::Signs { .. }));
     let told = |all: Vec<&Changed>| -> Vec<String> { all.into_iter().map(|c| changed(of.l, &names, c)).collect() };
     let (signs, others) = (told(signs), told(others));
-    let fits = fitting(&others, LINES.saturating_sub(signs.len() + of.answers.len()));
+    let fits = fitting(&others, LINES.saturating_sub(signs.len() + of.answers.len() + of.stood_in.len()));
     let (shown, more) = others.split_at(fits);
     html! {
         div.news {

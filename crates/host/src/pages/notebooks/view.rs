@@ -27,9 +27,14 @@ pub fn list(inside: &Inside, notebooks: &[Notebook]) -> Markup {
                 li.card data-test="notebook" {
                     p { strong { (name) } }
                     p.quiet { (say!(l, linked::times, linked = when(inside, one.linked_at), heard = when(inside, one.seen_at))) }
-                    form method="post" action=(format!("/sharing/notebooks/{}/end", one.id)) {
-                        input type="hidden" name=(HOME) value=(page.home);
-                        button data-test="end" { (say!(l, pairing::end)) span.unseen { ": " (name) } }
+                    // Unfolded before it is done: what ends, and what stays.
+                    details {
+                        summary { (say!(l, pairing::end)) span.unseen { ": " (name) } }
+                        p { (say!(l, linked::unlinking_what)) }
+                        form method="post" action=(format!("/sharing/notebooks/{}/end", one.id)) {
+                            input type="hidden" name=(HOME) value=(page.home);
+                            button data-test="end" { (say!(l, pairing::end)) span.unseen { ": " (name) } }
+                        }
                     }
                 }
             } }

@@ -1,17 +1,17 @@
 //! Whose a course is to go on with, and what came of proposing it to many at once.
 
-use crate::desk::{Found, HandedOn, Witnessed, given_away, goes_on_with};
+use crate::desk::{Found, HandedOn, InHand, Witnessed, given_away, goes_on_with};
 use crate::host::Host;
-use sayso_model::{AccountId, AnimalId, Day, EventId, HomeId, Moment, ProgrammeId};
+use sayso_model::{AccountId, AnimalId, Day, HomeId, Moment, ProgrammeId};
 use sayso_web::Error;
 use serde::{Deserialize, Deserializer};
-use std::collections::{BTreeMap, BTreeSet};
+use std::collections::BTreeMap;
 use url::form_urlencoded::Serializer;
 
 /// What of homes is a coach's, and what was handed over.
 pub struct Around {
     /// Proposals that the coach goes on with.
-    pub goes_on: BTreeSet<EventId>,
+    pub goes_on: InHand,
     /// Homes that were handed over and are still to be seen.
     pub given_away: BTreeMap<HomeId, HandedOn>,
 }
@@ -32,7 +32,7 @@ impl Around {
         let line = found.kept.get(&home).and_then(|kept| kept.animals.get(&animal)).map(|kept| &kept.line);
         let goes_on = |p: &&sayso_advisor::desk::ProgrammeLine| {
             let last = p.first.plus(7 * i32::try_from(p.weeks.len()).unwrap_or(0));
-            p.programme == course && self.goes_on.contains(&p.proposal) && today < last
+            p.programme == course && self.goes_on.contains_key(&p.proposal) && today < last
         };
         line.is_some_and(|line| line.programmes.iter().any(|p| goes_on(&p)))
     }

@@ -110,7 +110,7 @@ pub fn one(
     for (home, kept) in &found.kept {
         for (animal, kept) in &kept.animals {
             let own = |line: &&ProgrammeLine| {
-                line.programme == of.course.programme && around.goes_on.contains(&line.proposal)
+                line.programme == of.course.programme && around.goes_on.contains_key(&line.proposal)
             };
             joined.extend(kept.line.programmes.iter().filter(own).map(|line| Joined {
                 home: *home,

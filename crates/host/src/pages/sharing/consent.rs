@@ -146,6 +146,7 @@ fn one(inside: &Inside, past: &Past, consent: Consent, who: &str, club: &str) ->
                 // What was agreed to stays what it was.
                 p { (say!(l, sharing::words_since, number = given.words)) }
                 blockquote data-test="words-given" { @for text in said(given.words) { p { (text) } } }
+                (form(inside, consent, club, "/sharing/consent", html! { button.primary.wide data-test="agree-newer" { (say!(l, sharing::agree_newer)) } }))
             }
             p { strong {
                 @match given {
@@ -160,6 +161,20 @@ fn one(inside: &Inside, past: &Past, consent: Consent, who: &str, club: &str) ->
 
 fn button(inside: &Inside, consent: Consent, club: &str, open: bool) -> Markup {
     let l = &inside.page.locale;
+    if open {
+        return form(
+            inside,
+            consent,
+            club,
+            "/sharing/consent/back",
+            html! { button.wide { (say!(l, sharing::take_back)) } },
+        );
+    }
+    form(inside, consent, club, "/sharing/consent", html! { button.primary.wide { (say!(l, sharing::give)) } })
+}
+
+/// A form about a consent, with the words as they are now, that one button sends.
+fn form(inside: &Inside, consent: Consent, club: &str, to: &str, button: Markup) -> Markup {
     let coach = match consent.coach() {
         Some(Coach::Account { account }) => Some(account),
         Some(Coach::Club { .. }) | None => None,
@@ -169,13 +184,13 @@ fn button(inside: &Inside, consent: Consent, club: &str, open: bool) -> Markup {
         Some(Coach::Account { .. }) | None => club.to_owned(),
     };
     html! {
-        form method="post" action=(if open { "/sharing/consent/back" } else { "/sharing/consent" }) {
+        form method="post" action=(to) {
             input type="hidden" name=(HOME) value=(inside.page.home);
             input type="hidden" name="purpose" value=(consent.purpose().name());
             input type="hidden" name="club" value=(of);
             @if let Some(coach) = coach { input type="hidden" name="coach" value=(coach); }
             input type="hidden" name="words" value=(Consent::WORDS);
-            @if open { button.wide { (say!(l, sharing::take_back)) } } @else { button.primary.wide { (say!(l, sharing::give)) } }
+            (button)
         }
     }
 }
@@ -226,9 +241,11 @@ pub async fn give(asker: Asker, typed: Typed) -> Result<Redirect, Error> {
     if !there {
         return Err(no_such_club());
     }
+    let given = ConsentGiven { consent, words_version: Consent::WORDS, holds: None };
     if !inside.known.consents.is_open(consent) {
-        let given = ConsentGiven { consent, words_version: Consent::WORDS, holds: None };
         write(&asker, &inside, vec![given]).await?;
+    } else if Past::of(&inside, &[]).open(consent).is_some_and(|of| of.words_are_newer(&inside.page.locale)) {
+        renew(&asker, &inside, given).await?;
     }
     Ok(Redirect::to(&back))
 }
@@ -244,13 +261,27 @@ pub async fn take_back(asker: Asker, typed: Typed) -> Result<Redirect, Error> {
     Ok(Redirect::to(if asker.is_fresh() { &back } else { "/sharing/consent" }))
 }
 
+/// Agrees to newer words in place of earlier ones: takes back what was given and gives anew, at once. A giving that is not later than a
+/// taking back is closed by it, so that comes a moment before.
+async fn renew(asker: &Asker, inside: &Inside, given: ConsentGiven) -> Result<(), Error> {
+    let page = &inside.page;
+    let back = inside.known.consents.closing(given.consent).into_iter();
+    let before = page.now.plus_seconds(-0.001);
+    let back = back.map(|part| Event { happened_at: before, ..page.about_home(part) });
+    write_all(asker, inside, back.chain([page.about_home(given)]).collect()).await
+}
+
 /// Writes givings, or takings back, all at once.
 ///
 /// # Errors
 /// Where one of them may not be written, and then none is; where a database fails.
 pub async fn write(asker: &Asker, inside: &Inside, bodies: Vec<impl Into<Body>>) -> Result<(), Error> {
+    let events = bodies.into_iter().map(|body| inside.page.about_home(body)).collect();
+    write_all(asker, inside, events).await
+}
+
+async fn write_all(asker: &Asker, inside: &Inside, events: Vec<Event>) -> Result<(), Error> {
     let page = &inside.page;
-    let events: Vec<Event> = bodies.into_iter().map(|body| page.about_home(body)).collect();
     if let Some(leave) = &page.leave {
         events.iter().try_for_each(|event| leave.may_write(event, &page.story, page.now))?;
     }

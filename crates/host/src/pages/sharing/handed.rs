@@ -113,6 +113,7 @@ fn view(inside: &Inside, of: &Opening<'_>, names: &Names) -> Markup {
                 @for text in asked(l, consent.purpose(), Consent::WORDS, to).into_iter().flatten() { p { (text) } }
             }
             p { (say!(l, colleagues::reads_on, from = from, to = to)) }
+            @if last.is_some() { p { (say!(l, colleagues::reads_back, from = from, to = to)) } }
             p.quiet { (say!(l, sharing::words_number, number = Consent::WORDS)) }
         }
         form method="post" action=(format!("/sharing/handed/{}", of.talk.id())) {

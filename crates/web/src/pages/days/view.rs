@@ -5,6 +5,7 @@ use super::demand::{demand, readiness};
 use super::minis::{joined_of, minis, weekday};
 use crate::chart::{Axis, Bar, Lines, Point, Series, bars, lines, nice_axis};
 use crate::page::AnimalPage;
+use crate::pages::talk::write_about_chart;
 use crate::rich;
 use maud::{Markup, html};
 use sayso_advisor::Estimate;
@@ -13,6 +14,7 @@ use sayso_advisor::demand::Demand;
 use sayso_advisor::estimate::TOO_EARLY;
 use sayso_advisor::readiness::Ready;
 use sayso_advisor::rhythm::{Bin, Rhythm};
+use sayso_model::{DaysChart, TalkAbout};
 use sayso_people::Capability;
 use sayso_wording::evidence::waited;
 use sayso_wording::figures::finding;
@@ -38,9 +40,12 @@ pub fn page(page: &AnimalPage, found: &Found, length: u16, lengths: &[u16]) -> M
         }
         (calendar(page, &days.days))
         (minis(locale, days))
-        (folded(&say!(locale, days::figures_hours), &hours(locale, &days.rhythm)))
-        (folded(&say!(locale, days::figures_weekdays), &weekdays(locale, &days.rhythm)))
-        (folded(&say!(locale, days::weeks_by_week), &html! { (joining(locale, &days.weeks)) (delay(locale, &days.weeks)) }))
+        (folded(&say!(locale, days::figures_hours), &chart(page, DaysChart::Hours, &hours(locale, &days.rhythm))))
+        (folded(&say!(locale, days::figures_weekdays), &chart(page, DaysChart::Weekdays, &weekdays(locale, &days.rhythm))))
+        (folded(&say!(locale, days::weeks_by_week), &html! {
+            (chart(page, DaysChart::Joining, &joining(locale, &days.weeks)))
+            (chart(page, DaysChart::Delay, &delay(locale, &days.weeks)))
+        }))
         (folded(&say!(locale, days::when_invited), &html! { @if let Some(waited) = waited(locale, &days.waiting) { p { (waited) } } }))
         (folded(&say!(locale, days::answers), &answers(locale, days)))
         (folded(&say!(locale, days::day_by_day), &table(page, &days.days)))
@@ -50,6 +55,15 @@ pub fn page(page: &AnimalPage, found: &Found, length: u16, lengths: &[u16]) -> M
         p.quiet {
             @if page.may(Capability::SeeLog) { (rich!(locale, days::zone, zone = page.zone.name(), link = log)) }
             @else { (say!(locale, days::zone_only, zone = page.zone.name())) }
+        }
+    }
+}
+
+/// A chart in the place to which a note about it leads back; for a coach, with the way to write about it.
+fn chart(page: &AnimalPage, chart: DaysChart, drawn: &Markup) -> Markup {
+    html! {
+        @if !drawn.0.is_empty() {
+            div id=(format!("chart-{}", chart.name())) { (drawn) (write_about_chart(page, &TalkAbout::DaysChart { chart })) }
         }
     }
 }

@@ -1,6 +1,7 @@
 //! Trials of a change (single-case designs): planned, drawn by chance, followed day by day, read at the end.
 
 mod act;
+pub mod beside;
 mod plan;
 mod result;
 mod view;

@@ -1,6 +1,6 @@
 //! Planning a trial: the question proposes the design, the numbers give the possible orders, the machine draws the seed.
 
-use super::{address, kindly};
+use super::{address, beside, kindly};
 use crate::error::Error;
 use crate::fields::{day, line, number, radios, select, summary, ticks};
 use crate::layout::{Tab, layout};
@@ -37,7 +37,6 @@ pub async fn ask(page: AnimalPage, typed: Typed) -> Result<Markup, Error> {
         None => typed,
     };
     let typed = typed
-        .with("question", CaseQuestion::QuieterButton.name())
         .with("design", PROPOSED)
         .with("measure", CaseMeasure::OwnPresses.name())
         .with("expected", CaseExpected::More.name())
@@ -163,7 +162,8 @@ fn criteria(typed: &mut Typed, used: bool) -> Option<Vec<Seconds>> {
     read
 }
 
-fn counted(l: &Locale, plan: &DesignPlan) -> Markup {
+fn counted(page: &AnimalPage, plan: &DesignPlan) -> Markup {
+    let l = &page.locale;
     let numbers = design_of(plan);
     let order = numbers.draw(u64::from(plan.seed));
     // Only whether the numbers would do; the drawn order itself stays unseen.
@@ -190,6 +190,7 @@ fn counted(l: &Locale, plan: &DesignPlan) -> Markup {
                             @if possible < 20 { " " (say!(l, designs::fewer_than_20, level = l.number(0.05, 2))) } }
                         @if let Some(s) = judged { li { (rich!(l, designs::verdict_ahead, verdict = strong(verdict(l, s.verdict)), chances = s.demonstrations, fewest = s.fewest)) } }
                     }
+                    (beside::planned(page, page.id, plan))
                     button.primary.wide name="step" value="plan" { (say!(l, designs::plan_and_draw)) }
                 }
             }
@@ -268,7 +269,7 @@ fn form(page: &AnimalPage, typed: &Typed, plan: Option<&DesignPlan>) -> Markup {
                         (line(typed, "criteria", &say!(l, designs::field_criteria), &say!(l, designs::field_criteria_hint), false))
                     }
                     button.wide .primary[plan.is_none()] name="step" value="count" formaction=(format!("/a/{}/designs/new#counted", page.id)) { (say!(l, designs::see)) }
-                    @if let Some(plan) = plan { (counted(l, plan)) }
+                    @if let Some(plan) = plan { (counted(page, plan)) }
                 }
             }
         },

@@ -1,6 +1,6 @@
 //! The list of trials, and one trial: what to do today, and how far it has got.
 
-use super::{address, kindly, known};
+use super::{address, beside, kindly, known};
 use crate::error::Error;
 use crate::fields::{area, number, radios, select, summary};
 use crate::layout::{Tab, layout};
@@ -78,6 +78,7 @@ pub fn page_of(page: &AnimalPage, trial: &Trial<'_>, typed: &Typed) -> Markup {
             (summary(typed))
             @if going { (today(page, trial)) }
             p.lead data-test="sentence" { (sentence(l, name, plan, &r)) }
+            (beside::kept(page, trial.animal, plan))
             @if !r.departures.is_empty() { div.caution { strong { (say!(l, designs::not_as_planned)) } ul { @for d in &r.departures { li { (departure(l, *d)) } } } } }
             div data-part="figures" { (super::result::result(page, trial, &r)) }
             h2 { (say!(l, designs::the_plan)) }

@@ -2,13 +2,14 @@
 
 use crate::chart::{Axis, Bar, Lines, Series, bars, lines, nice_axis};
 use crate::page::AnimalPage;
+use crate::pages::talk::write_about_chart;
 use maud::{Markup, html};
 use sayso_advisor::estimate::{Estimate, TOO_EARLY};
 use sayso_advisor::evidence::{After, Evidence, GIVEN_WITHIN_S};
 use sayso_advisor::generalise::Setting;
 use sayso_advisor::stuck::Weighed;
 use sayso_methods::learning::curve::LearningCurve;
-use sayso_model::Day;
+use sayso_model::{Day, TalkAbout, WordChart};
 use sayso_people::Capability;
 use sayso_wording::advice::{bearing, because, cause, change};
 use sayso_wording::claims::{by_ladder, of_animal, rivals_of, tests_of};
@@ -57,14 +58,20 @@ fn measured(page: &AnimalPage, e: &Evidence) -> Markup {
         (invitations(locale, name, e))
         @match &e.curve {
             Ok(curve) if curve.n < TOO_EARLY => p.quiet { (say!(locale, evidence::curve_few, n = curve.n)) },
-            Ok(curve) => (learning(locale, curve)),
+            Ok(curve) => div id="chart-curve" { (learning(locale, curve)) (about(page, e, WordChart::Curve)) },
             Err(why) => p.quiet { (say!(locale, evidence::no_curve, why = why.say(locale))) },
         }
         @if let Some(waited) = waited(locale, &e.waiting) { p { (waited) } }
         h2 { (say!(locale, evidence::showings_presses)) }
-        (by_day(locale, [say!(locale, evidence::showings_a_day), say!(locale, evidence::showings)], &days, &e.showings_by_day))
+        div id="chart-showings" {
+            (by_day(locale, [say!(locale, evidence::showings_a_day), say!(locale, evidence::showings)], &days, &e.showings_by_day))
+            (about(page, e, WordChart::Showings))
+        }
         p { (say!(locale, evidence::delivered, delay = finding(locale, &e.standing.delay))) }
-        (by_day(locale, [say!(locale, evidence::presses_a_day), say!(locale, evidence::presses)], &days, &e.presses_by_day))
+        div id="chart-presses" {
+            (by_day(locale, [say!(locale, evidence::presses_a_day), say!(locale, evidence::presses)], &days, &e.presses_by_day))
+            (about(page, e, WordChart::Presses))
+        }
         @if let Some(out) = left_out(locale, e.left_out) { p data-test="left-out" { (out) } }
         h2 { (say!(locale, evidence::then, name = name)) }
         (after(page, e))
@@ -74,6 +81,11 @@ fn measured(page: &AnimalPage, e: &Evidence) -> Markup {
             } }
         @if e.stumbles.n >= TOO_EARLY { p { (say!(locale, evidence::stumbles, share = finding(locale, &e.stumbles))) } }
     }
+}
+
+/// For a coach, the way to write about a chart.
+fn about(page: &AnimalPage, e: &Evidence, chart: WordChart) -> Markup {
+    write_about_chart(page, &TalkAbout::WordChart { word: e.standing.word, chart })
 }
 
 /// What may hold it up.

@@ -243,7 +243,7 @@ fn demand(l: &Locale, name: &str, run: &Run) -> Markup {
 fn understood(l: &Locale, truth: &Truth) -> Markup {
     html! {
         div.scroll tabindex="0" role="region" aria-label=(say!(l, rehearse::truth)) {
-            table data-test="truth" {
+            table.truth data-test="truth" {
                 thead { tr { @for head in [say!(l, rehearse::of_word), say!(l, rehearse::before), say!(l, rehearse::after), say!(l, rehearse::sooner)] { th scope="col" { (head) } } } }
                 tbody {
                     @for thing in Thing::ALL {

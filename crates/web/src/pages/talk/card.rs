@@ -1,19 +1,21 @@
 //! One thing a coach wrote: whose words, what, what was answered, and what can be done about it.
 
+use super::chosen::place_of;
 use super::going::going;
 use super::practice;
 use super::programme::weeks;
 use super::tried::tried;
 use super::{animal_of, is_home, is_open_to, is_witnessed, reads, writer};
 use crate::page::Page;
+use crate::pages::words::saying;
 use crate::typed::Typed;
 use maud::{Markup, html};
 use sayso_model::consents::Consents;
-use sayso_model::talks::{Answered, Passed, Standing, Talk, hands};
+use sayso_model::talks::{Answered, Passed, Standing, Talk, hands, in_place};
 use sayso_model::{Coach, EventId, Proposed, Reply, ShortNote};
 use sayso_people::Capability;
 use sayso_wording::say;
-use sayso_wording::talk::{line, proposed};
+use sayso_wording::talk::{about, line, proposed};
 
 /// One of them.
 pub fn card(
@@ -38,6 +40,7 @@ pub fn card(
             }
             @if part.club.is_some_and(|club| open.any_to(Coach::Club { club })) { p.quiet data-test="for-club" { (say!(l, talk::for_club)) } }
             @if let Some(text) = &part.text { p.lines data-test="text" { (text) } }
+            (looked_at(page, talk))
             @if let Some(earlier) = earlier {
                 p.quiet { a href=(format!("#t-{}", earlier.id())) { (say!(l, talk::takes_up, what = proposed(l, &page.story, &earlier.part.proposes))) } }
             }
@@ -51,6 +54,19 @@ pub fn card(
             (to_do(page, talk))
             @if is_home(page) { (answer(page, talk, typed)) }
             (of_the_coach(page, passed, talk))
+        }
+    }
+}
+
+/// The way to what a note or a question is about.
+fn looked_at(page: &Page, talk: &Talk<'_>) -> Markup {
+    let (Proposed::Note { about: Some(of) } | Proposed::Question { about: Some(of) }) = &talk.part.proposes else {
+        return html! {};
+    };
+    let to = animal_of(page, talk).and_then(|animal| place_of(of, animal));
+    html! {
+        @if let Some(to) = to.filter(|_| page.may(Capability::SeeFigures)) {
+            p { a.link href=(to) data-test="looked-at" { (say!(&page.locale, talk::look_at, what = about(&page.locale, &page.story, of))) } }
         }
     }
 }
@@ -80,7 +96,11 @@ const fn over(standing: Standing) -> Option<&'static str> {
 fn answered(page: &Page, answer: &Answered<'_>, passed: &[Passed]) -> Markup {
     let l = &page.locale;
     // A coach who went on with it says no for nobody at home.
-    let of_a_coach = answer.part.by.as_ref().is_some_and(|by| passed.iter().any(|p| p.to.account == by.account));
+    let of_a_coach = answer
+        .part
+        .by
+        .as_ref()
+        .is_some_and(|by| passed.iter().any(|p| [p.to.account, p.from.account].contains(&by.account)));
     let reply = if of_a_coach && answer.part.reply == Reply::Declined { "ended" } else { answer.part.reply.name() };
     let card = answer.event.person.and_then(|id| page.story.people().get(&id).copied());
     let by = answer.part.by.as_ref().map(|by| by.name.to_string());
@@ -102,7 +122,12 @@ fn goes_on_with(page: &Page, talk: &Talk<'_>, passed: &[Passed], open: &Consents
     let all: Vec<_> = all.into_iter().filter(|p| is_open_to(open, p)).collect();
     let last = all.iter().filter(|p| p.days.is_none()).max_by_key(|p| p.since);
     let covers = all.iter().filter_map(|p| Some((p, p.days?)));
+    let in_place =
+        in_place(passed, wrote, &page.zone).filter(|p| open.any_to(Coach::Account { account: p.from.account }));
     html! {
+        @for of in in_place {
+            p.quiet data-test="in-place" { (say!(l, talk::in_place, name = &of.to.name, of = &of.from.name)) }
+        }
         @if talk.is_live() && talk.part.proposes.opens_to().is_none() {
             @if let Some(of) = last.filter(|p| p.to.account != talk.part.from.account) {
                 p.quiet data-test="goes-on" { (say!(l, talk::goes_on, name = &of.to.name, day = l.date(of.since.day(&page.zone)))) }
@@ -123,7 +148,13 @@ fn to_do(page: &Page, talk: &Talk<'_>) -> Markup {
         Proposed::Stage { word, .. } => {
             Some((Capability::ChangeCards, at(&format!("words/card/{word}#stage")), say!(l, today::do_stage)))
         }
-        Proposed::Word { .. } => Some((Capability::ChangeCards, at("words/new"), say!(l, talk::do_word))),
+        Proposed::Word { says } => Some(match saying(&page.story, says.as_str()) {
+            Some(card) => {
+                let to = at(&format!("words/card/{}", card.word));
+                (Capability::ChangeCards, to, say!(l, talk::word_is_there, word = says))
+            }
+            None => (Capability::ChangeCards, at("words/new"), say!(l, talk::do_word)),
+        }),
         Proposed::Likes => Some((Capability::Plan, at("likes"), say!(l, today::do_likes))),
         Proposed::Check { word } => {
             Some((Capability::Plan, at(&format!("checks/new?words={word}")), say!(l, today::do_checks)))

@@ -2,12 +2,14 @@
 
 use crate::fields::{line, radios, select, ticks};
 use crate::page::Page;
+use crate::pages::designs::beside;
 use crate::typed::Typed;
 use maud::{Markup, html};
 use sayso_advisor::designs::Try;
-use sayso_model::{AnimalCard, CaseExpected, CaseMeasure, CaseQuestion, Proposed, WordId};
+use sayso_model::{AnimalCard, CaseExpected, CaseMeasure, CaseQuestion, DesignId, Proposed, WordId};
 use sayso_wording::designs::{measure, small};
 use sayso_wording::{say, words};
+use uuid::Uuid;
 
 /// Names of its fields.
 pub const FIELDS: [&str; 5] = ["question", "label", "words", "measure", "expected"];
@@ -29,7 +31,16 @@ pub fn fields(page: &Page, typed: &Typed, with: Option<&AnimalCard>) -> Markup {
         .iter()
         .map(|e| option(e.name(), &say!(l, designs::expect, expected = e.name()), ""))
         .collect();
+    let like = Try {
+        question: CaseQuestion::Other,
+        label: None,
+        words: Vec::new(),
+        measure: CaseMeasure::OwnPresses,
+        expected: CaseExpected::More,
+    };
+    let like = like.plan(DesignId(Uuid::nil()), None, beside::soonest(page), 0);
     html! {
+        @if let Some(animal) = with { (beside::going(page, animal.animal, &like)) }
         (radios(typed, "question", &say!(l, designs::field_question), &say!(l, designs::field_question_hint), &questions))
         (line(typed, "label", &say!(l, talk::field_change), &say!(l, talk::field_change_hint), false))
         @if !own.is_empty() { (ticks(typed, "words", &say!(l, designs::field_words), &say!(l, talk::field_change_words_hint), &own)) }
@@ -44,7 +55,6 @@ pub fn fields(page: &Page, typed: &Typed, with: Option<&AnimalCard>) -> Markup {
 
 /// What stands in the fields where nothing else does.
 pub fn usual(typed: Typed) -> Typed {
-    let typed = typed.with("question", CaseQuestion::QuieterButton.name());
     typed.with("measure", CaseMeasure::OwnPresses.name()).with("expected", CaseExpected::More.name())
 }
 

@@ -1,7 +1,8 @@
 //! Markup of the coach's form: first what, then its fields.
 
 use super::change::fields as change;
-use super::chosen::{KINDS, animal, is_resting, kind, said_about};
+use super::chosen::{KINDS, animal, is_resting, kind, read_about, said_about};
+use super::passed_on;
 use super::plan::{fields as plan, words};
 use super::practice::fields as practice;
 use crate::fields::{area, day, line, number, select, summary, time};
@@ -10,6 +11,7 @@ use crate::leave::Leave;
 use crate::page::Page;
 use crate::typed::Typed;
 use maud::{Markup, html};
+use sayso_model::talks::{in_place, talks};
 use sayso_model::{AnimalCard, AnimalId, FigurePage, ShortNote, Stage, TalkAbout};
 use sayso_wording::events::stage;
 use sayso_wording::say;
@@ -32,6 +34,7 @@ pub fn page(page: &Page, leave: &Leave, typed: &Typed) -> Markup {
             p { (say!(l, talk::write_intro, name = leave.name.as_str())) }
             p.note { (say!(l, talk::not_a_vet)) }
             @if leave.writes_for().is_some() { p.quiet data-test="club-reads" { (say!(l, talk::club_reads)) } }
+            @for of in stands_in(page, leave) { p.quiet data-test="cover-reads" { (say!(l, talk::cover_reads, name = of)) } }
             @if let Some(animal) = &animal { (whose(page, typed, animal)) }
             @match kind(typed) {
                 None => (choice(page, typed, animal.as_ref())),
@@ -40,6 +43,12 @@ pub fn page(page: &Page, leave: &Leave, typed: &Typed) -> Markup {
             p { a href=(page.of_home("/talk")) { (say!(l, talk::title)) } }
         },
     )
+}
+
+/// For whom whoever writes stands in now.
+fn stands_in(page: &Page, leave: &Leave) -> Vec<String> {
+    let passed = passed_on(page, &talks(&page.story, page.now));
+    in_place(&passed, (leave.who.account, page.now), &page.zone).map(|of| of.from.name.to_string()).collect()
 }
 
 /// The address of a step, for an animal.
@@ -127,7 +136,10 @@ fn of_kind(page: &Page, typed: &Typed, kind: &str, with: Option<&AnimalCard>) ->
             stages.extend(Stage::ALL.iter().map(|s| (s.name().to_owned(), stage(l, *s))));
             html! { (word()) (select(typed, "stage", &say!(l, talk::field_stage), "", &stages)) }
         }
-        "word" => line(typed, "says", &say!(l, talk::field_says), "", true),
+        "word" => html! {
+            (line(typed, "says", &say!(l, talk::field_says), &there(page, with), true))
+            p { a.link href=(step(page, typed, with.map(|a| a.animal), Some("change"))) { (say!(l, talk::word_by_lot)) } }
+        },
         "check" => word(),
         "practice" => practice(page, typed),
         "meeting" => html! {
@@ -135,15 +147,26 @@ fn of_kind(page: &Page, typed: &Typed, kind: &str, with: Option<&AnimalCard>) ->
             (time(typed, "time", &say!(l, talk::field_time), &say!(l, talk::time_zone, zone = page.zone.name())))
             (number(typed, "minutes", &say!(l, talk::field_minutes), ""))
         },
-        "note" | "question" => select(typed, "about", &say!(l, talk::field_about), "", &abouts(page, with)),
+        "note" | "question" => select(typed, "about", &say!(l, talk::field_about), "", &abouts(page, typed, with)),
         _ => html! {},
     }
 }
 
-/// What a note can be about.
-fn abouts(page: &Page, with: Option<&AnimalCard>) -> Vec<(String, String)> {
+/// What a word to add is, and which are there.
+fn there(page: &Page, with: Option<&AnimalCard>) -> String {
+    let own = with.map(|a| page.story.words_of(a.animal)).unwrap_or_default();
+    let says: Vec<&str> = own.iter().map(|word| word.says.as_str()).collect();
     let l = &page.locale;
-    let mut all: Vec<TalkAbout> = Vec::new();
+    if says.is_empty() { say!(l, talk::word_how_none) } else { say!(l, talk::word_how, words = l.names(&says)) }
+}
+
+/// What a note can be about.
+fn abouts(page: &Page, typed: &Typed, with: Option<&AnimalCard>) -> Vec<(String, String)> {
+    let l = &page.locale;
+    // A chart is chosen where it is looked at.
+    let charts = read_about(&page.story, typed.text("about"));
+    let charts = charts.filter(|a| matches!(a, TalkAbout::WordChart { .. } | TalkAbout::DaysChart { .. }));
+    let mut all: Vec<TalkAbout> = charts.into_iter().collect();
     if let Some(animal) = with {
         all.extend(page.story.words_of(animal.animal).iter().map(|w| TalkAbout::Word { word: w.word }));
         all.extend(FigurePage::ALL.iter().map(|page| TalkAbout::Page { page: *page }));

@@ -18,6 +18,7 @@ mod write;
 
 pub use practice::share;
 
+use self::chosen::said_about;
 use crate::error::Error;
 use crate::leave::Leave;
 use crate::page::{AnimalPage, Page};
@@ -31,7 +32,7 @@ use sayso_advisor::Case;
 use sayso_advisor::welfare::rest_today;
 use sayso_model::consents::{Consents, consents};
 use sayso_model::talks::{Passed, Standing, Talk, passed, talks};
-use sayso_model::{AnimalId, Coach, Event, EventId, ProposalAnswer, Reply, Withdrawal, WordId};
+use sayso_model::{AnimalId, Coach, Event, EventId, ProposalAnswer, Reply, TalkAbout, Withdrawal, WordId};
 use sayso_people::Capability;
 use sayso_wording::{say, words};
 use std::collections::BTreeSet;
@@ -106,6 +107,17 @@ pub fn write_about(page: &AnimalPage, word: WordId) -> Markup {
     html! {
         @if writer(page).is_some() {
             p { a.button href=(page.of_home_with("/talk/write", &more)) data-test="write-about" { (say!(&page.locale, talk::write_about)) } }
+        }
+    }
+}
+
+/// The same about one chart, below it; the place of the chart, to which a note leads back.
+pub fn write_about_chart(page: &AnimalPage, chart: &TalkAbout) -> Markup {
+    let mut more = vec![("animal", page.id.to_string()), ("about", said_about(chart))];
+    more.extend(chart.word().map(|word| ("word", word.to_string())));
+    html! {
+        @if writer(page).is_some() {
+            p { a.link href=(page.of_home_with("/talk/write", &more)) data-test="write-about-chart" { (say!(&page.locale, talk::write_about_chart)) } }
         }
     }
 }

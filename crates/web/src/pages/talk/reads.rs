@@ -4,7 +4,8 @@
 //! - what they wrote themselves;
 //! - what was written in the name of a club they coach in, while the home shares with that club in words that say so;
 //! - what passed on to them: with the home that was handed over, up to that moment, or of whom they cover, on those days; where a keeper
-//!   of the home accepted that, and this server saw it being proposed. With that they go on: they may end it, too.
+//!   of the home accepted that, and this server saw it being proposed. With that they go on: they may end it, too;
+//! - what who stood in for them wrote on those days, also when they are back: it was written in their place.
 
 use crate::leave::Leave;
 use crate::page::Page;
@@ -20,5 +21,5 @@ pub fn may(page: &Page, leave: &Leave, passed: &[Passed], talk: &Talk<'_>) -> bo
 /// Whether a coach goes on with what another one wrote.
 pub fn goes_on(page: &Page, leave: &Leave, passed: &[Passed], talk: &Talk<'_>) -> bool {
     let (wrote, today) = ((talk.part.from.account, talk.event.happened_at), page.now.day(&page.zone));
-    reaches(passed, wrote, leave.who.account, today)
+    reaches(passed, wrote, leave.who.account, (today, &page.zone))
 }

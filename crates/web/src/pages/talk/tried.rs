@@ -3,6 +3,7 @@
 use super::{animal_of, no_such, rests, seen};
 use crate::error::Error;
 use crate::page::Page;
+use crate::pages::designs::beside;
 use crate::typed::{Typed, named};
 use axum::response::Redirect;
 use maud::{Markup, html};
@@ -16,11 +17,11 @@ use uuid::Uuid;
 
 /// What stands on a card about a trial of it.
 pub fn tried(page: &Page, talk: &Talk<'_>) -> Markup {
-    let Some(tries) = Try::of(&talk.part.proposes) else { return html! {} };
-    let Some(animal) = animal_of(page, talk) else { return html! {} };
     if let Some((animal, id)) = trying(&page.story, talk.id()) {
         return came(page, animal, id);
     }
+    let Some(tries) = Try::of(&talk.part.proposes) else { return html! {} };
+    let Some(animal) = animal_of(page, talk) else { return html! {} };
     let l = &page.locale;
     let agreed = talk.standing == Standing::Accepted;
     html! {
@@ -28,6 +29,7 @@ pub fn tried(page: &Page, talk: &Talk<'_>) -> Markup {
             p.quiet data-test="as-trial" {
                 (say!(l, talk::as_trial, what = small(l, tries.question), measure = measured_by(l, &page.story, &tries)))
             }
+            (beside::planned(page, animal, &tries.plan(DesignId(Uuid::nil()), None, beside::soonest(page), 0)))
         }
         @if agreed && page.may(Capability::Plan) && !rests(page, animal) {
             form.row method="post" action=(page.of_home("/talk/try")) {
@@ -52,6 +54,7 @@ fn came(page: &Page, animal: AnimalId, id: DesignId) -> Markup {
     html! {
         div data-test="trial" data-ended=(ended) {
             p { strong { (say!(l, talk::trial_lead)) } " " (sentence(l, &name, of.plan.part, &report)) }
+            (beside::kept(page, of.animal, of.plan.part))
             p { a.link href=(to) { (say!(l, talk::to_the_trial)) } }
         }
     }
@@ -63,12 +66,12 @@ pub async fn draw(page: Page, typed: Typed) -> Result<Redirect, Error> {
     let of: EventId = named(typed.text("of"), "proposal")?;
     let all = seen(&page);
     let talk = all.iter().find(|t| t.id() == of).ok_or_else(no_such)?;
-    let (Some(tries), Some(animal)) = (Try::of(&talk.part.proposes), animal_of(&page, talk)) else {
-        return Err(no_such());
-    };
     if let Some((animal, id)) = trying(&page.story, of) {
         return Ok(Redirect::to(&format!("/a/{animal}/designs/{id}")));
     }
+    let (Some(tries), Some(animal)) = (Try::of(&talk.part.proposes), animal_of(&page, talk)) else {
+        return Err(no_such());
+    };
     if talk.standing != Standing::Accepted {
         return Err(Error::refused("of", words!(talk::not_agreed)));
     }

@@ -1,21 +1,20 @@
 //! A coach writes: what was typed, read.
 
 use super::change;
-use super::chosen::{animal, is_resting, kind, said_about};
+use super::chosen::{animal, is_resting, kind, read_about, said_about};
 use super::plan::{self, near_day, taken_up as lines_again};
 use super::practice;
 use super::{case, form, no_such, seen, writer};
 use crate::error::Error;
 use crate::leave::NewProposal;
 use crate::page::Page;
+use crate::pages::words::saying;
 use crate::typed::{Typed, again};
 use axum::response::{IntoResponse, Redirect, Response};
 use maud::Markup;
 use sayso_advisor::designs::Try;
 use sayso_model::talks::Talk;
-use sayso_model::{
-    AnimalCard, Event, EventId, FigurePage, Proposal, Proposed, SessionId, SessionStart, Stage, TalkAbout, WordId,
-};
+use sayso_model::{AnimalCard, Event, EventId, Proposal, Proposed, Stage, TalkAbout, WordId};
 use sayso_wording::words;
 
 /// The usual length of a meeting, in minutes.
@@ -89,22 +88,7 @@ fn about(page: &Page, typed: &mut Typed) -> Option<TalkAbout> {
     if text.is_empty() {
         return None;
     }
-    let read = match text.split_once(':') {
-        Some(("word", id)) => id
-            .parse::<WordId>()
-            .ok()
-            .filter(|word| page.story.words().contains_key(word))
-            .map(|word| TalkAbout::Word { word }),
-        Some(("session", id)) => id
-            .parse::<SessionId>()
-            .ok()
-            .filter(|id| page.story.everyones::<SessionStart>().any(|s| s.part.session == *id))
-            .map(|session| TalkAbout::Session { session }),
-        Some(("page", name)) => {
-            FigurePage::ALL.iter().find(|p| p.name() == name).map(|page| TalkAbout::Page { page: *page })
-        }
-        _ => None,
-    };
+    let read = read_about(&page.story, &text);
     if read.is_none() {
         typed.wrong("about", words!(faults::unknown_id));
     }
@@ -161,7 +145,13 @@ fn read(page: &Page, animal: Option<&AnimalCard>, typed: &mut Typed) -> Option<P
             let stage = typed.one_needed("stage", &Stage::ALL, Stage::name);
             Some(Proposed::Stage { word: plan::word(page, animal?, typed, "word")?, stage: stage? })
         }
-        "word" => Some(Proposed::Word { says: typed.label("says")? }),
+        "word" => {
+            let says = typed.label("says")?;
+            if saying(&page.story, says.as_str()).is_some() {
+                typed.wrong("says", words!(talk::word_there));
+            }
+            Some(Proposed::Word { says })
+        }
         "likes" => Some(Proposed::Likes),
         "check" => Some(Proposed::Check { word: plan::word(page, animal?, typed, "word")? }),
         "practice" => practice::read(typed),

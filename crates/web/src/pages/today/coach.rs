@@ -4,21 +4,32 @@
 use crate::page::AnimalPage;
 use crate::pages::talk::{is_open_to, is_witnessed, open_now, passed_on, seen, writer};
 use maud::{Markup, html};
+use sayso_advisor::advice::Act;
+use sayso_advisor::designs::trying;
+use sayso_advisor::programme::{course, week_of};
 use sayso_advisor::today::{Next, Today};
 use sayso_model::talks::{Passed, Standing, Talk, agreed as lines, talks};
-use sayso_model::{PlanLine, Proposed, WordId};
+use sayso_model::{EventId, Moment, PlanLine, Programme, Proposed, WordId};
 use sayso_people::Capability;
+use sayso_wording::advice as words_of;
 use sayso_wording::talk::{dose, proposed};
 use sayso_wording::{Locale, say};
-use std::collections::BTreeMap;
+use std::collections::{BTreeMap, BTreeSet};
 
-/// Of what holds, so much stands on Today.
+/// Of what holds, so much stands on Today; of what has a day of its own, so much.
 const HELD: usize = 2;
+const DATED: usize = 2;
 /// Days for which Today says that another coach has taken the place of the one before.
 const SAID_DAYS: i32 = 7;
 
-/// For the home what a coach wrote and nobody answered yet; for a coach the way to write.
-pub fn line(page: &AnimalPage) -> Markup {
+/// What stands on Today of coach and home, and how many lines it takes beyond the usual.
+pub struct Lines {
+    pub lines: Markup,
+    pub further: usize,
+}
+
+/// For the home what a coach wrote and nobody answered yet, and what holds; for a coach the way to write.
+pub fn line(page: &AnimalPage) -> Lines {
     let l = &page.locale;
     if page.may(Capability::Agree) {
         let all = seen(page);
@@ -37,16 +48,18 @@ pub fn line(page: &AnimalPage) -> Markup {
                 to_talk(page, &say!(l, talk::card_more, names = l.and(&names), count = several.len()))
             }
         };
-        return html! { (whose(page, &all)) (waiting) (holds(page, &all)) };
+        let (held, further) = holds(page, &all);
+        return Lines { lines: html! { (whose(page, &all)) (waiting) (held) }, further };
     }
-    html! {
+    let lines = html! {
         @if writer(page).is_some() {
             div.row.coach data-test="coach" {
                 a.button href=(page.of_home_with("/talk/write", &[("animal", page.id.to_string())])) data-test="write" { (say!(l, talk::write)) }
                 a.button href=(page.of_home("/talk")) data-test="talk" { (say!(l, talk::title)) }
             }
         }
-    }
+    };
+    Lines { lines, further: 0 }
 }
 
 /// Who coaches the home now, where that changed lately or is so for some days; while the home is open to them.
@@ -69,20 +82,68 @@ fn whose(page: &AnimalPage, all: &[Talk<'_>]) -> Markup {
     }
 }
 
-/// What holds between home and coach, the newest first, with the coach's words on a plan.
-fn holds(page: &AnimalPage, all: &[Talk<'_>]) -> Markup {
+/// What holds between home and coach: the next meeting and the courses, each in a line with its next day, then the newest of the rest,
+/// with the coach's words on a plan. A change whose days were drawn has its own line. And how many lines are beyond the usual.
+fn holds(page: &AnimalPage, all: &[Talk<'_>]) -> (Markup, usize) {
     let l = &page.locale;
     let here = |t: &&Talk<'_>| t.standing == Standing::Accepted && is_witnessed(page, t.id()) && t.concerns(page.id);
     let agreed = all.iter().filter(here).filter(|t| t.part.proposes.opens_to().is_none());
-    html! {
-        @for talk in agreed.take(HELD) {
+    let agreed: Vec<&Talk<'_>> = agreed.filter(|t| trying(&page.story, t.id()).is_none()).collect();
+    let mut dated: Vec<(Moment, &Talk<'_>, String)> =
+        agreed.iter().filter_map(|talk| dated(page, talk).map(|(at, says)| (at, *talk, says))).collect();
+    dated.sort_by_key(|(at, talk, _)| (*at, talk.id()));
+    let meetings = dated.iter().filter(|(_, talk, _)| is_meeting(talk)).skip(1).map(|(_, talk, _)| talk.id());
+    let later: BTreeSet<EventId> = meetings.collect();
+    dated.retain(|(_, talk, _)| !later.contains(&talk.id()));
+    dated.truncate(DATED);
+    let rest = agreed.iter().filter(|t| !has_a_day(t)).take(if dated.is_empty() { HELD } else { 1 });
+    let rest: Vec<_> = rest.collect();
+    let further = (dated.len() + rest.len()).saturating_sub(HELD);
+    let to = |talk: &Talk<'_>| format!("{}#t-{}", page.of_home("/talk"), talk.id());
+    let held = html! {
+        @for (_, talk, says) in &dated {
+            p.quiet data-test="dated" { a href=(to(talk)) { (says) } }
+        }
+        @for talk in rest {
             @let what = proposed(l, &page.story, &talk.part.proposes);
             p.quiet data-test="holds" {
-                a href=(page.of_home("/talk")) { (say!(l, talk::agreed_with, name = &talk.part.from.name, what = what)) }
+                a href=(to(talk)) { (say!(l, talk::agreed_with, name = &talk.part.from.name, what = what)) }
                 @if let (Proposed::Plan { .. }, Some(text)) = (&talk.part.proposes, &talk.part.text) { " " (text) }
             }
         }
+    };
+    (held, further)
+}
+
+const fn is_meeting(talk: &Talk<'_>) -> bool {
+    matches!(talk.part.proposes, Proposed::Meeting { .. })
+}
+
+const fn has_a_day(talk: &Talk<'_>) -> bool {
+    matches!(talk.part.proposes, Proposed::Meeting { .. } | Proposed::Programme { .. })
+}
+
+/// A meeting or a course in a few words, with the next day that it has.
+fn dated(page: &AnimalPage, talk: &Talk<'_>) -> Option<(Moment, String)> {
+    let (l, today) = (&page.locale, page.now.day(&page.zone));
+    if let Proposed::Meeting { starts_at, .. } = &talk.part.proposes {
+        let when = l.weekday_date_time(*starts_at, &page.zone);
+        return Some((*starts_at, say!(l, talk::today_meeting, name = &talk.part.from.name, when = when)));
     }
+    let (course, first) = course(talk)?;
+    let (name, weeks) = (&course.name, course.weeks.len());
+    let Some(week) = week_of(course, first, today) else {
+        let says = say!(l, talk::today_course_begins, course = name, day = l.weekday_date(first));
+        return (today < first).then(|| (first.start(&page.zone), says));
+    };
+    let next = Programme::days(first, week).1;
+    let says = if week + 1 < weeks {
+        say!(l, talk::today_course, course = name, week = week + 1, weeks = weeks, day = l.weekday_date(next))
+    } else {
+        let last = l.weekday_date(next.plus(-1));
+        say!(l, talk::today_course_last, course = name, week = week + 1, weeks = weeks, day = last)
+    };
+    Some((next.start(&page.zone), says))
 }
 
 fn to_talk(page: &AnimalPage, says: &str) -> Markup {
@@ -95,6 +156,15 @@ pub fn agreed(page: &AnimalPage, today: &Today) -> BTreeMap<WordId, PlanLine> {
         return BTreeMap::new();
     }
     lines(&page.story, &talks(&page.story, page.now), page.id, page.now)
+}
+
+/// A word's step in a few words, and in a sentence. One word for what is to be done: that of the agreement, where there is one.
+pub fn step(l: &Locale, name: &str, of: &Act, agreed: Option<&PlanLine>) -> (String, String) {
+    let act = words_of::act(l, name, of);
+    match agreed.and_then(|agreed| words_of::as_agreed(l, of, agreed)) {
+        Some(step) => (step, say!(l, today::without_agreed, act = act)),
+        None => (words_of::brief(l, name, of), act),
+    }
 }
 
 /// What was agreed for a word, beside its step.

@@ -2,19 +2,32 @@
 
 use crate::page::AnimalPage;
 use maud::{Markup, html};
-use sayso_advisor::designs::{Today, Trial, plans, trial_among};
+use sayso_advisor::designs::{Standing, Today, Trial, plans, trial_among};
+use sayso_model::CaseUnit;
 use sayso_wording::designs::{condition, question};
 use sayso_wording::say;
 
 /// Trials that began longer ago are over, or nobody keeps them.
 const DAYS: i32 = 400;
 
-/// A line for each trial with something drawn for now; none while rest is said.
+/// A line for each trial with something drawn for now, none of them while rest is said; and for each that is to begin.
 pub fn now(page: &AnimalPage) -> Markup {
-    let (today, plans) = (page.now.day(&page.zone), plans(&page.story, page.id));
+    let (l, today, plans) = (&page.locale, page.now.day(&page.zone), plans(&page.story, page.id));
+    let ahead = plans.iter().filter(|p| p.part.first > today);
+    let ahead = ahead.filter_map(|p| trial_among(&page.story, &plans, page.id, p.part.trial)?.ok());
+    let ahead: Vec<_> = ahead.filter(|of| matches!(of.standing(&page.story, page.now), Standing::NotYet(_))).collect();
     let begun = plans.iter().filter(|p| (0..DAYS).contains(&today.days_since(p.part.first)));
     let found = begun.filter_map(|p| trial_among(&page.story, &plans, page.id, p.part.trial)?.ok());
-    html! { @for of in found.filter(|of| !of.is_surely_over(&page.story, page.now)) { (line(page, &of)) } }
+    html! {
+        @for of in found.filter(|of| !of.is_surely_over(&page.story, page.now)) { (line(page, &of)) }
+        @for of in &ahead {
+            p.quiet data-test="trial-ahead" {
+                a href=(format!("/a/{}/designs/{}", page.id, of.plan.part.trial)) {
+                    (say!(l, talk::trial_begins, day = l.weekday_date(of.plan.part.first), question = question(l, of.plan.part)))
+                }
+            }
+        }
+    }
 }
 
 fn line(page: &AnimalPage, of: &Trial<'_>) -> Markup {
@@ -28,10 +41,16 @@ fn line(page: &AnimalPage, of: &Trial<'_>) -> Markup {
             Some(named.map_or_else(|| what.clone(), |lane| format!("{lane} {what}")))
         })
         .collect();
+    let last = (plan.unit == CaseUnit::Day).then(|| l.weekday_date(plan.first.plus(i32::from(plan.points) - 1)));
+    let (question, what) = (question(l, plan), l.apart(&said));
+    let says = match last {
+        Some(last) => say!(l, talk::trial_today_until, last = last, question = question, what = what),
+        None => say!(l, talk::trial_today, question = question, what = what),
+    };
     html! {
         @if !said.is_empty() {
             p.note data-test="trial-today" {
-                a.link href=(format!("/a/{}/designs/{}", page.id, plan.trial)) { (say!(l, talk::trial_today, question = question(l, plan), what = l.apart(&said))) }
+                a.link href=(format!("/a/{}/designs/{}", page.id, plan.trial)) { (says) }
             }
         }
     }

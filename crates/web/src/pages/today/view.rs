@@ -56,11 +56,12 @@ pub fn page(page: &AnimalPage, today: &Today) -> Markup {
     let recording = || left_for_later(page, &page.card).filter(|_| today.welfare.is_empty());
     let open_step = next_step(page, &page.card, None).or_else(recording);
     let open_step = open_step.filter(|_| page.may(Capability::ChangeCards) && !on_the_way);
+    let agreed = coach::line(page);
     html! {
         (news::told(page))
         (log::ahead(page))
         (welfare(page, &today.welfare))
-        (coach::line(page))
+        (agreed.lines)
         (trial::now(page))
         @if on_the_way && helps { (ask_keeper(page)) } @else if on_the_way {
             div data-test="next" { (set_up(page, &page.card)) }
@@ -70,7 +71,7 @@ pub fn page(page: &AnimalPage, today: &Today) -> Markup {
             @if let Some(step) = &open_step { p data-test="open-step" { a.link href=(step.to) { (step.what) } } }
         }
         (for_next(page, today))
-        (words(page, today, open_step.is_some()))
+        (words(page, today, usize::from(open_step.is_some()) + agreed.further))
         (lately(page, today))
         @if ask_food { p.note data-test="ask-food" { (say!(l, today::ask_food, name = page.card.name.as_str())) } }
         @if food || !later.is_empty() || usual.is_some() {
@@ -275,9 +276,8 @@ fn best_time(l: &Locale, plan: &Plan) -> Markup {
     }
 }
 
-/// A line a word: its trend, stage and one step; why, and what also holds, behind the tap.
-/// Where something of the way there was left open, that takes a line of theirs.
-fn words(page: &AnimalPage, today: &Today, left_open: bool) -> Markup {
+/// A line a word: its trend, stage and one step; why, and what also holds, behind the tap. Other things on the page take lines of theirs.
+fn words(page: &AnimalPage, today: &Today, taken: usize) -> Markup {
     let (l, steps) = (&page.locale, &today.steps);
     let free = match today.next {
         Next::Session { .. } => 0,
@@ -291,7 +291,7 @@ fn words(page: &AnimalPage, today: &Today, left_open: bool) -> Markup {
         0 => 0,
         all => LINES_FOR_WELFARE + LINES_FOR_FURTHER * (all - 1),
     };
-    let lines = (LINES + free).saturating_sub(welfare + usize::from(left_open)).max(FEWEST_LINES).max(needy.min(most));
+    let lines = (LINES + free).saturating_sub(welfare + taken).max(FEWEST_LINES).max(needy.min(most));
     // A fold is as tall as a line: for one word alone it would win nothing.
     let lines = if steps.len() <= lines + 1 { steps.len() } else { lines };
     // Those that need something first, else as they come.
@@ -321,7 +321,8 @@ fn line(page: &AnimalPage, w: &WordStep, agreed: Option<&PlanLine>) -> Markup {
     let counts: Vec<String> = w.trend.iter().map(ToString::to_string).collect();
     let trend = say!(l, today::trend, counts = counts.join(", "));
     let not_theirs = helps_only(page) && of_cards(&w.advice.act);
-    let step = if not_theirs { say!(l, today::ask_card) } else { words_of::brief(l, name, &w.advice.act) };
+    let (step, act) = coach::step(l, name, &w.advice.act, agreed);
+    let step = if not_theirs { say!(l, today::ask_card) } else { step };
     html! {
         details.word data-test="word" {
             summary {
@@ -334,7 +335,7 @@ fn line(page: &AnimalPage, w: &WordStep, agreed: Option<&PlanLine>) -> Markup {
                 @if let Some(why) = words_of::back_because(l, &w.advice) { span.why data-test="back-because" { (why) } }
                 @if let Some(agreed) = agreed { (coach::beside(l, agreed)) }
             }
-            @if !not_theirs { p { strong { (words_of::act(l, name, &w.advice.act)) } } }
+            @if !not_theirs { p { strong { (act) } } }
             @if let Some(hint) = &w.hint { p { (words_of::hint(l, name, hint)) } }
             (cautions(page, &w.advice))
             @if let Some(alike) = alike(page, w) { p data-test="alike" { (alike) } }

@@ -25,7 +25,7 @@ use axum::Router;
 use axum::extract::DefaultBodyLimit;
 use axum::routing::{get, post};
 use maud::Markup;
-use sayso_model::{WordCard, WordId};
+use sayso_model::{Story, WordCard, WordId};
 use sayso_wording::words;
 
 /// Routes of the page.
@@ -49,6 +49,12 @@ pub fn router() -> Router<AppState> {
         .route("/clips/{hash}", get(clip::sound))
         .route("/a/{animal}/words/first", post(first::accept))
         .route("/a/{animal}/words/board", get(board::show).post(board::save))
+}
+
+/// The active word of the home that says this, whoever's it is: one label is on one button.
+pub fn saying(story: &Story, says: &str) -> Option<WordCard> {
+    let same = |card: &&WordCard| card.active && card.says.as_str().to_lowercase() == says.trim().to_lowercase();
+    story.words().into_values().find(same).cloned()
 }
 
 async fn show(page: AnimalPage) -> Markup {
