@@ -122,7 +122,8 @@ fn whole(count: i64, most: u32) -> u32 {
 }
 
 /// What every word brings.
-fn kinds(story: &Story) -> BTreeMap<WordId, WordKind> {
+#[must_use]
+pub fn kinds(story: &Story) -> BTreeMap<WordId, WordKind> {
     let rewards = story.rewards();
     let brings = |reward: RewardId| -> Option<RewardKind> { rewards.get(&reward).map(|card| card.kind) };
     let kind =

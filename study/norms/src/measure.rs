@@ -125,8 +125,7 @@ impl Counter<'_> {
     ) -> Result<Table, NoNoise> {
         let mut counts = vec![0; division.parts.len() * bins];
         for one in drawn {
-            // Parts are apart: the first that holds a household is the only one.
-            if let Some(part) = division.parts.iter().position(|part| part.holds(one)) {
+            if let Some(part) = division.part_of(one) {
                 places(one).into_iter().for_each(|place| counts[part * bins + place] += 1);
             }
         }

@@ -155,10 +155,10 @@ impl Measured {
 fn curve(counts: &Counts, grid: Grid, z: f64) -> Option<Curve> {
     let steps = steps(counts, grid, z);
     let point = |step: &Point| Point {
-        at: step.at,
         share: rounded(step.share, SHARES),
         low: rounded(step.low, SHARES),
         high: rounded(step.high, SHARES),
+        ..*step
     };
     let points: Vec<Point> = steps.iter().map(point).collect();
     let quantiles = told(quantiles(&steps, Between::Waits), WAITS);
