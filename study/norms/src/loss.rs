@@ -77,24 +77,34 @@ pub enum Counted {
     Joined,
     /// What the first words brought.
     Words,
+    /// Hours of one press.
+    Hours,
 }
 
 impl Counted {
     /// All.
-    pub const ALL: [Self; 8] =
-        [Self::Species, Self::Kinds, Self::Leaves, Self::Ages, Self::Showings, Self::Days, Self::Joined, Self::Words];
+    pub const ALL: [Self; 9] = [
+        Self::Species,
+        Self::Kinds,
+        Self::Leaves,
+        Self::Ages,
+        Self::Showings,
+        Self::Days,
+        Self::Joined,
+        Self::Words,
+        Self::Hours,
+    ];
 
     /// Its share of a release's loss, in hundredths. They add up to a hundred (a test holds it).
     #[must_use]
     pub const fn share(self) -> u32 {
         match self {
             Self::Species => 4,
-            Self::Kinds | Self::Leaves => 6,
+            Self::Kinds | Self::Leaves | Self::Hours => 6,
             Self::Ages => 4,
             Self::Showings => 38,
             Self::Days => 20,
-            Self::Joined => 11,
-            Self::Words => 11,
+            Self::Joined | Self::Words => 8,
         }
     }
 

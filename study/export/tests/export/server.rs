@@ -125,6 +125,12 @@ impl Place {
         self.says(home, Capability::Consent, given(Consent::Research))
     }
 
+    fn all_agree(&self) {
+        for home in 0..self.homes.len() {
+            self.agrees(home);
+        }
+    }
+
     fn takes_back(&self, home: usize, given: EventId) {
         self.says(home, Capability::TakeBack, ConsentTakenBack { consent: Consent::Research, given });
     }
@@ -182,7 +188,7 @@ fn what_is_taken_back_after_the_export_is_found_before_anything_is_published_and
 #[test]
 fn a_home_that_was_erased_is_gone_and_one_that_comes_moves_no_number() {
     let mut place = Place::new(3);
-    (0..3).for_each(|home| drop(place.agrees(home)));
+    place.all_agree();
     let before = place.export().unwrap();
     let erased = place.homes.remove(0).id;
     place.runtime.block_on(place.server.erase(erased)).unwrap();
@@ -220,7 +226,7 @@ impl Source for Stops<'_> {
 #[test]
 fn a_stop_in_the_middle_costs_nothing_twice_and_the_tables_are_those_of_one_go() {
     let place = Place::new(4);
-    (0..4).for_each(|home| drop(place.agrees(home)));
+    place.all_agree();
     let server = place.opened(9).unwrap();
     let told = std::sync::Mutex::new(Vec::new());
     let keep = |entry: &Entry| told.lock().unwrap().push(entry.bucket);
@@ -239,7 +245,7 @@ fn a_stop_in_the_middle_costs_nothing_twice_and_the_tables_are_those_of_one_go()
 #[test]
 fn neither_tables_nor_list_tell_which_home_it_is() {
     let place = Place::new(2);
-    (0..2).for_each(|home| drop(place.agrees(home)));
+    place.all_agree();
     place.export().unwrap();
     let mut files = vec![place.list(), place.tables().join("manifest.json")];
     for folder in ["events", "animals"] {
