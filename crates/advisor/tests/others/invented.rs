@@ -102,8 +102,9 @@ fn hours(rows: &[&SummaryRow]) -> Hours {
     let share = |part: DayPart| {
         let of_part = rows.iter().filter(|row| row.hours == Some(part)).count();
         let interval = Proportion::new(of_part as u64, rows.len() as u64).unwrap().clopper_pearson(Level::P95);
-        let share = of_part as f64 / rows.len() as f64;
-        let [share, low, high] = [share, interval.low, interval.high].map(rounded);
+        // Down, so that together they are never more than the whole.
+        let share = (10_000.0 * of_part as f64 / rows.len() as f64).floor() / 10_000.0;
+        let [low, high] = [interval.low.min(share), interval.high].map(rounded);
         HourShare { part, share, low, high }
     };
     Hours { hours: DayPart::ALL.map(share).to_vec() }
