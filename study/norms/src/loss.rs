@@ -100,11 +100,13 @@ impl Counted {
     pub const fn share(self) -> u32 {
         match self {
             Self::Species => 4,
-            Self::Kinds | Self::Leaves | Self::Hours => 6,
+            Self::Kinds | Self::Leaves => 6,
             Self::Ages => 4,
             Self::Showings => 38,
             Self::Days => 20,
-            Self::Joined | Self::Words => 8,
+            Self::Joined => 7,
+            Self::Words => 10,
+            Self::Hours => 5,
         }
     }
 

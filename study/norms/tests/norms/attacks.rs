@@ -153,7 +153,7 @@ fn two_releases_of_neighbours_cannot_be_told_apart_by_more_than_their_epsilon() 
     let others: Vec<SummaryRow> = (0..170).map(|n| row(&format!("h{n}"), 0, 1)).collect();
     let with: Vec<SummaryRow> = others.iter().cloned().chain([row("seen", 0, 1)]).collect();
     let (with, without) = (draw(&with, "a"), draw(&others, "a"));
-    let (runs, large) = (10_000, 0.8);
+    let (runs, large) = (16_000, 0.8);
     let hits = |noise: &mut dyn Noise| {
         let there = (0..runs).filter(|_| evidence(&with, &without, noise) >= large).count() as u32;
         let not_there = (0..runs).filter(|_| -evidence(&without, &with, noise) >= large).count() as u32;
