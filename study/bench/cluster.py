@@ -126,22 +126,22 @@ def main():
     print("| --- | --- | --- | --- | --- | --- | --- | --- |")
     wrong = 0
 
+    def line(question, called, its, *rest):
+        print(f"| {question} | {called} | {took(*its)} | {' | '.join(map(str, rest))} |", flush=True)
+
     def told(question, called, mine, other, its, killed="–"):
         nonlocal wrong
         compared, differs = differing(question, mine, other, called)
         wrong += differs
-        print(f"| {question} | {called} | {took(*its)} | {killed} | {compared} | {differs} |", flush=True)
-
-    def none_as_python(rows):
-        return [{name: None if value == "" else value for name, value in row.items()} for row in rows]
+        line(question, called, its, killed, compared, differs)
 
     alone = {}
     with Cluster(asked.study, asked.lost_after) as cluster:
         for question in QUESTIONS:
             alone[question], *its = ours(asked.study, asked.dir, question, 2)
-            told(question, "one process, two threads", alone[question], none_as_python(alone[question]), its)
+            line(question, "one process, two threads", its, "–", "–", "–")
             rows, *its = cluster.ask(asked.dir, question, asked.parts)
-            told(question, "scheduler and two executors", alone[question], none_as_python(rows), its)
+            told(question, "scheduler and two executors", alone[question], rows, its)
     question = asked.question
     kills = {
         "one killed as the other hands its first part on": lambda of: parts(of[1][1]) >= 1,
@@ -151,7 +151,7 @@ def main():
         with Cluster(asked.study, asked.lost_after) as cluster:
             during, killed = once(lambda _: come(cluster.executors), lambda _: cluster.lose(0))
             rows, *its = cluster.ask(asked.dir, question, asked.parts, during)
-            told(question, called, alone[question], none_as_python(rows), its, moment(killed))
+            told(question, called, alone[question], rows, its, moment(killed))
     if asked.spark:
         spark(asked, lambda called, *answer: told(question, called, alone[question], *answer))
     sys.exit(1 if wrong else 0)

@@ -29,7 +29,8 @@ def ours(binary, folder, question, threads, more=(), **watched):
     """Rows, seconds, seconds of processor, bytes at the most."""
     asked = [binary, "ask", question, str(folder), "--threads", str(threads), "--csv", *more]
     text, *took = watch.run(asked, **watched)
-    return list(csv.DictReader(io.StringIO(text))), *took
+    cells = csv.DictReader(io.StringIO(text))
+    return [{name: value or None for name, value in row.items()} for row in cells], *took
 
 
 def theirs(engine, folder, question, threads, more=(), **watched):
@@ -42,8 +43,8 @@ def theirs(engine, folder, question, threads, more=(), **watched):
 
 
 def same(mine, other):
-    if mine == "" or other is None:
-        return mine == "" and other is None
+    if mine is None or other is None:
+        return mine is other
     try:
         return math.isclose(float(mine), float(other), rel_tol=CLOSE, abs_tol=CLOSE)
     except ValueError:

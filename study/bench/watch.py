@@ -41,10 +41,9 @@ class Watch:
     share counted twice."""
 
     def __init__(self, roots):
-        self.roots, self.peak, self.busy = list(roots), 0, {}
+        self.seen, self.peak, self.busy = set(roots), 0, {}
         found = processes()
-        self.before = {pid: found[pid][1] for pid in descendants(self.roots, found)}
-        self.seen = set(self.roots)
+        self.before = {pid: found[pid][1] for pid in descendants(self.seen, found)}
         self.stopped = threading.Event()
         self.thread = threading.Thread(target=self.look_often, daemon=True)
 

@@ -2,7 +2,9 @@
 
 use crate::summary::Summary;
 use sayso_model::WordId;
-use sayso_norms::{Curve, Like, Nearest, NotEnough, Outside, Part, Quantile, Question, Release, Spread, SummaryRow};
+use sayso_norms::{
+    Curve, HourShare, Like, Nearest, NotEnough, Outside, Part, Quantile, Question, Release, Spread, SummaryRow,
+};
 use serde::{Deserialize, Serialize};
 
 /// Fewest showings before anything is said on Today: before that nobody waits.
@@ -113,6 +115,18 @@ pub fn taking_part<'a>(release: &'a Release, row: &SummaryRow) -> Result<(Neares
     let nearest = release.cell_for(Question::Joined, Like { word_kind: None, ..Like::of(row) })?;
     match &nearest.cell.answer {
         sayso_norms::Answer::Spread(spread) => Ok((nearest, spread)),
+        _ => Err(NotEnough),
+    }
+}
+
+/// In which hours of the day animals like that of a row press.
+///
+/// # Errors
+/// [`NotEnough`].
+pub fn hours<'a>(release: &'a Release, row: &SummaryRow) -> Result<(Nearest<'a>, &'a [HourShare]), NotEnough> {
+    let nearest = release.cell_for(Question::Hours, Like { word_kind: None, ..Like::of(row) })?;
+    match &nearest.cell.answer {
+        sayso_norms::Answer::Hours(hours) => Ok((nearest, &hours.hours)),
         _ => Err(NotEnough),
     }
 }

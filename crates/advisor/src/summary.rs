@@ -5,11 +5,12 @@
 //! Whole seconds from the learner's first showing, as the study counts; a test there compares.
 
 use crate::observe::{answered_between, meant};
+use sayso_model::draw::lot;
 use sayso_model::{
     AnimalCard, AnimalId, Brush, Catch, Fact, Invitation, InvitationResult, Look, Moment, PressedBy, RewardId,
     RewardKind, Session, Sign, StageChoice, Story, WordId,
 };
-use sayso_norms::{AgeBand, StudyName, SummaryRow, WordKind};
+use sayso_norms::{AgeBand, DayPart, StudyName, SummaryRow, WordKind};
 use std::collections::{BTreeMap, BTreeSet};
 
 const DAY_S: i64 = 86_400;
@@ -50,6 +51,8 @@ struct Counted {
     first: Option<i64>,
     invited: u32,
     joined: u32,
+    /// Of its own accord: by lot, and when.
+    drawn: Option<(u64, Moment)>,
 }
 
 impl Counted {
@@ -82,6 +85,11 @@ fn of_learner(
             one.pressed(since(*at));
         }
     }
+    for (word, lot, at) in &seen.own {
+        if let Some(one) = counted.get_mut(word) {
+            one.drawn = Some(one.drawn.map_or((*lot, *at), |drawn| drawn.min((*lot, *at))));
+        }
+    }
     for (word, joined) in &seen.invited {
         if let Some(one) = counted.get_mut(word) {
             one.invited += 1;
@@ -90,7 +98,7 @@ fn of_learner(
     }
     let until = since(seen.until);
     let age_band = AgeBand::of(card.born, zero.day(&story.zone()));
-    let kinds = kinds(story);
+    let (kinds, zone) = (kinds(story), story.zone());
     let row = |word: WordId, nth: u16| {
         let one = &counted[&word];
         let begin = *one.shown.first()?;
@@ -110,6 +118,7 @@ fn of_learner(
             watched: days(until),
             invited: one.invited.min(SummaryRow::MOST_COUNTED),
             joined: one.joined.min(SummaryRow::MOST_COUNTED),
+            hours: one.drawn.map(|(_, at)| DayPart::of_hour(at.hour(&zone))),
         })
     };
     let numbered = order.iter().zip(1..=SummaryRow::MOST_WORDS);
@@ -122,7 +131,8 @@ fn whole(count: i64, most: u32) -> u32 {
 }
 
 /// What every word brings.
-fn kinds(story: &Story) -> BTreeMap<WordId, WordKind> {
+#[must_use]
+pub fn kinds(story: &Story) -> BTreeMap<WordId, WordKind> {
     let rewards = story.rewards();
     let brings = |reward: RewardId| -> Option<RewardKind> { rewards.get(&reward).map(|card| card.kind) };
     let kind =
@@ -135,6 +145,8 @@ struct Seen {
     /// By time.
     showings: Vec<(Moment, WordId)>,
     presses: Vec<(Moment, WordId)>,
+    /// Presses of the learner's own accord: the word, a number by lot, when.
+    own: Vec<(WordId, u64, Moment)>,
     /// Each invitation's word, and whether the learner took part.
     invited: Vec<(WordId, bool)>,
     /// The last record.
@@ -144,13 +156,17 @@ struct Seen {
 impl Seen {
     fn of(story: &Story, animal: AnimalId, last: Moment) -> Self {
         let first = Moment::clamped(i64::MIN);
-        let mut seen = Self { showings: Vec::new(), presses: Vec::new(), invited: Vec::new(), until: first };
+        let mut seen =
+            Self { showings: Vec::new(), presses: Vec::new(), own: Vec::new(), invited: Vec::new(), until: first };
         for answered in answered_between(story, animal, (first, last), last) {
             let (at, part) = (answered.press.at(), answered.press.part);
             seen.until(at);
             match part.by {
                 PressedBy::Person if answered.given() => seen.showings.push((at, part.word)),
-                _ if meant(part) => seen.presses.push((at, part.word)),
+                _ if meant(part) => {
+                    seen.presses.push((at, part.word));
+                    seen.own.push((part.word, lot(answered.press.id()), at));
+                }
                 _ => {}
             }
         }

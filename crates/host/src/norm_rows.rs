@@ -61,7 +61,7 @@ pub async fn norm_rows(server: &Server, people: &People, key: &RowsKey, now: Mom
         all.homes += 1;
         // By the few events that decide first: most homes' logs need not be read.
         let opens = opening(server, &[home]).await?.remove(&home).unwrap_or_default();
-        if !agrees(people, home, &opens, now).await? {
+        if agrees(people, home, &opens, now).await?.is_none() {
             continue;
         }
         let story = match server.home(home).story(home).await {
@@ -71,8 +71,10 @@ pub async fn norm_rows(server: &Server, people: &People, key: &RowsKey, now: Mom
         };
         // Asked after the story was read: it may have been taken back meanwhile.
         let Some(name) = key.name(home) else { continue };
-        if agrees(people, home, &story, now).await? {
-            all.rows.extend(summary_rows(&story, &name));
+        if let Some(agrees) = agrees(people, home, &story, now).await? {
+            let rows = summary_rows(&story, &name).into_iter();
+            // What it agreed to, and no column more.
+            all.rows.extend(rows.map(|row| if agrees.hours { row } else { row.without_hours() }));
             all.agreed.push(name);
         }
     }
@@ -81,8 +83,14 @@ pub async fn norm_rows(server: &Server, people: &People, key: &RowsKey, now: Mom
     Ok(all)
 }
 
-/// Whether a home's consent to norms is open and was given under the eyes of this server.
-async fn agrees(people: &People, home: HomeId, story: &Story, now: Moment) -> Result<bool, HostError> {
+/// To what of the rows a home agrees.
+struct Agrees {
+    hours: bool,
+}
+
+/// Whether a home's consent to norms is open and was given under the eyes of this server, and to what.
+async fn agrees(people: &People, home: HomeId, story: &Story, now: Moment) -> Result<Option<Agrees>, HostError> {
     let witnessed = people.witnessed(home).await?;
-    Ok(HomeNow::of(home, story, &witnessed, now).consents.is_open(Consent::Norms))
+    let consents = HomeNow::of(home, story, &witnessed, now).consents;
+    Ok(consents.is_open(Consent::Norms).then(|| Agrees { hours: consents.norms_hours() }))
 }

@@ -60,6 +60,13 @@ impl Consents {
         given.into_iter().flatten().any(|open| open.words_version >= Consent::CLUB_READS)
     }
 
+    /// Whether norms may be told in which hours of the day a press lay: a consent to norms is open, in words that say so.
+    #[must_use]
+    pub fn norms_hours(&self) -> bool {
+        let given = self.0.get(&Consent::Norms);
+        given.into_iter().flatten().any(|open| open.words_version >= Consent::NORMS_HOURS)
+    }
+
     /// Only what was given by events that pass.
     #[must_use]
     pub fn only(mut self, passes: impl Fn(EventId) -> bool) -> Self {

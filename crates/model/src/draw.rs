@@ -46,6 +46,13 @@ pub fn swapped(swap: SwapId, press: EventId, one_in: u16) -> bool {
     below(mix(low(press.0).wrapping_add(mix(low(swap.0)))), usize::from(one_in.max(1))) == 0
 }
 
+/// A number that follows from an event's id alone. Of many events the one with the smallest is one drawn by lot, and stays it until
+/// one with a smaller comes.
+#[must_use]
+pub fn lot(event: EventId) -> u64 {
+    mix(low(event.0))
+}
+
 /// Blocks of [`PARTNER_DAYS`] since a time of swaps began; none before it.
 #[must_use]
 pub fn block(begun: Moment, at: Moment) -> Option<usize> {

@@ -2,6 +2,7 @@
 
 use crate::curve::{Curve, Spread};
 use crate::fault::{At, ReleaseFault};
+use crate::hours::Hours;
 use crate::kinds::{AgeBand, WordKind};
 use sayso_model::Species;
 use serde::{Deserialize, Serialize};
@@ -18,11 +19,14 @@ pub enum Question {
     Joined,
     /// What the first, second, third word brought: [`Parts`].
     Words,
+    /// In which hours of the day learners press of their own accord: [`Hours`].
+    Hours,
 }
 
 impl Question {
     /// Every question.
-    pub const ALL: [Self; 4] = [Self::ShowingsToFirstPress, Self::DaysToFirstPress, Self::Joined, Self::Words];
+    pub const ALL: [Self; 5] =
+        [Self::ShowingsToFirstPress, Self::DaysToFirstPress, Self::Joined, Self::Words, Self::Hours];
 
     /// How it is written.
     #[must_use]
@@ -32,6 +36,7 @@ impl Question {
             Self::DaysToFirstPress => "days_to_first_press",
             Self::Joined => "joined",
             Self::Words => "words",
+            Self::Hours => "hours",
         }
     }
 }
@@ -70,6 +75,8 @@ pub enum Answer {
     Spread(Spread),
     /// Shares of the kinds of words.
     Parts(Parts),
+    /// Shares of the hours of a day.
+    Hours(Hours),
 }
 
 impl Answer {
@@ -78,6 +85,7 @@ impl Answer {
             Self::Curve(_) => "curve",
             Self::Spread(_) => "spread",
             Self::Parts(_) => "parts",
+            Self::Hours(_) => "hours",
         }
     }
 }
@@ -114,6 +122,7 @@ impl Cell {
             Question::ShowingsToFirstPress | Question::DaysToFirstPress => "curve",
             Question::Joined => "spread",
             Question::Words => "parts",
+            Question::Hours => "hours",
         };
         let name = self.answer.name();
         answer.must(name == wanted, name, format!("{wanted}, as {} has", self.question.name()))?;
@@ -122,6 +131,7 @@ impl Cell {
             Answer::Curve(curve) => curve.check(&at),
             Answer::Spread(spread) => spread.check(&at),
             Answer::Parts(parts) => parts.check(&at),
+            Answer::Hours(hours) => hours.check(&at),
         }
     }
 }

@@ -7,6 +7,7 @@
 mod cell;
 mod curve;
 mod fault;
+mod hours;
 mod kinds;
 mod nearest;
 mod release;
@@ -15,6 +16,7 @@ mod row;
 pub use cell::{Answer, Cell, Part, Parts, Question};
 pub use curve::{Curve, Outside, Point, Quantile, Quantiles, Spread};
 pub use fault::ReleaseFault;
+pub use hours::{DayPart, HourShare, Hours, NoDayPart};
 pub use kinds::{AgeBand, WordKind};
 pub use nearest::{Like, Nearest, NotEnough};
 pub use release::{MadeBy, Noise, People, Release, Rule};

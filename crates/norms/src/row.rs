@@ -1,5 +1,6 @@
-//! What a home gives for the norms: one row per learner and word. JSON lines, form 1.
+//! What a home gives for the norms: one row per learner and word. JSON lines, form 2; form 1 has no hours.
 
+use crate::hours::DayPart;
 use crate::kinds::{AgeBand, WordKind};
 use sayso_model::Species;
 use serde::{Deserialize, Serialize};
@@ -58,7 +59,7 @@ impl From<StudyName> for String {
 #[derive(Clone, PartialEq, Eq, PartialOrd, Ord, Debug, Serialize, Deserialize)]
 #[serde(deny_unknown_fields)]
 pub struct SummaryRow {
-    /// The form of this row: [`SummaryRow::FORM`].
+    /// The form of this row: [`SummaryRow::FORM`], or 1 of a home that did not agree to tell hours.
     pub form: u32,
     /// The household.
     pub household: StudyName,
@@ -85,6 +86,10 @@ pub struct SummaryRow {
     pub invited: u32,
     /// Those in which the learner took part: it was there and took the thing.
     pub joined: u32,
+    /// In which hours of the day one press of this word lay that the learner made of its own accord, drawn by lot among all of them.
+    /// None where there was none yet, and in form 1.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub hours: Option<DayPart>,
 }
 
 /// Why a row cannot be used.
@@ -115,8 +120,10 @@ pub enum RowFault {
 }
 
 impl SummaryRow {
-    /// The form that is written and read.
-    pub const FORM: u32 = 1;
+    /// The form of what a home gives that agreed to all of it.
+    pub const FORM: u32 = 2;
+    /// The form without hours.
+    pub const WITHOUT_HOURS: u32 = 1;
     /// Most showings or invitations of one word: a hundred a day for years.
     pub const MOST_COUNTED: u32 = 100_000;
     /// Most days: longer than any of these animals lives.
@@ -125,6 +132,12 @@ impl SummaryRow {
     pub const MOST_WORDS: u16 = 1_000;
     /// Longest line, in bytes.
     const MOST_BYTES: usize = 1_000;
+
+    /// The same without hours.
+    #[must_use]
+    pub fn without_hours(self) -> Self {
+        Self { form: Self::WITHOUT_HOURS, hours: None, ..self }
+    }
 
     /// Reads one row.
     ///
@@ -157,7 +170,7 @@ impl SummaryRow {
                 Err(RowFault::Value { line, field, found: found.to_string(), wanted: wanted() })
             }
         };
-        within("form", self.form, Self::FORM, Self::FORM)?;
+        within("form", self.form, Self::WITHOUT_HOURS, Self::FORM)?;
         within("word", u32::from(self.word), 1, u32::from(Self::MOST_WORDS))?;
         // What was not pressed yet is here because it was shown.
         within("exposures", self.exposures, u32::from(!self.pressed), Self::MOST_COUNTED)?;
@@ -165,7 +178,19 @@ impl SummaryRow {
         let least = if self.pressed { 0 } else { self.watched };
         within("days", self.days, least, self.watched)?;
         within("invited", self.invited, 0, Self::MOST_COUNTED)?;
-        within("joined", self.joined, 0, self.invited)
+        within("joined", self.joined, 0, self.invited)?;
+        let wanted = match (self.form, self.pressed) {
+            (Self::WITHOUT_HOURS, _) => "left out in form 1",
+            (_, false) => "left out where nothing was pressed yet",
+            (_, true) => return Ok(()),
+        };
+        let wrong = |part: DayPart| RowFault::Value {
+            line,
+            field: "hours",
+            found: part.number().to_string(),
+            wanted: wanted.to_owned(),
+        };
+        self.hours.map_or(Ok(()), |part| Err(wrong(part)))
     }
 }
 

@@ -4,7 +4,9 @@ use crate::locale::Locale;
 use crate::say;
 use sayso_advisor::others::{TookMore, Usual};
 use sayso_model::Species;
-use sayso_norms::{AgeBand, Cell, Curve, People, Quantile, Question, Release, Spread, SummaryRow, WordKind};
+use sayso_norms::{
+    AgeBand, Cell, Curve, DayPart, HourShare, People, Quantile, Question, Release, Spread, SummaryRow, WordKind,
+};
 
 /// The animals of a cell, as it stands after "with".
 #[must_use]
@@ -128,6 +130,38 @@ pub fn joined(l: &Locale, release: &Release, cell: &Cell, spread: &Spread) -> St
         from = share(from.value),
         to = share(to.value)
     )
+}
+
+/// In which hours most presses of others lay, with whose they are.
+#[must_use]
+pub fn hours_told(l: &Locale, release: &Release, cell: &Cell, shares: &[HourShare]) -> String {
+    let told = say!(l, others::hours, homes = cell.households, who = who(l, cell));
+    let Some(most) = shares.iter().max_by(|a, b| a.share.total_cmp(&b.share)) else { return told };
+    let [from, to] = ends_of(l, most.part);
+    let [value, low, high] = [most.share, most.low, most.high].map(|share| l.percent(share));
+    let most = say!(
+        l,
+        others::hours_most,
+        from = from,
+        to = to,
+        value = value,
+        level = level(l, release),
+        low = low,
+        high = high
+    );
+    format!("{told} {most}")
+}
+
+/// From when to when a part of the day lasts.
+#[must_use]
+pub fn hours_span(l: &Locale, part: DayPart) -> String {
+    let [from, to] = ends_of(l, part);
+    say!(l, others::hours_span, from = from, to = to)
+}
+
+fn ends_of(l: &Locale, part: DayPart) -> [String; 2] {
+    let begins = part.begins();
+    [begins, (begins + DayPart::HOURS) % 24].map(|hour| l.hour(hour))
 }
 
 /// That a word is not pressed yet and others took longer.

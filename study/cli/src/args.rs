@@ -131,12 +131,23 @@ pub struct Simulate {
     pub tables: Tables,
 }
 
-/// Homes' logs.
+/// Homes' logs, or a server's homes.
 #[derive(Args, Debug)]
 pub struct Export {
     /// Logs as the notebook exports them (.jsonl), or folders of such.
-    #[arg(required = true, value_name = "LOG")]
+    #[arg(required_unless_present = "homes", conflicts_with = "homes", value_name = "LOG")]
     pub from: Vec<PathBuf>,
+    /// Instead of logs, the homes of a server's database: those whose keeper agreed to research on that server. The file lists them
+    /// under their study names; it is made at the first run and read at each later one, so that numbers stay while homes come and go.
+    /// Keep it apart from the tables, like the key.
+    #[arg(long, value_name = "FILE")]
+    pub homes: Option<PathBuf>,
+    /// The database, where it does not stand in the variable SAYSO_DATABASE. This program must be of the server's version.
+    #[arg(long, value_name = "URL", requires = "homes")]
+    pub database: Option<String>,
+    /// Write nothing: ask whether those who agreed when the tables were written are those who agree now. Before anything is published.
+    #[arg(long)]
+    pub check: bool,
     /// File with 32 bytes or more of good randomness, kept apart from the tables. The same key gives a home the same name.
     #[arg(long, value_name = "FILE")]
     pub key: PathBuf,

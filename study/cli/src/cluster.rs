@@ -4,7 +4,6 @@ use crate::args::{Ask, Executor, Scheduler};
 use crate::ask::asked;
 use crate::failed::Failed;
 use datafusion::arrow::array::RecordBatch;
-use datafusion::error::DataFusionError;
 use datafusion::prelude::SessionConfig;
 use std::io::Write;
 use std::net::IpAddr;
@@ -45,10 +44,12 @@ pub async fn answer(order: &Ask, scheduler: &Address, config: SessionConfig) -> 
     // Others are in other folders.
     let dir = order.dir.canonicalize().map_err(|why| Failed::Path { path: order.dir.clone(), why })?;
     let tables = Dataset::open(&dir)?;
+    // Made here, where the tables are seen as well; a plan knows no scheduler's session and can be sent to the next.
+    let plan = asked(&context(scheduler, config)?, order.question, &tables).await?;
     let again = order.cluster.again;
     let mut asked = 0;
     loop {
-        let why = match once(order, scheduler, &tables, config.clone()).await? {
+        let why = match plan.clone().collect().await {
             Ok(answer) => return Ok(answer),
             Err(why) => why,
         };
@@ -65,17 +66,6 @@ pub async fn answer(order: &Ask, scheduler: &Address, config: SessionConfig) -> 
         );
         tokio::time::sleep(Duration::from_secs(wait)).await;
     }
-}
-
-/// The answer, or what the cluster says instead. The plan is made here, where the tables are seen as well.
-async fn once(
-    order: &Ask,
-    scheduler: &Address,
-    tables: &Dataset,
-    config: SessionConfig,
-) -> Result<Result<Vec<RecordBatch>, DataFusionError>, Failed> {
-    let context = context(scheduler, config)?;
-    Ok(asked(&context, order.question, tables).await?.collect().await)
 }
 
 fn runtime() -> Result<tokio::runtime::Runtime, Failed> {

@@ -6,6 +6,9 @@ pub enum Failed {
     /// Of the tables.
     #[error(transparent)]
     Export(#[from] study_export::ExportError),
+    /// Of a database of which nobody said where it is.
+    #[error("where is the database? Give --database URL, or set SAYSO_DATABASE")]
+    NoDatabase,
     /// Of the engine.
     #[error("the engine: {0}")]
     Engine(#[from] datafusion::error::DataFusionError),

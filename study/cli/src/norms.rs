@@ -26,11 +26,10 @@ pub fn release(order: &Release) -> Result<(), Failed> {
     if agreed.as_ref().is_some_and(|agreed| !rows.iter().any(|row| agreed.contains(&row.household))) {
         return Err(Failed::NobodyAgrees);
     }
-    let made = order.made.unwrap_or_else(today);
     let epsilon = order.club.is_none().then_some(order.epsilon);
     let asked = Order {
         name: order.name.clone(),
-        made,
+        made: order.made.unwrap_or_else(today),
         people: if order.invented { People::Invented } else { People::SelfChosen },
         club: order.club.clone(),
         made_by: made_by(order)?,

@@ -6,7 +6,10 @@ use sayso_model::Moment;
 use std::io::Write;
 use std::sync::Mutex;
 use std::time::{Instant, SystemTime, UNIX_EPOCH};
-use study_export::{Bucket, Entry, Key, Logs, Manifest, Simulated, Source, write};
+use study_export::{Bucket, Entry, Key, Logs, Manifest, OnServer, Simulated, Source, check, write};
+
+/// The variable that holds the address of a server's database, which may hold a password.
+const DATABASE: &str = "SAYSO_DATABASE";
 
 /// Invented households.
 pub fn simulate(order: &Simulate) -> Result<(), Failed> {
@@ -17,9 +20,27 @@ pub fn simulate(order: &Simulate) -> Result<(), Failed> {
 /// Homes that agreed.
 pub fn export(order: &Export) -> Result<(), Failed> {
     let key = Key::read(&order.key, &order.tables.out).map_err(study_export::ExportError::from)?;
+    match &order.homes {
+        Some(list) => {
+            let database = order.database.clone().or_else(|| std::env::var(DATABASE).ok()).ok_or(Failed::NoDatabase)?;
+            written(order, &OnServer::open(&database, &key, (list, &order.tables.out), now)?)
+        }
+        None => written(order, &Logs::open(&order.from, &key, now())?),
+    }
+}
+
+fn written(order: &Export, source: &dyn Source) -> Result<(), Failed> {
+    if !order.check {
+        return tables(source, &order.tables);
+    }
+    let manifest = check(&order.tables.out, source, Bucket(order.tables.bucket))?;
+    let same = "Those who agreed when these tables were written are those who agree now.";
+    writeln!(std::io::stdout(), "{}\n{same}", said(&manifest)).map_err(Failed::Out)
+}
+
+fn now() -> Moment {
     let since = SystemTime::now().duration_since(UNIX_EPOCH);
-    let now = Moment::clamped(since.map_or(0, |d| i64::try_from(d.as_millis()).unwrap_or(i64::MAX)));
-    tables(&Logs::open(&order.from, &key, now)?, &order.tables)
+    Moment::clamped(since.map_or(0, |d| i64::try_from(d.as_millis()).unwrap_or(i64::MAX)))
 }
 
 fn tables(source: &dyn Source, order: &Tables) -> Result<(), Failed> {

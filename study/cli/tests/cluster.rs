@@ -5,13 +5,14 @@
 #![cfg(unix)]
 #![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic)]
 
+mod common;
+
+use common::{QUESTIONS, cells};
 use std::io::{BufRead, BufReader, Read};
 use std::os::unix::fs::PermissionsExt;
 use std::path::{Path, PathBuf};
 use std::process::{Child, Command, Output, Stdio};
 use std::time::{Duration, Instant};
-
-const QUESTIONS: [&str; 5] = ["first-press", "hours", "sessions", "stuck", "curve"];
 
 /// Parts of a question; more than there are executors, each of which works on one at a time.
 const PARTS: &str = "4";
@@ -70,11 +71,9 @@ impl Executor {
         PathBuf::from(&self.0.said)
     }
 
-    /// What it has handed on: one file or more for each part of a stage.
-    fn written(&self) -> Vec<PathBuf> {
-        let mut found = Vec::new();
-        files(&self.work(), &mut found);
-        found
+    /// Of how many parts of stages it has handed something on.
+    fn parts(&self) -> usize {
+        folders_with_files(&self.work())
     }
 
     /// As if the machine were gone: what it handed on as well.
@@ -84,11 +83,11 @@ impl Executor {
     }
 }
 
-fn files(dir: &Path, found: &mut Vec<PathBuf>) {
-    let Ok(entries) = std::fs::read_dir(dir) else { return };
-    for path in entries.map(|entry| entry.unwrap().path()) {
-        if path.is_dir() { files(&path, found) } else { found.push(path) }
-    }
+fn folders_with_files(dir: &Path) -> usize {
+    // It may be gone by now.
+    let Ok(entries) = std::fs::read_dir(dir) else { return 0 };
+    let (folders, files): (Vec<_>, Vec<_>) = entries.map(|entry| entry.unwrap().path()).partition(|path| path.is_dir());
+    usize::from(!files.is_empty()) + folders.iter().map(|folder| folders_with_files(folder)).sum::<usize>()
 }
 
 /// Tables, a scheduler, two executors.
@@ -127,16 +126,19 @@ impl Place {
         let args = ["ask", question, &tables, "--csv", "--threads", PARTS, "--scheduler", &self.scheduler.said];
         study(&args).stdout(Stdio::piped()).stderr(Stdio::piped()).spawn().unwrap()
     }
+
+    /// A question that stays open: one executor stands still, the other has handed on so many parts.
+    fn ask_halted(&self, question: &str, still: usize, parts: usize) -> Child {
+        self.executors[still].0.signal("STOP");
+        let mut asked = self.ask(question);
+        until("parts of the other executor", || self.executors[1 - still].parts() >= parts);
+        assert!(asked.try_wait().unwrap().is_none(), "answered without the part of an executor that stands still");
+        asked
+    }
 }
 
 fn scheduler(bind: &str, lost_after: &str) -> Running {
     Running::start(&["scheduler", "--bind", bind, "--lost-after", lost_after], "scheduler: ")
-}
-
-/// Cells of a table. Sums of numbers with a point may differ in their last digits by the order in which they were added.
-fn cells(text: &str) -> Vec<String> {
-    let rounded = |cell: &str| cell.parse::<f64>().map_or_else(|_| cell.to_owned(), |x| format!("{x:.9}"));
-    text.split([',', '\n']).map(rounded).collect()
 }
 
 fn answer(output: &Output) -> Vec<String> {
@@ -151,10 +153,6 @@ fn until(what: &str, mut come: impl FnMut() -> bool) {
         assert!(begin.elapsed() < Duration::from_secs(300), "never came: {what}");
         std::thread::sleep(Duration::from_millis(10));
     }
-}
-
-fn is_open(asked: &mut Child) -> bool {
-    asked.try_wait().unwrap().is_none()
 }
 
 #[test]
@@ -179,11 +177,7 @@ fn two_executors_answer_as_one_process_does() {
 #[test]
 fn an_executor_killed_in_the_middle_of_its_work_is_replaced() {
     let mut place = Place::new("30");
-    let [lost, left] = &place.executors;
-    lost.0.signal("STOP");
-    let mut asked = place.ask("first-press");
-    until("the other executor's part", || !left.written().is_empty());
-    assert!(is_open(&mut asked), "answered without the part of an executor that stands still");
+    let asked = place.ask_halted("first-press", 0, 1);
     place.executors[0].lose();
     assert_eq!(answer(&asked.wait_with_output().unwrap()), place.alone("first-press"));
 }
@@ -191,12 +185,8 @@ fn an_executor_killed_in_the_middle_of_its_work_is_replaced() {
 #[test]
 fn what_an_executor_wrote_before_it_was_killed_is_made_anew() {
     let mut place = Place::new("15");
-    let [lost, left] = &place.executors;
-    left.0.signal("STOP");
-    let mut asked = place.ask("first-press");
     // Of four parts the one that stands still holds one; the second of the others is begun when the first is done.
-    until("two parts of the other executor", || parts(&lost.written()) >= 2);
-    assert!(is_open(&mut asked), "answered without the part of an executor that stands still");
+    let asked = place.ask_halted("first-press", 1, 2);
     place.executors[0].lose();
     place.executors[1].0.signal("CONT");
     assert_eq!(answer(&asked.wait_with_output().unwrap()), place.alone("first-press"));
@@ -213,11 +203,7 @@ fn an_executor_that_falls_silent_is_given_up() {
 #[test]
 fn a_scheduler_that_comes_back_is_asked_anew() {
     let mut place = Place::new("30");
-    let [left, still] = &place.executors;
-    still.0.signal("STOP");
-    let mut asked = place.ask("curve");
-    until("the other executor's part", || !left.written().is_empty());
-    assert!(is_open(&mut asked));
+    let mut asked = place.ask_halted("curve", 1, 1);
     place.scheduler.kill();
     let address = place.scheduler.said.clone();
     place.executors[1].0.signal("CONT");
@@ -257,10 +243,4 @@ fn what_cannot_be_is_said_at_once() {
     assert!(told(&["scheduler", "--bind", "0.0.0.0:0"]).contains("--advertise"));
     assert!(told(&["scheduler", "--lost-after", "3"]).contains("more than 4 s"));
     assert!(told(&["executor", "--scheduler", "http://here"]).contains("no HOST:PORT"));
-}
-
-/// Of how many parts these files are.
-fn parts(files: &[PathBuf]) -> usize {
-    let folders: std::collections::BTreeSet<_> = files.iter().filter_map(|path| path.parent()).collect();
-    folders.len()
 }

@@ -1,6 +1,9 @@
 //! The binary from beginning to end.
 #![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic)]
 
+mod common;
+
+use common::{QUESTIONS, cells};
 use std::path::Path;
 use std::process::{Command, Output};
 
@@ -24,15 +27,11 @@ fn every_question_is_answered_the_same_by_any_number_of_threads() {
     let told = tables(dir.path());
     assert!(told.contains("24 households"), "{told}");
     let out = dir.path().to_str().unwrap();
-    for question in ["first-press", "hours", "sessions", "stuck", "curve"] {
+    for question in QUESTIONS {
         let ask = |threads| said(&study(&["ask", question, out, "--threads", threads, "--csv"]));
         let (one, four) = (ask("1"), ask("4"));
         assert!(one.lines().count() > 2, "{question}: {one}");
-        let digits = |text: &str| -> Vec<String> {
-            let cells = text.split([',', '\n']);
-            cells.map(|cell| cell.parse::<f64>().map_or_else(|_| cell.to_owned(), |x| format!("{x:.9}"))).collect()
-        };
-        assert_eq!(digits(&one), digits(&four), "{question}");
+        assert_eq!(cells(&one), cells(&four), "{question}");
     }
     // Who stops reading is no reason to break down.
     let read =

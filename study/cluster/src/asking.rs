@@ -3,7 +3,7 @@
 use crate::address::Address;
 use ballista_core::extension::{SessionConfigExt, SessionStateExt};
 use datafusion::common::{DataFusionError, Result};
-use datafusion::execution::{FunctionRegistry, SessionStateBuilder};
+use datafusion::execution::{FunctionRegistry, SessionState, SessionStateBuilder};
 use datafusion::prelude::{SessionConfig, SessionContext};
 use study_cohort::aggregates;
 
@@ -13,11 +13,16 @@ use study_cohort::aggregates;
 /// Where the engine cannot be set so.
 pub fn context(scheduler: &Address, config: SessionConfig) -> Result<SessionContext> {
     let state = SessionStateBuilder::new().with_default_features().with_config(on_cluster(config)).build();
-    let mut state = state.upgrade_for_ballista(format!("http://{scheduler}"))?;
+    let state = knowing(state.upgrade_for_ballista(format!("http://{scheduler}"))?)?;
+    Ok(SessionContext::new_with_state(state))
+}
+
+/// The same with the aggregates of the study, by whose names they stand in plans.
+pub(crate) fn knowing(mut state: SessionState) -> Result<SessionState> {
     for aggregate in aggregates() {
         state.register_udaf(aggregate)?;
     }
-    Ok(SessionContext::new_with_state(state))
+    Ok(state)
 }
 
 /// What a plan on a cluster needs beside. No join is turned round here either: the engine would gather the smaller side at every

@@ -13,10 +13,11 @@ use datafusion::datasource::source::DataSourceExec;
 use datafusion::datasource::source_as_provider;
 use datafusion::execution::context::QueryPlanner;
 use datafusion::logical_expr::LogicalPlan;
-use datafusion::object_store::local::LocalFileSystem;
+use datafusion::object_store::{self, local::LocalFileSystem};
 use datafusion::physical_plan::ExecutionPlan;
 use datafusion::physical_planner::{DefaultPhysicalPlanner, PhysicalPlanner};
 use datafusion::prelude::SessionConfig;
+use std::path::PathBuf;
 use std::sync::Arc;
 
 /// The engine's own way of working, after a look at the files.
@@ -60,14 +61,20 @@ impl QueryPlanner for LookingPlanner {
             let table = source_as_provider(&scan.source)?;
             let Some(files) = table.downcast_ref::<ListingTable>() else { return Ok(TreeNodeRecursion::Continue) };
             for url in files.table_paths() {
-                let path = LocalFileSystem::new().path_to_filesystem(url.prefix())?;
-                if let Err(why) = std::fs::metadata(&path) {
-                    return exec_err!("the scheduler does not see {}: {why}", path.display());
-                }
+                looked_at(url.prefix(), "the scheduler")?;
             }
             Ok(TreeNodeRecursion::Continue)
         })?;
         DefaultPhysicalPlanner::default().create_physical_plan(plan, session).await
+    }
+}
+
+/// Where a file lies and how many bytes it has here.
+fn looked_at(file: &object_store::path::Path, who: &str) -> Result<(PathBuf, u64)> {
+    let path = LocalFileSystem::new().path_to_filesystem(file)?;
+    match std::fs::metadata(&path) {
+        Ok(here) => Ok((path, here.len())),
+        Err(why) => exec_err!("{who} does not see {}: {why}", path.display()),
     }
 }
 
@@ -76,11 +83,7 @@ fn seen(plan: &Arc<dyn ExecutionPlan>, called: &str) -> Result<()> {
     let scan = plan.downcast_ref::<DataSourceExec>().map(DataSourceExec::data_source);
     if let Some(scan) = scan.and_then(|source| source.downcast_ref::<FileScanConfig>()) {
         for file in scan.file_groups.iter().flat_map(|group| group.files()) {
-            let path = LocalFileSystem::new().path_to_filesystem(&file.object_meta.location)?;
-            let here = match std::fs::metadata(&path) {
-                Ok(here) => here.len(),
-                Err(why) => return exec_err!("executor {called} does not see {}: {why}", path.display()),
-            };
+            let (path, here) = looked_at(&file.object_meta.location, &format!("executor {called}"))?;
             if here != file.object_meta.size {
                 let there = file.object_meta.size;
                 return exec_err!("{} has {here} bytes at executor {called}, {there} at the scheduler", path.display());

@@ -1,6 +1,7 @@
 //! The scheduler: makes a physical plan of a question, deals its parts to executors, deals them anew where one is lost.
 
 use crate::address::{host, reached_as};
+use crate::asking::knowing;
 use crate::error::ClusterError;
 use crate::executor::HEARTBEAT_S;
 use crate::files::LookingPlanner;
@@ -9,12 +10,11 @@ use ballista_scheduler::cluster::BallistaCluster;
 use ballista_scheduler::config::{SchedulerConfig, TaskDistributionPolicy};
 use ballista_scheduler::scheduler_process::{create_scheduler, start_grpc_service_with_listener};
 use datafusion::common::Result as EngineResult;
-use datafusion::execution::{FunctionRegistry, SessionState, SessionStateBuilder};
+use datafusion::execution::{SessionState, SessionStateBuilder};
 use datafusion::prelude::SessionConfig;
 use datafusion_proto::protobuf::{LogicalPlanNode, PhysicalPlanNode};
 use std::net::SocketAddr;
 use std::sync::Arc;
-use study_cohort::aggregates;
 use tokio::net::TcpListener;
 
 /// How a scheduler runs.
@@ -68,11 +68,7 @@ fn config(address: SocketAddr, advertise: String, lost_after_s: u64) -> Schedule
 /// What plans are made with.
 fn session(config: SessionConfig) -> EngineResult<SessionState> {
     let state = SessionStateBuilder::new_from_existing(default_session_builder(config)?);
-    let mut state = state.with_query_planner(Arc::new(LookingPlanner)).build();
-    for aggregate in aggregates() {
-        state.register_udaf(aggregate)?;
-    }
-    Ok(state)
+    knowing(state.with_query_planner(Arc::new(LookingPlanner)).build())
 }
 
 #[cfg(test)]

@@ -82,18 +82,10 @@ pub fn write(
     threads: usize,
     told: &(dyn Fn(&Entry) + Sync),
 ) -> Result<Manifest, ExportError> {
-    let wanted = ExportError::Range {
-        what: "households of a bucket",
-        wanted: "1 or more, and of all no more than 65535 buckets",
-    };
-    let buckets = source.households().checked_div(each).map(|_| source.households().div_ceil(each));
-    let Some(Ok(buckets)) = buckets.map(u16::try_from) else { return Err(wanted) };
+    let wanted = wanted(source, each)?;
+    let buckets = wanted.buckets;
     let lock = begin(dir)?;
-    let of = format!("{}; {each} a bucket", source.of());
-    let manifest = Manifest::read(dir)?.unwrap_or_else(|| Manifest::new(of.clone(), buckets));
-    if manifest.of != of || manifest.buckets != buckets {
-        return Err(ExportError::Other { path: dir.to_owned(), there: manifest.of, asked: of });
-    }
+    let manifest = there(dir, &wanted)?.unwrap_or(wanted);
     let work = Work { dir, source, each, manifest: Mutex::new(manifest), next: AtomicUsize::new(0), told };
     let results: Vec<Result<(), ExportError>> = std::thread::scope(|scope| {
         let running: Vec<_> = (0..threads.max(1)).map(|_| scope.spawn(|| work.run(buckets))).collect();
@@ -107,6 +99,51 @@ pub fn write(
     manifest.write(dir)?;
     drop(lock);
     Ok(manifest)
+}
+
+/// Asks anew whether those who agreed when a folder's tables were written are those who agree now; writes nothing. To be asked before
+/// anything worked out of the tables is published.
+///
+/// # Errors
+/// [`ExportError::Agreement`] where they are not; [`ExportError::NotWhole`] and others.
+pub fn check(dir: &Path, source: &dyn Source, Bucket(each): Bucket) -> Result<Manifest, ExportError> {
+    let wanted = wanted(source, each)?;
+    let all = usize::from(wanted.buckets);
+    there(dir, &wanted)?;
+    let manifest = Dataset::open(dir)?.manifest;
+    let mut changed = 0;
+    for entry in &manifest.whole {
+        changed += usize::from(entry.agreed != hash(&source.agreeing(numbers(entry.bucket, each, source))?));
+    }
+    if changed > 0 { Err(ExportError::Agreement { path: dir.to_owned(), changed, all }) } else { Ok(manifest) }
+}
+
+/// What a folder of these is to hold, before anything of it is there.
+fn wanted(source: &dyn Source, each: u32) -> Result<Manifest, ExportError> {
+    let wanted = ExportError::Range {
+        what: "households of a bucket",
+        wanted: "1 or more, and of all no more than 65535 buckets",
+    };
+    let buckets = source.households().checked_div(each).map(|_| source.households().div_ceil(each));
+    let Some(Ok(buckets)) = buckets.map(u16::try_from) else { return Err(wanted) };
+    Ok(Manifest::new(format!("{}; {each} a bucket", source.of()), buckets))
+}
+
+/// What a folder holds, which must be what is wanted; none where it holds nothing yet.
+fn there(dir: &Path, wanted: &Manifest) -> Result<Option<Manifest>, ExportError> {
+    let there = Manifest::read(dir)?;
+    match there {
+        Some(other) if (&other.of, other.buckets) != (&wanted.of, wanted.buckets) => {
+            Err(ExportError::Other { path: dir.to_owned(), there: other.of, asked: wanted.of.clone() })
+        }
+        there => Ok(there),
+    }
+}
+
+/// The households of a bucket.
+fn numbers(bucket: u16, each: u32, source: &dyn Source) -> Range<u32> {
+    let from = u32::from(bucket) * each;
+    from..(from.saturating_add(each)).min(source.households())
 }
 
 /// Makes the folders, takes them for this export alone, and clears away what an earlier one left half written.
@@ -150,7 +187,7 @@ impl Work<'_> {
         while let Ok(bucket) = u16::try_from(self.next.fetch_add(1, Ordering::Relaxed))
             && bucket < buckets
         {
-            let numbers = self.numbers(bucket);
+            let numbers = numbers(bucket, self.each, self.source);
             let whole = self.manifest().whole.iter().find(|e| e.bucket == bucket).cloned();
             if let Some(entry) = whole
                 && self.stands(&entry, numbers.clone())?
@@ -166,11 +203,6 @@ impl Work<'_> {
             (self.told)(&entry);
         }
         Ok(())
-    }
-
-    fn numbers(&self, bucket: u16) -> Range<u32> {
-        let from = u32::from(bucket) * self.each;
-        from..(from.saturating_add(self.each)).min(self.source.households())
     }
 
     /// Whether a bucket written before is there and those who agreed then are those who agree now.

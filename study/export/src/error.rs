@@ -67,6 +67,53 @@ pub enum ExportError {
     /// A key that is none, or lies with the tables.
     #[error(transparent)]
     Key(#[from] KeyFault),
+    /// A server's database that cannot be asked.
+    #[error(transparent)]
+    Server(#[from] sayso_store::StoreError),
+    /// People of a server that cannot be asked.
+    #[error(transparent)]
+    People(#[from] sayso_people::Error),
+    /// A database that was brought back.
+    #[error(
+        "the database is not where a server was last opened on it: it may hold consents that were taken back since. Was a backup \
+         brought back? First: sayso restored --closings FILE. Was it moved and lacks nothing: sayso restored --nothing-lost"
+    )]
+    BroughtBack,
+    /// No threads to ask a server with.
+    #[error("no threads can be had: {0}")]
+    Threads(std::io::Error),
+    /// The list of homes lies with the tables.
+    #[error("the list {0} lies in the folder of the tables: with it, tables of two exports could be joined")]
+    ListWithTheTables(PathBuf),
+    /// The list of homes is none.
+    #[error(
+        "{path}, line {line}: a list of homes has one study name a line, 64 hexadecimal digits, each greater than the one before"
+    )]
+    BadList {
+        /// Which file.
+        path: PathBuf,
+        /// From 1.
+        line: usize,
+    },
+    /// The list of homes is of none of these.
+    #[error(
+        "{0} names no home of this server under this key: it may be of another key or server. Where all of its homes left, delete the \
+         tables"
+    )]
+    ListOfOthers(PathBuf),
+    /// Others agree than when the tables were written.
+    #[error(
+        "who agrees has changed in {changed} of {all} buckets since {path} was written: publish nothing of it; run the same export \
+         without --check, then ask anew"
+    )]
+    Agreement {
+        /// The folder.
+        path: PathBuf,
+        /// Buckets in which it has.
+        changed: usize,
+        /// Buckets in all.
+        all: usize,
+    },
     /// A number of households or days that cannot be.
     #[error("{what} must be {wanted}")]
     Range {

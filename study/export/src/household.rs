@@ -1,10 +1,10 @@
 //! One home's records as rows: what is left when everything that could tell who it was is left out.
 
 use sayso_advisor::observe::{Answered, answered_between};
+use sayso_advisor::summary::kinds;
 use sayso_model::{
     Accident, AnimalCard, AnimalId, Answer, Brush, Catch, EndReason, Fact, Invitation, InvitationResult, Look, Moment,
-    Press, PressedBy, RewardId, RewardKind, Session, Sign, SignLevel, Stage, StageChoice, Story, WordCard, WordId,
-    Zone,
+    Press, PressedBy, Session, Sign, SignLevel, Stage, StageChoice, Story, WordId, Zone,
 };
 use std::collections::{BTreeMap, BTreeSet};
 use study_cohort::{AgeBand, Animal, By, Kind, Outcome, Row, WordKind};
@@ -25,9 +25,7 @@ pub struct Household {
 /// An animal that was never shown a word has no first showing to count from, and no rows.
 #[must_use]
 pub fn household(story: &Story, number: u32) -> Household {
-    let (zone, words, rewards) = (story.zone(), story.words(), story.rewards());
-    let kind = |reward: RewardId| rewards.get(&reward).map(|card| card.kind);
-    let kinds = words.iter().map(|(id, card)| (*id, word_kind(card, kind))).collect();
+    let (zone, kinds) = (story.zone(), kinds(story));
     let mut all = Household::default();
     // Numbers by the order of ids, which is that of the cards' making.
     for ((animal, card), name) in story.animals().into_iter().zip(0_u8..=u8::MAX) {
@@ -40,10 +38,6 @@ pub fn household(story: &Story, number: u32) -> Household {
     all.rows.sort_unstable();
     all.of_nobody = story.unassigned::<Press>().count() as u64;
     all
-}
-
-fn word_kind(card: &WordCard, kind: impl Fn(RewardId) -> Option<RewardKind>) -> WordKind {
-    WordKind::of(card.closing, card.reward.and_then(kind))
 }
 
 /// One animal's part of a story.

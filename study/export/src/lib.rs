@@ -11,12 +11,14 @@ mod logs;
 mod manifest;
 mod parquet;
 mod pseudonym;
+mod server;
 mod simulated;
 
-pub use dataset::{Bucket, Dataset, Source, write};
+pub use dataset::{Bucket, Dataset, Source, check, write};
 pub use error::ExportError;
 pub use household::{Household, household};
 pub use logs::Logs;
 pub use manifest::{Entry, Manifest};
 pub use pseudonym::{Key, KeyFault, StudyId};
+pub use server::OnServer;
 pub use simulated::Simulated;

@@ -77,6 +77,16 @@ impl Key {
 }
 
 impl StudyId {
+    /// One of 64 hexadecimal digits; none where they are none.
+    #[must_use]
+    pub fn read(digits: &str) -> Option<Self> {
+        let (pairs, rest) = digits.as_bytes().as_chunks::<2>();
+        let digit = |byte: u8| char::from(byte).to_digit(16).filter(|_| !byte.is_ascii_uppercase());
+        let byte = |[high, low]: [u8; 2]| u8::try_from(digit(high)? * 16 + digit(low)?).ok();
+        let bytes = pairs.iter().copied().map(byte).collect::<Option<Vec<u8>>>()?;
+        rest.is_empty().then_some(Self(bytes.try_into().ok()?))
+    }
+
     /// Its bytes.
     #[must_use]
     pub const fn bytes(&self) -> &[u8; 32] {
@@ -96,6 +106,11 @@ mod tests {
         assert_eq!(one.study_id(home), one.study_id(home));
         assert_ne!(one.study_id(home), two.study_id(home));
         assert!(matches!(Key::new(&[1; 31]), Err(KeyFault::Short(31))));
+        let text = crate::dataset::hex(one.study_id(home).bytes());
+        assert_eq!(StudyId::read(&text), Some(one.study_id(home)));
+        for none in [&text[1..], &text[2..], &format!("{text}00"), &text.replace(|c: char| c.is_ascii_digit(), "x")] {
+            assert_eq!(StudyId::read(none), None, "{none}");
+        }
     }
 
     #[test]

@@ -1,7 +1,7 @@
 //! One learner and one of its words of each household: households are counted, not presses, words or learners.
 
 use sayso_model::Species;
-use sayso_norms::{AgeBand, StudyName, SummaryRow, WordKind};
+use sayso_norms::{AgeBand, DayPart, StudyName, SummaryRow, WordKind};
 use sha2::{Digest, Sha256};
 use std::collections::BTreeMap;
 
@@ -30,6 +30,8 @@ pub struct Drawn {
     pub joined: (u32, u32),
     /// What its first words brought.
     pub first_words: [Option<WordKind>; FIRST_WORDS],
+    /// The hours of one of the word's presses; none where there was none of its own accord, or the home did not agree to tell.
+    pub hours: Option<DayPart>,
 }
 
 /// Rows by household, learner and word. Of a row given more than once the one that watched longest counts.
@@ -65,6 +67,7 @@ pub fn draw<'a>(rows: impl IntoIterator<Item = &'a SummaryRow>, release: &str) -
             pressed: word.pressed,
             joined: (sum(|row| row.joined), sum(|row| row.invited)),
             first_words: std::array::from_fn(kind),
+            hours: word.hours,
         })
     };
     households.into_iter().filter_map(one).collect()

@@ -4,7 +4,7 @@ use rand::{RngExt as _, SeedableRng};
 use rand_xoshiro::Xoshiro256PlusPlus;
 use sayso_methods::stats::{normal_cdf, normal_quantile};
 use sayso_model::Species;
-use sayso_norms::{AgeBand, StudyName, SummaryRow, WordKind};
+use sayso_norms::{AgeBand, DayPart, StudyName, SummaryRow, WordKind};
 
 /// Laws by which invented households come to their first presses.
 ///
@@ -35,6 +35,11 @@ pub struct Laws {
     pub age_band: Option<AgeBand>,
     /// The kind of every word; one of all where there is none.
     pub word_kind: Option<WordKind>,
+    /// Share of words that, pressed, were pressed of the learner's own accord too.
+    pub own_accord: f64,
+    /// Shares of the parts of the day in which presses lie, on average. Each household has hours of its own: half of its presses lie
+    /// in one part.
+    pub hours: [f64; DayPart::MANY],
 }
 
 impl Default for Laws {
@@ -51,6 +56,8 @@ impl Default for Laws {
             words: 6,
             age_band: None,
             word_kind: None,
+            own_accord: 0.9,
+            hours: [0.01, 0.02, 0.17, 0.14, 0.1, 0.16, 0.3, 0.1],
         }
     }
 }
@@ -77,10 +84,12 @@ impl Laws {
     #[must_use]
     pub fn rows(&self, households: u32, seed: u64) -> Vec<SummaryRow> {
         let mut draws = Draws(Xoshiro256PlusPlus::seed_from_u64(seed));
-        (0..households).flat_map(|number| self.household(number, &mut draws)).collect()
+        // Hours have draws of their own: whether they are told changes no wait.
+        let mut of_hours = Draws(Xoshiro256PlusPlus::seed_from_u64(!seed));
+        (0..households).flat_map(|number| self.household(number, &mut draws, &mut of_hours)).collect()
     }
 
-    fn household(&self, number: u32, draws: &mut Draws) -> Vec<SummaryRow> {
+    fn household(&self, number: u32, draws: &mut Draws, of_hours: &mut Draws) -> Vec<SummaryRow> {
         // A name of letters and digits is one.
         let Ok(household) = StudyName::new(&format!("known-{number:06}")) else { return Vec::new() };
         let own = self.between * draws.normal();
@@ -92,6 +101,7 @@ impl Laws {
         // Across households the share joined lies as the root of an even draw.
         let joined = (100.0 * draws.unit().sqrt()).floor() as u32;
         let words = draws.0.random_range(1..=self.words);
+        let favourite = self.part(of_hours);
         let row = |word: u16| {
             let wait = if nothing {
                 -(1.0 - draws.unit()).ln() * self.at_random
@@ -116,9 +126,27 @@ impl Laws {
                 watched: watched.floor() as u32,
                 invited: if word == 1 { invited } else { 0 },
                 joined: if word == 1 { joined } else { 0 },
+                hours: self.hours_of_one(favourite, of_hours).filter(|_| pressed),
             }
         };
         (1..=words).map(row).collect()
+    }
+
+    /// A part of the day, by its share.
+    fn part(&self, draws: &mut Draws) -> DayPart {
+        let mut left = draws.unit() * self.hours.iter().sum::<f64>();
+        let reached = |share: &f64| {
+            left -= share;
+            left < 0.0
+        };
+        let at = self.hours.iter().position(reached).unwrap_or(DayPart::MANY - 1);
+        DayPart::ALL[at]
+    }
+
+    /// In which part one press lies that is drawn by lot; none where there was none of its own accord.
+    fn hours_of_one(&self, favourite: DayPart, draws: &mut Draws) -> Option<DayPart> {
+        let (there, favoured, other) = (draws.unit() < self.own_accord, draws.unit() < 0.5, self.part(draws));
+        there.then_some(if favoured { favourite } else { other })
     }
 
     /// The true share pressed within so many showings.

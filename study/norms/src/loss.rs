@@ -77,12 +77,23 @@ pub enum Counted {
     Joined,
     /// What the first words brought.
     Words,
+    /// Hours of one press.
+    Hours,
 }
 
 impl Counted {
     /// All.
-    pub const ALL: [Self; 8] =
-        [Self::Species, Self::Kinds, Self::Leaves, Self::Ages, Self::Showings, Self::Days, Self::Joined, Self::Words];
+    pub const ALL: [Self; 9] = [
+        Self::Species,
+        Self::Kinds,
+        Self::Leaves,
+        Self::Ages,
+        Self::Showings,
+        Self::Days,
+        Self::Joined,
+        Self::Words,
+        Self::Hours,
+    ];
 
     /// Its share of a release's loss, in hundredths. They add up to a hundred (a test holds it).
     #[must_use]
@@ -93,8 +104,9 @@ impl Counted {
             Self::Ages => 4,
             Self::Showings => 38,
             Self::Days => 20,
-            Self::Joined => 11,
-            Self::Words => 11,
+            Self::Joined => 7,
+            Self::Words => 10,
+            Self::Hours => 5,
         }
     }
 

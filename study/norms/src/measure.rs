@@ -7,7 +7,7 @@ use crate::group::Level;
 use crate::loss::{Counted, Loss};
 use crate::noise::{NoNoise, Noise, rarely_reached, variance};
 use crate::publish::{AllSizes, Division, Sizes, cross};
-use sayso_norms::{Release, WordKind};
+use sayso_norms::{DayPart, Release, WordKind};
 
 /// Whether noise is added.
 pub enum Kind<'a> {
@@ -74,6 +74,8 @@ pub struct Measured {
     pub joined: Table,
     /// Kinds of the first, second, third word.
     pub words: Table,
+    /// Hours of a press; the last bin is those that tell none.
+    pub hours: Table,
     /// The privacy loss, as whoever made the noise reckons it.
     pub spent: f64,
 }
@@ -125,8 +127,7 @@ impl Counter<'_> {
     ) -> Result<Table, NoNoise> {
         let mut counts = vec![0; division.parts.len() * bins];
         for one in drawn {
-            // Parts are apart: the first that holds a household is the only one.
-            if let Some(part) = division.parts.iter().position(|part| part.holds(one)) {
+            if let Some(part) = division.part_of(one) {
                 places(one).into_iter().for_each(|place| counts[part * bins + place] += 1);
             }
         }
@@ -139,6 +140,9 @@ impl Counter<'_> {
 pub const JOINED_BINS: usize = SHARE_STEPS + 1;
 /// Bins of first words: kinds of the first, then of the second, then of the third.
 pub const WORD_BINS: usize = FIRST_WORDS * WordKind::ALL.len();
+
+/// Bins of hours: parts of the day, and those that tell none.
+pub const HOURS_BINS: usize = DayPart::MANY + 1;
 
 /// Counts households: first by groups, then, by those counts, in groups that are large enough.
 ///
@@ -165,6 +169,11 @@ pub fn measure(drawn: &[Drawn], kind: Kind<'_>) -> Result<Measured, NoNoise> {
             [by_learner, by_species.clone()].into_iter().find(tells).unwrap_or_default()
         }
     };
+    let by_hours = match counter.kind {
+        Kind::Noisy(..) => by_species.clone(),
+        // Who tells hours and who does not would cut every other cell in two.
+        Kind::Plain => Division::default(),
+    };
     let showings = |one: &Drawn| vec![SHOWINGS.bin(one.exposures, one.pressed)];
     let days = |one: &Drawn| vec![DAYS.bin(one.days, one.pressed)];
     Ok(Measured {
@@ -172,6 +181,7 @@ pub fn measure(drawn: &[Drawn], kind: Kind<'_>) -> Result<Measured, NoNoise> {
         days: counter.table(Counted::Days, drawn, &by_word, (DAYS.bins(), &days))?,
         joined: counter.table(Counted::Joined, drawn, &by_invited, (JOINED_BINS, &|one| vec![joined_bin(one)]))?,
         words: counter.table(Counted::Words, drawn, &by_species, (WORD_BINS, &word_bins))?,
+        hours: counter.table(Counted::Hours, drawn, &by_hours, (HOURS_BINS, &|one| vec![hours_bin(one)]))?,
         sizes,
         sizes_noise,
         spent: counter.spent,
@@ -191,6 +201,10 @@ fn joined_bin(one: &Drawn) -> usize {
     // The step that ends at or above the share.
     let steps = u64::from(joined) * SHARE_STEPS as u64;
     usize::try_from(steps.div_ceil(u64::from(invited)).saturating_sub(1)).unwrap_or(0).min(SHARE_STEPS - 1)
+}
+
+fn hours_bin(one: &Drawn) -> usize {
+    one.hours.map_or(DayPart::MANY, |part| usize::from(part.number()))
 }
 
 fn word_bins(one: &Drawn) -> Vec<usize> {

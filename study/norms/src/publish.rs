@@ -75,6 +75,13 @@ pub struct Division {
 }
 
 impl Division {
+    /// The number of the part that a household is in.
+    #[must_use]
+    pub fn part_of(&self, one: &Drawn) -> Option<usize> {
+        // Parts are apart: the first that holds it is the only one.
+        self.parts.iter().position(|part| part.holds(one))
+    }
+
     /// Takes in a published group, made of what is left of it and of the groups within, which are taken in already.
     fn take_in(&mut self, group: Group, within: &[Group], left: bool) {
         let mut parts: Vec<usize> = Vec::new();
@@ -164,11 +171,10 @@ fn known_age(group: &Group) -> bool {
 /// cuts through the other's parts. Where there is no noise, counts of groups that cross could be subtracted from each other.
 #[must_use]
 pub fn cross(one: &Division, other: &Division, side: impl Fn(&Drawn) -> bool, drawn: &[Drawn], least: usize) -> bool {
-    let place = |division: &Division, of: &Drawn| division.parts.iter().position(|part| part.holds(of));
     let mut together: BTreeMap<_, usize> = BTreeMap::new();
     for of in drawn {
-        let cut = place(other, of).map(|part| (part, side(of)));
-        *together.entry((place(one, of), cut)).or_default() += 1;
+        let cut = other.part_of(of).map(|part| (part, side(of)));
+        *together.entry((one.part_of(of), cut)).or_default() += 1;
     }
     // Those in no part of either are not told of.
     together.into_iter().any(|(places, many)| places != (None, None) && many < least)

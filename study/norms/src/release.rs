@@ -1,7 +1,7 @@
 //! A release, from rows to what is published.
 
 use crate::draw::{FIRST_WORDS, draw};
-use crate::estimate::{Between, Counts, quantiles, shares, steps, steps_of_shares};
+use crate::estimate::{Between, Counts, Share, quantiles, shares, steps, steps_of_shares};
 use crate::grid::{DAYS, Grid, SHARE_STEPS, SHOWINGS};
 use crate::group::Group;
 use crate::loss::Loss;
@@ -10,8 +10,8 @@ use crate::noise::{NoNoise, Noise};
 use sayso_methods::stats::Level;
 use sayso_model::Day;
 use sayso_norms::{
-    Answer, Cell, Curve, MadeBy, Part, Parts, People, Point, Quantile, Quantiles, Question, Release, ReleaseFault,
-    Rule, Spread, StudyName, SummaryRow, WordKind,
+    Answer, Cell, Curve, DayPart, HourShare, Hours, MadeBy, Part, Parts, People, Point, Quantile, Quantiles, Question,
+    Release, ReleaseFault, Rule, Spread, StudyName, SummaryRow, WordKind,
 };
 use std::collections::BTreeSet;
 
@@ -124,6 +124,7 @@ pub fn cells(measured: &Measured) -> Vec<Cell> {
         let (size, _) = measured.size(group);
         Some(cell(Question::Words, group, size, Answer::Parts(parts(&counts, (size, measured.sizes.least), z)?)))
     }));
+    cells.extend(each(&measured.hours, |group, counts| hours(measured, group, counts, z)));
     cells
 }
 
@@ -155,29 +156,43 @@ impl Measured {
 fn curve(counts: &Counts, grid: Grid, z: f64) -> Option<Curve> {
     let steps = steps(counts, grid, z);
     let point = |step: &Point| Point {
-        at: step.at,
         share: rounded(step.share, SHARES),
         low: rounded(step.low, SHARES),
         high: rounded(step.high, SHARES),
+        ..*step
     };
     let points: Vec<Point> = steps.iter().map(point).collect();
     let quantiles = told(quantiles(&steps, Between::Waits), WAITS);
     (!points.is_empty()).then_some(Curve { points, quantiles })
 }
 
-fn joined(measured: &Measured, group: &Group, counts: Counts, z: f64) -> Option<Cell> {
+/// Counts of a group without the last bin, of those of whom there is nothing to tell; none where too few are left.
+fn telling(measured: &Measured, group: &Group, counts: Counts, z: f64) -> Option<Counts> {
     let (size, noise) = measured.size(group);
     let mut counts = counts.told(size, noise);
     counts.bins.pop()?;
     let many = counts.bins.len() as f64;
-    let (enough, least) = (counts.whole(), measured.sizes.least);
-    if enough < least + z * counts.noise_of(many, many).sqrt() {
-        return None;
-    }
+    let enough = measured.sizes.least + z * counts.noise_of(many, many).sqrt();
+    (counts.whole() >= enough).then_some(counts)
+}
+
+fn hours(measured: &Measured, group: &Group, counts: Counts, z: f64) -> Option<Cell> {
+    let counts = telling(measured, group, counts, z)?;
+    let shares = shares(&counts, z)?;
+    let one = |(part, one): (DayPart, Share)| {
+        let Share { share, low, high } = one.outward(SHARES);
+        HourShare { part, share, low, high }
+    };
+    let hours = DayPart::ALL.into_iter().zip(shares).map(one).collect();
+    Some(cell(Question::Hours, group, counts.whole(), Answer::Hours(Hours { hours })))
+}
+
+fn joined(measured: &Measured, group: &Group, counts: Counts, z: f64) -> Option<Cell> {
+    let counts = telling(measured, group, counts, z)?;
     let places: Vec<f64> = (1..=SHARE_STEPS).map(|step| step as f64 / SHARE_STEPS as f64).collect();
     let steps = steps_of_shares(&counts, &places, z);
     let spread = Spread { quantiles: told(quantiles(&steps, Between::Shares), SHARES) };
-    Some(cell(Question::Joined, group, enough, Answer::Spread(spread)))
+    Some(cell(Question::Joined, group, counts.whole(), Answer::Spread(spread)))
 }
 
 /// Kinds of the first words of a group of a size. Without noise a later word tells how many had none, by its interval: they are a group
@@ -193,13 +208,9 @@ fn parts(counts: &Counts, (size, least): (f64, f64), z: f64) -> Option<Parts> {
         }
         told = whole;
         let shares = shares(&of_word, z).unwrap_or_default();
-        parts.extend(WordKind::ALL.into_iter().zip(shares).map(|(kind, one)| Part {
-            word,
-            kind,
-            // Rounded down, so that together they are never more than the whole.
-            share: (one.share * SHARES).floor() / SHARES,
-            low: (one.low * SHARES).floor() / SHARES,
-            high: (one.high * SHARES).ceil() / SHARES,
+        parts.extend(WordKind::ALL.into_iter().zip(shares).map(|(kind, one)| {
+            let Share { share, low, high } = one.outward(SHARES);
+            Part { word, kind, share, low, high }
         }));
     }
     (!parts.is_empty()).then_some(Parts { parts })

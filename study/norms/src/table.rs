@@ -16,9 +16,9 @@ pub struct Figure {
     pub word_kind: Option<&'static str>,
     /// Households counted.
     pub households: u32,
-    /// What kind of figure: `share_by`, `quantile` or `part`.
+    /// What kind of figure: `share_by`, `quantile`, `part` or `hours`.
     pub figure: &'static str,
-    /// Showings or days by which (`share_by`), share below which (`quantile`), the how-manieth word (`part`).
+    /// Showings or days by which (`share_by`), share below which (`quantile`), the how-manieth word (`part`), the hour at which three begin (`hours`).
     pub at: f64,
     /// What the so-manieth word brought (`part`).
     pub brought: Option<&'static str>,
@@ -34,7 +34,7 @@ pub struct Figure {
 pub const COLUMNS: [(&str, &str); 11] = [
     (
         "question",
-        "what is answered: showings_to_first_press, days_to_first_press, joined (share of invitations), words (what first words brought)",
+        "what is answered: showings_to_first_press, days_to_first_press, joined (share of invitations), words (what first words brought), hours (of one press of a learner's own accord, drawn by lot)",
     ),
     ("species", "species of the learner"),
     ("age_band", "its age at its first showing of any word; empty: all ages"),
@@ -42,9 +42,12 @@ pub const COLUMNS: [(&str, &str); 11] = [
     ("households", "households counted; with noise, the noisy count"),
     (
         "figure",
-        "share_by: share pressed by that many showings or days; quantile: where a share of households lies; part: share of a kind of word",
+        "share_by: share pressed by that many showings or days; quantile: where a share of households lies; part: share of a kind of word; hours: share of three hours of the day",
     ),
-    ("at", "share_by: showings or days; quantile: the share, from 0 to 1; part: the how-manieth word, from 1"),
+    (
+        "at",
+        "share_by: showings or days; quantile: the share, from 0 to 1; part: the how-manieth word, from 1; hours: the hour at which they begin, from 0",
+    ),
     ("brought", "part: what that word brought; else empty"),
     ("value", "the estimate; empty: not reached, beyond what was watched"),
     ("low", "lower end of its interval, which holds noise and the choice of households; empty: not reached"),
@@ -89,6 +92,12 @@ fn of_cell(cell: &Cell) -> Vec<Figure> {
                 ..figure("part", f64::from(part.word), told(part.share, part.low, part.high))
             };
             parts.parts.iter().map(part).collect()
+        }
+        Answer::Hours(hours) => {
+            let part = |one: &sayso_norms::HourShare| {
+                figure("hours", f64::from(one.part.begins()), told(one.share, one.low, one.high))
+            };
+            hours.hours.iter().map(part).collect()
         }
     }
 }

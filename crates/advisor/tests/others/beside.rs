@@ -25,6 +25,7 @@ fn waiting(exposures: u32) -> SummaryRow {
         watched: 9,
         invited: 4,
         joined: 3,
+        hours: None,
     }
 }
 

@@ -6,8 +6,8 @@ use sayso_methods::learning::latency::{SurvivalCurve, Wait, kaplan_meier};
 use sayso_methods::stats::{Level, Proportion};
 use sayso_model::{Species, Story};
 use sayso_norms::{
-    AgeBand, Answer, Cell, Curve, MadeBy, Part, Parts, People, Point, Quantile, Quantiles, Question, Release, Rule,
-    Spread, StudyName, SummaryRow, WordKind,
+    AgeBand, Answer, Cell, Curve, DayPart, HourShare, Hours, MadeBy, Part, Parts, People, Point, Quantile, Quantiles,
+    Question, Release, Rule, Spread, StudyName, SummaryRow, WordKind,
 };
 use sayso_sim::{any_home, simulate};
 use std::collections::{BTreeMap, BTreeSet};
@@ -98,6 +98,18 @@ fn parts(rows: &[&SummaryRow]) -> Parts {
     Parts { parts }
 }
 
+fn hours(rows: &[&SummaryRow]) -> Hours {
+    let share = |part: DayPart| {
+        let of_part = rows.iter().filter(|row| row.hours == Some(part)).count();
+        let interval = Proportion::new(of_part as u64, rows.len() as u64).unwrap().clopper_pearson(Level::P95);
+        // Down, so that together they are never more than the whole.
+        let share = (10_000.0 * of_part as f64 / rows.len() as f64).floor() / 10_000.0;
+        let [low, high] = [interval.low.min(share), interval.high].map(rounded);
+        HourShare { part, share, low, high }
+    };
+    Hours { hours: DayPart::ALL.map(share).to_vec() }
+}
+
 fn answer(question: Question, rows: &[&SummaryRow]) -> Option<Answer> {
     let waits = |of: fn(&SummaryRow) -> u32| -> Vec<Wait> {
         rows.iter().map(|row| Wait { time: f64::from(of(row)), event: row.pressed }).collect()
@@ -115,6 +127,7 @@ fn answer(question: Question, rows: &[&SummaryRow]) -> Option<Answer> {
             Answer::Spread(spread(invited.map(|(joined, invited)| f64::from(*joined) / f64::from(*invited)).collect()))
         }
         Question::Words => Answer::Parts(parts(rows)),
+        Question::Hours => Answer::Hours(hours(rows)),
     })
 }
 
@@ -131,10 +144,14 @@ fn cell(
         .filter(|row| row.species == Species::Dog)
         .filter(|row| age_band.is_none_or(|age| row.age_band == age))
         .filter(|row| word_kind.is_none_or(|kind| row.word_kind == kind))
+        .filter(|row| question != Question::Hours || row.hours.is_some())
         .filter(|row| {
             let given = given.entry(&row.household).or_default();
             *given += 1;
-            !of_a_word || *given <= WORDS
+            match question {
+                Question::Hours => *given == 1,
+                _ => !of_a_word || *given <= WORDS,
+            }
         })
         .collect();
     let homes: BTreeSet<_> = rows.iter().map(|row| &row.household).collect();

@@ -60,6 +60,7 @@ fn by_a_law(household: usize, chance: &mut Chance) -> SummaryRow {
         watched: if pressed { watched as u32 } else { exposures / 4 },
         invited: 1,
         joined: 1,
+        hours: None,
     }
 }
 

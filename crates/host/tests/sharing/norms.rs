@@ -4,6 +4,7 @@ use crate::house::{House, event};
 use axum::http::StatusCode;
 use sayso_host::{NormRows, RowsKey, Stories, norm_rows};
 use sayso_model::{Body, Consent, ConsentGiven, Event, Kind, Label, WordCard, WordId};
+use sayso_norms::SummaryRow;
 use sayso_people::Capability;
 use serde_json::json;
 use uuid::Uuid;
@@ -15,6 +16,11 @@ async fn rows(house: &House, key: u8) -> NormRows {
 
 /// A person shows a word twice; the animal has not pressed it yet.
 async fn show(house: &House) {
+    shown(house, false).await;
+}
+
+/// The same, and whether the animal pressed it then.
+async fn shown(house: &House, pressed: bool) {
     let word = WordId(Uuid::now_v7());
     let card = WordCard::new(word, Label::new("wick").unwrap());
     let of_animal = |body: serde_json::Value| {
@@ -27,7 +33,17 @@ async fn show(house: &House) {
         let given = json!({ "kind": "delivery", "answers": press.id, "word": word, "answer": "given" });
         events.extend([press, of_animal(given)]);
     }
+    if pressed {
+        let own = of_animal(json!({ "kind": "press", "word": word, "by": "animal" }));
+        events.push(Event { happened_at: own.happened_at.plus_seconds(5.0), ..own });
+    }
     house.host.server.home(house.home).append(events).await.unwrap();
+}
+
+/// The columns of a row, by name.
+fn columns(rows: &NormRows) -> Vec<String> {
+    let row = serde_json::to_value(&rows.rows[0]).unwrap();
+    row.as_object().unwrap().keys().cloned().collect()
 }
 
 #[tokio::test(flavor = "multi_thread")]
@@ -64,7 +80,7 @@ async fn a_home_is_in_from_its_giving_to_its_taking_back() {
 #[tokio::test(flavor = "multi_thread")]
 async fn a_row_holds_what_the_words_of_the_consent_name_and_earlier_words_keep_counting() {
     let house = House::new().await;
-    show(&house).await;
+    shown(&house, true).await;
     // Given to the third version, which did not name the fields yet.
     let (people, now) = (&house.host.people, house.host.now());
     let session = people.session(&house.keeper.token, now).await.unwrap().unwrap();
@@ -75,9 +91,7 @@ async fn a_row_holds_what_the_words_of_the_consent_name_and_earlier_words_keep_c
     let open = rows(&house, 1).await;
     assert_eq!((open.agreed.len(), open.rows.len()), (1, 1), "what was agreed to holds");
     // Whoever adds a column writes new words: nobody agreed to more than these.
-    let row = serde_json::to_value(&open.rows[0]).unwrap();
-    let fields: Vec<&str> = row.as_object().unwrap().keys().map(String::as_str).collect();
-    let mut named = [
+    let mut named = vec![
         "form",
         "household",
         "learner",
@@ -93,12 +107,14 @@ async fn a_row_holds_what_the_words_of_the_consent_name_and_earlier_words_keep_c
         "joined",
     ];
     named.sort_unstable();
-    let mut fields = fields;
+    let mut fields = columns(&open);
     fields.sort_unstable();
-    assert_eq!(fields, named);
+    assert_eq!(fields, named, "no hours: those words did not name them");
+    assert_eq!((open.rows[0].form, open.rows[0].pressed), (SummaryRow::WITHOUT_HOURS, true));
     // The home is shown both: the words as they are, and those it agreed to.
     let page = house.get(&house.keeper, "/sharing/consent").await;
     assert!(page.holds("how often it was shown before its first press"), "{}", page.body);
+    assert!(page.holds("one drawn by lot from all"), "{}", page.body);
     assert!(page.holds("seconds since the animal’s first showing"), "{}", page.body);
     assert!(page.holds("You agreed to version 3") && page.holds("one home among many, without names"), "{}", page.body);
     assert_eq!(page.body.matches("data-test=\"words-given\"").count(), 1, "{}", page.body);
@@ -123,7 +139,14 @@ async fn a_row_holds_what_the_words_of_the_consent_name_and_earlier_words_keep_c
     house.post(&house.keeper, "/sharing/consent", &form).await;
     let story = house.host.server.home(house.home).story(house.home).await.unwrap();
     assert_eq!(story.as_recorded(Kind::ConsentTakenBack).count(), 1);
-    assert_eq!(rows(&house, 1).await.rows.len(), 1);
+    // Of the words as they are now the hours of one press come in, and nothing else.
+    let open = rows(&house, 1).await;
+    assert_eq!((open.rows.len(), open.rows[0].form), (1, SummaryRow::FORM));
+    named.push("hours");
+    named.sort_unstable();
+    let mut fields = columns(&open);
+    fields.sort_unstable();
+    assert_eq!(fields, named);
 }
 
 #[test]

@@ -2,8 +2,8 @@
 
 use sayso_model::{Day, Species};
 use sayso_norms::{
-    AgeBand, Answer, Cell, Curve, Like, MadeBy, Noise, NotEnough, Outside, Part, Parts, People, Point, Quantile,
-    Quantiles, Question, Release, ReleaseFault, Rule, Spread, WordKind,
+    AgeBand, Answer, Cell, Curve, DayPart, HourShare, Hours, Like, MadeBy, Noise, NotEnough, Outside, Part, Parts,
+    People, Point, Quantile, Quantiles, Question, Release, ReleaseFault, Rule, Spread, WordKind,
 };
 
 fn quantile(value: f64, low: f64, high: f64) -> Quantile {
@@ -50,6 +50,9 @@ fn cell(question: Question, age_band: Option<AgeBand>, word_kind: Option<WordKin
                 Part { word: 2, kind: WordKind::Play, share: 0.5, low: 0.44, high: 0.56 },
             ],
         }),
+        Question::Hours => Answer::Hours(Hours {
+            hours: DayPart::ALL.map(|part| HourShare { part, share: 0.125, low: 0.1, high: 0.15 }).to_vec(),
+        }),
     };
     Cell { question, species: Species::Dog, age_band, word_kind, households: 312, words: 590, answer }
 }
@@ -76,6 +79,7 @@ fn release() -> Release {
             cell(Question::ShowingsToFirstPress, None, None),
             cell(Question::Joined, None, None),
             cell(Question::Words, None, None),
+            cell(Question::Hours, None, None),
         ],
     }
 }
@@ -99,6 +103,13 @@ fn refused(change: impl FnOnce(&mut Release), field: &str) {
     assert!(made.write().is_err(), "{field}: none that is not read is written");
 }
 
+fn hours(made: &mut Release) -> &mut Vec<HourShare> {
+    match &mut made.cells[6].answer {
+        Answer::Hours(hours) => &mut hours.hours,
+        other => panic!("{other:?}"),
+    }
+}
+
 fn first(made: &mut Release) -> &mut Curve {
     match &mut made.cells[0].answer {
         Answer::Curve(curve) => curve,
@@ -108,7 +119,15 @@ fn first(made: &mut Release) -> &mut Curve {
 
 #[test]
 fn whatever_cannot_be_is_refused_by_its_field() {
-    refused(|r| r.form = 2, "form");
+    refused(|r| r.form = 3, "form");
+    refused(|r| r.form = 1, "cells[6].question");
+    refused(|r| hours(r).truncate(7), "cells[6].answer.hours.hours");
+    refused(|r| hours(r).swap(1, 2), "cells[6].answer.hours.hours[1].part");
+    refused(|r| hours(r)[3].low = 0.2, "cells[6].answer.hours.hours[3].share");
+    refused(
+        |r| hours(r)[7] = HourShare { share: 0.2, high: 0.3, ..hours(r)[7] },
+        "cells[6].answer.hours.hours[7].share",
+    );
     refused(|r| r.name = String::new(), "name");
     refused(|r| r.name = "a\nb".to_owned(), "name");
     refused(|r| r.club = Some(" ".to_owned()), "club");

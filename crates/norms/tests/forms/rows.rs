@@ -2,7 +2,7 @@
 
 use proptest::prelude::*;
 use sayso_model::Species;
-use sayso_norms::{AgeBand, StudyName, SummaryRow, WordKind, read_rows, write_rows};
+use sayso_norms::{AgeBand, DayPart, StudyName, SummaryRow, WordKind, read_rows, write_rows};
 
 fn row() -> SummaryRow {
     SummaryRow {
@@ -19,26 +19,39 @@ fn row() -> SummaryRow {
         watched: 200,
         invited: 40,
         joined: 31,
+        hours: Some(DayPart::of_hour(19)),
     }
 }
 
 #[test]
 fn what_is_written_is_read_again() {
-    let not_yet = SummaryRow { word: 2, pressed: false, days: 200, ..row() };
+    let not_yet = SummaryRow { word: 2, pressed: false, days: 200, hours: None, ..row() };
     let rows = vec![row(), not_yet];
     let text = write_rows(&rows).unwrap();
     assert_eq!(read_rows(&text).unwrap(), rows);
     assert_eq!(
         text.lines().next().unwrap(),
-        r#"{"form":1,"household":"h-01","learner":0,"word":1,"species":"dog","age_band":"under 2","word_kind":"play","exposures":61,"pressed":true,"days":12,"watched":200,"invited":40,"joined":31}"#
+        r#"{"form":2,"household":"h-01","learner":0,"word":1,"species":"dog","age_band":"under 2","word_kind":"play","exposures":61,"pressed":true,"days":12,"watched":200,"invited":40,"joined":31,"hours":6}"#
     );
+    // Of a home that agreed to the words before, which name no hours.
+    let before = row().without_hours();
+    let text = write_rows(&[before.clone()]).unwrap();
+    assert!(text.starts_with(r#"{"form":1,"#) && !text.contains("hours"), "{text}");
+    assert_eq!(read_rows(&text).unwrap(), [before]);
 }
 
 #[test]
 fn a_wrong_row_is_refused_with_its_line_and_field() {
     let good = write_rows(&[row()]).unwrap();
     let cases = [
-        (r#""form":1"#, r#""form":2"#, "line 3, form is 2: it must be 1"),
+        (r#""form":2"#, r#""form":3"#, "line 3, form is 3: it must be from 1 to 2"),
+        (r#""form":2"#, r#""form":1"#, "line 3, hours is 6: it must be left out in form 1"),
+        (r#""hours":6"#, r#""hours":8"#, "line 3, hours: 8 is no part of a day"),
+        (
+            r#""pressed":true,"days":12"#,
+            r#""pressed":false,"days":200"#,
+            "line 3, hours is 6: it must be left out where nothing was pressed yet",
+        ),
         (r#""word":1"#, r#""word":0"#, "line 3, word is 0: it must be from 1 to 1000"),
         (r#""exposures":61"#, r#""exposures":4000000"#, "line 3, exposures is 4000000: it must be from 0 to 100000"),
         (r#""days":12"#, r#""days":-1"#, "line 3, days: invalid value: integer `-1`, expected u32"),
@@ -61,7 +74,9 @@ fn a_wrong_row_is_refused_with_its_line_and_field() {
 
 #[test]
 fn a_word_never_shown_and_never_pressed_is_no_row() {
-    let said = write_rows(&[SummaryRow { exposures: 0, pressed: false, days: 200, ..row() }]).unwrap_err().to_string();
+    let said = write_rows(&[SummaryRow { exposures: 0, pressed: false, days: 200, hours: None, ..row() }])
+        .unwrap_err()
+        .to_string();
     assert_eq!(said, "line 1, exposures is 0: it must be from 1 to 100000");
     assert!(write_rows(&[SummaryRow { exposures: 0, days: 0, ..row() }]).is_ok(), "pressed before it was first shown");
 }
@@ -73,7 +88,7 @@ proptest! {
     }
 
     #[test]
-    fn no_cut_row_is_taken_for_another(at in 0_usize..190) {
+    fn no_cut_row_is_taken_for_another(at in 0_usize..200) {
         let text = write_rows(&[row()]).unwrap();
         let cut = &text[..at.min(text.len() - 2)];
         prop_assert!(read_rows(cut).map_or(true, |rows| rows.is_empty()), "{}", cut);

@@ -72,7 +72,16 @@ async fn it_lays_each_word_beside_those_of_others_with_interval_count_and_source
         told += 1;
     }
     assert!(told > 0, "something is told");
-    assert_eq!(page.matches("<figure class=\"chart\"").count(), drawn);
+    // A picture of each word, and one of hours.
+    assert_eq!(page.matches("<figure class=\"chart\"").count(), drawn + 1);
+    let (nearest, shares) = sayso_advisor::others::hours(&release, &rows[0].row).unwrap();
+    let hours = page.split("data-test=\"hours\"").nth(1).unwrap();
+    assert!(hours.contains(&format!("In {} homes with dogs", nearest.cell.households)), "{hours}");
+    let most = shares.iter().max_by(|a, b| a.share.total_cmp(&b.share)).unwrap();
+    let percent = |share: f64| format!("{:.0}%", 100.0 * share);
+    let told = format!("lay {} (95% interval: {} to {})", percent(most.share), percent(most.low), percent(most.high));
+    assert!(hours.contains(&told), "{told}: {hours}");
+    assert!(hours.contains("no timetable for"), "{hours}");
     assert_eq!(page.matches("data-test=\"invented\"").count(), 1, "marked before anything is told");
     assert!(page.contains("Invented homes, made by a simulation") && page.contains("1 Mar 2026"), "{page}");
     assert!(page.contains("data-test=\"taking-part\""));
@@ -81,6 +90,24 @@ async fn it_lays_each_word_beside_those_of_others_with_interval_count_and_source
     for word in ["slow", "rank", "percentile", "behind"] {
         assert!(!page.split("<main").nth(1).unwrap().contains(word), "{word}");
     }
+}
+
+#[tokio::test]
+async fn hours_are_not_told_of_too_few_nor_by_a_release_of_the_form_before() {
+    let (web, animal, _) = home().await;
+    let path = format!("/a/{animal}/others");
+    let mut release = Release::read(INVENTED).unwrap();
+    // Hours of another species only.
+    for cell in release.cells.iter_mut().filter(|cell| cell.question == sayso_norms::Question::Hours) {
+        cell.species = Species::Cat;
+    }
+    keep(&web, &release.write().unwrap());
+    let few = page(&web, &path, Language::En).await;
+    assert!(few.split("data-test=\"hours\"").nth(1).unwrap().contains("Not enough like yours"), "{few}");
+    release.cells.retain(|cell| cell.question != sayso_norms::Question::Hours);
+    release.form = 1;
+    keep(&web, &release.write().unwrap());
+    assert!(!page(&web, &path, Language::En).await.contains("data-test=\"hours\""));
 }
 
 #[tokio::test]

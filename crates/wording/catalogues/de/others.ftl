@@ -95,6 +95,16 @@ others-kind-name = { $kind ->
     [closing] Ende einer Sitzung
    *[other] nicht gesagt
 }
+others-hours-title = Stunden des Tages
+others-hours = In { $homes ->
+    [one] { $homes } Haushalt
+   *[other] { $homes } Haushalten
+} mit { $who }, wo das Tier von selbst drückte: in welchen Stunden ein Drücken lag, je Haushalt eines gelost.
+others-hours-most = Von { $from } bis { $to } lagen { $value } ({ $level }-Intervall: { $low } bis { $high }), der größte Anteil.
+others-hours-caution = Tiere drücken, wenn Menschen zu Hause und die Knöpfe erreichbar sind. Das ist kein Zeitplan für { $name }.
+others-hours-axis = Stunde des Tages
+others-hours-share = % der Haushalte
+others-hours-span = { $from } bis { $to }
 others-source-title = Woher das kommt
 others-source = Aus der Ausgabe „{ $release }“ vom { $date }.
 others-self-chosen = Diese Haushalte wollten Notizen führen und weitergeben. Das sind nicht alle Tiere und keine Stichprobe, die für alle stünde.

@@ -102,6 +102,16 @@ others-kind-name = { $kind ->
     [closing] the end of a session
    *[other] not said
 }
+others-hours-title = Hours of the day
+others-hours = In { $homes ->
+    [one] { $homes } home
+   *[other] { $homes } homes
+} with { $who } that pressed by themselves: in which hours one press lay, one drawn by lot from each home.
+others-hours-most = From { $from } to { $to } lay { $value } ({ $level } interval: { $low } to { $high }), the largest share.
+others-hours-caution = Animals press when people are at home and the buttons are in reach. It is no timetable for { $name }.
+others-hours-axis = hour of the day
+others-hours-share = % of homes
+others-hours-span = { $from } to { $to }
 others-source-title = Where this comes from
 others-source = From the release “{ $release }” of { $date }.
 others-self-chosen = These homes chose to keep records and to give them. They are not all animals, and not a fair sample of them.

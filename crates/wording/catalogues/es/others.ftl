@@ -102,6 +102,16 @@ others-kind-name = { $kind ->
     [closing] fin de una sesión
    *[other] no se dijo
 }
+others-hours-title = Horas del día
+others-hours = En { $homes ->
+    [one] { $homes } hogar
+   *[other] { $homes } hogares
+} con { $who } que pulsaron por sí mismos: en qué horas cayó una pulsación, una sacada por sorteo de cada hogar.
+others-hours-most = De { $from } a { $to } cayó el { $value } (intervalo del { $level }: { $low } a { $high }), la proporción más alta.
+others-hours-caution = Los animales pulsan cuando hay gente en casa y los botones están a su alcance. No es un horario para { $name }.
+others-hours-axis = hora del día
+others-hours-share = % de los hogares
+others-hours-span = { $from } a { $to }
 others-source-title = De dónde viene esto
 others-source = De la edición «{ $release }» del { $date }.
 others-self-chosen = Estos hogares quisieron llevar anotaciones y darlas. No son todos los animales ni una muestra que valga por todos.

@@ -102,6 +102,16 @@ others-kind-name = { $kind ->
     [closing] fin d’une séance
    *[other] pas dit
 }
+others-hours-title = Heures de la journée
+others-hours = Dans { $homes ->
+    [1] { $homes } foyer
+   *[other] { $homes } foyers
+} avec { $who } qui ont appuyé d’eux-mêmes : dans quelles heures tombait un appui, un seul tiré au sort par foyer.
+others-hours-most = De { $from } à { $to } : { $value } (intervalle à { $level } : { $low } à { $high }), la plus grande part.
+others-hours-caution = Les animaux appuient quand il y a quelqu’un et que les boutons sont à portée. Ce n’est pas un horaire pour { $name }.
+others-hours-axis = heure de la journée
+others-hours-share = % des foyers
+others-hours-span = { $from } à { $to }
 others-source-title = D’où cela vient
 others-source = De l’édition « { $release } » du { $date }.
 others-self-chosen = Ces foyers ont choisi de noter et de donner leurs notes. Ce ne sont pas tous les animaux, ni un échantillon qui vaille pour tous.

@@ -102,6 +102,16 @@ others-kind-name = { $kind ->
     [closing] fim de uma sessão
    *[other] não dito
 }
+others-hours-title = Horas do dia
+others-hours = Em { $homes ->
+    [1] { $homes } casa
+   *[other] { $homes } casas
+} com { $who } que apertaram por si mesmos: em quais horas caiu um aperto, um sorteado de cada casa.
+others-hours-most = De { $from } a { $to }: { $value } (intervalo de { $level }: { $low } a { $high }), a maior fatia.
+others-hours-caution = Os animais apertam quando há gente em casa e os botões estão ao alcance. Não é um horário para { $name }.
+others-hours-axis = hora do dia
+others-hours-share = % das casas
+others-hours-span = { $from } a { $to }
 others-source-title = De onde isto vem
 others-source = Da edição “{ $release }” de { $date }.
 others-self-chosen = Estas casas escolheram manter anotações e dá-las. Não são todos os animais, nem uma amostra que valha por todos.

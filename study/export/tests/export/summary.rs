@@ -8,7 +8,7 @@ use sayso_advisor::summary::summary_rows;
 use sayso_methods::learning::latency::{Wait, kaplan_meier};
 use sayso_methods::stats::Level;
 use sayso_model::Story;
-use sayso_norms::{StudyName, SummaryRow};
+use sayso_norms::{DayPart, StudyName, SummaryRow};
 use sayso_sim::{any_home, simulate};
 use std::collections::{BTreeMap, BTreeSet};
 use study_cohort::{By, Kind, Outcome, Question, Row, animals_batch, ask, config, events_batch};
@@ -60,6 +60,10 @@ fn a_row_says_of_a_word_what_the_table_says() {
             let invited: Vec<_> = of_word.iter().filter(|r| r.kind == Kind::Invitation).collect();
             let took_part = invited.iter().filter(|r| r.joined == Some(true)).count();
             assert_eq!((invited.len(), took_part), (row.invited as usize, row.joined as usize));
+            let own = of_word.iter().filter(|r| r.kind == Kind::Press && r.by == Some(By::Animal));
+            let parts: Vec<DayPart> = own.map(|r| DayPart::of_hour(r.hour)).collect();
+            assert_eq!(row.hours.is_some(), !parts.is_empty(), "{row:?}");
+            assert!(row.hours.is_none_or(|part| parts.contains(&part)), "{row:?}: {parts:?}");
             assert!(seen.insert((row.learner, row.word)));
             joined += row.joined;
             *(if row.pressed { &mut pressed } else { &mut open }) += 1;
@@ -68,6 +72,30 @@ fn a_row_says_of_a_word_what_the_table_says() {
         assert_eq!(words.len(), summary.len(), "a row for every word that was shown");
     }
     assert!(pressed > 5 && open > 0 && joined > 100, "{pressed} {open} {joined}: they say something of each");
+}
+
+#[test]
+fn hours_of_a_press_drawn_by_lot_are_on_average_those_of_all_presses() {
+    // Of each word the share of its own presses in each part of the day is what the draw should come to, in the mean over words.
+    let (mut off, mut varies, mut words) = ([0.0; DayPart::MANY], [0.0; DayPart::MANY], 0);
+    for (table, summary) in homes() {
+        for row in &summary {
+            let Some(drawn) = row.hours else { continue };
+            let of_word = |r: &&Row| r.animal == row.learner && r.word.map(|w| w.0) == Some(row.word - 1);
+            let own = table.rows.iter().filter(of_word).filter(|r| r.kind == Kind::Press && r.by == Some(By::Animal));
+            let parts: Vec<DayPart> = own.map(|r| DayPart::of_hour(r.hour)).collect();
+            for (at, part) in DayPart::ALL.into_iter().enumerate() {
+                let share = parts.iter().filter(|one| **one == part).count() as f64 / parts.len() as f64;
+                off[at] += f64::from(u8::from(drawn == part)) - share;
+                varies[at] += share * (1.0 - share);
+            }
+            words += 1;
+        }
+    }
+    assert!(words > 20, "{words} words");
+    for (off, varies) in off.iter().zip(varies) {
+        assert!(off.abs() <= 4.0 * varies.sqrt() + 1e-9, "{off} of {varies}");
+    }
 }
 
 #[tokio::test]

@@ -14,6 +14,15 @@ pub struct Share {
     pub high: f64,
 }
 
+impl Share {
+    /// Rounded to so many steps of 1: the share down, so that together they are never more than the whole, its interval outward.
+    #[must_use]
+    pub fn outward(self, steps: f64) -> Self {
+        let (down, up) = (|x: f64| (x * steps).floor() / steps, |x: f64| (x * steps).ceil() / steps);
+        Self { share: down(self.share), low: down(self.low), high: up(self.high) }
+    }
+}
+
 /// The share of each bin, of all. None where the noise leaves the sum itself unsure.
 #[must_use]
 pub fn shares(counts: &Counts, z: f64) -> Option<Vec<Share>> {

@@ -2,7 +2,7 @@
 
 use crate::made::{Kept, order, row};
 use sayso_model::Species;
-use sayso_norms::{AgeBand, Question, SummaryRow, WordKind, read_rows};
+use sayso_norms::{AgeBand, DayPart, Question, SummaryRow, WordKind, read_rows};
 use study_norms::draw::{Drawn, draw};
 use study_norms::known::Laws;
 use study_norms::loss::Counted;
@@ -39,6 +39,7 @@ fn homes() -> Vec<(&'static str, Vec<SummaryRow>)> {
             exposures: u32::from(word) * 100,
             days: u32::from(word),
             watched: 2_000,
+            hours: Some(DayPart::ALL[usize::from(word) % DayPart::MANY]),
             ..row("seen", learner, word)
         })
     };
@@ -152,7 +153,7 @@ fn two_releases_of_neighbours_cannot_be_told_apart_by_more_than_their_epsilon() 
     let others: Vec<SummaryRow> = (0..170).map(|n| row(&format!("h{n}"), 0, 1)).collect();
     let with: Vec<SummaryRow> = others.iter().cloned().chain([row("seen", 0, 1)]).collect();
     let (with, without) = (draw(&with, "a"), draw(&others, "a"));
-    let (runs, large) = (6_000, 0.8);
+    let (runs, large) = (16_000, 0.8);
     let hits = |noise: &mut dyn Noise| {
         let there = (0..runs).filter(|_| evidence(&with, &without, noise) >= large).count() as u32;
         let not_there = (0..runs).filter(|_| -evidence(&without, &with, noise) >= large).count() as u32;
@@ -208,6 +209,9 @@ fn crafted_rows_do_not_come_in() {
         ("\"learner\":0", "\"learner\":256", "learner"),
         ("\"pressed\":true", "\"pressed\":1", "pressed"),
         ("\"dog\"", "\"dog \"", "species"),
+        ("\"hours\":6", "\"hours\":8", "hours"),
+        ("\"hours\":6", "\"hours\":[6,7]", "hours"),
+        ("\"form\":2", "\"form\":1", "hours"),
     ] {
         let bad = good.replace(what, with);
         assert_ne!(bad, good, "{what}");
@@ -218,7 +222,7 @@ fn crafted_rows_do_not_come_in() {
 
 #[test]
 fn rows_given_twice_or_later_again_count_once() {
-    let early = SummaryRow { pressed: false, exposures: 4, days: 20, watched: 20, ..row("h", 0, 1) };
+    let early = SummaryRow { pressed: false, hours: None, exposures: 4, days: 20, watched: 20, ..row("h", 0, 1) };
     let late = row("h", 0, 1);
     let one = draw([&late], "a");
     assert_eq!(draw([&late, &late], "a"), one);

@@ -51,11 +51,11 @@ fn the_median_is_off_by_as_much_as_is_promised() {
 }
 
 #[test]
-fn shares_joined_and_kinds_of_words_are_held_as_often_as_they_say() {
+fn shares_joined_kinds_of_words_and_hours_are_held_as_often_as_they_say() {
     let laws = Laws { words: 3, ..Laws::default() };
     let places = [0.25, 0.5, 0.75].map(|share| laws.quantile(Laws::joined_by, share));
     for loss in [None, Some(Loss::YEARLY)] {
-        let (mut joined, mut words) = ((0, 0), (0, 0));
+        let (mut joined, mut words, mut hours) = ((0, 0), (0, 0), (0, 0));
         let mut noise = FromSeed::new(3);
         for seed in 0..300 {
             let rows = laws.rows(800, 1_000 + seed);
@@ -77,9 +77,19 @@ fn shares_joined_and_kinds_of_words_are_held_as_often_as_they_say() {
                 // Each of eight kinds is as likely as the others, whichever word it is.
                 words.1 += parts.parts.iter().filter(|part| (part.low..=part.high).contains(&0.125)).count() as u32;
             }
+            if let Some(Answer::Hours(told)) = of(Question::Hours).map(|cell| &cell.answer) {
+                hours.0 += told.hours.len() as u32;
+                let held =
+                    told.hours.iter().zip(laws.hours).filter(|(one, truth)| (one.low..=one.high).contains(truth));
+                hours.1 += held.count() as u32;
+            }
         }
-        for (what, (told, held)) in [("joined", joined), ("words", words)] {
+        for (what, (told, held)) in [("joined", joined), ("words", words), ("hours", hours)] {
             let share = f64::from(held) / f64::from(told);
+            if what == "hours" && loss.is_none() {
+                assert_eq!(told, 0, "a club is told no hours");
+                continue;
+            }
             assert!(told > 800 && (0.93..=0.98).contains(&share), "{what}, {loss:?}: {held} of {told}, {share}");
         }
     }

@@ -1,14 +1,14 @@
 //! Markup of Others.
 
-use crate::chart::{Axis, Lines, Mark, Series, lines, nice_axis};
+use crate::chart::{Axis, Bar, Lines, Mark, Series, bars, lines, nice_axis};
 use crate::page::AnimalPage;
 use maud::{Markup, html};
-use sayso_advisor::others::{Beside, beside, first_words, taking_part};
+use sayso_advisor::others::{Beside, beside, first_words, hours, taking_part};
 use sayso_advisor::summary::Summary;
 use sayso_model::WordId;
-use sayso_norms::{Cell, Curve, Nearest, People, Question, Release, SummaryRow, WordKind};
+use sayso_norms::{Cell, Curve, HourShare, Nearest, People, Question, Release, SummaryRow, WordKind};
 use sayso_people::Capability;
-use sayso_wording::others::{half, joined, kind_name, level, own, source, who};
+use sayso_wording::others::{half, hours_span, hours_told, joined, kind_name, level, own, source, who};
 use sayso_wording::{Locale, figures, say};
 
 /// The page below its heading.
@@ -31,6 +31,7 @@ pub fn page(page: &AnimalPage, summaries: &[Summary]) -> Markup {
             None => p data-test="nothing-shown" { (say!(l, others::nothing_shown)) },
             Some(Summary { row, .. }) => {
                 (joining(page, &release, row, summaries))
+                (hours_of_day(page, &release, row))
                 (words(l, &release, row))
             }
         }
@@ -170,6 +171,42 @@ fn joining(page: &AnimalPage, release: &Release, row: &SummaryRow, summaries: &[
             }
         }
     }
+}
+
+/// In which hours of the day animals press.
+fn hours_of_day(page: &AnimalPage, release: &Release, row: &SummaryRow) -> Markup {
+    let (l, name) = (&page.locale, page.card.name.as_str());
+    // A release of the form before tells of no hours of anybody.
+    if !release.cells.iter().any(|cell| cell.question == Question::Hours) {
+        return html! {};
+    }
+    let title = say!(l, others::hours_title);
+    html! {
+        section.card data-test="hours" {
+            h2.first { (title) }
+            @match hours(release, row) {
+                Err(_) => p { (say!(l, others::not_enough)) },
+                Ok((nearest, shares)) => {
+                    @let told = hours_told(l, release, nearest.cell, shares);
+                    p { (told) }
+                    (wider(l, &nearest))
+                    (bars(l, &title, &told, &say!(l, others::hours_axis), &say!(l, others::hours_share), &hours_drawn(l, shares)))
+                    p.note { (say!(l, others::hours_caution, name = name)) }
+                }
+            }
+        }
+    }
+}
+
+fn hours_drawn(l: &Locale, shares: &[HourShare]) -> Vec<Bar> {
+    let bar = |one: &HourShare| Bar {
+        tick: l.hour(one.part.begins()),
+        name: hours_span(l, one.part),
+        value: 100.0 * one.share,
+        interval: Some((100.0 * one.low, 100.0 * one.high)),
+        n: None,
+    };
+    shares.iter().map(bar).collect()
 }
 
 /// What first words brought.
