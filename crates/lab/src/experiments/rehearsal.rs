@@ -274,7 +274,7 @@ pub fn run(work: &Work) -> Result<Section, LabError> {
     ));
     section.add(Finding::mean(
         "learned more than by changing something at random, pairwise",
-        Wanted::AtLeast(0.0),
+        Wanted::Difference,
         &less(2, |t| t.learned),
         In::Number(""),
     ));

@@ -39,7 +39,7 @@ rehearse-how = { $which ->
     [likes] Tipp auf „Zwei hinhalten“: Du hältst auf jeder Seite eins hin. Dann halt still, bis { $name } gewählt hat, oder keins, und damit fertig ist. Zwölf Paare sagen am meisten, weniger sagen weniger.
     [showing] Tipp auf einen Knopf: Du drückst ihn und sagst sein Wort. Tipp noch einmal, um die Sache zu geben. Gib sofort, verteile die Drücke auf die Wörter und lass Zeit zum Fressen und Spielen.
     [leaving] Zeig Wörter, wie du magst. Wenn { $name } weggeht, lass es so sein: kein Rufen, nichts im Weg. Dann beende.
-    [inviting] Tipp auf „Einladen“ und einen Knopf: Du hältst die Sache sichtbar hin. Dann tu fünf Sekunden lang nichts. Was auch kommt: drück, sag und gib. Ist { $name } weggegangen, lass es gut sein.
+    [inviting] Tipp auf „Einladen“ und einen Knopf: Du hältst die Sache sichtbar hin. Dann tu fünf Sekunden lang nichts. Gedrückt? Sag das Wort und gib sofort. Nicht gedrückt? Drück selbst, sag es, gib es. Ist { $name } weggegangen, lass es gut sein.
     [evening] { $name } drückt. Beantworte jeden Druck: gib, sag „jetzt nicht“ oder gib etwas anderes. Die Leckerchen gehen zu Ende.
     [stuck] Das umrandete Wort kommt nicht voran. Etwas hält es auf: Probier eins nach dem anderen aus, schau, was { $name } tut, und beende, wenn du eine Idee hast. Dann sagst du, was es ist, und erfährst, was wahr war.
    *[free] Alles, was das Brett hat, und was einen sonst verlockt: rufen, in den Weg treten, noch einmal sagen.

@@ -41,7 +41,7 @@ rehearse-how = { $which ->
     [likes] Tap “Hold out two”: you hold one thing on each side. Then hold still until { $name } has chosen, or chosen neither, and is done with it. Twelve pairs tell most; fewer tell less.
     [showing] Tap a button: you press it and say its word. Tap it again to give the thing. Give at once, share the presses between the words, and leave time to eat and play.
     [leaving] Show words as you like. When { $name } goes away, let it be: no calling, nothing in the way. Then end.
-    [inviting] Tap “Invite” and a button: you hold the thing in view. Then do nothing for five seconds. Whatever comes of it, press, say and give. Where { $name } has gone away, let it be.
+    [inviting] Tap “Invite” and a button: you hold the thing in view. Then do nothing for five seconds. Pressed? Say the word and give at once. Not pressed? Press it yourself, say it, give it. Where { $name } has gone away, let it be.
     [evening] { $name } presses. Answer each press: give it, say “not now”, or give something else. Treats run out.
     [stuck] The outlined word does not get on. Something holds it up: try one thing after the other, watch what { $name } does, and end when you have an idea. Then you say what it is, and hear what was true.
    *[free] All that the Board has, and what tempts one besides: calling, standing in the way, saying it again.

@@ -39,7 +39,7 @@ rehearse-how = { $which ->
     [likes] Toca «Ofrecer dos»: tienes una cosa a cada lado. Luego no te muevas hasta que { $name } elija, o no elija ninguna, y termine. Doce pares dicen lo más; menos dicen menos.
     [showing] Toca un botón: lo pulsas y dices su palabra. Tócalo otra vez para dar la cosa. Da enseguida, reparte las pulsaciones entre las palabras y deja tiempo para comer y jugar.
     [leaving] Muestra palabras como quieras. Cuando { $name } se vaya, deja que sea así: sin llamar, sin nada en medio. Después termina.
-    [inviting] Toca «Invitar» y un botón: tienes la cosa a la vista. Luego no hagas nada durante cinco segundos. Venga lo que venga, pulsa, di y da. Si { $name } se ha ido, déjalo estar.
+    [inviting] Toca «Invitar» y un botón: tienes la cosa a la vista. Luego no hagas nada durante cinco segundos. ¿Se pulsó? Di la palabra y da enseguida. ¿No se pulsó? Púlsalo tú, dilo, da. Si { $name } se ha ido, déjalo estar.
     [evening] { $name } pulsa. Responde a cada pulsación: da la cosa, di «ahora no» o da otra cosa. Los premios se acaban.
     [stuck] La palabra con borde no avanza. Algo la frena: prueba una cosa tras otra, mira qué hace { $name } y termina cuando tengas una idea. Después dices qué es y sabes qué era verdad.
    *[free] Todo lo que tiene el tablero, y lo que además tienta: llamar, ponerse en medio, decirlo otra vez.

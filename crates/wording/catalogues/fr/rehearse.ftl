@@ -39,7 +39,7 @@ rehearse-how = { $which ->
     [likes] Touche « En tendre deux » : tu tiens une chose de chaque côté. Puis ne bouge plus jusqu’à ce que { $name } ait choisi, ou rien choisi, et ait fini. Douze paires en disent le plus ; moins en disent moins.
     [showing] Touche un bouton : tu appuies dessus et dis son mot. Touche-le encore pour donner la chose. Donne aussitôt, partage les appuis entre les mots, et laisse le temps de manger et de jouer.
     [leaving] Montre des mots comme tu veux. Quand { $name } s’en va, laisse faire : pas d’appel, rien en travers. Puis termine.
-    [inviting] Touche « Inviter » et un bouton : tu tiens la chose en vue. Puis ne fais rien pendant cinq secondes. Quoi qu’il en vienne, appuie, dis et donne. Si { $name } est parti, laisse faire.
+    [inviting] Touche « Inviter » et un bouton : tu tiens la chose en vue. Puis ne fais rien pendant cinq secondes. Appuyé ? Dis le mot et donne aussitôt. Pas appuyé ? Appuie toi-même, dis-le, donne. Si { $name } est parti, laisse faire.
     [evening] { $name } appuie. Réponds à chaque appui : donne, dis « pas maintenant » ou donne autre chose. Les friandises s’épuisent.
     [stuck] Le mot encadré n’avance pas. Quelque chose le retient : essaie une chose après l’autre, regarde ce que fait { $name } et termine quand tu as une idée. Puis tu dis ce que c’est, et tu apprends ce qui était vrai.
    *[free] Tout ce qu’a le tableau, et ce qui tente en plus : appeler, se mettre en travers, le redire.

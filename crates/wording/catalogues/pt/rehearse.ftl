@@ -39,7 +39,7 @@ rehearse-how = { $which ->
     [likes] Toque em “Oferecer duas”: você segura uma coisa de cada lado. Depois fique imóvel até { $name } escolher, ou não escolher nenhuma, e terminar. Doze pares dizem mais; menos dizem menos.
     [showing] Toque num botão: você o aperta e diz a palavra. Toque de novo para dar a coisa. Dê na hora, divida os apertos entre as palavras e deixe tempo para comer e brincar.
     [leaving] Mostre palavras como quiser. Quando { $name } for embora, deixe ser assim: sem chamar, sem nada no caminho. Depois termine.
-    [inviting] Toque em “Convidar” e num botão: você segura a coisa à vista. Depois não faça nada por cinco segundos. Venha o que vier, aperte, diga e dê. Se { $name } foi embora, deixe estar.
+    [inviting] Toque em “Convidar” e num botão: você segura a coisa à vista. Depois não faça nada por cinco segundos. Apertou? Diga a palavra e dê na hora. Não apertou? Aperte você, diga, dê. Se { $name } foi embora, deixe estar.
     [evening] { $name } aperta. Responda a cada aperto: dê a coisa, diga “agora não” ou dê outra coisa. Os petiscos acabam.
     [stuck] A palavra com contorno não avança. Algo a segura: experimente uma coisa depois da outra, veja o que { $name } faz e termine quando tiver uma ideia. Depois você diz o que é e fica sabendo o que era verdade.
    *[free] Tudo o que o quadro tem, e o que mais tenta a gente: chamar, ficar no caminho, dizer de novo.

@@ -29,8 +29,7 @@ const fn about(change: &Change) -> Option<&'static str> {
         Change::LetEat | Change::Give | Change::Sooner { .. } | Change::Oftener | Change::Even { .. } => "showing",
         Change::WhenThere | Change::LetChoose | Change::MorePairs => "wants",
         Change::Wait => "inviting",
-        Change::Answer => "own-way",
-        Change::Instead { .. } => "not-now",
+        Change::Answer | Change::Instead { .. } => "not-now",
         Change::Try => "stuck",
         Change::TooSoon | Change::CarryOn => return None,
     })
@@ -82,6 +81,7 @@ mod tests {
             (Change::StepAway, "body"),
             (Change::Wait, "inviting"),
             (Change::Sooner { delay_s: 4.0 }, "showing"),
+            (Change::Answer, "not-now"),
             (Change::Instead { word: thing }, "not-now"),
             (Change::MorePairs, "wants"),
             (Change::Try, "stuck"),
