@@ -68,6 +68,8 @@ impl Person {
             // Nothing of this is done in the exercise at hand.
             Change::Wait
             | Change::LetChoose
+            | Change::Soften { .. }
+            | Change::Longer { .. }
             | Change::MorePairs
             | Change::Instead { .. }
             | Change::Give

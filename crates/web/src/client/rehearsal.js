@@ -41,7 +41,9 @@ export function standing(told, t) {
         s.waits = s.then = undefined;
         break;
       case "give":
-        s.own = s.shown = s.then = undefined;
+        // What was just shown is given for that, though another press waits.
+        if (s.own && (s.own.thing === m.thing || s.shown?.thing !== m.thing)) s.own = undefined;
+        s.shown = s.then = undefined;
         s.lies = true;
         break;
       case "offer":

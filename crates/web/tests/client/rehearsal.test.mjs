@@ -23,6 +23,14 @@ test("a shown word waits for its thing, and a press of the animal for its answer
   assert.equal(standing(all, 9000).own, undefined);
 });
 
+test("what was just shown is given for that, and the animal's press of another word still waits", () => {
+  const all = told([0, "show", 1], [400, "pressed", 2], [900, "give", 1], [2000, "give", 2]);
+  assert.deepEqual(standing(all, 950).own, { thing: 2, at: 400 });
+  assert.equal(standing(all, 950).shown, undefined);
+  assert.equal(standing(all, 2100).own, undefined);
+  assert.equal(standing(told([0, "show", 1], [400, "pressed", 2], [900, "give", 3]), 950).own, undefined);
+});
+
 test("an offer waits until the animal presses, the wait is over or the person does something else", () => {
   const offered = [1000, "offer", 0];
   assert.ok(standing(told(offered), 3000).waits);

@@ -147,6 +147,8 @@ rehearse-send = Senden
 rehearse-went = Wie es lief
 rehearse-one-thing = Eins fürs nächste Mal
 rehearse-change = { $change ->
+    [soften] Ist { $name } vor „{ $word }“ einmal zurückgefahren: Drück den Knopf nicht wieder, bevor er leiser ist.
+    [longer] Bleib die zwei Minuten, solange { $name } mag.
     [let-choose] Halt still, bis { $name } gewählt oder sich abgewandt hat. Kein zweites Wort, kein nächstes Paar.
     [more-pairs] Halt mehr Paare hin: jedes Ding mindestens fünfmal.
     [step-away] Geh bei einem starken Zeichen sofort weg oder beende. Alles andere kann warten.
@@ -169,6 +171,8 @@ rehearse-change = { $change ->
    *[carry-on] Mach so weiter.
 }
 rehearse-because = { $change ->
+    [soften] Wieder gedrückt, nachdem { $name } davor zurückgefahren war: { $figure }
+    [longer] Du hast nach { $figure } beendet.
     [let-choose] In Ruhe wählen lassen: { $figure }
     [more-pairs] Paare: { $figure }
     [step-away] Starke Zeichen beachtet: { $figure }
@@ -184,7 +188,7 @@ rehearse-because = { $change ->
     [instead] Drücke von „{ $word }“, auf die „jetzt nicht“ kam: { $figure }
     [even] Gezeigt: { $figure }
     [oftener] Gezeigt: { $figure }
-    [give] So oft gegeben: { $figure }
+    [give] Gegeben, von dem, was du gedrückt hast: { $figure }
     [try] So viel Verschiedenes ausprobiert: { $figure }
     [stay] { $name } ging nicht weg, also lässt sich über das Gehenlassen nichts sagen.
     [too-soon] Nichts wurde gezeigt, gegeben, eingeladen oder beantwortet.
@@ -196,6 +200,7 @@ rehearse-care-guards = Im Leben kann beißen, wer Futter verteidigt: Nimm nichts
 rehearse-measured = Wie du gelehrt hast
 rehearse-measured-what = Die Zahlen des echten Gebrauchs, aus dieser einen Probe.
 rehearse-row = { $which ->
+    [paid] Gegeben, von dem, was du gedrückt hast
     [held] In Ruhe wählen lassen
     [delay] Von deinem Druck bis zur Sache
     [answer-delay] Vom Druck bis zur Sache, wenn { $name } drückte
@@ -204,7 +209,7 @@ rehearse-row = { $which ->
     [taken] Genommen, von dem, was du gezeigt hast
     [waits] Warten eingehalten
     [answered] Drücke beantwortet
-    [alternatives] Etwas anderes gegeben, bei „jetzt nicht“
+    [alternatives] Etwas anderes gegeben, wo es nicht das Gedrückte war
     [leaving] Gehen respektiert
     [mild] Leichte Zeichen beachtet
     [strong] Starke Zeichen beachtet

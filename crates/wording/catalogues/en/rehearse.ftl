@@ -149,6 +149,8 @@ rehearse-send = Send it
 rehearse-went = How it went
 rehearse-one-thing = One thing for next time
 rehearse-change = { $change ->
+    [soften] Once { $name } started back from “{ $word }”: do not press it again before it is softer.
+    [longer] Stay for the two minutes, as long as { $name } likes to.
     [let-choose] Hold still until { $name } has chosen or turned away. No second word, no next pair.
     [more-pairs] Hold out more pairs: each thing at least five times.
     [step-away] At a strong sign step away at once, or end. Everything else can wait.
@@ -171,6 +173,8 @@ rehearse-change = { $change ->
    *[carry-on] Carry on like this.
 }
 rehearse-because = { $change ->
+    [soften] Pressed again after { $name } started back from it: { $figure }
+    [longer] You ended it after { $figure }.
     [let-choose] Choices left in peace: { $figure }
     [more-pairs] Pairs: { $figure }
     [step-away] Strong signs heeded: { $figure }
@@ -186,7 +190,7 @@ rehearse-because = { $change ->
     [instead] Presses of “{ $word }” answered with “not now”: { $figure }
     [even] Showings: { $figure }
     [oftener] Showings: { $figure }
-    [give] Things given: { $figure }
+    [give] Given, of what you pressed: { $figure }
     [try] Kinds of things tried: { $figure }
     [stay] { $name } did not go away, so nothing can be said of letting go.
     [too-soon] Nothing was shown, given, invited or answered.
@@ -198,6 +202,7 @@ rehearse-care-guards = In life, whoever guards food may bite: take nothing from 
 rehearse-measured = How you taught
 rehearse-measured-what = The figures of real use, of this one rehearsal.
 rehearse-row = { $which ->
+    [paid] Given, of what you pressed
     [held] Choices left in peace
     [delay] From your press to the thing
     [answer-delay] From { $name }’s press to the thing
@@ -206,7 +211,7 @@ rehearse-row = { $which ->
     [taken] Taken, of what you showed
     [waits] Waits kept
     [answered] Presses answered
-    [alternatives] Something else given, of “not now”
+    [alternatives] Something else given, where it was not what was pressed
     [leaving] Leaving honoured
     [mild] Mild signs heeded
     [strong] Strong signs heeded

@@ -147,6 +147,8 @@ rehearse-send = Enviar
 rehearse-went = Cómo fue
 rehearse-one-thing = Una cosa para la próxima vez
 rehearse-change = { $change ->
+    [soften] Una vez que { $name } retrocedió ante «{ $word }»: no lo pulses otra vez antes de que suene más bajo.
+    [longer] Quédate los dos minutos, mientras { $name } quiera.
     [let-choose] No te muevas hasta que { $name } elija o se aparte. Sin otra palabra, sin otro par.
     [more-pairs] Ofrece más pares: cada cosa al menos cinco veces.
     [step-away] Ante una señal fuerte apártate enseguida, o termina. Todo lo demás puede esperar.
@@ -169,6 +171,8 @@ rehearse-change = { $change ->
    *[carry-on] Sigue así.
 }
 rehearse-because = { $change ->
+    [soften] Pulsado otra vez después de que { $name } retrocediera: { $figure }
+    [longer] Terminaste después de { $figure }.
     [let-choose] Elecciones en paz: { $figure }
     [more-pairs] Pares: { $figure }
     [step-away] Señales fuertes atendidas: { $figure }
@@ -184,7 +188,7 @@ rehearse-because = { $change ->
     [instead] Pulsaciones de «{ $word }» respondidas con «ahora no»: { $figure }
     [even] Mostrado: { $figure }
     [oftener] Mostrado: { $figure }
-    [give] Cosas dadas: { $figure }
+    [give] Dado, de lo que pulsaste: { $figure }
     [try] Cosas distintas probadas: { $figure }
     [stay] { $name } no se fue, así que nada se puede decir de dejar ir.
     [too-soon] No se mostró, dio, invitó ni respondió nada.
@@ -196,6 +200,7 @@ rehearse-care-guards = En la vida, quien protege su comida puede morder: no quit
 rehearse-measured = Cómo enseñaste
 rehearse-measured-what = Las cifras del uso real, de este único ensayo.
 rehearse-row = { $which ->
+    [paid] Dado, de lo que pulsaste
     [held] Elecciones en paz
     [delay] De tu pulsación a la cosa
     [answer-delay] De la pulsación de { $name } a la cosa
@@ -204,7 +209,7 @@ rehearse-row = { $which ->
     [taken] Tomado, de lo que mostraste
     [waits] Esperas cumplidas
     [answered] Pulsaciones con respuesta
-    [alternatives] Otra cosa dada, de los «ahora no»
+    [alternatives] Otra cosa dada, donde no fue lo pulsado
     [leaving] Marchas respetadas
     [mild] Señales leves atendidas
     [strong] Señales fuertes atendidas

@@ -147,6 +147,8 @@ rehearse-send = Envoyer
 rehearse-went = Comment c’était
 rehearse-one-thing = Une chose pour la prochaine fois
 rehearse-change = { $change ->
+    [soften] Une fois que { $name } a reculé devant « { $word } » : n’appuie plus dessus avant qu’il soit moins fort.
+    [longer] Reste les deux minutes, tant que { $name } le veut bien.
     [let-choose] Ne bouge plus jusqu’à ce que { $name } choisisse ou se détourne. Pas d’autre mot, pas d’autre paire.
     [more-pairs] Tends plus de paires : chaque chose au moins cinq fois.
     [step-away] À un signe fort, écarte-toi tout de suite ou termine. Tout le reste peut attendre.
@@ -169,6 +171,8 @@ rehearse-change = { $change ->
    *[carry-on] Continue ainsi.
 }
 rehearse-because = { $change ->
+    [soften] Appuyé encore après que { $name } a reculé : { $figure }
+    [longer] Tu as terminé après { $figure }.
     [let-choose] Choix laissés en paix : { $figure }
     [more-pairs] Paires : { $figure }
     [step-away] Signes forts respectés : { $figure }
@@ -184,7 +188,7 @@ rehearse-because = { $change ->
     [instead] Appuis sur « { $word } » avec « pas maintenant » pour réponse : { $figure }
     [even] Montré : { $figure }
     [oftener] Montré : { $figure }
-    [give] Choses données : { $figure }
+    [give] Donné, de ce que tu as pressé : { $figure }
     [try] Choses différentes essayées : { $figure }
     [stay] { $name } n’est pas parti, on ne peut donc rien dire du laisser partir.
     [too-soon] Rien n’a été montré, donné, proposé ni répondu.
@@ -196,6 +200,7 @@ rehearse-care-guards = Dans la vie, qui garde sa nourriture peut mordre : ne pr
 rehearse-measured = Comment tu as enseigné
 rehearse-measured-what = Les chiffres de l’usage réel, pour cette seule répétition.
 rehearse-row = { $which ->
+    [paid] Donné, de ce que tu as pressé
     [held] Choix laissés en paix
     [delay] De ton appui à la chose
     [answer-delay] De l’appui de { $name } à la chose
@@ -204,7 +209,7 @@ rehearse-row = { $which ->
     [taken] Pris, de ce que tu as montré
     [waits] Attentes tenues
     [answered] Appuis avec réponse
-    [alternatives] Autre chose donnée, sur les « pas maintenant »
+    [alternatives] Autre chose donnée, là où ce n’était pas ce qui était pressé
     [leaving] Départs respectés
     [mild] Signes légers respectés
     [strong] Signes forts respectés

@@ -147,6 +147,8 @@ rehearse-send = Enviar
 rehearse-went = Como foi
 rehearse-one-thing = Uma coisa para a próxima vez
 rehearse-change = { $change ->
+    [soften] Uma vez que { $name } recuou diante de “{ $word }”: não aperte de novo antes que fique mais baixo.
+    [longer] Fique os dois minutos, enquanto { $name } quiser.
     [let-choose] Fique imóvel até { $name } escolher ou se virar. Sem outra palavra, sem outro par.
     [more-pairs] Ofereça mais pares: cada coisa pelo menos cinco vezes.
     [step-away] A um sinal forte, afaste-se na hora ou termine. Todo o resto pode esperar.
@@ -169,6 +171,8 @@ rehearse-change = { $change ->
    *[carry-on] Continue assim.
 }
 rehearse-because = { $change ->
+    [soften] Apertado de novo depois que { $name } recuou: { $figure }
+    [longer] Você terminou depois de { $figure }.
     [let-choose] Escolhas em paz: { $figure }
     [more-pairs] Pares: { $figure }
     [step-away] Sinais fortes respeitados: { $figure }
@@ -184,7 +188,7 @@ rehearse-because = { $change ->
     [instead] Apertos de “{ $word }” respondidos com “agora não”: { $figure }
     [even] Mostrado: { $figure }
     [oftener] Mostrado: { $figure }
-    [give] Coisas dadas: { $figure }
+    [give] Dado, do que você apertou: { $figure }
     [try] Coisas diferentes experimentadas: { $figure }
     [stay] { $name } não foi embora, então nada se pode dizer de deixar ir.
     [too-soon] Nada foi mostrado, dado, convidado nem respondido.
@@ -196,6 +200,7 @@ rehearse-care-guards = Na vida, quem guarda comida pode morder: não tire nada d
 rehearse-measured = Como você ensinou
 rehearse-measured-what = Os números do uso real, deste único ensaio.
 rehearse-row = { $which ->
+    [paid] Dado, do que você apertou
     [held] Escolhas em paz
     [delay] Do seu aperto à coisa
     [answer-delay] Do aperto de { $name } à coisa
@@ -204,7 +209,7 @@ rehearse-row = { $which ->
     [taken] Pego, do que você mostrou
     [waits] Esperas cumpridas
     [answered] Apertos respondidos
-    [alternatives] Outra coisa dada, dos “agora não”
+    [alternatives] Outra coisa dada, onde não foi o que se apertou
     [leaving] Saídas respeitadas
     [mild] Sinais leves respeitados
     [strong] Sinais fortes respeitados

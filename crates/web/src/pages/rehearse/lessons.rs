@@ -26,10 +26,16 @@ const fn about(change: &Change) -> Option<&'static str> {
     Some(match change {
         Change::StepAway | Change::Pause => "body",
         Change::LetGo | Change::Stay | Change::DoNotPush { .. } | Change::Slower => "coming-going",
-        Change::LetEat | Change::Give | Change::Sooner { .. } | Change::Oftener | Change::Even { .. } => "showing",
+        Change::LetEat
+        | Change::Give
+        | Change::Sooner { .. }
+        | Change::Oftener
+        | Change::Longer { .. }
+        | Change::Even { .. } => "showing",
         Change::WhenThere | Change::LetChoose | Change::MorePairs => "wants",
         Change::Wait => "inviting",
         Change::Answer | Change::Instead { .. } => "not-now",
+        Change::Soften { .. } => "recording",
         Change::Try => "stuck",
         Change::TooSoon | Change::CarryOn => return None,
     })
@@ -84,6 +90,7 @@ mod tests {
             (Change::Answer, "not-now"),
             (Change::Instead { word: thing }, "not-now"),
             (Change::MorePairs, "wants"),
+            (Change::Soften { word: thing, times: 5 }, "recording"),
             (Change::Try, "stuck"),
         ] {
             assert_eq!(about(&change).and_then(lesson).map(|lesson| lesson.id.as_str()), Some(id), "{change:?}");

@@ -98,7 +98,7 @@ fn next_time(l: &Locale, run: &Run, conduct: &Conduct, next: &Gain) -> Markup {
 fn named(l: &Locale, change: &Change) -> (String, String) {
     match change {
         Change::Even { most, least } => (word(l, *most), word(l, *least)),
-        Change::Instead { word: of } => (word(l, *of), String::new()),
+        Change::Instead { word: of } | Change::Soften { word: of, .. } => (word(l, *of), String::new()),
         _ => (String::new(), String::new()),
     }
 }
@@ -116,7 +116,8 @@ fn figure(l: &Locale, change: &Change, c: &Conduct) -> String {
         }
         (None, Change::Even { .. }) => balance(l, c),
         (None, Change::Oftener) => c.showings().to_string(),
-        (None, Change::Give) => say!(l, rehearse::times, times = c.given),
+        (None, Change::Soften { times, .. }) => say!(l, rehearse::times, times = *times),
+        (None, Change::Longer { after_s }) => l.seconds(*after_s),
         (None, Change::Try) => c.tries.to_string(),
         (None, _) => String::new(),
     }
@@ -145,6 +146,7 @@ fn cautions(l: &Locale, run: &Run) -> Markup {
 fn measured(l: &Locale, setup: Setup, c: &Conduct) -> Markup {
     let name = name(l, setup.character);
     let shares = [
+        ("paid", &c.paid),
         ("taken", &c.taken),
         ("waits", &c.waits),
         ("held", &c.held),
@@ -165,7 +167,7 @@ fn measured(l: &Locale, setup: Setup, c: &Conduct) -> Markup {
         rows.push(("balance", balance(l, c)));
     }
     rows.extend(shares.into_iter().filter(|(_, share)| share.n > 0).map(|(which, share)| (which, counted(l, share))));
-    if c.given == 0 && !matches!(setup.exercise, Exercise::Likes | Exercise::Leaving) {
+    if c.given + c.pressed == 0 && !matches!(setup.exercise, Exercise::Likes | Exercise::Leaving) {
         rows.push(("given", say!(l, rehearse::times, times = c.given)));
     }
     let pushes = c.pushes + c.again;
