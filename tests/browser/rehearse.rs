@@ -96,6 +96,13 @@ async fn an_exercise_by_keys_and_captions_alone() {
     let start = browser.page.active_element().await.unwrap();
     start.send_keys(&char::from(Key::Enter).to_string()).await.unwrap();
     browser.css("[data-state=runs]").await;
+    // Whoever turned them off presses nothing by them.
+    let letters = "const box = document.querySelector('[data-part=letters]'); box.click(); return box.checked";
+    assert_eq!(js(&browser, letters).await, json!(false));
+    key(&browser, "1").await;
+    tokio::time::sleep(Duration::from_millis(300)).await;
+    assert!(!captions(&browser).await.contains("You press"), "{}", captions(&browser).await);
+    assert_eq!(js(&browser, letters).await, json!(true));
     // Two presses of a key: press and say, then give. What is read is what a screen reader reads.
     for press in ["1", "1"] {
         key(&browser, press).await;
@@ -111,6 +118,15 @@ async fn an_exercise_by_keys_and_captions_alone() {
         tokio::time::sleep(Duration::from_millis(200)).await;
     }
     browser.picture("rehearse-leaves").await;
+    // A slip ends nothing: the key that ends asks to be pressed again.
+    key(&browser, "e").await;
+    browser
+        .until(
+            "it asks",
+            "return document.querySelector('.captions').textContent.includes('Press E once more to end.')",
+        )
+        .await;
+    assert_eq!(js(&browser, "return document.querySelector('#rehearse').dataset.state").await, json!("runs"));
     key(&browser, "e").await;
     browser.find("see").await;
     // The way on has the focus.

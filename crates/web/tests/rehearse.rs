@@ -302,6 +302,9 @@ fn every_kind_has_words_of_its_own_in_every_language() {
         "even",
         "oftener",
         "let-choose",
+        "soften",
+        "longer",
+        "stay",
         "more-pairs",
         "give",
         "try",
@@ -351,6 +354,7 @@ fn every_kind_has_words_of_its_own_in_every_language() {
         "eaten",
         "held",
         "given",
+        "paid",
         "pushes",
     ];
     let causes = ["not-wanted", "too-late", "avoided", "time-or-place", "health", "too-little"];

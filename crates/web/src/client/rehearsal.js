@@ -119,6 +119,17 @@ export function standing(told, t) {
 }
 
 /**
+ * Whether a host's name is one that only a device or a home knows: loopback, private networks, names of the own network.
+ * @param {string} host
+ */
+export function isAtHome(host) {
+  return (
+    /^(localhost$|\[::1\]|127\.|10\.|192\.168\.|172\.(1[6-9]|2\d|3[01])\.|169\.254\.|\[f[cde])/i.test(host) ||
+    /\.(local|localhost|lan|home\.arpa)$/i.test(host)
+  );
+}
+
+/**
  * Where the animal is, and which way it looks.
  * @param {Moments} moments
  * @param {number} t

@@ -3,7 +3,7 @@
 import assert from "node:assert/strict";
 import { test } from "node:test";
 
-const { WAIT_MS, standing, whereabouts } = await import("../../src/client/rehearsal.js");
+const { WAIT_MS, isAtHome, standing, whereabouts } = await import("../../src/client/rehearsal.js");
 
 const told = (...all) => all.map(([at, what, thing, level]) => ({ at, what, thing, level, mine: false, says: "" }));
 
@@ -96,4 +96,11 @@ test("invitations are counted, and it shows for a while that somebody called or 
     [11999, 12000, 15000].map((t) => standing(told, t).bars),
     [false, true, false],
   );
+});
+
+test("an address at home is told from one that opens elsewhere", () => {
+  const home = ["localhost", "127.0.0.1", "[::1]", "192.168.1.4", "10.0.0.2", "172.20.0.1", "[fd12::1]", "pi.local"];
+  for (const host of home) assert.equal(isAtHome(host), true, host);
+  for (const host of ["sayso.example", "172.40.0.1", "11.0.0.1", "localhost.example", "[2001:db8::1]"])
+    assert.equal(isAtHome(host), false, host);
 });

@@ -61,6 +61,7 @@ rehearse-happens = Was geschieht
 rehearse-words = Knöpfe des Bretts
 rehearse-acts = Was du tun kannst
 rehearse-keys-words = die Knöpfe, der Reihe nach
+rehearse-keys-count = Diese Tasten gelten hier
 rehearse-keys-before = Mit Tastatur: { $list }.
 rehearse-keys-one = { $key }: { $does }
 rehearse-word = { $thing ->
@@ -250,6 +251,7 @@ rehearse-same = Dasselbe noch einmal
 rehearse-another = An einem anderen Tag von { $name }
 rehearse-show-on = Jemandem zeigen
 rehearse-show-on-what = Die Adresse dieser Seite enthält die ganze Probe und nichts über dein Zuhause. Schick sie deinem Coach, wenn du willst; sonst sieht sie niemand.
+rehearse-at-home = Dieses Notizbuch antwortet nur zu Hause, seine ganze Adresse öffnet sich also nirgends sonst. Kopiert wird der Teil danach: Wer selbst ein Notizbuch hat oder am selben Server ist, setzt ihn hinter die eigene.
 rehearse-no-such = Diese Übung gibt es nicht.
 rehearse-no-acts = Was getan wurde, ist aus dieser Adresse nicht zu lesen: { $item }. Fang die Übung neu an.
 rehearse-practise = Probe es: { $title }
@@ -301,5 +303,11 @@ rehearse-notebook = Was das Notizbuch gesagt hätte
 rehearse-notebook-what = Aus sechs Wochen Aufzeichnungen eines solchen Zuhauses und dieser Sitzung, nach denselben Regeln wie im echten Gebrauch. Was es zuerst nennt, ist nicht immer wahr.
 rehearse-advisor = { $cause }: { $bearing }.
 rehearse-three-more = Auch Wörter, die ähnlich klingen, eine schwer verständliche Aufnahme und Menschen, die verschieden antworten, können ein Wort aufhalten. Diese Übung hat sie nicht.
-rehearse-share = Mit { $name } teilen
-rehearse-share-what = Nur Zeiten und Anteile von „Wie du gelehrt hast“ gehen an { $name }, auf die Seite Vereinbart. Nicht die Linie, kein Augenblick, nicht, was wahr war. Ohne diesen Tipp sieht es niemand.
+rehearse-share = { $club ->
+    [yes] Mit { $name } und dem Verein teilen
+   *[no] Mit { $name } teilen
+}
+rehearse-share-what = { $club ->
+    [yes] Was an { $name } geht, auf die Seite Vereinbart: Übung und Tier, dein Name, und von „Wie du gelehrt hast“ die Sekunden und die Anteile dessen, was genommen, abgewartet, beantwortet, beachtet, gehen gelassen und in Ruhe gelassen wurde, je mit der Anzahl. Was nicht: wie schnell und wie gleichmäßig du gezeigt hast, was du gedrückt hast, ohne zu geben, wie oft du gerufen, den Weg verstellt oder es noch einmal gesagt hast; kein Augenblick und nicht, was wahr war. Auch die anderen Coachs des Vereins lesen es: In seinem Namen wurde es mitgegeben. Ohne diesen Tipp sieht es niemand; auf jener Seite kannst du es zurücknehmen.
+   *[no] Was an { $name } geht, auf die Seite Vereinbart: Übung und Tier, dein Name, und von „Wie du gelehrt hast“ die Sekunden und die Anteile dessen, was genommen, abgewartet, beantwortet, beachtet, gehen gelassen und in Ruhe gelassen wurde, je mit der Anzahl. Was nicht: wie schnell und wie gleichmäßig du gezeigt hast, was du gedrückt hast, ohne zu geben, wie oft du gerufen, den Weg verstellt oder es noch einmal gesagt hast; kein Augenblick und nicht, was wahr war. Auch wer an Stelle von { $name } weitermacht, liest es. Ohne diesen Tipp sieht es niemand; auf jener Seite kannst du es zurücknehmen.
+}

@@ -63,6 +63,7 @@ rehearse-happens = What happens
 rehearse-words = Buttons of the board
 rehearse-acts = What you can do
 rehearse-keys-words = the buttons, in order
+rehearse-keys-count = These keys count here
 rehearse-keys-before = With a keyboard: { $list }.
 rehearse-keys-one = { $key }: { $does }
 rehearse-word = { $thing ->
@@ -252,6 +253,7 @@ rehearse-same = The same again
 rehearse-another = With another day of { $name }
 rehearse-show-on = Show this to somebody
 rehearse-show-on-what = The address of this page holds the whole rehearsal and nothing about your home. Send it to your coach if you like; nobody sees it otherwise.
+rehearse-at-home = This notebook answers at home alone, so its whole address opens nowhere else. What is copied is the part after it: whoever has a notebook of their own, or is at the same server, puts it behind theirs.
 rehearse-no-such = There is no such exercise.
 rehearse-no-acts = What was done cannot be read from this address: { $item }. Begin the exercise anew.
 rehearse-practise = Rehearse it: { $title }
@@ -303,5 +305,11 @@ rehearse-notebook = What the notebook would have said
 rehearse-notebook-what = From six weeks of records of such a home and this session, the same rules as in real use. What it calls first is not always true.
 rehearse-advisor = { $cause }: { $bearing }.
 rehearse-three-more = Words that sound alike, a recording that is hard to make out, and people who answer differently can also hold a word up. This exercise does not have them.
-rehearse-share = Share this with { $name }
-rehearse-share-what = Only times and shares of “How you taught” go to { $name }, on the page Agreed. Not the line, not a moment, not what was true. Without this tap nobody sees it.
+rehearse-share = { $club ->
+    [yes] Share this with { $name } and the club
+   *[no] Share this with { $name }
+}
+rehearse-share-what = { $club ->
+    [yes] What goes to { $name }, on the page Agreed: exercise and animal, your name, and of “How you taught” the seconds and the shares of what was taken, waited, answered, heeded, let go and left in peace, each with its count. What does not: how fast and how evenly you showed, what you pressed without giving, how often you called, barred the way or said it again; no moment of it, and not what was true. The other coaches of the club read it, too: this was handed over in its name. Without this tap nobody sees it; on that page you can take it back.
+   *[no] What goes to { $name }, on the page Agreed: exercise and animal, your name, and of “How you taught” the seconds and the shares of what was taken, waited, answered, heeded, let go and left in peace, each with its count. What does not: how fast and how evenly you showed, what you pressed without giving, how often you called, barred the way or said it again; no moment of it, and not what was true. Whoever goes on in { $name }’s place reads it, too. Without this tap nobody sees it; on that page you can take it back.
+}

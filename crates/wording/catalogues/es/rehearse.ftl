@@ -61,6 +61,7 @@ rehearse-happens = Qué pasa
 rehearse-words = Botones del tablero
 rehearse-acts = Qué puedes hacer
 rehearse-keys-words = los botones, por orden
+rehearse-keys-count = Estas teclas cuentan aquí
 rehearse-keys-before = Con teclado: { $list }.
 rehearse-keys-one = { $key }: { $does }
 rehearse-word = { $thing ->
@@ -250,6 +251,7 @@ rehearse-same = Lo mismo otra vez
 rehearse-another = Con otro día de { $name }
 rehearse-show-on = Mostrarlo a alguien
 rehearse-show-on-what = La dirección de esta página contiene todo el ensayo y nada de tu hogar. Envíala a tu coach si quieres; si no, nadie la ve.
+rehearse-at-home = Este cuaderno responde solo en casa, así que su dirección entera no se abre en otro lugar. Se copia la parte que sigue: quien tenga un cuaderno propio, o esté en el mismo servidor, la pone detrás de la suya.
 rehearse-no-such = No hay tal ejercicio.
 rehearse-no-acts = Lo que se hizo no se puede leer en esta dirección: { $item }. Empieza el ejercicio de nuevo.
 rehearse-practise = Ensáyalo: { $title }
@@ -301,5 +303,11 @@ rehearse-notebook = Qué habría dicho el cuaderno
 rehearse-notebook-what = De seis semanas de registros de un hogar así y de esta sesión, con las mismas reglas que en el uso real. Lo que nombra primero no siempre es verdad.
 rehearse-advisor = { $cause }: { $bearing }.
 rehearse-three-more = También pueden frenar una palabra las que suenan parecido, una grabación difícil de distinguir y personas que responden distinto. Este ejercicio no las tiene.
-rehearse-share = Compartir esto con { $name }
-rehearse-share-what = Solo los tiempos y las proporciones de «Cómo enseñaste» van a { $name }, en la página Acordado. Ni la línea, ni un momento, ni qué era verdad. Sin este toque nadie lo ve.
+rehearse-share = { $club ->
+    [yes] Compartir esto con { $name } y el club
+   *[no] Compartir esto con { $name }
+}
+rehearse-share-what = { $club ->
+    [yes] Lo que va a { $name }, en la página Acordado: ejercicio y animal, tu nombre, y de «Cómo enseñaste» los segundos y las proporciones de lo tomado, esperado, respondido, atendido, dejado ir y dejado en paz, cada una con su número. Lo que no va: con qué ritmo y reparto mostraste, lo que pulsaste sin dar, cuántas veces llamaste, cerraste el paso o lo repetiste; ningún momento, ni qué era verdad. También lo leen los otros coaches del club: se entregó en su nombre. Sin este toque nadie lo ve; en esa página puedes retirarlo.
+   *[no] Lo que va a { $name }, en la página Acordado: ejercicio y animal, tu nombre, y de «Cómo enseñaste» los segundos y las proporciones de lo tomado, esperado, respondido, atendido, dejado ir y dejado en paz, cada una con su número. Lo que no va: con qué ritmo y reparto mostraste, lo que pulsaste sin dar, cuántas veces llamaste, cerraste el paso o lo repetiste; ningún momento, ni qué era verdad. También lo lee quien siga en lugar de { $name }. Sin este toque nadie lo ve; en esa página puedes retirarlo.
+}

@@ -61,6 +61,7 @@ rehearse-happens = Ce qui se passe
 rehearse-words = Boutons du tableau
 rehearse-acts = Ce que tu peux faire
 rehearse-keys-words = les boutons, dans l’ordre
+rehearse-keys-count = Ces touches comptent ici
 rehearse-keys-before = Au clavier : { $list }.
 rehearse-keys-one = { $key } : { $does }
 rehearse-word = { $thing ->
@@ -251,6 +252,7 @@ rehearse-same = La même chose encore
 rehearse-another = Avec un autre jour de { $name }
 rehearse-show-on = Le montrer à quelqu’un
 rehearse-show-on-what = L’adresse de cette page contient toute la répétition et rien de ton foyer. Envoie-la à ton coach si tu veux ; sinon, personne ne la voit.
+rehearse-at-home = Ce carnet ne répond qu’à la maison : son adresse entière ne s’ouvre nulle part ailleurs. Ce qui est copié est la partie qui suit : qui a son propre carnet, ou est sur le même serveur, la met derrière la sienne.
 rehearse-no-such = Il n’y a pas d’exercice de ce nom.
 rehearse-no-acts = Ce qui a été fait ne se lit pas dans cette adresse : { $item }. Recommence l’exercice.
 rehearse-practise = S’y exercer : { $title }
@@ -302,5 +304,11 @@ rehearse-notebook = Ce que le carnet aurait dit
 rehearse-notebook-what = D’après six semaines de notes d’un tel foyer et cette session, avec les mêmes règles qu’en usage réel. Ce qu’il nomme d’abord n’est pas toujours vrai.
 rehearse-advisor = { $cause } : { $bearing }.
 rehearse-three-more = Des mots qui se ressemblent, un enregistrement difficile à distinguer et des personnes qui répondent différemment peuvent aussi retenir un mot. Cet exercice ne les a pas.
-rehearse-share = Partager ceci avec { $name }
-rehearse-share-what = Seuls les temps et les parts de « Comment tu as enseigné » vont à { $name }, sur la page Convenu. Ni la ligne, ni un moment, ni ce qui était vrai. Sans ce geste, personne ne le voit.
+rehearse-share = { $club ->
+    [yes] Partager ceci avec { $name } et le club
+   *[no] Partager ceci avec { $name }
+}
+rehearse-share-what = { $club ->
+    [yes] Ce qui va à { $name }, sur la page Convenu : l’exercice et l’animal, ton nom, et de « Comment tu as enseigné » les secondes et les parts de ce qui a été pris, attendu, répondu, respecté, laissé partir et laissé en paix, chacune avec son nombre. Ce qui n’y va pas : à quel rythme et avec quel partage tu as montré, ce que tu as pressé sans donner, combien de fois tu as appelé, barré le passage ou redit le mot ; aucun moment, ni ce qui était vrai. Les autres coachs du club le lisent aussi : c’est en son nom que ceci a été remis. Sans ce geste, personne ne le voit ; sur cette page, tu peux le retirer.
+   *[no] Ce qui va à { $name }, sur la page Convenu : l’exercice et l’animal, ton nom, et de « Comment tu as enseigné » les secondes et les parts de ce qui a été pris, attendu, répondu, respecté, laissé partir et laissé en paix, chacune avec son nombre. Ce qui n’y va pas : à quel rythme et avec quel partage tu as montré, ce que tu as pressé sans donner, combien de fois tu as appelé, barré le passage ou redit le mot ; aucun moment, ni ce qui était vrai. Qui continue à la place de { $name } le lit aussi. Sans ce geste, personne ne le voit ; sur cette page, tu peux le retirer.
+}

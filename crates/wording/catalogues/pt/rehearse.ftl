@@ -61,6 +61,7 @@ rehearse-happens = O que acontece
 rehearse-words = Botões do quadro
 rehearse-acts = O que você pode fazer
 rehearse-keys-words = os botões, em ordem
+rehearse-keys-count = Estas teclas valem aqui
 rehearse-keys-before = Com teclado: { $list }.
 rehearse-keys-one = { $key }: { $does }
 rehearse-word = { $thing ->
@@ -251,6 +252,7 @@ rehearse-same = O mesmo de novo
 rehearse-another = Com outro dia de { $name }
 rehearse-show-on = Mostrar a alguém
 rehearse-show-on-what = O endereço desta página contém o ensaio inteiro e nada da sua casa. Envie-o ao seu coach se quiser; senão, ninguém vê.
+rehearse-at-home = Este caderno só responde em casa, então o endereço inteiro não abre em outro lugar. O que se copia é a parte que vem depois: quem tem um caderno próprio, ou está no mesmo servidor, põe atrás do seu.
 rehearse-no-such = Não há esse exercício.
 rehearse-no-acts = O que foi feito não pode ser lido neste endereço: { $item }. Comece o exercício de novo.
 rehearse-practise = Ensaie: { $title }
@@ -302,5 +304,11 @@ rehearse-notebook = O que o caderno teria dito
 rehearse-notebook-what = De seis semanas de registros de uma casa assim e desta sessão, com as mesmas regras do uso real. O que ele nomeia primeiro nem sempre é verdade.
 rehearse-advisor = { $cause }: { $bearing }.
 rehearse-three-more = Palavras que soam parecidas, uma gravação difícil de distinguir e pessoas que respondem de modos diferentes também podem segurar uma palavra. Este exercício não as tem.
-rehearse-share = Compartilhar isto com { $name }
-rehearse-share-what = Só os tempos e as proporções de “Como você ensinou” vão para { $name }, na página Combinado. Nem a linha, nem um momento, nem o que era verdade. Sem este toque ninguém vê.
+rehearse-share = { $club ->
+    [yes] Compartilhar isto com { $name } e o clube
+   *[no] Compartilhar isto com { $name }
+}
+rehearse-share-what = { $club ->
+    [yes] O que vai para { $name }, na página Combinado: exercício e animal, seu nome, e de “Como você ensinou” os segundos e as proporções do que foi pego, esperado, respondido, atendido, deixado ir e deixado em paz, cada uma com seu número. O que não vai: em que ritmo e com que divisão você mostrou, o que apertou sem dar, quantas vezes chamou, barrou o caminho ou repetiu; nenhum momento, nem o que era verdade. Os outros coaches do clube também leem: isto foi entregue em nome dele. Sem este toque ninguém vê; naquela página você pode retirar.
+   *[no] O que vai para { $name }, na página Combinado: exercício e animal, seu nome, e de “Como você ensinou” os segundos e as proporções do que foi pego, esperado, respondido, atendido, deixado ir e deixado em paz, cada uma com seu número. O que não vai: em que ritmo e com que divisão você mostrou, o que apertou sem dar, quantas vezes chamou, barrou o caminho ou repetiu; nenhum momento, nem o que era verdade. Quem continuar no lugar de { $name } também lê. Sem este toque ninguém vê; naquela página você pode retirar.
+}

@@ -6,6 +6,7 @@ use super::{address, marks};
 use crate::layout::{Tab, layout};
 use crate::page::Page;
 use crate::pages::rehearse;
+use crate::pages::talk::sees_mark;
 use maud::{Markup, html};
 use sayso_model::facts::{self, Lesson};
 use sayso_model::{AnimalCard, AnimalId, PersonId, Stage};
@@ -184,6 +185,7 @@ fn mark(page: &Page, about: &About, lesson: &Lesson) -> Markup {
                     None => button.primary.wide name="read" value="yes" data-test="mark-read" { (say!(l, lessons::mark)) },
                 }
             }
+            (sees_mark(page, &lesson.id))
         }
     }
 }

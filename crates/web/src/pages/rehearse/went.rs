@@ -1,8 +1,8 @@
 //! Markup of how a rehearsal went: the one thing to change, the figures of real use, what was true, and the whole of it again.
 
-use super::asked::{Asked, REHEARSE, address, another};
+use super::asked::{Asked, REHEARSE, address, another, elsewhere};
 use super::captions::{name, word};
-use super::drawn::room;
+use super::drawn::{happens, room};
 use super::lessons;
 use super::line::line;
 use super::list::simulation;
@@ -45,7 +45,7 @@ pub fn view(page: &Page, asked: &Asked, named: Option<Cause>) -> Markup {
             (lessons::next(page, &next.change, setup.exercise))
             @if let Some(found) = &held_up { (stuck::notebook(l, &run, found)) }
             (measured(l, setup, &conduct))
-            (share(page, setup, &asked.acts))
+            (share(page, &run, &asked.acts))
             (what_was_true(l, &run, &conduct))
             (again(l, &run, &json))
             nav.stack.after aria-label=(say!(l, rehearse::title)) {
@@ -53,7 +53,7 @@ pub fn view(page: &Page, asked: &Asked, named: Option<Cause>) -> Markup {
                 a.button href=(another(page, setup)) data-test="another" { (say!(l, rehearse::another, name = name(l, setup.character))) }
                 a.link href=(page.of_home(REHEARSE)) { (say!(l, rehearse::all)) }
             }
-            (handed(l, &say!(l, rehearse::show_on), &say!(l, rehearse::show_on_what), &address(page, setup, "/went", &asked.acts)))
+            (handed(l, &say!(l, rehearse::show_on), &say!(l, rehearse::show_on_what), &elsewhere(setup, "/went", &asked.acts)))
         },
     )
 }
@@ -268,7 +268,7 @@ fn again(l: &Locale, run: &Run, json: &str) -> Markup {
             button type="button" data-part="watch" data-test="watch" hidden { (say!(l, rehearse::watch)) }
             div data-part="again" hidden {
                 (room(l, run.setup.character, run.begins_at))
-                ol.captions role="log" tabindex="0" aria-live="off" aria-label=(say!(l, rehearse::happens)) data-part="captions" data-test="captions" {}
+                (happens(l, "off"))
             }
         }
     }
