@@ -1,5 +1,6 @@
 //! A rehearsal as a person plays it: by taps, by keys and captions alone, and from a seed again.
 
+use crate::accessibility::faults_now;
 use crate::harness::{Browser, PHONE, Server, demo_dir, story};
 use crate::phone::reads;
 use fantoccini::key::Key;
@@ -46,6 +47,8 @@ async fn an_exercise_from_start_to_feedback_by_taps_and_nothing_is_written() {
         tokio::time::sleep(WAIT).await;
     }
     browser.picture("rehearse-runs").await;
+    let faults = faults_now(&browser).await;
+    assert!(faults.is_empty(), "while it runs: {faults:?}");
     assert!(!captions(&browser).await.is_empty());
     browser.tap("rehearse-end").await;
     browser.find("see").await;
@@ -55,6 +58,9 @@ async fn an_exercise_from_start_to_feedback_by_taps_and_nothing_is_written() {
     let delay = browser.text("row-delay").await;
     assert!(delay.contains("4") && delay.contains("early"), "four showings are too few to say: {delay}");
     assert!(browser.text("measured").await.contains("Showings"));
+    // From a notebook at home what is copied is what opens elsewhere, and the page says so.
+    let at_home = "return !document.querySelector('[data-at-home]').hidden";
+    assert_eq!(js(&browser, at_home).await, json!(true));
     browser.picture("rehearse-went").await;
     browser.resize((1280, 900)).await;
     browser.picture("rehearse-went-wide").await;
@@ -192,7 +198,7 @@ async fn on_small_phones_every_button_of_the_stage_can_be_tapped_and_says_what_i
     let dir = demo_dir();
     let server = Server::start(dir.path(), 0);
     let browser = Browser::open(PHONE).await;
-    for size in [(390, 844), (360, 640)] {
+    for size in [(390, 844), (360, 640), (320, 568), (844, 390), (1366, 650), (1280, 720)] {
         browser.resize(size).await;
         for (exercise, choose) in [
             ("showing", None),

@@ -142,7 +142,10 @@ const isEnding = (t) => t - ends < ENDS_MS;
 function press(does, byKey = false) {
   if (does === "end" && byKey && !isEnding(now())) {
     ends = now();
-    captions.say([{ at: 0, what: `ends ${ends}`, mine: false, says: say("client-rehearse-end-again", { key: "E" }) }], 0);
+    captions.say(
+      [{ at: 0, what: `ends ${ends}`, mine: false, says: say("client-rehearse-end-again", { key: "E" }) }],
+      0,
+    );
     return look(now());
   }
   if (does === "offer" || does === "instead") {
@@ -208,16 +211,16 @@ function look(t, stands = standing(moments.told, t)) {
   const asks = isEnding(t)
     ? say("client-rehearse-end-again", { key: "E" })
     : stands.holds
-    ? say("client-rehearse-hold")
-    : choosing
-      ? say("client-rehearse-which")
-      : waits
-        ? say("client-rehearse-wait", { seconds: waits })
-        : stands.then
-          ? say("client-rehearse-then")
-          : left === undefined
-            ? ""
-            : say("client-rehearse-treats", { count: left });
+      ? say("client-rehearse-hold")
+      : choosing
+        ? say("client-rehearse-which")
+        : waits
+          ? say("client-rehearse-wait", { seconds: waits })
+          : stands.then
+            ? say("client-rehearse-then")
+            : left === undefined
+              ? ""
+              : say("client-rehearse-treats", { count: left });
   text(part("ask"), asks);
 }
 
