@@ -1,7 +1,7 @@
 //! A coach hands a home an exercise and lessons; the home shares the figures of a rehearsal by a tap of its own, and nothing of it
 //! otherwise.
 
-use crate::house::{House, Signed, event, label};
+use crate::house::{Has, House, Signed, event, label};
 use axum::http::StatusCode;
 use sayso_model::*;
 
@@ -95,9 +95,10 @@ async fn an_exercise_and_lessons_are_handed_over_and_a_home_shares_figures_by_it
         assert!(!mine.marked(still).is_empty(), "{still}: {}", mine.body);
     }
     assert_eq!(house.get(&house.keeper, &went()).await.marked("share").len(), 1);
-    let lesson = house.get(&house.keeper, "/learn/brushed").await;
+    let member = house.joined(Has::Member, "Wren").await;
+    let lesson = house.get(&member, "/learn/brushed").await;
     assert_eq!(lesson.marked("sees-mark").len(), 1, "{}", lesson.body);
-    assert!(house.get(&house.keeper, "/learn/stuck").await.marked("sees-mark").is_empty());
+    assert!(house.get(&member, "/learn/stuck").await.marked("sees-mark").is_empty());
     assert!(house.get(&coach, "/learn/brushed").await.marked("sees-mark").is_empty());
     // It needs nothing else.
     let desk = house.get(&coach, "/desk?kind=none").await;

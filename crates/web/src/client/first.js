@@ -81,8 +81,6 @@ export function first(pad, begins) {
         "section",
         { class: "first-lesson", "data-test": `first-${lesson.at}` },
         el("div", { "data-tell": true }, el("p", {}, el("strong", {}, lesson.title)), el("p", {}, lesson.short)),
-        // Before the steps: what is below the fold is not read, and here it is acted.
-        el("p", { class: "caution" }, lesson.care),
         el(
           "div",
           { class: "row even" },
@@ -97,6 +95,8 @@ export function first(pad, begins) {
             () => set(pad, lesson.at, "seen"),
           ),
         ),
+        // Before the steps: what is below the fold is not read, and here it is acted.
+        el("p", { class: "caution" }, lesson.care),
         el("ol", {}, ...lesson.steps.map((step) => el("li", {}, step))),
       ),
     ],

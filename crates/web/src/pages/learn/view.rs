@@ -106,6 +106,7 @@ pub fn lesson(page: &Page, about: &About, lesson: &'static Lesson) -> Markup {
             (practised(page, lesson))
             (rests_on(l, &told))
             (mark(page, about, lesson))
+            (sees_mark(page, &lesson.id))
             (around(page, about, lesson))
         },
     )
@@ -185,7 +186,6 @@ fn mark(page: &Page, about: &About, lesson: &Lesson) -> Markup {
                     None => button.primary.wide name="read" value="yes" data-test="mark-read" { (say!(l, lessons::mark)) },
                 }
             }
-            (sees_mark(page, &lesson.id))
         }
     }
 }
