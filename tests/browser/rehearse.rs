@@ -302,7 +302,7 @@ async fn what_is_done_shows_at_once_also_while_nothing_answers_and_stays_to_be_r
         browser.tap(pad).await;
     }
     let log = "const log = document.querySelector('[data-test=captions]'); const style = getComputedStyle(log); \
-               return [log.getAttribute('role'), log.tabIndex, style.overflowY, log.children.length > 6, \
+               return [log.getAttribute('role'), log.tabIndex, style.overflowY, log.querySelectorAll('li').length > 6, \
                log.scrollHeight > log.clientHeight, Math.abs(log.scrollHeight - log.clientHeight - log.scrollTop) < 3]";
     assert_eq!(js(&browser, log).await, json!(["log", 0, "auto", true, true, true]), "the newest is in view");
     browser.tap("rehearse-end").await;
