@@ -15,26 +15,31 @@ return [...document.querySelectorAll('a, button, select, summary, input:not([typ
   return r.height < 43.5;
 }).map((e) => e.outerHTML.slice(0, 160));";
 
-/// What of a page breaks the rules, in light and in dark.
-pub async fn faults(browser: &Browser, url: &str, path: &str) -> Vec<String> {
+/// What of a page as it stands breaks the rules of axe-core.
+pub async fn faults_now(browser: &Browser) -> Vec<String> {
     let axe =
         std::fs::read_to_string(concat!(env!("CARGO_MANIFEST_DIR"), "/../../tests/node_modules/axe-core/axe.min.js"))
             .expect("axe-core is under tests/node_modules; run .ci/install");
+    browser.page.execute(&axe, vec![]).await.unwrap();
+    let found = browser
+        .page
+        .execute_async(
+            "const done = arguments[0]; axe.run(document, { runOnly: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'] }).then((r) => done(r.violations.map((v) => v.id + ': ' + v.nodes.slice(0, 3).map((n) => n.html.slice(0, 160) + ' (' + (n.any[0]?.message ?? '') + ')').join(' | '))));",
+            vec![],
+        )
+        .await
+        .unwrap();
+    found.as_array().into_iter().flatten().filter_map(Value::as_str).map(str::to_owned).collect()
+}
+
+/// What of a page breaks the rules, in light and in dark.
+pub async fn faults(browser: &Browser, url: &str, path: &str) -> Vec<String> {
     let mut faults = Vec::new();
     for scheme in ["light", "dark"] {
         browser.goto(url).await;
         browser.colours(scheme).await;
         browser.css("main").await;
-        browser.page.execute(&axe, vec![]).await.unwrap();
-        let found = browser
-            .page
-            .execute_async(
-                "const done = arguments[0]; axe.run(document, { runOnly: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'] }).then((r) => done(r.violations.map((v) => v.id + ': ' + v.nodes.slice(0, 3).map((n) => n.html.slice(0, 160) + ' (' + (n.any[0]?.message ?? '') + ')').join(' | '))));",
-                vec![],
-            )
-            .await
-            .unwrap();
-        for fault in found.as_array().into_iter().flatten().filter_map(Value::as_str) {
+        for fault in faults_now(browser).await {
             faults.push(format!("{path} ({scheme}): {fault}"));
         }
     }

@@ -2,6 +2,7 @@
 //! answers.
 
 use crate::board::Home;
+use crate::every_page::growled;
 use crate::harness::{Browser, PHONE, Server, demo_dir, story};
 use crate::phone::NARROW;
 use sayso_model::LessonRead;
@@ -105,6 +106,8 @@ async fn first_times_at_the_board_open_their_lesson_once_and_never_where_an_anim
     // The start is there, too: nothing is locked.
     browser.find("start").await;
     browser.picture("lesson-first-session").await;
+    let before = "return [...document.querySelectorAll('.first-lesson :is(.caution, ol)')].map((e) => e.localName)";
+    assert_eq!(browser.page.execute(before, vec![]).await.unwrap(), json!(["p", "ol"]), "the caution before the steps");
     // On a small phone, too, the ways past it and the pads are on the screen as it opens.
     browser.resize(NARROW).await;
     browser.page.execute("scrollTo(0, 0)", vec![]).await.unwrap();
@@ -176,6 +179,19 @@ async fn first_times_at_the_board_open_their_lesson_once_and_never_where_an_anim
     second.tap("then-took").await;
     second.find("start").await;
     assert_eq!(open_lesson(&second).await, None, "it does not come back after a press");
+    // On a day of rest a session can be begun all the same: the lesson stands there, below the caution.
+    let home = Home::new(7, None).await;
+    // Its records are of one moment; the sign is of just now.
+    let records: sayso_model::Moment = "2026-03-01T08:00:00Z".parse().unwrap();
+    let since = std::time::SystemTime::UNIX_EPOCH.elapsed().unwrap().as_secs_f64() - records.millis() as f64 / 1000.0;
+    growled(home.dir.path(), [home.animal].into_iter(), -(since - 60.0) / 86_400.0).await;
+    let third = Server::start(home.dir.path(), 0);
+    second.goto(&third.url(&format!("/a/{}/board", home.animal))).await;
+    second.find("start-anyway").await;
+    second.find("first-session").await;
+    let order = "const [rest, lesson] = ['[data-test=whom-to-ask]', '.first-lesson'].map((s) => document.querySelector(s)); \
+                 return !!(rest.compareDocumentPosition(lesson) & Node.DOCUMENT_POSITION_FOLLOWING)";
+    assert_eq!(second.page.execute(order, vec![]).await.unwrap(), json!(true));
     second.close().await;
     browser.close().await;
 }

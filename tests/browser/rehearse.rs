@@ -1,5 +1,6 @@
 //! A rehearsal as a person plays it: by taps, by keys and captions alone, and from a seed again.
 
+use crate::accessibility::faults_now;
 use crate::harness::{Browser, PHONE, Server, demo_dir, story};
 use crate::phone::reads;
 use fantoccini::key::Key;
@@ -46,6 +47,8 @@ async fn an_exercise_from_start_to_feedback_by_taps_and_nothing_is_written() {
         tokio::time::sleep(WAIT).await;
     }
     browser.picture("rehearse-runs").await;
+    let faults = faults_now(&browser).await;
+    assert!(faults.is_empty(), "while it runs: {faults:?}");
     assert!(!captions(&browser).await.is_empty());
     browser.tap("rehearse-end").await;
     browser.find("see").await;
@@ -55,6 +58,9 @@ async fn an_exercise_from_start_to_feedback_by_taps_and_nothing_is_written() {
     let delay = browser.text("row-delay").await;
     assert!(delay.contains("4") && delay.contains("early"), "four showings are too few to say: {delay}");
     assert!(browser.text("measured").await.contains("Showings"));
+    // From a notebook at home what is copied is what opens elsewhere, and the page says so.
+    let at_home = "return !document.querySelector('[data-at-home]').hidden";
+    assert_eq!(js(&browser, at_home).await, json!(true));
     browser.picture("rehearse-went").await;
     browser.resize((1280, 900)).await;
     browser.picture("rehearse-went-wide").await;
@@ -96,6 +102,13 @@ async fn an_exercise_by_keys_and_captions_alone() {
     let start = browser.page.active_element().await.unwrap();
     start.send_keys(&char::from(Key::Enter).to_string()).await.unwrap();
     browser.css("[data-state=runs]").await;
+    // Whoever turned them off presses nothing by them.
+    let letters = "const box = document.querySelector('[data-part=letters]'); box.click(); return box.checked";
+    assert_eq!(js(&browser, letters).await, json!(false));
+    key(&browser, "1").await;
+    tokio::time::sleep(Duration::from_millis(300)).await;
+    assert!(!captions(&browser).await.contains("You press"), "{}", captions(&browser).await);
+    assert_eq!(js(&browser, letters).await, json!(true));
     // Two presses of a key: press and say, then give. What is read is what a screen reader reads.
     for press in ["1", "1"] {
         key(&browser, press).await;
@@ -111,6 +124,15 @@ async fn an_exercise_by_keys_and_captions_alone() {
         tokio::time::sleep(Duration::from_millis(200)).await;
     }
     browser.picture("rehearse-leaves").await;
+    // A slip ends nothing: the key that ends asks to be pressed again.
+    key(&browser, "e").await;
+    browser
+        .until(
+            "it asks",
+            "return document.querySelector('.captions').textContent.includes('Press E once more to end.')",
+        )
+        .await;
+    assert_eq!(js(&browser, "return document.querySelector('#rehearse').dataset.state").await, json!("runs"));
     key(&browser, "e").await;
     browser.find("see").await;
     // The way on has the focus.
@@ -176,7 +198,7 @@ async fn on_small_phones_every_button_of_the_stage_can_be_tapped_and_says_what_i
     let dir = demo_dir();
     let server = Server::start(dir.path(), 0);
     let browser = Browser::open(PHONE).await;
-    for size in [(390, 844), (360, 640)] {
+    for size in [(390, 844), (360, 640), (320, 568), (844, 390), (1366, 650), (1280, 720)] {
         browser.resize(size).await;
         for (exercise, choose) in [
             ("showing", None),
@@ -251,7 +273,9 @@ async fn what_is_done_shows_at_once_also_while_nothing_answers_and_stays_to_be_r
     let mut server = Server::start(dir.path(), 0);
     let browser = Browser::open(PHONE).await;
     browser.goto(&server.url("/rehearse/inviting?character=eager&seed=2")).await;
-    assert!(browser.text("keys-before").await.contains("O: Invite"));
+    // Keys are told where a keyboard is to be expected: on a phone the line leaves room for Start.
+    let keys = "const line = document.querySelector('[data-test=keys-before]'); return [line.textContent.includes('O: Invite'), line.checkVisibility()]";
+    assert_eq!(js(&browser, keys).await, json!([true, false]));
     browser.tap("start").await;
     assert_eq!(browser.text("invited").await, "Invitation 0 of 5");
     let pads = "return document.querySelector('[data-part=pads]').getBoundingClientRect().top + scrollY";
@@ -278,7 +302,7 @@ async fn what_is_done_shows_at_once_also_while_nothing_answers_and_stays_to_be_r
         browser.tap(pad).await;
     }
     let log = "const log = document.querySelector('[data-test=captions]'); const style = getComputedStyle(log); \
-               return [log.getAttribute('role'), log.tabIndex, style.overflowY, log.children.length > 6, \
+               return [log.getAttribute('role'), log.tabIndex, style.overflowY, log.querySelectorAll('li').length > 6, \
                log.scrollHeight > log.clientHeight, Math.abs(log.scrollHeight - log.clientHeight - log.scrollTop) < 3]";
     assert_eq!(js(&browser, log).await, json!(["log", 0, "auto", true, true, true]), "the newest is in view");
     browser.tap("rehearse-end").await;

@@ -156,6 +156,7 @@ pub static TABLE: &[Line] = &[
     ("/talk/try", NOBODY, PLAN),
     ("/talk/aim", NOBODY, AGREE),
     ("/talk/rehearsed", NOBODY, AGREE),
+    ("/talk/unshared", NOBODY, AGREE),
     ("/talk/own", PLAN, PLAN),
     ("/talk/own/stop", NOBODY, PLAN),
 

@@ -25,7 +25,7 @@ pub enum Standing {
     Accepted,
     /// The home said no.
     Declined,
-    /// A note or question that was answered; what was handed over to practise, and something was shared of it.
+    /// A note or question that was answered.
     Answered,
     /// Its last day, or the meeting, has passed.
     Ended {
@@ -87,11 +87,11 @@ impl Talk<'_> {
         matches!(self.standing, Standing::Open | Standing::Accepted)
     }
 
-    /// What was handed over to practise and still may be: also once something was shared of it.
+    /// What was handed over to practise and still may be: sharing something of it neither settles nor ends it.
     #[must_use]
     pub fn practice(&self) -> Option<&Practice> {
         match &self.part.proposes {
-            Proposed::Practice { practice } if self.is_live() || self.standing == Standing::Answered => Some(practice),
+            Proposed::Practice { practice } if self.is_live() => Some(practice),
             _ => None,
         }
     }
@@ -140,7 +140,7 @@ fn talk<'a>(
         Standing::Withdrawn
     } else if declined {
         Standing::Declined
-    } else if is_answered(part, &answers, accepted.is_some()) {
+    } else if part.proposes.is_words() && !answers.is_empty() {
         Standing::Answered
     } else if over {
         Standing::Ended { accepted: accepted.is_some() }
@@ -167,14 +167,6 @@ pub fn until(part: &Proposal, zone: &Zone) -> Option<Moment> {
         _ => return None,
     };
     Some(last.plus(1).start(zone))
-}
-
-/// Whether words were answered, or what was handed over to practise, and not agreed to, by what was shared of it.
-fn is_answered(part: &Proposal, answers: &[Answered<'_>], accepted: bool) -> bool {
-    match part.proposes {
-        Proposed::Practice { .. } => !accepted && answers.iter().any(|a| a.part.rehearsed.is_some()),
-        ref other => other.is_words() && !answers.is_empty(),
-    }
 }
 
 /// Plans that a home made of its own for an animal, oldest first.

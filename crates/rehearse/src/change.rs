@@ -15,6 +15,13 @@ pub enum Change {
     LetEat,
     /// Pause at a mild sign.
     Pause,
+    /// Leave a button from which it started back, until it is softer.
+    Soften {
+        /// The word.
+        word: Thing,
+        /// How often it was pressed all the same.
+        times: usize,
+    },
     /// Hold still until it has chosen.
     LetChoose,
     /// Do not call, bar the way or say it again.
@@ -49,6 +56,11 @@ pub enum Change {
     },
     /// Show oftener.
     Oftener,
+    /// Stay for the whole time.
+    Longer {
+        /// Seconds after which it was ended.
+        after_s: f64,
+    },
     /// Hold out more pairs.
     MorePairs,
     /// Give what a button says after each press.
@@ -72,6 +84,7 @@ impl Change {
             Self::LetGo => "let-go",
             Self::LetEat => "let-eat",
             Self::Pause => "pause",
+            Self::Soften { .. } => "soften",
             Self::LetChoose => "let-choose",
             Self::DoNotPush { .. } => "do-not-push",
             Self::Wait => "wait",
@@ -82,6 +95,7 @@ impl Change {
             Self::Instead { .. } => "instead",
             Self::Even { .. } => "even",
             Self::Oftener => "oftener",
+            Self::Longer { .. } => "longer",
             Self::MorePairs => "more-pairs",
             Self::Give => "give",
             Self::Try => "try",
@@ -105,12 +119,14 @@ impl Change {
             Self::Sooner { .. } => Some(felt_delay(conduct)),
             Self::WhenThere => Some(&conduct.taken),
             Self::Slower => Some(&conduct.pace),
-            Self::DoNotPush { .. }
+            Self::Give => Some(&conduct.paid),
+            Self::Soften { .. }
+            | Self::Longer { .. }
+            | Self::DoNotPush { .. }
             | Self::Instead { .. }
             | Self::Even { .. }
             | Self::Oftener
             | Self::MorePairs
-            | Self::Give
             | Self::Try
             | Self::Stay
             | Self::TooSoon

@@ -2,9 +2,9 @@
 
 use crate::change::{Change, felt_delay};
 use crate::conduct::Conduct;
-use crate::gain::{Gain, most};
+use crate::gain::{Gain, most, room};
 use sayso_advisor::Estimate;
-use sayso_sim::rehearsal::{Exercise, Run, Thing};
+use sayso_sim::rehearsal::{Exercise, Over, Run, Thing};
 
 /// Seconds from press to thing that are soon enough. Children's studies keep to two (see `docs/methods/rehearsal.md`).
 const SOON_S: f64 = 2.0;
@@ -37,13 +37,13 @@ pub fn change(conduct: &Conduct, run: &Run) -> Gain {
     if exercise == Exercise::Leaving && c.leaving.n == 0 {
         return Gain::of(Change::Stay);
     }
-    if c.pressed > 0 && c.given == 0 {
+    if wants_more(&c.paid) {
         return Gain::of(Change::Give);
     }
     if let Some(most) = most(c, run, teaching(c)) {
         return most;
     }
-    Gain::of(rest(c, exercise))
+    Gain::of(rest(c, run))
 }
 
 /// What the animal feels.
@@ -54,10 +54,18 @@ fn felt(c: &Conduct) -> Option<Change> {
     // Saying it again in the midst of a wait is a wait cut short, and that says it more nearly.
     let said_again = || push(c.again);
     first(GRAVE)
+        .or_else(|| feared(c))
         .or_else(|| push(c.pushes))
         .or_else(|| first(DISTURBS))
         .or_else(said_again)
         .or_else(|| hasty.then_some(Change::Slower))
+}
+
+/// The button that was pressed most although the animal had started back from it.
+fn feared(c: &Conduct) -> Option<Change> {
+    let word = Thing::ALL.into_iter().max_by_key(|word| c.frightened[word.place()])?;
+    let times = c.frightened[word.place()];
+    (times > 0).then_some(Change::Soften { word, times })
 }
 
 /// What would teach it faster, as far as it is not as it should be.
@@ -76,7 +84,8 @@ fn teaching(c: &Conduct) -> Vec<Change> {
 }
 
 /// What is left where nothing of that is.
-fn rest(c: &Conduct, exercise: Exercise) -> Change {
+fn rest(c: &Conduct, run: &Run) -> Change {
+    let exercise = run.setup.exercise;
     if let Some(word) = always_declined(c) {
         return Change::Instead { word };
     }
@@ -87,7 +96,12 @@ fn rest(c: &Conduct, exercise: Exercise) -> Change {
         return Change::MorePairs;
     }
     if exercise == Exercise::Showing && c.showings() < FEWEST && c.signs == 0 {
-        return Change::Oftener;
+        if run.over.1 == Over::Ended {
+            return Change::Longer { after_s: f64::from(run.over.0) / 1000.0 };
+        }
+        if room(c, run) >= 1.0 {
+            return Change::Oftener;
+        }
     }
     uneven(c).filter(|_| exercise != Exercise::Stuck).unwrap_or(Change::CarryOn)
 }

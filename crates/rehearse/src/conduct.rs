@@ -13,6 +13,11 @@ const MILD_MS: u32 = 5_000;
 /// Milliseconds after a strong one in which the person is to step away or to end.
 const STRONG_MS: u32 = 8_000;
 
+/// Milliseconds in which what was pressed can be given, at the least: what cut it short before that is no fault of giving.
+const GIVES_MS: u32 = 5_000;
+/// Milliseconds in which a press can be answered, at the least.
+const ANSWERS_MS: u32 = 3_000;
+
 /// How it was taught: each figure with its interval and its count.
 #[derive(Clone, PartialEq, Debug)]
 pub struct Conduct {
@@ -26,6 +31,8 @@ pub struct Conduct {
     pub balance: [usize; 4],
     /// Of what was shown and given: taken.
     pub taken: Estimate,
+    /// Of buttons that the person pressed: what it says was given.
+    pub paid: Estimate,
     /// Of invitations: their wait was kept.
     pub waits: Estimate,
     /// Of its presses: answered in any way.
@@ -56,16 +63,19 @@ pub struct Conduct {
     pub pressed: usize,
     /// Things given, whatever for.
     pub given: usize,
+    /// Times a button was pressed again after the animal had started back from it and before it was softer, by word.
+    pub frightened: [usize; 4],
     /// Kinds of things tried with a word that does not get on: shown, held in view, two held out, at hand, softer, quieter.
     pub tries: usize,
 }
 
 impl Conduct {
-    /// Whether there is nothing in it that anything could be said of.
+    /// Whether there is nothing in it that anything could be said of. That nobody held it back is nothing, where nobody did anything.
     #[must_use]
     pub fn is_empty(&self) -> bool {
-        let shares = [&self.waits, &self.answered, &self.leaving, &self.mild, &self.strong, &self.eaten, &self.held];
-        self.pressed + self.given + self.tries == 0 && shares.iter().all(|share| share.n == 0)
+        let did = self.pressed + self.given + self.tries + self.pushes + self.again > 0;
+        let whole = [&self.leaving, &self.mild].iter().all(|share| share.value.is_none_or(|value| value >= 1.0));
+        !did && whole && self.answered.n == 0 && self.strong.n == 0
     }
 
     /// Showings of all words.
@@ -107,8 +117,9 @@ pub fn conduct(run: &Run) -> Conduct {
     let delays =
         |of: &[Answered<'_>]| -> Vec<f64> { of.iter().filter(|a| a.given()).filter_map(Answered::delay_s).collect() };
     let then = |a: &Answered<'_>| a.delivery.and_then(|d| d.part.then);
-    // A press at the very end has no time left to be answered in.
-    let unanswered = run.told.iter().filter(|t| matches!(t.what, What::Unanswered(_))).count();
+    let began = |a: &Answered<'_>| a.press.at().seconds_since(begins);
+    let left = own.iter().filter(|a| a.delivery.is_none());
+    let unanswered = left.filter(|a| was_left(run, began(a))).count();
     let answered = own.iter().filter(|a| a.delivery.is_some()).count();
     let refused = own.iter().filter_map(|a| a.delivery).filter(|d| declines(d.part.answer));
     Conduct {
@@ -117,6 +128,7 @@ pub fn conduct(run: &Run) -> Conduct {
         pace: pace(run, shown.len()),
         balance: Thing::ALL.map(|word| showings(&all, Some(Written::word(word))).len()),
         taken: share(shown.iter().filter_map(then).map(|then| then == Then::Took)),
+        paid: paid(run),
         waits: waits(run),
         answered: k_of(answered, answered + unanswered),
         declined: Thing::ALL.map(|word| {
@@ -135,8 +147,54 @@ pub fn conduct(run: &Run) -> Conduct {
         again: each(run, |what| what == What::Person(Does::Again)).count(),
         pressed: each(run, |what| matches!(what, What::Person(Does::Show(_)))).count(),
         given: each(run, |what| matches!(what, What::Person(Does::Give(_) | Does::Instead(_)))).count(),
+        frightened: frightened(run),
         tries: tries(run),
     }
+}
+
+/// Of buttons that the person pressed, those whose thing was given. One that the animal's own press, its going, a strong sign or the
+/// end cut short tells nothing.
+fn paid(run: &Run) -> Estimate {
+    let shown = each(run, |what| matches!(what, What::Person(Does::Show(_))));
+    share(shown.filter_map(|(told, after)| {
+        let ended = after.iter().find(|t| match t.what {
+            What::Pressed(_) | What::Leaves => true,
+            What::Sign(sign) => sign.level == SignLevel::Strong,
+            What::Person(does) => !matches!(does, Does::NotNow | Does::Ready | Does::Softer | Does::Quiet),
+            _ => false,
+        });
+        let at_ms = ended.map_or(run.over.0, |t| t.at_ms);
+        match ended.map(|t| t.what) {
+            Some(What::Person(Does::Give(thing))) => Some(Some(thing) == told.what.thing()),
+            Some(What::Person(does)) if !matches!(does, Does::End | Does::Back) => Some(false),
+            _ => (at_ms >= told.at_ms + GIVES_MS).then_some(false),
+        }
+    }))
+}
+
+/// Whether an own press of that moment, which nothing was given or said to, could have been answered before it left or all was over.
+/// A thing that was being fetched is an answer under way.
+fn was_left(run: &Run, at_s: f64) -> bool {
+    let at_ms = (at_s * 1000.0).round() as u32;
+    let after = || run.told.iter().filter(|t| t.at_ms >= at_ms);
+    let ends = after().find(|t| matches!(t.what, What::Leaves | What::Unanswered(_)));
+    let until_ms = ends.map_or(run.over.0, |t| t.at_ms);
+    let fetches = after().take_while(|t| t.at_ms <= until_ms).any(|t| matches!(t.what, What::Fetches(_)));
+    !fetches && until_ms >= at_ms + ANSWERS_MS
+}
+
+/// Presses by the person of buttons from which the animal had started back, and which were not softer yet.
+fn frightened(run: &Run) -> [usize; 4] {
+    let (mut again, mut feared) = ([0; 4], [false; 4]);
+    for told in &run.told {
+        match told.what {
+            What::Startled(thing) => feared[thing.place()] = true,
+            What::Person(Does::Softer) => feared = [false; 4],
+            What::Person(Does::Show(thing)) => again[thing.place()] += usize::from(feared[thing.place()]),
+            _ => {}
+        }
+    }
+    again
 }
 
 /// Kinds of things that were tried.

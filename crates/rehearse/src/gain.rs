@@ -2,7 +2,7 @@
 
 use crate::change::{Change, felt_delay};
 use crate::conduct::Conduct;
-use sayso_sim::rehearsal::{Came, Exercise, Pairing, Run, Thing, Told, What, understanding};
+use sayso_sim::rehearsal::{Came, Exercise, Pairing, Run, Thing, Told, What};
 
 /// Seconds from press to thing, had it come soon.
 const SOON_S: f64 = 1.0;
@@ -48,10 +48,10 @@ impl Gain {
             return None;
         }
         let mean = |with: f64| {
-            let of = |place: &usize| understanding(run.logits.1[*place] + with * self.words[*place]);
-            came.iter().map(of).sum::<f64>() / came.len() as f64
+            let all = run.presses(std::array::from_fn(|place| run.logits.1[place] + with * self.words[place]));
+            came.iter().map(|place| all[*place]).sum::<f64>() / came.len() as f64
         };
-        Some((mean(0.0), mean(1.0)))
+        Some((mean(0.0), mean(1.0))).filter(|(was, would)| would > was)
     }
 }
 
@@ -101,7 +101,7 @@ fn had(run: &Run, other: impl Fn(Pairing) -> Pairing) -> [f64; 4] {
 }
 
 /// Showings for which there was room: where showing is the work, and the animal showed no sign.
-fn room(conduct: &Conduct, run: &Run) -> f64 {
+pub(crate) fn room(conduct: &Conduct, run: &Run) -> f64 {
     let works = matches!(run.setup.exercise, Exercise::Showing | Exercise::Free);
     if !works || conduct.signs > 0 {
         return 0.0;

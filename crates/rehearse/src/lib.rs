@@ -16,5 +16,5 @@ pub use choose::change;
 pub use conduct::{Conduct, conduct};
 pub use found::{Found, NAMEABLE, Shown, before, found, shown_before};
 pub use gain::Gain;
-pub use shared::figures;
+pub use shared::{figures, is_worth_sharing};
 pub use truth::{Truth, truth};

@@ -24,6 +24,13 @@ pub fn figures(conduct: &Conduct) -> Vec<RehearsedFigure> {
     middles.chain(shares.into_iter().filter_map(|(of, figure)| times(of, figure))).collect()
 }
 
+/// Whether there is anything in it to share: something was done, and not only a press left without an answer.
+#[must_use]
+pub fn is_worth_sharing(conduct: &Conduct) -> bool {
+    let left = |figure: &RehearsedFigure| matches!(figure, RehearsedFigure::Times { of: Of::Answered, times: 0, .. });
+    !conduct.is_empty() && !figures(conduct).iter().all(left)
+}
+
 fn counted(n: usize) -> Option<u16> {
     u16::try_from(n).ok().filter(|n| *n > 0)
 }

@@ -1,6 +1,6 @@
 //! What was true of the animal, which nobody knows in life: what it learned, and what it would have learned.
 
-use sayso_sim::rehearsal::{Run, understanding};
+use sayso_sim::rehearsal::Run;
 
 /// What it learned, by the place of the word: probabilities of a meant press, given that it wants the thing.
 #[derive(Clone, Copy, PartialEq, Debug)]
@@ -21,6 +21,6 @@ const SOONER_S: f64 = 1.0;
 #[must_use]
 pub fn truth(run: &Run) -> Truth {
     let (before, after) = run.understood();
-    let sooner = run.had(run.pairings.iter().map(|pairing| pairing.sooner(SOONER_S))).map(understanding);
+    let sooner = run.presses(run.had(run.pairings.iter().map(|pairing| pairing.sooner(SOONER_S))));
     Truth { before, after, sooner }
 }

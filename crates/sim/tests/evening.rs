@@ -1,7 +1,7 @@
 //! An evening of presses: whoever answers fairly gets enough of them to practise on, whatever the character.
 #![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic, missing_docs)]
 
-use sayso_sim::rehearsal::{Character, Does, Exercise, Rehearsal, Setup, TREATS, Thing, What};
+use sayso_sim::rehearsal::{Character, Does, Exercise, Rehearsal, Setup, TREATS, Thing, What, play};
 
 /// Milliseconds from a press to its answer.
 const ANSWERS_MS: u32 = 1_000;
@@ -46,4 +46,15 @@ fn every_character_gives_an_evening_enough_presses_to_answer() {
         }
     }
     assert!(few.is_empty(), "of {SEEDS} evenings so many had {ENOUGH} presses: {few:?}");
+}
+
+#[test]
+fn the_first_press_of_an_evening_comes_soon_and_not_at_once() {
+    for character in Character::ALL {
+        for seed in 0..60 {
+            let run = play(Setup { seed, character, exercise: Exercise::Evening }, &[]);
+            let first = run.told.iter().find(|t| matches!(t.what, What::Pressed(_))).map(|t| t.at_ms);
+            assert!(first.is_some_and(|ms| (5_000..=20_000).contains(&ms)), "{character:?} {seed}: {first:?}");
+        }
+    }
 }

@@ -413,6 +413,7 @@ export interface Messages {
   "client-rehearse-asked": { name: string | number };
   "client-rehearse-away": {};
   "client-rehearse-begun": {};
+  "client-rehearse-end-again": { key: string | number };
   "client-rehearse-give": {};
   "client-rehearse-hold": {};
   "client-rehearse-instead": {};

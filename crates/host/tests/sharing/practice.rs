@@ -1,7 +1,7 @@
 //! A coach hands a home an exercise and lessons; the home shares the figures of a rehearsal by a tap of its own, and nothing of it
 //! otherwise.
 
-use crate::house::{House, Signed, event, label};
+use crate::house::{Has, House, Signed, event, label};
 use axum::http::StatusCode;
 use sayso_model::*;
 
@@ -52,6 +52,10 @@ async fn an_exercise_and_lessons_are_handed_over_and_a_home_shares_figures_by_it
     // Rehearsing writes nothing, and what is not shared is seen by nobody.
     let told = house.get(&house.keeper, &went()).await;
     assert_eq!(told.marked("share").len(), 1, "{}", told.body);
+    // Who else reads it, and what goes and does not, stands at the button.
+    for said in ["and the club", "The other coaches of the club read it, too", "your name", "What does not:"] {
+        assert!(told.holds(said), "{said}: {}", told.body);
+    }
     assert!(answers(&house).await.is_empty());
     assert!(!house.get(&coach, "/talk").await.holds("simulated animal:"));
     assert!(house.get(&coach, &went()).await.marked("share").is_empty(), "a coach shares nothing for a home");
@@ -84,10 +88,18 @@ async fn an_exercise_and_lessons_are_handed_over_and_a_home_shares_figures_by_it
     let told = house.get(&coach, "/talk").await;
     assert!(told.holds("with Zip, a simulated animal:") && told.holds("From your press to the thing"), "{}", told.body);
     assert!(told.holds("Lessons read by somebody of the home: 1 of 2") && told.holds("Rehearsals shared: 1"));
-    // What was shared answers it; more may be shared.
-    assert!(told.marked("open").is_empty() && !told.marked("before").is_empty(), "{}", told.body);
-    assert!(house.get(&house.keeper, "/talk").await.marked("open").is_empty());
+    // What was shared settles nothing: it stays open, with yes and no, until the home says so.
+    assert!(!told.marked("open").is_empty() && told.marked("before").is_empty(), "{}", told.body);
+    let mine = house.get(&house.keeper, "/talk").await;
+    for still in ["open", "accepted", "declined", "lessons-seen"] {
+        assert!(!mine.marked(still).is_empty(), "{still}: {}", mine.body);
+    }
     assert_eq!(house.get(&house.keeper, &went()).await.marked("share").len(), 1);
+    let member = house.joined(Has::Member, "Wren").await;
+    let lesson = house.get(&member, "/learn/brushed").await;
+    assert_eq!(lesson.marked("sees-mark").len(), 1, "{}", lesson.body);
+    assert!(house.get(&member, "/learn/stuck").await.marked("sees-mark").is_empty());
+    assert!(house.get(&coach, "/learn/brushed").await.marked("sees-mark").is_empty());
     // It needs nothing else.
     let desk = house.get(&coach, "/desk?kind=none").await;
     assert!(desk.holds("To practise: 1 of 2 lessons read, rehearsals shared: 1"), "{}", desk.body);
@@ -96,4 +108,51 @@ async fn an_exercise_and_lessons_are_handed_over_and_a_home_shares_figures_by_it
     assert!(house.get(&house.keeper, &went()).await.marked("share").is_empty());
     assert_ne!(house.post(&house.keeper, "/talk/rehearsed", &form).await.status, StatusCode::SEE_OTHER);
     assert_eq!(answers(&house).await.len(), 1);
+}
+
+/// What is handed to somebody else names no home, and opens for whoever has none or another.
+#[tokio::test(flavor = "multi_thread")]
+async fn an_address_that_is_handed_on_names_no_home_and_opens_for_anybody() {
+    let house = House::new().await;
+    let (_, elsewhere, coach) = house.club().await;
+    for path in [went(), "/rehearse/showing?character=eager&seed=2".to_owned()] {
+        let page = house.get(&house.keeper, &path).await;
+        let (_, link) = page.body.split_once("data-link=\"").unwrap();
+        let link = link.split_once('"').unwrap().0.replace("&amp;", "&");
+        assert!(link.starts_with("/rehearse/showing") && !link.contains("home"), "{link}");
+        assert!(!link.contains(&house.home.to_string()));
+        for who in [&elsewhere, &coach, &house.server, &house.keeper] {
+            let opened = house.get(who, &link).await;
+            assert_eq!(opened.status, StatusCode::OK, "{link}: {}", opened.body);
+        }
+    }
+}
+
+#[tokio::test(flavor = "multi_thread")]
+async fn of_an_empty_rehearsal_nothing_is_shared_and_what_was_shared_is_taken_back() {
+    let (house, coach) = shared().await;
+    house.post(&coach, "/talk/write", &practice(&house, "&exercise=showing&character=eager")).await;
+    let story = house.host.server.home(house.home).story(house.home).await.unwrap();
+    let of = story.as_recorded(Kind::Proposal).next().unwrap().id;
+    // Nothing done, and an evening in which nobody answered.
+    for (exercise, acts) in [("showing", "e.15000"), ("evening", "e.60000")] {
+        let path = format!("/rehearse/{exercise}/went?character=eager&seed=2&acts={acts}");
+        assert!(house.get(&house.keeper, &path).await.marked("share").is_empty(), "{path}");
+        let form = format!("to={of}&exercise={exercise}&character=eager&seed=2&acts={acts}");
+        let sent = house.post(&house.keeper, "/talk/rehearsed", &form).await;
+        assert_eq!(sent.status, StatusCode::UNPROCESSABLE_ENTITY, "{}", sent.body);
+    }
+    assert!(answers(&house).await.is_empty());
+    let form = format!("to={of}&exercise=showing&character=eager&seed=2&acts={ACTS}");
+    house.post(&house.keeper, "/talk/rehearsed", &form).await;
+    let story = house.host.server.home(house.home).story(house.home).await.unwrap();
+    let shared = story.as_recorded(Kind::ProposalAnswer).next().unwrap().id;
+    assert_eq!(house.get(&coach, "/talk").await.marked("rehearsed").len(), 1);
+    assert!(house.get(&coach, "/talk").await.marked("unshare").is_empty(), "that is the home's");
+    assert_ne!(house.post(&coach, "/talk/unshared", &format!("of={shared}")).await.status, StatusCode::SEE_OTHER);
+    assert_eq!(house.get(&house.keeper, "/talk").await.marked("unshare").len(), 1);
+    let done = house.post(&house.keeper, "/talk/unshared", &format!("of={shared}")).await;
+    assert_eq!(done.status, StatusCode::SEE_OTHER, "{}", done.body);
+    let told = house.get(&coach, "/talk").await;
+    assert!(told.marked("rehearsed").is_empty() && !told.marked("open").is_empty(), "{}", told.body);
 }

@@ -11,6 +11,8 @@ pub enum Wanted {
     AtMost(f64),
     /// At least this.
     AtLeast(f64),
+    /// Nothing: a difference, and whether there is one.
+    Difference,
     /// Nothing was set beforehand: a figure to know.
     Known,
 }
@@ -81,6 +83,8 @@ impl Finding {
             Wanted::Within(from, to) => (from, to),
             Wanted::AtMost(to) => (f64::NEG_INFINITY, to),
             Wanted::AtLeast(from) => (from, f64::INFINITY),
+            Wanted::Difference if low <= 0.0 && high >= 0.0 => return "no difference",
+            Wanted::Difference => return if self.value > 0.0 { "more" } else { "less" },
             Wanted::Known => return "",
         };
         if (from..=to).contains(&self.value) {
@@ -106,7 +110,7 @@ impl Finding {
             Wanted::Within(from, to) => format!("{} to {}", show(from), show(to)),
             Wanted::AtMost(to) => format!("at most {}", show(to)),
             Wanted::AtLeast(from) => format!("at least {}", show(from)),
-            Wanted::Known => String::new(),
+            Wanted::Difference | Wanted::Known => String::new(),
         };
         let found = format!("{} ({} to {})", show(self.value), show(self.interval.0), show(self.interval.1));
         vec![self.what.clone(), wanted, found, self.n.to_string(), self.verdict().to_owned()]
@@ -135,6 +139,15 @@ mod tests {
         assert_eq!(cover(1000, 1000), "higher than wanted");
         assert_eq!(cover(0, 0), "nothing to count");
         assert_eq!(Finding::share("x", Wanted::AtMost(0.05), 30, 100).verdict(), "falls short");
+    }
+
+    #[test]
+    fn a_difference_that_may_be_none_is_told_as_none() {
+        let of = |values: &[f64]| Finding::mean("x", Wanted::Difference, values, In::Number("")).verdict();
+        assert_eq!(of(&[-1.0, 0.5, 1.0, -0.4]), "no difference");
+        assert_eq!(of(&[1.0, 1.1, 0.9, 1.0]), "more");
+        assert_eq!(of(&[-1.0, -1.1, -0.9, -1.0]), "less");
+        assert_eq!(of(&[]), "nothing to count");
     }
 
     #[test]

@@ -44,6 +44,8 @@ pub enum ReadAs {
     Text,
     /// Its abstract.
     Abstract,
+    /// Its abstract, on a page of an index; authors and journal from memory.
+    Index,
     /// By what others tell of it.
     Secondary,
     /// From memory.
@@ -57,6 +59,7 @@ impl ReadAs {
         match self {
             Self::Text => "text",
             Self::Abstract => "abstract",
+            Self::Index => "index",
             Self::Secondary => "secondary",
             Self::Memory => "memory",
         }

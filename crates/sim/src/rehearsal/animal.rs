@@ -25,6 +25,9 @@ const UNANSWERED_MS: u32 = 8_000;
 /// Milliseconds for which the person's stepping away calms it.
 pub(super) const PEACE_MS: u32 = 8_000;
 
+/// Seconds within which the first press of an evening comes.
+const FIRST_S: (f64, f64) = (5.0, 19.0);
+
 /// Where it is, or goes.
 #[derive(Clone, Copy, PartialEq, Eq, Debug)]
 pub(super) enum Place {
@@ -97,6 +100,8 @@ pub(super) struct Animal {
     /// A moment at which it wants to go, whatever happens.
     goes_ms: Option<u32>,
     asks: f64,
+    /// When an evening's first press comes, until it has come.
+    first_ms: Option<u32>,
     looked_ms: u32,
     pub told: Vec<Told>,
     pub motions: Vec<Motion>,
@@ -136,6 +141,7 @@ impl Animal {
             held_up: hidden.map(HeldUp::from),
             goes_ms,
             asks: exercise.asks(),
+            first_ms: (exercise == Exercise::Evening).then(|| ms(luck.of(Of::First, 0).between(FIRST_S.0, FIRST_S.1))),
             looked_ms: 0,
             told: Vec::new(),
             motions: Vec::new(),
@@ -297,6 +303,9 @@ impl Animal {
 
     /// There, and free to do as it likes.
     fn at_board(&mut self) {
+        if self.first_ms.is_some() && self.strain < MILD {
+            return self.begins_evening();
+        }
         let t = self.traits();
         let calm = (1.0 - self.strain).max(0.0);
         let minutes = f64::from(self.now) / 1000.0 / t.stays_s;
@@ -343,6 +352,16 @@ impl Animal {
             self.looked_ms = self.now;
             let thing = self.mind.want.unwrap_or(Thing::Treat);
             self.tell(What::Looks(thing));
+        }
+    }
+
+    /// An evening is about presses: it stays at the board until the first of them, which comes soon and not at once.
+    fn begins_evening(&mut self) {
+        let free = self.given.is_none() && self.offered.is_none() && self.own.is_none() && self.shown.is_none();
+        if free && self.first_ms.is_some_and(|first| self.now >= first) {
+            self.first_ms = None;
+            let thing = self.mind.want.unwrap_or_else(|| self.mind.best());
+            self.presses(self.mind.aims(thing, self.now));
         }
     }
 

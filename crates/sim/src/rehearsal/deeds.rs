@@ -135,8 +135,11 @@ impl Person {
     }
 
     fn gives(&mut self, thing: Thing, at_ms: u32, animal: &mut Animal) {
-        let own = animal.own.take().map(|(pressed, at)| (pressed, seconds(at_ms, at), true));
-        let answers = own.or_else(|| animal.shown.take().map(|(pressed, at)| (pressed, seconds(at_ms, at), false)));
+        // What was just shown is given for that, though another press waits.
+        let shown = animal.shown.filter(|(pressed, _)| *pressed == thing);
+        let own = animal.own.take_if(|(pressed, _)| *pressed == thing || shown.is_none());
+        let own = own.map(|(pressed, at)| (pressed, seconds(at_ms, at), true));
+        let answers = own.or_else(|| animal.shown.map(|(pressed, at)| (pressed, seconds(at_ms, at), false)));
         animal.shown = None;
         self.lays(thing, answers, animal);
     }

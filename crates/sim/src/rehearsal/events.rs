@@ -92,7 +92,10 @@ pub fn written_of(run: &Run, whose: &Whose) -> Written {
                 shown = Some((write(ms, press(thing, PressedBy::Person)), thing, ms));
             }
             What::Person(Does::Give(given)) => {
-                if let Some((id, pressed, since)) = own.take().or_else(|| shown.take())
+                // What was just shown is given for that, though another press waits.
+                let for_shown = shown.is_some_and(|(_, pressed, _)| pressed == given);
+                let answered = own.take_if(|(_, pressed, _)| *pressed == given || !for_shown);
+                if let Some((id, pressed, since)) = answered.or(shown)
                     && let Some(came) = comes_at(run, i)
                 {
                     let answer = if given == pressed { Answer::Given } else { Answer::Alternative };

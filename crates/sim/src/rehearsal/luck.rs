@@ -22,6 +22,7 @@ pub(super) enum Of {
     Goes,
     Hides,
     Noises,
+    First,
 }
 
 /// The luck of one rehearsal.

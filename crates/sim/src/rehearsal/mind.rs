@@ -79,6 +79,11 @@ impl Mind {
         self.luck.of(Of::Takes, now).coin(logistic(self.appeal(thing) + more))
     }
 
+    /// What it likes most now.
+    pub fn best(&self) -> Thing {
+        Thing::ALL.into_iter().max_by(|a, b| self.appeal(*a).total_cmp(&self.appeal(*b))).unwrap_or(Thing::Treat)
+    }
+
     /// It had a portion.
     pub fn has(&mut self, thing: Thing) {
         self.sated[thing.place()] += thing.sates();

@@ -10,7 +10,9 @@ use super::luck::Luck;
 use super::mind::{ms, understanding};
 use super::pairing::{Pairing, after};
 use super::room::{Motion, Spot};
+use super::thing::Thing;
 use super::told::{Told, What};
+use crate::held_up::Cause;
 
 /// Milliseconds after the last invitation, or the last press of an evening, in which its answer may still come.
 const SETTLES_MS: u32 = 8_000;
@@ -200,7 +202,7 @@ impl Rehearsal {
     /// How it went, as far as it went.
     #[must_use]
     pub fn ends(self) -> Run {
-        let mind = &self.animal.mind;
+        let (mind, hides) = (&self.animal.mind, self.setup.hides());
         Run {
             setup: self.setup,
             over: self.over.unwrap_or((self.next_ms, Over::Time)),
@@ -210,6 +212,7 @@ impl Rehearsal {
             pairings: mind.pairings.clone(),
             logits: (self.before, mind.logit),
             demand: mind.demand,
+            shut: (shut(hides, false), shut(hides, self.animal.held_up.is_some_and(|held| held.soft))),
             stays: self.animal.place != Place::Gone,
             told: self.animal.told,
             motions: self.animal.motions,
@@ -240,6 +243,8 @@ pub struct Run {
     pub logits: ([f64; 4], [f64; 4]),
     /// How often it asks for each thing, against the beginning.
     pub demand: [f64; 4],
+    /// A button that it keeps away from, whatever it understands: at the beginning and at the end.
+    pub shut: (Option<Thing>, Option<Thing>),
     /// Whether it is still in the room.
     pub stays: bool,
 }
@@ -248,7 +253,13 @@ impl Run {
     /// Probability of a meant press of each word, given that it wants the thing, before and after.
     #[must_use]
     pub fn understood(&self) -> ([f64; 4], [f64; 4]) {
-        (self.logits.0.map(understanding), self.logits.1.map(understanding))
+        (presses(self.logits.0, self.shut.0), presses(self.logits.1, self.shut.1))
+    }
+
+    /// The same at the end, had it these logits of understanding.
+    #[must_use]
+    pub fn presses(&self, logits: [f64; 4]) -> [f64; 4] {
+        presses(logits, self.shut.1)
     }
 
     /// Logits of understanding at the end, had these been the pairings.
@@ -262,6 +273,20 @@ impl Run {
     pub fn learned(&self) -> f64 {
         self.logits.1.iter().zip(&self.logits.0).map(|(after, before)| after - before).sum()
     }
+}
+
+/// The button that it keeps away from until it is softer.
+fn shut(hides: Option<Hidden>, soft: bool) -> Option<Thing> {
+    hides.filter(|hidden| hidden.cause == Cause::DeviceAvoided && !soft).map(|hidden| hidden.word)
+}
+
+/// Probability of a meant press by the place of the word: none of a button that it keeps away from.
+fn presses(logits: [f64; 4], shut: Option<Thing>) -> [f64; 4] {
+    let mut all = logits.map(understanding);
+    if let Some(word) = shut {
+        all[word.place()] = 0.0;
+    }
+    all
 }
 
 /// The whole rehearsal, given all that the person does.

@@ -103,7 +103,9 @@ function asked(now) {
   if (above.length === 0) return panel;
   const build = () => {
     const asks = panel.build();
-    const question = pad.view.session ? asks.splice(0, 1) : [];
+    // What warns stands above it.
+    const warns = asks.findIndex((part) => part instanceof Element && part.matches(".caution"));
+    const question = asks.splice(0, pad.view.session ? 1 : warns + 1);
     return [...question, ...above.flatMap((part) => part.build()), ...asks];
   };
   return { ...panel, key: [...above, panel].map((part) => part.key).join("-"), build };

@@ -2,7 +2,6 @@
 // the first "not now" were answered. Never while an animal waits.
 
 import { state } from "./inviting.js";
-import { restUntil } from "./rest.js";
 import { button, el } from "./dom.js";
 import { isA } from "./sitting.js";
 import { say } from "./say.js";
@@ -49,7 +48,7 @@ function now(pad, begins) {
   }
   const due = Object.values(opened(pad)).find((is) => is !== "seen");
   if (due) return due;
-  const waits = pad.now.pause || restUntil(pad) || pad.view.stand.some(isA("press"));
+  const waits = pad.now.pause || pad.view.stand.some(isA("press"));
   if (!begins || pad.view.session || waits || pad.now.words.length === 0) return undefined;
   return (pad.now.lessons ?? []).find((lesson) => lesson.at === "session" && !opened(pad)[lesson.at]);
 }
@@ -96,8 +95,9 @@ export function first(pad, begins) {
             () => set(pad, lesson.at, "seen"),
           ),
         ),
-        el("ol", {}, ...lesson.steps.map((step) => el("li", {}, step))),
+        // Before the steps: what is below the fold is not read, and here it is acted.
         el("p", { class: "caution" }, lesson.care),
+        el("ol", {}, ...lesson.steps.map((step) => el("li", {}, step))),
       ),
     ],
   };

@@ -1,8 +1,14 @@
 // Links that are to reach somebody else: copied, or handed to what the device sends with. Without a script they are read off the page.
 
+import { isAtHome } from "./rehearsal.js";
+
 /** @param {HTMLElement} box */
 function offer(box) {
-  const link = new URL(box.dataset.link ?? "", location.href).href;
+  const within = box.dataset.link ?? "";
+  // The address of a notebook at home opens nowhere else: what stands after it does, behind that of another.
+  const athome = isAtHome(location.hostname);
+  const link = athome ? within : new URL(within, location.href).href;
+  if (athome) box.parentElement?.querySelector("[data-at-home]")?.removeAttribute("hidden");
   const copy = box.querySelector("[data-copy]");
   const send = box.querySelector("[data-send]");
   if (navigator.clipboard) {
@@ -17,7 +23,7 @@ function offer(box) {
   if (navigator.share) {
     send?.removeAttribute("hidden");
     // Whoever closes the device's own sheet sends nothing: no fault.
-    send?.addEventListener("click", () => navigator.share({ url: link }).catch(() => {}));
+    send?.addEventListener("click", () => navigator.share(athome ? { text: link } : { url: link }).catch(() => {}));
   }
 }
 

@@ -31,11 +31,13 @@ function control(key, root) {
 }
 
 /**
- * Lets keys stand for taps, except while something is typed or a sheet asks.
+ * Lets keys stand for taps, except while something is typed or a sheet asks, or where they were turned off.
  * @param {HTMLElement} root
+ * @param {() => boolean} [count] whether they count
  */
-export function listenForKeys(root) {
+export function listenForKeys(root, count = () => true) {
   document.addEventListener("keydown", (event) => {
+    if (!count()) return;
     if (event.ctrlKey || event.metaKey || event.altKey || event.repeat) return;
     const at = /** @type {Element} */ (event.target);
     if (at.closest("input, select, textarea, [contenteditable]") || document.querySelector("dialog[open]")) return;

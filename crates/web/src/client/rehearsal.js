@@ -41,7 +41,9 @@ export function standing(told, t) {
         s.waits = s.then = undefined;
         break;
       case "give":
-        s.own = s.shown = s.then = undefined;
+        // What was just shown is given for that, though another press waits.
+        if (s.own && (s.own.thing === m.thing || s.shown?.thing !== m.thing)) s.own = undefined;
+        s.shown = s.then = undefined;
         s.lies = true;
         break;
       case "offer":
@@ -114,6 +116,17 @@ export function standing(told, t) {
   }
   if (s.lit && t - s.lit.at > 700) s.lit = undefined;
   return s;
+}
+
+/**
+ * Whether a host's name is one that only a device or a home knows: loopback, private networks, names of the own network.
+ * @param {string} host
+ */
+export function isAtHome(host) {
+  return (
+    /^(localhost$|\[::1\]|127\.|10\.|192\.168\.|172\.(1[6-9]|2\d|3[01])\.|169\.254\.|\[f[cde])/i.test(host) ||
+    /\.(local|localhost|lan|home\.arpa)$/i.test(host)
+  );
 }
 
 /**

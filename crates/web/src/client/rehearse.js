@@ -13,6 +13,10 @@ import { clock, say } from "./say.js";
 const AGAIN_MS = 1500;
 /** Milliseconds after an invitation in which a second tap on its button was meant for the first. */
 const TWICE_MS = 700;
+/** Milliseconds in which the key that ends is pressed again, meaning it: a slip must not end what cannot go on. */
+const ENDS_MS = 4000;
+/** Whether single keys count here: "no" where they were turned off. */
+const KEYS = "sayso-rehearse-keys";
 /** How an act of a button is written. @type {Record<string, string>} */
 const LETTERS = {
   show: "s",
@@ -59,6 +63,7 @@ let stood = 0; // milliseconds for which it stood still
 let hiddenAt = 0;
 let asked = 0; // the number of the newest question
 let lastLook = -1;
+let ends = -ENDS_MS; // when the key that ends was pressed once
 
 const running = () => root.dataset.state === "runs";
 const now = () => Math.min(Math.round((hiddenAt || performance.now()) - began - stood), most);
@@ -127,8 +132,22 @@ function tap(thing) {
   return act(gives ? "give" : "show", thing);
 }
 
-/** @param {string} does */
-function press(does) {
+/** Whether the key that ends was pressed once, just before. @param {number} t */
+const isEnding = (t) => t - ends < ENDS_MS;
+
+/**
+ * @param {string} does
+ * @param {boolean} [byKey]
+ */
+function press(does, byKey = false) {
+  if (does === "end" && byKey && !isEnding(now())) {
+    ends = now();
+    captions.say(
+      [{ at: 0, what: `ends ${ends}`, mine: false, says: say("client-rehearse-end-again", { key: "E" }) }],
+      0,
+    );
+    return look(now());
+  }
   if (does === "offer" || does === "instead") {
     choosing = choosing === does ? "" : does;
     return look(now());
@@ -189,17 +208,19 @@ function look(t, stands = standing(moments.told, t)) {
     text(part("count"), say("client-rehearse-invited", { n, all: invitations }));
   }
   const waits = stands.waits ? Math.max(1, Math.ceil((stands.waits.at + WAIT_MS - t) / 1000)) : 0;
-  const asks = stands.holds
-    ? say("client-rehearse-hold")
-    : choosing
-      ? say("client-rehearse-which")
-      : waits
-        ? say("client-rehearse-wait", { seconds: waits })
-        : stands.then
-          ? say("client-rehearse-then")
-          : left === undefined
-            ? ""
-            : say("client-rehearse-treats", { count: left });
+  const asks = isEnding(t)
+    ? say("client-rehearse-end-again", { key: "E" })
+    : stands.holds
+      ? say("client-rehearse-hold")
+      : choosing
+        ? say("client-rehearse-which")
+        : waits
+          ? say("client-rehearse-wait", { seconds: waits })
+          : stands.then
+            ? say("client-rehearse-then")
+            : left === undefined
+              ? ""
+              : say("client-rehearse-treats", { count: left });
   text(part("ask"), asks);
 }
 
@@ -256,7 +277,12 @@ document.addEventListener("visibilitychange", () => {
 
 part("start").addEventListener("click", start);
 pads.forEach((pad, thing) => pad.addEventListener("click", () => tap(thing)));
-for (const button of buttons) button.addEventListener("click", () => press(button.dataset.does ?? ""));
-listenForKeys(root);
+// A letter stands for a tap without being one.
+for (const button of buttons)
+  button.addEventListener("click", (click) => press(button.dataset.does ?? "", !click.isTrusted));
+const letters = part("letters");
+letters.checked = localStorage.getItem(KEYS) !== "no";
+letters.addEventListener("change", () => localStorage.setItem(KEYS, letters.checked ? "yes" : "no"));
+listenForKeys(root, () => letters.checked);
 text(part("ask"), say("client-rehearse-ready"));
 root.dataset.ready = "yes";

@@ -59,9 +59,10 @@ const LINES = 40;
 
 /**
  * Says what happened since it was last asked, each moment once.
- * @param {Element} list
+ * @param {Element} log
  */
-export function makeCaptions(list) {
+export function makeCaptions(log) {
+  const list = find("ol", log);
   /** @type {Set<string>} */
   const said = new Set();
   /** @type {import("../../client-checks/client").Moment[]} */
@@ -77,7 +78,7 @@ export function makeCaptions(list) {
       if (told !== seen) [seen, next] = [told, 0];
       if (next >= told.length || told[next].at > t) return;
       // Whoever reads what was before is left there.
-      const reads = list.scrollTop + list.clientHeight < list.scrollHeight - 4;
+      const reads = log.scrollTop + log.clientHeight < log.scrollHeight - 4;
       for (; next < told.length && told[next].at <= t; next += 1) {
         const m = told[next];
         const key = `${m.at} ${m.what} ${m.thing ?? ""}`;
@@ -90,7 +91,7 @@ export function makeCaptions(list) {
         list.append(line);
       }
       while (list.children.length > LINES) list.firstElementChild?.remove();
-      if (!reads) list.scrollTop = list.scrollHeight;
+      if (!reads) log.scrollTop = log.scrollHeight;
     },
     clear() {
       said.clear();

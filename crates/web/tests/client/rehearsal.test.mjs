@@ -3,7 +3,7 @@
 import assert from "node:assert/strict";
 import { test } from "node:test";
 
-const { WAIT_MS, standing, whereabouts } = await import("../../src/client/rehearsal.js");
+const { WAIT_MS, isAtHome, standing, whereabouts } = await import("../../src/client/rehearsal.js");
 
 const told = (...all) => all.map(([at, what, thing, level]) => ({ at, what, thing, level, mine: false, says: "" }));
 
@@ -21,6 +21,14 @@ test("a shown word waits for its thing, and a press of the animal for its answer
   assert.equal(standing(all, 1600).lies, false);
   assert.deepEqual(standing(all, 3100).own, { thing: 2, at: 3000 });
   assert.equal(standing(all, 9000).own, undefined);
+});
+
+test("what was just shown is given for that, and the animal's press of another word still waits", () => {
+  const all = told([0, "show", 1], [400, "pressed", 2], [900, "give", 1], [2000, "give", 2]);
+  assert.deepEqual(standing(all, 950).own, { thing: 2, at: 400 });
+  assert.equal(standing(all, 950).shown, undefined);
+  assert.equal(standing(all, 2100).own, undefined);
+  assert.equal(standing(told([0, "show", 1], [400, "pressed", 2], [900, "give", 3]), 950).own, undefined);
 });
 
 test("an offer waits until the animal presses, the wait is over or the person does something else", () => {
@@ -88,4 +96,11 @@ test("invitations are counted, and it shows for a while that somebody called or 
     [11999, 12000, 15000].map((t) => standing(told, t).bars),
     [false, true, false],
   );
+});
+
+test("an address at home is told from one that opens elsewhere", () => {
+  const home = ["localhost", "127.0.0.1", "[::1]", "192.168.1.4", "10.0.0.2", "172.20.0.1", "[fd12::1]", "pi.local"];
+  for (const host of home) assert.equal(isAtHome(host), true, host);
+  for (const host of ["sayso.example", "172.40.0.1", "11.0.0.1", "localhost.example", "[2001:db8::1]"])
+    assert.equal(isAtHome(host), false, host);
 });

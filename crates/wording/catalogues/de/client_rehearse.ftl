@@ -19,3 +19,4 @@ client-rehearse-which = Was? Tipp auf den Knopf.
 client-rehearse-hold = Halt still, bis eins gewählt ist.
 client-rehearse-waits = Warte
 client-rehearse-now-press = Jetzt drücken und sagen
+client-rehearse-end-again = Drück { $key } noch einmal, um zu beenden.

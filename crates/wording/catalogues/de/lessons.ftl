@@ -21,6 +21,7 @@ lessons-fact = { $fact } ({ $source }; { $read })
 lessons-read-as = { $read ->
     [text] Text gelesen
     [abstract] Kurzfassung gelesen
+    [index] Namen und Zeitschrift aus dem Gedächtnis; Kurzfassung auf einer Verzeichnisseite gelesen
     [secondary] nach dem, was andere davon berichten
    *[memory] aus dem Gedächtnis
 }

@@ -39,7 +39,7 @@ rehearse-how = { $which ->
     [likes] Tipp auf „Zwei hinhalten“: Du hältst auf jeder Seite eins hin. Dann halt still, bis { $name } gewählt hat, oder keins, und damit fertig ist. Zwölf Paare sagen am meisten, weniger sagen weniger.
     [showing] Tipp auf einen Knopf: Du drückst ihn und sagst sein Wort. Tipp noch einmal, um die Sache zu geben. Gib sofort, verteile die Drücke auf die Wörter und lass Zeit zum Fressen und Spielen.
     [leaving] Zeig Wörter, wie du magst. Wenn { $name } weggeht, lass es so sein: kein Rufen, nichts im Weg. Dann beende.
-    [inviting] Tipp auf „Einladen“ und einen Knopf: Du hältst die Sache sichtbar hin. Dann tu fünf Sekunden lang nichts. Was auch kommt: drück, sag und gib. Ist { $name } weggegangen, lass es gut sein.
+    [inviting] Tipp auf „Einladen“ und einen Knopf: Du hältst die Sache sichtbar hin. Dann tu fünf Sekunden lang nichts. Gedrückt? Sag das Wort und gib sofort. Nicht gedrückt? Drück selbst, sag es, gib es. Ist { $name } weggegangen, lass es gut sein.
     [evening] { $name } drückt. Beantworte jeden Druck: gib, sag „jetzt nicht“ oder gib etwas anderes. Die Leckerchen gehen zu Ende.
     [stuck] Das umrandete Wort kommt nicht voran. Etwas hält es auf: Probier eins nach dem anderen aus, schau, was { $name } tut, und beende, wenn du eine Idee hast. Dann sagst du, was es ist, und erfährst, was wahr war.
    *[free] Alles, was das Brett hat, und was einen sonst verlockt: rufen, in den Weg treten, noch einmal sagen.
@@ -61,6 +61,7 @@ rehearse-happens = Was geschieht
 rehearse-words = Knöpfe des Bretts
 rehearse-acts = Was du tun kannst
 rehearse-keys-words = die Knöpfe, der Reihe nach
+rehearse-keys-count = Diese Tasten gelten hier
 rehearse-keys-before = Mit Tastatur: { $list }.
 rehearse-keys-one = { $key }: { $does }
 rehearse-word = { $thing ->
@@ -147,6 +148,8 @@ rehearse-send = Senden
 rehearse-went = Wie es lief
 rehearse-one-thing = Eins fürs nächste Mal
 rehearse-change = { $change ->
+    [soften] Ist { $name } vor „{ $word }“ einmal zurückgefahren: Drück den Knopf nicht wieder, bevor er leiser ist.
+    [longer] Bleib die zwei Minuten, solange { $name } mag.
     [let-choose] Halt still, bis { $name } gewählt oder sich abgewandt hat. Kein zweites Wort, kein nächstes Paar.
     [more-pairs] Halt mehr Paare hin: jedes Ding mindestens fünfmal.
     [step-away] Geh bei einem starken Zeichen sofort weg oder beende. Alles andere kann warten.
@@ -169,6 +172,8 @@ rehearse-change = { $change ->
    *[carry-on] Mach so weiter.
 }
 rehearse-because = { $change ->
+    [soften] Wieder gedrückt, nachdem { $name } davor zurückgefahren war: { $figure }
+    [longer] Du hast nach { $figure } beendet.
     [let-choose] In Ruhe wählen lassen: { $figure }
     [more-pairs] Paare: { $figure }
     [step-away] Starke Zeichen beachtet: { $figure }
@@ -184,7 +189,7 @@ rehearse-because = { $change ->
     [instead] Drücke von „{ $word }“, auf die „jetzt nicht“ kam: { $figure }
     [even] Gezeigt: { $figure }
     [oftener] Gezeigt: { $figure }
-    [give] So oft gegeben: { $figure }
+    [give] Gegeben, von dem, was du gedrückt hast: { $figure }
     [try] So viel Verschiedenes ausprobiert: { $figure }
     [stay] { $name } ging nicht weg, also lässt sich über das Gehenlassen nichts sagen.
     [too-soon] Nichts wurde gezeigt, gegeben, eingeladen oder beantwortet.
@@ -196,6 +201,7 @@ rehearse-care-guards = Im Leben kann beißen, wer Futter verteidigt: Nimm nichts
 rehearse-measured = Wie du gelehrt hast
 rehearse-measured-what = Die Zahlen des echten Gebrauchs, aus dieser einen Probe.
 rehearse-row = { $which ->
+    [paid] Gegeben, von dem, was du gedrückt hast
     [held] In Ruhe wählen lassen
     [delay] Von deinem Druck bis zur Sache
     [answer-delay] Vom Druck bis zur Sache, wenn { $name } drückte
@@ -204,7 +210,7 @@ rehearse-row = { $which ->
     [taken] Genommen, von dem, was du gezeigt hast
     [waits] Warten eingehalten
     [answered] Drücke beantwortet
-    [alternatives] Etwas anderes gegeben, bei „jetzt nicht“
+    [alternatives] Etwas anderes gegeben, wo es nicht das Gedrückte war
     [leaving] Gehen respektiert
     [mild] Leichte Zeichen beachtet
     [strong] Starke Zeichen beachtet
@@ -245,6 +251,7 @@ rehearse-same = Dasselbe noch einmal
 rehearse-another = An einem anderen Tag von { $name }
 rehearse-show-on = Jemandem zeigen
 rehearse-show-on-what = Die Adresse dieser Seite enthält die ganze Probe und nichts über dein Zuhause. Schick sie deinem Coach, wenn du willst; sonst sieht sie niemand.
+rehearse-at-home = Dieses Notizbuch antwortet nur zu Hause, seine ganze Adresse öffnet sich also nirgends sonst. Kopiert wird der Teil danach: Wer selbst ein Notizbuch hat oder am selben Server ist, setzt ihn hinter die eigene.
 rehearse-no-such = Diese Übung gibt es nicht.
 rehearse-no-acts = Was getan wurde, ist aus dieser Adresse nicht zu lesen: { $item }. Fang die Übung neu an.
 rehearse-practise = Probe es: { $title }
@@ -296,5 +303,11 @@ rehearse-notebook = Was das Notizbuch gesagt hätte
 rehearse-notebook-what = Aus sechs Wochen Aufzeichnungen eines solchen Zuhauses und dieser Sitzung, nach denselben Regeln wie im echten Gebrauch. Was es zuerst nennt, ist nicht immer wahr.
 rehearse-advisor = { $cause }: { $bearing }.
 rehearse-three-more = Auch Wörter, die ähnlich klingen, eine schwer verständliche Aufnahme und Menschen, die verschieden antworten, können ein Wort aufhalten. Diese Übung hat sie nicht.
-rehearse-share = Mit { $name } teilen
-rehearse-share-what = Nur Zeiten und Anteile von „Wie du gelehrt hast“ gehen an { $name }, auf die Seite Vereinbart. Nicht die Linie, kein Augenblick, nicht, was wahr war. Ohne diesen Tipp sieht es niemand.
+rehearse-share = { $club ->
+    [yes] Mit { $name } und dem Verein teilen
+   *[no] Mit { $name } teilen
+}
+rehearse-share-what = { $club ->
+    [yes] Was an { $name } geht, auf die Seite Vereinbart: Übung und Tier, dein Name, und von „Wie du gelehrt hast“ die Sekunden und die Anteile dessen, was genommen, abgewartet, beantwortet, beachtet, gehen gelassen und in Ruhe gelassen wurde, je mit der Anzahl. Was nicht: wie schnell und wie gleichmäßig du gezeigt hast, was du gedrückt hast, ohne zu geben, wie oft du gerufen, den Weg verstellt oder es noch einmal gesagt hast; kein Augenblick und nicht, was wahr war. Auch die anderen Coachs des Vereins lesen es: In seinem Namen wurde es mitgegeben. Ohne diesen Tipp sieht es niemand; auf jener Seite kannst du es zurücknehmen.
+   *[no] Was an { $name } geht, auf die Seite Vereinbart: Übung und Tier, dein Name, und von „Wie du gelehrt hast“ die Sekunden und die Anteile dessen, was genommen, abgewartet, beantwortet, beachtet, gehen gelassen und in Ruhe gelassen wurde, je mit der Anzahl. Was nicht: wie schnell und wie gleichmäßig du gezeigt hast, was du gedrückt hast, ohne zu geben, wie oft du gerufen, den Weg verstellt oder es noch einmal gesagt hast; kein Augenblick und nicht, was wahr war. Auch wer an Stelle von { $name } weitermacht, liest es. Ohne diesen Tipp sieht es niemand; auf jener Seite kannst du es zurücknehmen.
+}

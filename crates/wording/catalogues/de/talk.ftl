@@ -204,7 +204,16 @@ talk-rehearse-it = Probe es: { $exercise }
 talk-is-read = gelesen
 talk-lessons-read = Lektionen, die jemand im Zuhause gelesen hat: { $read } von { $of }
 talk-shared-count = Geteilte Proben: { $count }
-talk-may-share = Nach einer Probe kannst du ihre Zahlen mit { $name } teilen. Von selbst wird nichts geteilt.
+talk-may-share = Nach einer Probe kannst du ihre Zahlen mit { $name } teilen. Von einer Probe wird von selbst nichts geteilt.
+talk-lessons-seen = { $club ->
+    [yes] { $name } und andere Coachs des Vereins sehen, welche dieser Lektionen jemand im Zuhause als gelesen gekennzeichnet hat, ohne weiteren Tipp.
+   *[no] { $name } sieht, welche dieser Lektionen jemand im Zuhause als gelesen gekennzeichnet hat, ohne weiteren Tipp.
+}
+talk-sees-mark = { $club ->
+    [yes] { $name } und andere Coachs des Vereins haben diese Lektion mitgegeben und sehen, dass jemand in deinem Zuhause sie als gelesen gekennzeichnet hat.
+   *[no] { $name } hat diese Lektion mitgegeben und sieht, dass jemand in deinem Zuhause sie als gelesen gekennzeichnet hat.
+}
+talk-nothing-to-share = Von dieser Probe gibt es nichts zu teilen: Es geschah zu wenig.
 talk-shared = Aus einer Probe von „{ $exercise }“ mit { $name }, einem simulierten Tier:
 talk-word-there = ist hier schon auf einem Knopf: schlag eine Stufe oder einen Plan dafür vor, oder etwas anderes
 talk-word-is-there = „{ $word }“ ist hier schon auf einem Knopf. Zu seiner Karte

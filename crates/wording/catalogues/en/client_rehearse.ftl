@@ -20,3 +20,4 @@ client-rehearse-which = Which one? Tap its button.
 client-rehearse-hold = Hold still until one is chosen.
 client-rehearse-waits = Wait
 client-rehearse-now-press = Now press and say
+client-rehearse-end-again = Press { $key } once more to end.

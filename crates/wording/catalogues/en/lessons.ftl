@@ -23,6 +23,7 @@ lessons-fact = { $fact } ({ $source }; { $read })
 lessons-read-as = { $read ->
     [text] text read
     [abstract] abstract read
+    [index] authors and journal from memory; abstract read on an index page
     [secondary] by what others tell of it
    *[memory] from memory
 }

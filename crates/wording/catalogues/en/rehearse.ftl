@@ -41,7 +41,7 @@ rehearse-how = { $which ->
     [likes] Tap “Hold out two”: you hold one thing on each side. Then hold still until { $name } has chosen, or chosen neither, and is done with it. Twelve pairs tell most; fewer tell less.
     [showing] Tap a button: you press it and say its word. Tap it again to give the thing. Give at once, share the presses between the words, and leave time to eat and play.
     [leaving] Show words as you like. When { $name } goes away, let it be: no calling, nothing in the way. Then end.
-    [inviting] Tap “Invite” and a button: you hold the thing in view. Then do nothing for five seconds. Whatever comes of it, press, say and give. Where { $name } has gone away, let it be.
+    [inviting] Tap “Invite” and a button: you hold the thing in view. Then do nothing for five seconds. Pressed? Say the word and give at once. Not pressed? Press it yourself, say it, give it. Where { $name } has gone away, let it be.
     [evening] { $name } presses. Answer each press: give it, say “not now”, or give something else. Treats run out.
     [stuck] The outlined word does not get on. Something holds it up: try one thing after the other, watch what { $name } does, and end when you have an idea. Then you say what it is, and hear what was true.
    *[free] All that the Board has, and what tempts one besides: calling, standing in the way, saying it again.
@@ -63,6 +63,7 @@ rehearse-happens = What happens
 rehearse-words = Buttons of the board
 rehearse-acts = What you can do
 rehearse-keys-words = the buttons, in order
+rehearse-keys-count = These keys count here
 rehearse-keys-before = With a keyboard: { $list }.
 rehearse-keys-one = { $key }: { $does }
 rehearse-word = { $thing ->
@@ -149,6 +150,8 @@ rehearse-send = Send it
 rehearse-went = How it went
 rehearse-one-thing = One thing for next time
 rehearse-change = { $change ->
+    [soften] Once { $name } started back from “{ $word }”: do not press it again before it is softer.
+    [longer] Stay for the two minutes, as long as { $name } likes to.
     [let-choose] Hold still until { $name } has chosen or turned away. No second word, no next pair.
     [more-pairs] Hold out more pairs: each thing at least five times.
     [step-away] At a strong sign step away at once, or end. Everything else can wait.
@@ -171,6 +174,8 @@ rehearse-change = { $change ->
    *[carry-on] Carry on like this.
 }
 rehearse-because = { $change ->
+    [soften] Pressed again after { $name } started back from it: { $figure }
+    [longer] You ended it after { $figure }.
     [let-choose] Choices left in peace: { $figure }
     [more-pairs] Pairs: { $figure }
     [step-away] Strong signs heeded: { $figure }
@@ -186,7 +191,7 @@ rehearse-because = { $change ->
     [instead] Presses of “{ $word }” answered with “not now”: { $figure }
     [even] Showings: { $figure }
     [oftener] Showings: { $figure }
-    [give] Things given: { $figure }
+    [give] Given, of what you pressed: { $figure }
     [try] Kinds of things tried: { $figure }
     [stay] { $name } did not go away, so nothing can be said of letting go.
     [too-soon] Nothing was shown, given, invited or answered.
@@ -198,6 +203,7 @@ rehearse-care-guards = In life, whoever guards food may bite: take nothing from 
 rehearse-measured = How you taught
 rehearse-measured-what = The figures of real use, of this one rehearsal.
 rehearse-row = { $which ->
+    [paid] Given, of what you pressed
     [held] Choices left in peace
     [delay] From your press to the thing
     [answer-delay] From { $name }’s press to the thing
@@ -206,7 +212,7 @@ rehearse-row = { $which ->
     [taken] Taken, of what you showed
     [waits] Waits kept
     [answered] Presses answered
-    [alternatives] Something else given, of “not now”
+    [alternatives] Something else given, where it was not what was pressed
     [leaving] Leaving honoured
     [mild] Mild signs heeded
     [strong] Strong signs heeded
@@ -247,6 +253,7 @@ rehearse-same = The same again
 rehearse-another = With another day of { $name }
 rehearse-show-on = Show this to somebody
 rehearse-show-on-what = The address of this page holds the whole rehearsal and nothing about your home. Send it to your coach if you like; nobody sees it otherwise.
+rehearse-at-home = This notebook answers at home alone, so its whole address opens nowhere else. What is copied is the part after it: whoever has a notebook of their own, or is at the same server, puts it behind theirs.
 rehearse-no-such = There is no such exercise.
 rehearse-no-acts = What was done cannot be read from this address: { $item }. Begin the exercise anew.
 rehearse-practise = Rehearse it: { $title }
@@ -298,5 +305,11 @@ rehearse-notebook = What the notebook would have said
 rehearse-notebook-what = From six weeks of records of such a home and this session, the same rules as in real use. What it calls first is not always true.
 rehearse-advisor = { $cause }: { $bearing }.
 rehearse-three-more = Words that sound alike, a recording that is hard to make out, and people who answer differently can also hold a word up. This exercise does not have them.
-rehearse-share = Share this with { $name }
-rehearse-share-what = Only times and shares of “How you taught” go to { $name }, on the page Agreed. Not the line, not a moment, not what was true. Without this tap nobody sees it.
+rehearse-share = { $club ->
+    [yes] Share this with { $name } and the club
+   *[no] Share this with { $name }
+}
+rehearse-share-what = { $club ->
+    [yes] What goes to { $name }, on the page Agreed: exercise and animal, your name, and of “How you taught” the seconds and the shares of what was taken, waited, answered, heeded, let go and left in peace, each with its count. What does not: how fast and how evenly you showed, what you pressed without giving, how often you called, barred the way or said it again; no moment of it, and not what was true. The other coaches of the club read it, too: this was handed over in its name. Without this tap nobody sees it; on that page you can take it back.
+   *[no] What goes to { $name }, on the page Agreed: exercise and animal, your name, and of “How you taught” the seconds and the shares of what was taken, waited, answered, heeded, let go and left in peace, each with its count. What does not: how fast and how evenly you showed, what you pressed without giving, how often you called, barred the way or said it again; no moment of it, and not what was true. Whoever goes on in { $name }’s place reads it, too. Without this tap nobody sees it; on that page you can take it back.
+}

@@ -19,3 +19,4 @@ client-rehearse-which = ¿Cuál? Toca su botón.
 client-rehearse-hold = No te muevas hasta que elija.
 client-rehearse-waits = Espera
 client-rehearse-now-press = Ahora pulsa y di
+client-rehearse-end-again = Pulsa { $key } otra vez para terminar.

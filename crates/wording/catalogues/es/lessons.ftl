@@ -21,6 +21,7 @@ lessons-fact = { $fact } ({ $source }; { $read })
 lessons-read-as = { $read ->
     [text] texto leído
     [abstract] resumen leído
+    [index] autores y revista de memoria; resumen leído en una página de índice
     [secondary] por lo que otros cuentan de ello
    *[memory] de memoria
 }

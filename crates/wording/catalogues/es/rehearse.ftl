@@ -39,7 +39,7 @@ rehearse-how = { $which ->
     [likes] Toca «Ofrecer dos»: tienes una cosa a cada lado. Luego no te muevas hasta que { $name } elija, o no elija ninguna, y termine. Doce pares dicen lo más; menos dicen menos.
     [showing] Toca un botón: lo pulsas y dices su palabra. Tócalo otra vez para dar la cosa. Da enseguida, reparte las pulsaciones entre las palabras y deja tiempo para comer y jugar.
     [leaving] Muestra palabras como quieras. Cuando { $name } se vaya, deja que sea así: sin llamar, sin nada en medio. Después termina.
-    [inviting] Toca «Invitar» y un botón: tienes la cosa a la vista. Luego no hagas nada durante cinco segundos. Venga lo que venga, pulsa, di y da. Si { $name } se ha ido, déjalo estar.
+    [inviting] Toca «Invitar» y un botón: tienes la cosa a la vista. Luego no hagas nada durante cinco segundos. ¿Se pulsó? Di la palabra y da enseguida. ¿No se pulsó? Púlsalo tú, dilo, da. Si { $name } se ha ido, déjalo estar.
     [evening] { $name } pulsa. Responde a cada pulsación: da la cosa, di «ahora no» o da otra cosa. Los premios se acaban.
     [stuck] La palabra con borde no avanza. Algo la frena: prueba una cosa tras otra, mira qué hace { $name } y termina cuando tengas una idea. Después dices qué es y sabes qué era verdad.
    *[free] Todo lo que tiene el tablero, y lo que además tienta: llamar, ponerse en medio, decirlo otra vez.
@@ -61,6 +61,7 @@ rehearse-happens = Qué pasa
 rehearse-words = Botones del tablero
 rehearse-acts = Qué puedes hacer
 rehearse-keys-words = los botones, por orden
+rehearse-keys-count = Estas teclas cuentan aquí
 rehearse-keys-before = Con teclado: { $list }.
 rehearse-keys-one = { $key }: { $does }
 rehearse-word = { $thing ->
@@ -147,6 +148,8 @@ rehearse-send = Enviar
 rehearse-went = Cómo fue
 rehearse-one-thing = Una cosa para la próxima vez
 rehearse-change = { $change ->
+    [soften] Una vez que { $name } retrocedió ante «{ $word }»: no lo pulses otra vez antes de que suene más bajo.
+    [longer] Quédate los dos minutos, mientras { $name } quiera.
     [let-choose] No te muevas hasta que { $name } elija o se aparte. Sin otra palabra, sin otro par.
     [more-pairs] Ofrece más pares: cada cosa al menos cinco veces.
     [step-away] Ante una señal fuerte apártate enseguida, o termina. Todo lo demás puede esperar.
@@ -169,6 +172,8 @@ rehearse-change = { $change ->
    *[carry-on] Sigue así.
 }
 rehearse-because = { $change ->
+    [soften] Pulsado otra vez después de que { $name } retrocediera: { $figure }
+    [longer] Terminaste después de { $figure }.
     [let-choose] Elecciones en paz: { $figure }
     [more-pairs] Pares: { $figure }
     [step-away] Señales fuertes atendidas: { $figure }
@@ -184,7 +189,7 @@ rehearse-because = { $change ->
     [instead] Pulsaciones de «{ $word }» respondidas con «ahora no»: { $figure }
     [even] Mostrado: { $figure }
     [oftener] Mostrado: { $figure }
-    [give] Cosas dadas: { $figure }
+    [give] Dado, de lo que pulsaste: { $figure }
     [try] Cosas distintas probadas: { $figure }
     [stay] { $name } no se fue, así que nada se puede decir de dejar ir.
     [too-soon] No se mostró, dio, invitó ni respondió nada.
@@ -196,6 +201,7 @@ rehearse-care-guards = En la vida, quien protege su comida puede morder: no quit
 rehearse-measured = Cómo enseñaste
 rehearse-measured-what = Las cifras del uso real, de este único ensayo.
 rehearse-row = { $which ->
+    [paid] Dado, de lo que pulsaste
     [held] Elecciones en paz
     [delay] De tu pulsación a la cosa
     [answer-delay] De la pulsación de { $name } a la cosa
@@ -204,7 +210,7 @@ rehearse-row = { $which ->
     [taken] Tomado, de lo que mostraste
     [waits] Esperas cumplidas
     [answered] Pulsaciones con respuesta
-    [alternatives] Otra cosa dada, de los «ahora no»
+    [alternatives] Otra cosa dada, donde no fue lo pulsado
     [leaving] Marchas respetadas
     [mild] Señales leves atendidas
     [strong] Señales fuertes atendidas
@@ -245,6 +251,7 @@ rehearse-same = Lo mismo otra vez
 rehearse-another = Con otro día de { $name }
 rehearse-show-on = Mostrarlo a alguien
 rehearse-show-on-what = La dirección de esta página contiene todo el ensayo y nada de tu hogar. Envíala a tu coach si quieres; si no, nadie la ve.
+rehearse-at-home = Este cuaderno responde solo en casa, así que su dirección entera no se abre en otro lugar. Se copia la parte que sigue: quien tenga un cuaderno propio, o esté en el mismo servidor, la pone detrás de la suya.
 rehearse-no-such = No hay tal ejercicio.
 rehearse-no-acts = Lo que se hizo no se puede leer en esta dirección: { $item }. Empieza el ejercicio de nuevo.
 rehearse-practise = Ensáyalo: { $title }
@@ -296,5 +303,11 @@ rehearse-notebook = Qué habría dicho el cuaderno
 rehearse-notebook-what = De seis semanas de registros de un hogar así y de esta sesión, con las mismas reglas que en el uso real. Lo que nombra primero no siempre es verdad.
 rehearse-advisor = { $cause }: { $bearing }.
 rehearse-three-more = También pueden frenar una palabra las que suenan parecido, una grabación difícil de distinguir y personas que responden distinto. Este ejercicio no las tiene.
-rehearse-share = Compartir esto con { $name }
-rehearse-share-what = Solo los tiempos y las proporciones de «Cómo enseñaste» van a { $name }, en la página Acordado. Ni la línea, ni un momento, ni qué era verdad. Sin este toque nadie lo ve.
+rehearse-share = { $club ->
+    [yes] Compartir esto con { $name } y el club
+   *[no] Compartir esto con { $name }
+}
+rehearse-share-what = { $club ->
+    [yes] Lo que va a { $name }, en la página Acordado: ejercicio y animal, tu nombre, y de «Cómo enseñaste» los segundos y las proporciones de lo tomado, esperado, respondido, atendido, dejado ir y dejado en paz, cada una con su número. Lo que no va: con qué ritmo y reparto mostraste, lo que pulsaste sin dar, cuántas veces llamaste, cerraste el paso o lo repetiste; ningún momento, ni qué era verdad. También lo leen los otros coaches del club: se entregó en su nombre. Sin este toque nadie lo ve; en esa página puedes retirarlo.
+   *[no] Lo que va a { $name }, en la página Acordado: ejercicio y animal, tu nombre, y de «Cómo enseñaste» los segundos y las proporciones de lo tomado, esperado, respondido, atendido, dejado ir y dejado en paz, cada una con su número. Lo que no va: con qué ritmo y reparto mostraste, lo que pulsaste sin dar, cuántas veces llamaste, cerraste el paso o lo repetiste; ningún momento, ni qué era verdad. También lo lee quien siga en lugar de { $name }. Sin este toque nadie lo ve; en esa página puedes retirarlo.
+}

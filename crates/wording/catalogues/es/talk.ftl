@@ -204,7 +204,16 @@ talk-rehearse-it = Ensáyalo: { $exercise }
 talk-is-read = leída
 talk-lessons-read = Lecciones leídas por alguien del hogar: { $read } de { $of }
 talk-shared-count = Ensayos compartidos: { $count }
-talk-may-share = Después de un ensayo puedes compartir sus cifras con { $name }. Nada se comparte por sí solo.
+talk-may-share = Después de un ensayo puedes compartir sus cifras con { $name }. De un ensayo nada se comparte por sí solo.
+talk-lessons-seen = { $club ->
+    [yes] { $name } y otros coaches del club ven cuáles de estas lecciones ha marcado como leídas alguien del hogar, sin otro toque.
+   *[no] { $name } ve cuáles de estas lecciones ha marcado como leídas alguien del hogar, sin otro toque.
+}
+talk-sees-mark = { $club ->
+    [yes] { $name } y otros coaches del club entregaron esta lección y ven que alguien de tu hogar la ha marcado como leída.
+   *[no] { $name } entregó esta lección y ve que alguien de tu hogar la ha marcado como leída.
+}
+talk-nothing-to-share = De este ensayo no hay nada que compartir: pasó demasiado poco.
 talk-shared = De un ensayo de «{ $exercise }» con { $name }, un animal simulado:
 talk-word-there = ya está en un botón aquí: propón una etapa o un plan para ella, u otra cosa
 talk-word-is-there = «{ $word }» ya está en un botón aquí. A su ficha

@@ -19,3 +19,4 @@ client-rehearse-which = Lequel ? Touche son bouton.
 client-rehearse-hold = Ne bouge plus avant le choix.
 client-rehearse-waits = Attends
 client-rehearse-now-press = Maintenant appuie et dis
+client-rehearse-end-again = Appuie encore une fois sur { $key } pour terminer.

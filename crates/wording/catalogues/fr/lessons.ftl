@@ -21,6 +21,7 @@ lessons-fact = { $fact } ({ $source } ; { $read })
 lessons-read-as = { $read ->
     [text] texte lu
     [abstract] résumé lu
+    [index] auteurs et revue de mémoire ; résumé lu sur une page d’index
     [secondary] d’après ce que d’autres en disent
    *[memory] de mémoire
 }

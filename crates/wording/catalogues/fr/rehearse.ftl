@@ -39,7 +39,7 @@ rehearse-how = { $which ->
     [likes] Touche « En tendre deux » : tu tiens une chose de chaque côté. Puis ne bouge plus jusqu’à ce que { $name } ait choisi, ou rien choisi, et ait fini. Douze paires en disent le plus ; moins en disent moins.
     [showing] Touche un bouton : tu appuies dessus et dis son mot. Touche-le encore pour donner la chose. Donne aussitôt, partage les appuis entre les mots, et laisse le temps de manger et de jouer.
     [leaving] Montre des mots comme tu veux. Quand { $name } s’en va, laisse faire : pas d’appel, rien en travers. Puis termine.
-    [inviting] Touche « Inviter » et un bouton : tu tiens la chose en vue. Puis ne fais rien pendant cinq secondes. Quoi qu’il en vienne, appuie, dis et donne. Si { $name } est parti, laisse faire.
+    [inviting] Touche « Inviter » et un bouton : tu tiens la chose en vue. Puis ne fais rien pendant cinq secondes. Appuyé ? Dis le mot et donne aussitôt. Pas appuyé ? Appuie toi-même, dis-le, donne. Si { $name } est parti, laisse faire.
     [evening] { $name } appuie. Réponds à chaque appui : donne, dis « pas maintenant » ou donne autre chose. Les friandises s’épuisent.
     [stuck] Le mot encadré n’avance pas. Quelque chose le retient : essaie une chose après l’autre, regarde ce que fait { $name } et termine quand tu as une idée. Puis tu dis ce que c’est, et tu apprends ce qui était vrai.
    *[free] Tout ce qu’a le tableau, et ce qui tente en plus : appeler, se mettre en travers, le redire.
@@ -61,6 +61,7 @@ rehearse-happens = Ce qui se passe
 rehearse-words = Boutons du tableau
 rehearse-acts = Ce que tu peux faire
 rehearse-keys-words = les boutons, dans l’ordre
+rehearse-keys-count = Ces touches comptent ici
 rehearse-keys-before = Au clavier : { $list }.
 rehearse-keys-one = { $key } : { $does }
 rehearse-word = { $thing ->
@@ -147,6 +148,8 @@ rehearse-send = Envoyer
 rehearse-went = Comment c’était
 rehearse-one-thing = Une chose pour la prochaine fois
 rehearse-change = { $change ->
+    [soften] Une fois que { $name } a reculé devant « { $word } » : n’appuie plus dessus avant qu’il soit moins fort.
+    [longer] Reste les deux minutes, tant que { $name } le veut bien.
     [let-choose] Ne bouge plus jusqu’à ce que { $name } choisisse ou se détourne. Pas d’autre mot, pas d’autre paire.
     [more-pairs] Tends plus de paires : chaque chose au moins cinq fois.
     [step-away] À un signe fort, écarte-toi tout de suite ou termine. Tout le reste peut attendre.
@@ -169,6 +172,8 @@ rehearse-change = { $change ->
    *[carry-on] Continue ainsi.
 }
 rehearse-because = { $change ->
+    [soften] Appuyé encore après que { $name } a reculé : { $figure }
+    [longer] Tu as terminé après { $figure }.
     [let-choose] Choix laissés en paix : { $figure }
     [more-pairs] Paires : { $figure }
     [step-away] Signes forts respectés : { $figure }
@@ -184,7 +189,7 @@ rehearse-because = { $change ->
     [instead] Appuis sur « { $word } » avec « pas maintenant » pour réponse : { $figure }
     [even] Montré : { $figure }
     [oftener] Montré : { $figure }
-    [give] Choses données : { $figure }
+    [give] Donné, de ce que tu as pressé : { $figure }
     [try] Choses différentes essayées : { $figure }
     [stay] { $name } n’est pas parti, on ne peut donc rien dire du laisser partir.
     [too-soon] Rien n’a été montré, donné, proposé ni répondu.
@@ -196,6 +201,7 @@ rehearse-care-guards = Dans la vie, qui garde sa nourriture peut mordre : ne pr
 rehearse-measured = Comment tu as enseigné
 rehearse-measured-what = Les chiffres de l’usage réel, pour cette seule répétition.
 rehearse-row = { $which ->
+    [paid] Donné, de ce que tu as pressé
     [held] Choix laissés en paix
     [delay] De ton appui à la chose
     [answer-delay] De l’appui de { $name } à la chose
@@ -204,7 +210,7 @@ rehearse-row = { $which ->
     [taken] Pris, de ce que tu as montré
     [waits] Attentes tenues
     [answered] Appuis avec réponse
-    [alternatives] Autre chose donnée, sur les « pas maintenant »
+    [alternatives] Autre chose donnée, là où ce n’était pas ce qui était pressé
     [leaving] Départs respectés
     [mild] Signes légers respectés
     [strong] Signes forts respectés
@@ -246,6 +252,7 @@ rehearse-same = La même chose encore
 rehearse-another = Avec un autre jour de { $name }
 rehearse-show-on = Le montrer à quelqu’un
 rehearse-show-on-what = L’adresse de cette page contient toute la répétition et rien de ton foyer. Envoie-la à ton coach si tu veux ; sinon, personne ne la voit.
+rehearse-at-home = Ce carnet ne répond qu’à la maison : son adresse entière ne s’ouvre nulle part ailleurs. Ce qui est copié est la partie qui suit : qui a son propre carnet, ou est sur le même serveur, la met derrière la sienne.
 rehearse-no-such = Il n’y a pas d’exercice de ce nom.
 rehearse-no-acts = Ce qui a été fait ne se lit pas dans cette adresse : { $item }. Recommence l’exercice.
 rehearse-practise = S’y exercer : { $title }
@@ -297,5 +304,11 @@ rehearse-notebook = Ce que le carnet aurait dit
 rehearse-notebook-what = D’après six semaines de notes d’un tel foyer et cette session, avec les mêmes règles qu’en usage réel. Ce qu’il nomme d’abord n’est pas toujours vrai.
 rehearse-advisor = { $cause } : { $bearing }.
 rehearse-three-more = Des mots qui se ressemblent, un enregistrement difficile à distinguer et des personnes qui répondent différemment peuvent aussi retenir un mot. Cet exercice ne les a pas.
-rehearse-share = Partager ceci avec { $name }
-rehearse-share-what = Seuls les temps et les parts de « Comment tu as enseigné » vont à { $name }, sur la page Convenu. Ni la ligne, ni un moment, ni ce qui était vrai. Sans ce geste, personne ne le voit.
+rehearse-share = { $club ->
+    [yes] Partager ceci avec { $name } et le club
+   *[no] Partager ceci avec { $name }
+}
+rehearse-share-what = { $club ->
+    [yes] Ce qui va à { $name }, sur la page Convenu : l’exercice et l’animal, ton nom, et de « Comment tu as enseigné » les secondes et les parts de ce qui a été pris, attendu, répondu, respecté, laissé partir et laissé en paix, chacune avec son nombre. Ce qui n’y va pas : à quel rythme et avec quel partage tu as montré, ce que tu as pressé sans donner, combien de fois tu as appelé, barré le passage ou redit le mot ; aucun moment, ni ce qui était vrai. Les autres coachs du club le lisent aussi : c’est en son nom que ceci a été remis. Sans ce geste, personne ne le voit ; sur cette page, tu peux le retirer.
+   *[no] Ce qui va à { $name }, sur la page Convenu : l’exercice et l’animal, ton nom, et de « Comment tu as enseigné » les secondes et les parts de ce qui a été pris, attendu, répondu, respecté, laissé partir et laissé en paix, chacune avec son nombre. Ce qui n’y va pas : à quel rythme et avec quel partage tu as montré, ce que tu as pressé sans donner, combien de fois tu as appelé, barré le passage ou redit le mot ; aucun moment, ni ce qui était vrai. Qui continue à la place de { $name } le lit aussi. Sans ce geste, personne ne le voit ; sur cette page, tu peux le retirer.
+}

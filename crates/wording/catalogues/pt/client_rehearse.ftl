@@ -19,3 +19,4 @@ client-rehearse-which = Qual? Toque no botão.
 client-rehearse-hold = Fique imóvel até a escolha.
 client-rehearse-waits = Espere
 client-rehearse-now-press = Agora aperte e diga
+client-rehearse-end-again = Aperte { $key } mais uma vez para terminar.

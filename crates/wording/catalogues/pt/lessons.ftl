@@ -21,6 +21,7 @@ lessons-fact = { $fact } ({ $source }; { $read })
 lessons-read-as = { $read ->
     [text] texto lido
     [abstract] resumo lido
+    [index] autores e revista de memória; resumo lido numa página de índice
     [secondary] pelo que outros contam
    *[memory] de memória
 }

@@ -39,7 +39,7 @@ rehearse-how = { $which ->
     [likes] Toque em “Oferecer duas”: você segura uma coisa de cada lado. Depois fique imóvel até { $name } escolher, ou não escolher nenhuma, e terminar. Doze pares dizem mais; menos dizem menos.
     [showing] Toque num botão: você o aperta e diz a palavra. Toque de novo para dar a coisa. Dê na hora, divida os apertos entre as palavras e deixe tempo para comer e brincar.
     [leaving] Mostre palavras como quiser. Quando { $name } for embora, deixe ser assim: sem chamar, sem nada no caminho. Depois termine.
-    [inviting] Toque em “Convidar” e num botão: você segura a coisa à vista. Depois não faça nada por cinco segundos. Venha o que vier, aperte, diga e dê. Se { $name } foi embora, deixe estar.
+    [inviting] Toque em “Convidar” e num botão: você segura a coisa à vista. Depois não faça nada por cinco segundos. Apertou? Diga a palavra e dê na hora. Não apertou? Aperte você, diga, dê. Se { $name } foi embora, deixe estar.
     [evening] { $name } aperta. Responda a cada aperto: dê a coisa, diga “agora não” ou dê outra coisa. Os petiscos acabam.
     [stuck] A palavra com contorno não avança. Algo a segura: experimente uma coisa depois da outra, veja o que { $name } faz e termine quando tiver uma ideia. Depois você diz o que é e fica sabendo o que era verdade.
    *[free] Tudo o que o quadro tem, e o que mais tenta a gente: chamar, ficar no caminho, dizer de novo.
@@ -61,6 +61,7 @@ rehearse-happens = O que acontece
 rehearse-words = Botões do quadro
 rehearse-acts = O que você pode fazer
 rehearse-keys-words = os botões, em ordem
+rehearse-keys-count = Estas teclas valem aqui
 rehearse-keys-before = Com teclado: { $list }.
 rehearse-keys-one = { $key }: { $does }
 rehearse-word = { $thing ->
@@ -147,6 +148,8 @@ rehearse-send = Enviar
 rehearse-went = Como foi
 rehearse-one-thing = Uma coisa para a próxima vez
 rehearse-change = { $change ->
+    [soften] Uma vez que { $name } recuou diante de “{ $word }”: não aperte de novo antes que fique mais baixo.
+    [longer] Fique os dois minutos, enquanto { $name } quiser.
     [let-choose] Fique imóvel até { $name } escolher ou se virar. Sem outra palavra, sem outro par.
     [more-pairs] Ofereça mais pares: cada coisa pelo menos cinco vezes.
     [step-away] A um sinal forte, afaste-se na hora ou termine. Todo o resto pode esperar.
@@ -169,6 +172,8 @@ rehearse-change = { $change ->
    *[carry-on] Continue assim.
 }
 rehearse-because = { $change ->
+    [soften] Apertado de novo depois que { $name } recuou: { $figure }
+    [longer] Você terminou depois de { $figure }.
     [let-choose] Escolhas em paz: { $figure }
     [more-pairs] Pares: { $figure }
     [step-away] Sinais fortes respeitados: { $figure }
@@ -184,7 +189,7 @@ rehearse-because = { $change ->
     [instead] Apertos de “{ $word }” respondidos com “agora não”: { $figure }
     [even] Mostrado: { $figure }
     [oftener] Mostrado: { $figure }
-    [give] Coisas dadas: { $figure }
+    [give] Dado, do que você apertou: { $figure }
     [try] Coisas diferentes experimentadas: { $figure }
     [stay] { $name } não foi embora, então nada se pode dizer de deixar ir.
     [too-soon] Nada foi mostrado, dado, convidado nem respondido.
@@ -196,6 +201,7 @@ rehearse-care-guards = Na vida, quem guarda comida pode morder: não tire nada d
 rehearse-measured = Como você ensinou
 rehearse-measured-what = Os números do uso real, deste único ensaio.
 rehearse-row = { $which ->
+    [paid] Dado, do que você apertou
     [held] Escolhas em paz
     [delay] Do seu aperto à coisa
     [answer-delay] Do aperto de { $name } à coisa
@@ -204,7 +210,7 @@ rehearse-row = { $which ->
     [taken] Pego, do que você mostrou
     [waits] Esperas cumpridas
     [answered] Apertos respondidos
-    [alternatives] Outra coisa dada, dos “agora não”
+    [alternatives] Outra coisa dada, onde não foi o que se apertou
     [leaving] Saídas respeitadas
     [mild] Sinais leves respeitados
     [strong] Sinais fortes respeitados
@@ -246,6 +252,7 @@ rehearse-same = O mesmo de novo
 rehearse-another = Com outro dia de { $name }
 rehearse-show-on = Mostrar a alguém
 rehearse-show-on-what = O endereço desta página contém o ensaio inteiro e nada da sua casa. Envie-o ao seu coach se quiser; senão, ninguém vê.
+rehearse-at-home = Este caderno só responde em casa, então o endereço inteiro não abre em outro lugar. O que se copia é a parte que vem depois: quem tem um caderno próprio, ou está no mesmo servidor, põe atrás do seu.
 rehearse-no-such = Não há esse exercício.
 rehearse-no-acts = O que foi feito não pode ser lido neste endereço: { $item }. Comece o exercício de novo.
 rehearse-practise = Ensaie: { $title }
@@ -297,5 +304,11 @@ rehearse-notebook = O que o caderno teria dito
 rehearse-notebook-what = De seis semanas de registros de uma casa assim e desta sessão, com as mesmas regras do uso real. O que ele nomeia primeiro nem sempre é verdade.
 rehearse-advisor = { $cause }: { $bearing }.
 rehearse-three-more = Palavras que soam parecidas, uma gravação difícil de distinguir e pessoas que respondem de modos diferentes também podem segurar uma palavra. Este exercício não as tem.
-rehearse-share = Compartilhar isto com { $name }
-rehearse-share-what = Só os tempos e as proporções de “Como você ensinou” vão para { $name }, na página Combinado. Nem a linha, nem um momento, nem o que era verdade. Sem este toque ninguém vê.
+rehearse-share = { $club ->
+    [yes] Compartilhar isto com { $name } e o clube
+   *[no] Compartilhar isto com { $name }
+}
+rehearse-share-what = { $club ->
+    [yes] O que vai para { $name }, na página Combinado: exercício e animal, seu nome, e de “Como você ensinou” os segundos e as proporções do que foi pego, esperado, respondido, atendido, deixado ir e deixado em paz, cada uma com seu número. O que não vai: em que ritmo e com que divisão você mostrou, o que apertou sem dar, quantas vezes chamou, barrou o caminho ou repetiu; nenhum momento, nem o que era verdade. Os outros coaches do clube também leem: isto foi entregue em nome dele. Sem este toque ninguém vê; naquela página você pode retirar.
+   *[no] O que vai para { $name }, na página Combinado: exercício e animal, seu nome, e de “Como você ensinou” os segundos e as proporções do que foi pego, esperado, respondido, atendido, deixado ir e deixado em paz, cada uma com seu número. O que não vai: em que ritmo e com que divisão você mostrou, o que apertou sem dar, quantas vezes chamou, barrou o caminho ou repetiu; nenhum momento, nem o que era verdade. Quem continuar no lugar de { $name } também lê. Sem este toque ninguém vê; naquela página você pode retirar.
+}

@@ -204,7 +204,16 @@ talk-rehearse-it = Ensaie: { $exercise }
 talk-is-read = lida
 talk-lessons-read = Lições lidas por alguém da casa: { $read } de { $of }
 talk-shared-count = Ensaios compartilhados: { $count }
-talk-may-share = Depois de um ensaio você pode compartilhar os números com { $name }. Nada é compartilhado sozinho.
+talk-may-share = Depois de um ensaio você pode compartilhar os números com { $name }. De um ensaio nada é compartilhado sozinho.
+talk-lessons-seen = { $club ->
+    [yes] { $name } e outros coaches do clube veem quais destas lições alguém da casa marcou como lidas, sem outro toque.
+   *[no] { $name } vê quais destas lições alguém da casa marcou como lidas, sem outro toque.
+}
+talk-sees-mark = { $club ->
+    [yes] { $name } e outros coaches do clube entregaram esta lição e veem que alguém da sua casa a marcou como lida.
+   *[no] { $name } entregou esta lição e vê que alguém da sua casa a marcou como lida.
+}
+talk-nothing-to-share = Deste ensaio não há nada a compartilhar: aconteceu pouco demais.
 talk-shared = De um ensaio de “{ $exercise }” com { $name }, um animal simulado:
 talk-word-there = já está em um botão aqui: proponha uma etapa ou um plano para ela, ou outra coisa
 talk-word-is-there = “{ $word }” já está em um botão aqui. Para a ficha dela

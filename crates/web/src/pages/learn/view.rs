@@ -6,6 +6,7 @@ use super::{address, marks};
 use crate::layout::{Tab, layout};
 use crate::page::Page;
 use crate::pages::rehearse;
+use crate::pages::talk::sees_mark;
 use maud::{Markup, html};
 use sayso_model::facts::{self, Lesson};
 use sayso_model::{AnimalCard, AnimalId, PersonId, Stage};
@@ -105,6 +106,7 @@ pub fn lesson(page: &Page, about: &About, lesson: &'static Lesson) -> Markup {
             (practised(page, lesson))
             (rests_on(l, &told))
             (mark(page, about, lesson))
+            (sees_mark(page, &lesson.id))
             (around(page, about, lesson))
         },
     )

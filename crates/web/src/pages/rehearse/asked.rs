@@ -127,13 +127,24 @@ impl Asked {
     }
 }
 
+/// What an address says of a rehearsal.
+fn said(setup: Setup, acts: &[Act]) -> Vec<(&'static str, String)> {
+    let mut said = vec![("character", setup.character.name().to_owned()), ("seed", setup.seed.to_string())];
+    if !acts.is_empty() {
+        said.push(("acts", written(acts)));
+    }
+    said
+}
+
 /// The address of an exercise, or of a page below it, with all that was done.
 pub fn address(page: &Page, setup: Setup, below: &str, acts: &[Act]) -> String {
-    let mut more = vec![("character", setup.character.name().to_owned()), ("seed", setup.seed.to_string())];
-    if !acts.is_empty() {
-        more.push(("acts", written(acts)));
-    }
-    page.of_home_with(&format!("{}{below}", path(setup.exercise)), &more)
+    page.of_home_with(&format!("{}{below}", path(setup.exercise)), &said(setup, acts))
+}
+
+/// The same for somebody else: it names no home, so that whoever opens it stays at their own.
+pub fn elsewhere(setup: Setup, below: &str, acts: &[Act]) -> String {
+    let said: Vec<String> = said(setup, acts).into_iter().map(|(name, value)| format!("{name}={value}")).collect();
+    format!("{}{below}?{}", path(setup.exercise), said.join("&"))
 }
 
 /// The address of an exercise without a seed: with another animal of that character.

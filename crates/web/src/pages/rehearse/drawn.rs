@@ -58,6 +58,13 @@ pub fn room(l: &Locale, character: Character, begins: Spot) -> Markup {
     }
 }
 
+/// What happens, line by line, said by a screen reader as `live` has it.
+pub fn happens(l: &Locale, live: &str) -> Markup {
+    html! {
+        div.captions role="log" tabindex="0" aria-live=(live) aria-label=(say!(l, rehearse::happens)) data-part="captions" data-test="captions" { ol {} }
+    }
+}
+
 #[cfg(test)]
 mod tests {
     use super::*;

@@ -26,11 +26,16 @@ const fn about(change: &Change) -> Option<&'static str> {
     Some(match change {
         Change::StepAway | Change::Pause => "body",
         Change::LetGo | Change::Stay | Change::DoNotPush { .. } | Change::Slower => "coming-going",
-        Change::LetEat | Change::Give | Change::Sooner { .. } | Change::Oftener | Change::Even { .. } => "showing",
+        Change::LetEat
+        | Change::Give
+        | Change::Sooner { .. }
+        | Change::Oftener
+        | Change::Longer { .. }
+        | Change::Even { .. } => "showing",
         Change::WhenThere | Change::LetChoose | Change::MorePairs => "wants",
         Change::Wait => "inviting",
-        Change::Answer => "own-way",
-        Change::Instead { .. } => "not-now",
+        Change::Answer | Change::Instead { .. } => "not-now",
+        Change::Soften { .. } => "recording",
         Change::Try => "stuck",
         Change::TooSoon | Change::CarryOn => return None,
     })
@@ -82,8 +87,10 @@ mod tests {
             (Change::StepAway, "body"),
             (Change::Wait, "inviting"),
             (Change::Sooner { delay_s: 4.0 }, "showing"),
+            (Change::Answer, "not-now"),
             (Change::Instead { word: thing }, "not-now"),
             (Change::MorePairs, "wants"),
+            (Change::Soften { word: thing, times: 5 }, "recording"),
             (Change::Try, "stuck"),
         ] {
             assert_eq!(about(&change).and_then(lesson).map(|lesson| lesson.id.as_str()), Some(id), "{change:?}");

@@ -1,8 +1,8 @@
 //! Markup of an exercise: the room, what happens, the board's buttons, what can be done. The script brings it to life.
 
-use super::asked::address;
+use super::asked::{address, elsewhere};
 use super::captions::{name, word, yours};
-use super::drawn::room;
+use super::drawn::{happens, room};
 use super::lessons;
 use super::list::simulation;
 use super::moments;
@@ -33,7 +33,7 @@ const LIKES: &[(&str, &str)] =
 const STUCK: &[(&str, &str)] = &[
     ("offer", "O"),
     ("two", "T"),
-    ("ready", "R"),
+    ("ready", "H"),
     ("softer", "S"),
     ("quiet", "Q"),
     ("not-now", "N"),
@@ -80,11 +80,11 @@ pub fn view(page: &Page, setup: Setup) -> Markup {
                     p { (say!(l, rehearse::how, which = which, name = name.as_str())) }
                     (stuck::before_it(l, setup))
                     (lessons::links(page, setup.exercise))
-                    p.hint data-test="keys-before" { (keys_before(l, acts)) }
+                    p.hint.for-keys data-test="keys-before" { (keys_before(l, acts)) }
                     button.primary.wide type="button" data-part="start" data-test="start" { (say!(l, rehearse::start)) }
                 }
                 (room(l, setup.character, begins))
-                ol.captions role="log" tabindex="0" aria-live="polite" aria-label=(say!(l, rehearse::happens)) data-part="captions" data-test="captions" {}
+                (happens(l, "polite"))
                 p.caution data-part="away" data-test="away" role="status" hidden {}
                 p.asks.num data-part="line" data-test="line" { span.so-far { span data-part="clock" data-test="clock" {} " " span data-part="count" data-test="invited" {} } " " span data-part="ask" data-test="ask" {} }
                 p data-part="over" data-test="over" hidden { a.button.primary.wide data-part="see" data-test="see" href="#" { (say!(l, rehearse::see)) } }
@@ -92,7 +92,7 @@ pub fn view(page: &Page, setup: Setup) -> Markup {
                 (actions(l, acts))
                 (keys(l, acts))
             }
-            (hand_on(page, setup))
+            (hand_on(l, setup))
             p { a.link href=(page.of_home(super::asked::REHEARSE)) { (say!(l, rehearse::all)) } }
         },
     )
@@ -138,14 +138,14 @@ fn keys(l: &Locale, acts: &[(&str, &str)]) -> Markup {
                 @if acts != LIKES { dt { kbd { "1 – 4" } } dd { (say!(l, rehearse::keys_words)) } }
                 @for (does, key) in acts { dt { kbd { (key) } } dd { (say!(l, rehearse::act, does = *does)) } }
             }
+            label.tick { input type="checkbox" data-part="letters" data-test="letters" checked autocomplete="off"; span { (say!(l, rehearse::keys_count)) } }
         }
     }
 }
 
 /// The address for somebody else: the same exercise with the same animal.
-fn hand_on(page: &Page, setup: Setup) -> Markup {
-    let l = &page.locale;
-    handed(l, &say!(l, rehearse::hand_on), &say!(l, rehearse::hand_on_what), &address(page, setup, "", &[]))
+fn hand_on(l: &Locale, setup: Setup) -> Markup {
+    handed(l, &say!(l, rehearse::hand_on), &say!(l, rehearse::hand_on_what), &elsewhere(setup, "", &[]))
 }
 
 /// An address to copy or to send; without a script it is the one of the page itself.
@@ -154,6 +154,7 @@ pub fn handed(l: &Locale, title: &str, what: &str, link: &str) -> Markup {
         details.after data-test="hand-on" {
             summary { (title) }
             p { (what) }
+            p.hint data-at-home data-test="at-home" hidden { (say!(l, rehearse::at_home)) }
             div.row data-link=(link) data-copied=(say!(l, rehearse::copied)) {
                 button type="button" data-copy data-test="copy" hidden { (say!(l, rehearse::copy)) }
                 button type="button" data-send hidden { (say!(l, rehearse::send)) }

@@ -1,8 +1,8 @@
 //! Markup of how a rehearsal went: the one thing to change, the figures of real use, what was true, and the whole of it again.
 
-use super::asked::{Asked, REHEARSE, address, another};
+use super::asked::{Asked, REHEARSE, address, another, elsewhere};
 use super::captions::{name, word};
-use super::drawn::room;
+use super::drawn::{happens, room};
 use super::lessons;
 use super::line::line;
 use super::list::simulation;
@@ -45,7 +45,7 @@ pub fn view(page: &Page, asked: &Asked, named: Option<Cause>) -> Markup {
             (lessons::next(page, &next.change, setup.exercise))
             @if let Some(found) = &held_up { (stuck::notebook(l, &run, found)) }
             (measured(l, setup, &conduct))
-            (share(page, setup, &asked.acts))
+            (share(page, &run, &asked.acts))
             (what_was_true(l, &run, &conduct))
             (again(l, &run, &json))
             nav.stack.after aria-label=(say!(l, rehearse::title)) {
@@ -53,7 +53,7 @@ pub fn view(page: &Page, asked: &Asked, named: Option<Cause>) -> Markup {
                 a.button href=(another(page, setup)) data-test="another" { (say!(l, rehearse::another, name = name(l, setup.character))) }
                 a.link href=(page.of_home(REHEARSE)) { (say!(l, rehearse::all)) }
             }
-            (handed(l, &say!(l, rehearse::show_on), &say!(l, rehearse::show_on_what), &address(page, setup, "/went", &asked.acts)))
+            (handed(l, &say!(l, rehearse::show_on), &say!(l, rehearse::show_on_what), &elsewhere(setup, "/went", &asked.acts)))
         },
     )
 }
@@ -98,7 +98,7 @@ fn next_time(l: &Locale, run: &Run, conduct: &Conduct, next: &Gain) -> Markup {
 fn named(l: &Locale, change: &Change) -> (String, String) {
     match change {
         Change::Even { most, least } => (word(l, *most), word(l, *least)),
-        Change::Instead { word: of } => (word(l, *of), String::new()),
+        Change::Instead { word: of } | Change::Soften { word: of, .. } => (word(l, *of), String::new()),
         _ => (String::new(), String::new()),
     }
 }
@@ -116,7 +116,8 @@ fn figure(l: &Locale, change: &Change, c: &Conduct) -> String {
         }
         (None, Change::Even { .. }) => balance(l, c),
         (None, Change::Oftener) => c.showings().to_string(),
-        (None, Change::Give) => say!(l, rehearse::times, times = c.given),
+        (None, Change::Soften { times, .. }) => say!(l, rehearse::times, times = *times),
+        (None, Change::Longer { after_s }) => l.seconds(*after_s),
         (None, Change::Try) => c.tries.to_string(),
         (None, _) => String::new(),
     }
@@ -145,6 +146,7 @@ fn cautions(l: &Locale, run: &Run) -> Markup {
 fn measured(l: &Locale, setup: Setup, c: &Conduct) -> Markup {
     let name = name(l, setup.character);
     let shares = [
+        ("paid", &c.paid),
         ("taken", &c.taken),
         ("waits", &c.waits),
         ("held", &c.held),
@@ -165,7 +167,7 @@ fn measured(l: &Locale, setup: Setup, c: &Conduct) -> Markup {
         rows.push(("balance", balance(l, c)));
     }
     rows.extend(shares.into_iter().filter(|(_, share)| share.n > 0).map(|(which, share)| (which, counted(l, share))));
-    if c.given == 0 && !matches!(setup.exercise, Exercise::Likes | Exercise::Leaving) {
+    if c.given + c.pressed == 0 && !matches!(setup.exercise, Exercise::Likes | Exercise::Leaving) {
         rows.push(("given", say!(l, rehearse::times, times = c.given)));
     }
     let pushes = c.pushes + c.again;
@@ -266,7 +268,7 @@ fn again(l: &Locale, run: &Run, json: &str) -> Markup {
             button type="button" data-part="watch" data-test="watch" hidden { (say!(l, rehearse::watch)) }
             div data-part="again" hidden {
                 (room(l, run.setup.character, run.begins_at))
-                ol.captions role="log" tabindex="0" aria-live="off" aria-label=(say!(l, rehearse::happens)) data-part="captions" data-test="captions" {}
+                (happens(l, "off"))
             }
         }
     }

@@ -109,7 +109,7 @@ fn answered(page: &Page, answer: &Answered<'_>, passed: &[Passed]) -> Markup {
     html! {
         p.quiet data-test="reply" { (say!(l, talk::reply, reply = reply, who = who, when = when)) }
         @if let Some(text) = &answer.part.text { p.lines data-test="reply-text" { (text) } }
-        @if let Some(of) = &answer.part.rehearsed { (practice::shared(page, of)) }
+        @if let Some(of) = &answer.part.rehearsed { (practice::shared(page, answer.event, of)) }
     }
 }
 

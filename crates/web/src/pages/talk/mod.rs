@@ -16,7 +16,7 @@ mod tried;
 mod view;
 mod write;
 
-pub use practice::share;
+pub use practice::{sees_mark, share};
 
 use self::chosen::said_about;
 use crate::error::Error;
@@ -48,6 +48,7 @@ pub fn router() -> Router<AppState> {
         .route("/talk/try", post(tried::draw))
         .route("/talk/aim", post(programme::note))
         .route("/talk/rehearsed", post(practice::note))
+        .route("/talk/unshared", post(practice::take_back))
         .route("/talk/own", get(own::ask).post(own::keep))
         .route("/talk/own/stop", post(own::stop))
 }

@@ -1,7 +1,7 @@
 //! What a coach hands a home to practise, an exercise and lessons; and what the home shares of a rehearsal: its figures, by a tap of
 //! its own. Nothing of a rehearsal reaches the log by itself.
 
-use super::{back_to, is_home, no_such, seen};
+use super::{back_to, is_home, no_such, open_now, seen};
 use crate::error::Error;
 use crate::fields::{select, ticks};
 use crate::leave::Leave;
@@ -14,10 +14,12 @@ use sayso_advisor::{Estimate, Unit};
 use sayso_model::facts::{lesson, lessons};
 use sayso_model::talks::Talk;
 use sayso_model::{
-    Event, EventId, Label, Practice, ProposalAnswer, Proposed, RehearsalMeasure, Rehearsed, RehearsedFigure, Reply,
+    Coach, Event, EventId, Label, Practice, ProposalAnswer, Proposed, RehearsalMeasure, Rehearsed, RehearsedFigure,
+    Reply, Withdrawal,
 };
-use sayso_rehearse::{conduct, figures};
-use sayso_sim::rehearsal::{Act, Character, Exercise, Setup, play, read as read_acts, written};
+use sayso_people::Capability;
+use sayso_rehearse::{conduct, figures, is_worth_sharing};
+use sayso_sim::rehearsal::{Act, Character, Exercise, Run, Setup, play, read as read_acts, written};
 use sayso_wording::figures::{counted, finding};
 use sayso_wording::lessons::title;
 use sayso_wording::{Locale, say, words};
@@ -87,6 +89,9 @@ pub fn card(page: &Page, talk: &Talk<'_>) -> Markup {
                 }
                 p.quiet data-test="lessons-read" { (say!(l, talk::lessons_read, read = practice.lessons.iter().filter(|of| read(of)).count(), of = practice.lessons.len())) }
             }
+            @if !practice.lessons.is_empty() && is_home(page) && talk.is_live() {
+                p.quiet data-test="lessons-seen" { (say!(l, talk::lessons_seen, name = &talk.part.from.name, club = club(page, talk))) }
+            }
             @if shared > 0 { p.quiet data-test="shared-count" { (say!(l, talk::shared_count, count = shared)) } }
             @else if is_home(page) && talk.is_live() { p.quiet { (say!(l, talk::may_share, name = &talk.part.from.name)) } }
         }
@@ -94,7 +99,7 @@ pub fn card(page: &Page, talk: &Talk<'_>) -> Markup {
 }
 
 /// What was shared of a rehearsal.
-pub fn shared(page: &Page, of: &Rehearsed) -> Markup {
+pub fn shared(page: &Page, answer: &Event, of: &Rehearsed) -> Markup {
     let l = &page.locale;
     // What another version wrote is told by its own name.
     let exercise = Exercise::named(of.exercise.as_str())
@@ -110,8 +115,35 @@ pub fn shared(page: &Page, of: &Rehearsed) -> Markup {
                     dd { (told(l, figure)) }
                 }
             }
+            @if may_take_back(page, answer) {
+                form method="post" action=(page.of_home("/talk/unshared")) {
+                    button name="of" value=(answer.id) data-test="unshare" { (say!(l, talk::take_back)) }
+                }
+            }
         }
     }
+}
+
+/// Whether whoever asks may take back what was shared: their own, or anybody's for whom they may mend.
+fn may_take_back(page: &Page, answer: &Event) -> bool {
+    let own = answer.person.is_some() && answer.person == page.person;
+    is_home(page) && page.may(if own { Capability::MendOwn } else { Capability::Mend })
+}
+
+/// What was shared is taken back: from then on no coach reads it.
+pub async fn take_back(page: Page, typed: Typed) -> Result<Redirect, Error> {
+    let typed = typed.only(&["of"])?;
+    let of: EventId = named(typed.text("of"), "answer")?;
+    let all = seen(&page);
+    let (talk, answer) = all
+        .iter()
+        .flat_map(|talk| talk.answers.iter().map(move |answer| (talk, answer)))
+        .find(|(_, answer)| answer.event.id == of && answer.part.rehearsed.is_some())
+        .filter(|(_, answer)| may_take_back(&page, answer.event))
+        .ok_or_else(no_such)?;
+    let event = page.event(Withdrawal { of: answer.event.id, because: None });
+    page.keep(vec![Event { animal: talk.event.animal, ..event }]).await?;
+    Ok(back_to(&page, talk.id()))
 }
 
 /// How a figure is chosen by in messages.
@@ -140,10 +172,32 @@ fn told(l: &Locale, figure: &RehearsedFigure) -> String {
     }
 }
 
-/// After a rehearsal: one tap for each coach who handed something over to practise. Without it nobody sees anything.
-pub fn share(page: &Page, setup: Setup, acts: &[Act]) -> Markup {
+/// Whether the other coaches of a club read it too, as messages choose by.
+fn club(page: &Page, talk: &Talk<'_>) -> &'static str {
+    let reads = talk.part.club.is_some_and(|club| open_now(page).any_to(Coach::Club { club }));
+    if reads { "yes" } else { "no" }
+}
+
+/// Beside a lesson's mark: who sees it, being who handed the lesson over.
+pub fn sees_mark(page: &Page, lesson: &str) -> Markup {
     let l = &page.locale;
     if !is_home(page) {
+        return html! {};
+    }
+    let all = seen(page);
+    let handed = |talk: &&Talk<'_>| talk.practice().is_some_and(|of| of.lessons.iter().any(|id| id.as_str() == lesson));
+    let by: BTreeMap<_, &Talk<'_>> = all.iter().filter(handed).map(|talk| (talk.part.from.account, talk)).collect();
+    html! {
+        @for talk in by.values() {
+            p.hint data-test="sees-mark" { (say!(l, talk::sees_mark, name = &talk.part.from.name, club = club(page, talk))) }
+        }
+    }
+}
+
+/// After a rehearsal: one tap for each coach who handed something over to practise. Without it nobody sees anything.
+pub fn share(page: &Page, run: &Run, acts: &[Act]) -> Markup {
+    let (l, setup) = (&page.locale, run.setup);
+    if !is_home(page) || !is_worth_sharing(&conduct(run)) {
         return html! {};
     }
     let all = seen(page);
@@ -159,8 +213,8 @@ pub fn share(page: &Page, setup: Setup, acts: &[Act]) -> Markup {
                 @for (field, value) in [("to", talk.id().to_string()), ("exercise", setup.exercise.name().to_owned()), ("character", setup.character.name().to_owned()), ("seed", setup.seed.to_string()), ("acts", written(acts))] {
                     input type="hidden" name=(field) value=(value);
                 }
-                p.hint { (say!(l, rehearse::share_what, name = name)) }
-                button data-test="share-it" { (say!(l, rehearse::share, name = name)) }
+                p.hint { (say!(l, rehearse::share_what, name = name, club = club(page, talk))) }
+                button data-test="share-it" { (say!(l, rehearse::share, name = name, club = club(page, talk))) }
             }
         }
     }
@@ -177,11 +231,15 @@ pub async fn note(page: Page, typed: Typed) -> Result<Redirect, Error> {
     let seed: u32 = typed.text("seed").parse().map_err(|_| no_such())?;
     let acts = read_acts(typed.text("acts"), exercise.most_ms()).map_err(|_| no_such())?;
     let run = play(Setup { seed: u64::from(seed), character, exercise }, &acts);
+    let conduct = conduct(&run);
+    if !is_worth_sharing(&conduct) {
+        return Err(Error::refused("acts", words!(talk::nothing_to_share)));
+    }
     let short = |name: &str| Label::new(name).map_err(|_| no_such());
     let rehearsed = Rehearsed {
         exercise: short(exercise.name())?,
         character: short(character.name())?,
-        figures: figures(&conduct(&run)),
+        figures: figures(&conduct),
     };
     let by = page.leave.as_ref().and_then(Leave::answers_as);
     let answer = ProposalAnswer { to, reply: Reply::Said, text: None, by, rehearsed: Some(Box::new(rehearsed)) };
