@@ -57,6 +57,7 @@ pub fn read(l: &Locale, story: &Story, card: &WordCard) -> OnCard {
 }
 
 #[cfg(test)]
+#[allow(clippy::unwrap_used)]
 mod tests {
     use super::*;
     use sayso_model::{Body, Event, EventId, HomeId, Label, Moment, RewardId, RewardKind, Source, WordId, Zone};

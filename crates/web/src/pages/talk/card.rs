@@ -1,6 +1,6 @@
 //! One thing a coach wrote: whose words, what, what was answered, and what can be done about it.
 
-use super::chosen::place_of;
+use super::about::place_of;
 use super::going::going;
 use super::practice;
 use super::programme::weeks;

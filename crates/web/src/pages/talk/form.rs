@@ -1,7 +1,8 @@
 //! Markup of the coach's form: first what, then its fields.
 
+use super::about::{read_about, said_about};
 use super::change::fields as change;
-use super::chosen::{KINDS, animal, is_resting, kind, read_about, said_about};
+use super::chosen::{KINDS, animal, is_resting, kind};
 use super::passed_on;
 use super::plan::{fields as plan, words};
 use super::practice::fields as practice;

@@ -2,6 +2,7 @@
 //! and plans of its own; for the coach the same of what they wrote, and a form to write. A change that was agreed becomes a trial by
 //! one more tap.
 
+mod about;
 mod card;
 mod change;
 mod chosen;
@@ -18,7 +19,7 @@ mod write;
 
 pub use practice::{sees_mark, share};
 
-use self::chosen::said_about;
+use self::about::said_about;
 use crate::error::Error;
 use crate::leave::Leave;
 use crate::page::{AnimalPage, Page};

@@ -1,7 +1,8 @@
 //! A coach writes: what was typed, read.
 
+use super::about::{read_about, said_about};
 use super::change;
-use super::chosen::{animal, is_resting, kind, read_about, said_about};
+use super::chosen::{animal, is_resting, kind};
 use super::plan::{self, near_day, taken_up as lines_again};
 use super::practice;
 use super::{case, form, no_such, seen, writer};
