@@ -35,7 +35,7 @@ fn what_is_written_is_read_again() {
     );
     // Of a home that agreed to the words before, which name no hours.
     let before = row().without_hours();
-    let text = write_rows(&[before.clone()]).unwrap();
+    let text = write_rows(std::slice::from_ref(&before)).unwrap();
     assert!(text.starts_with(r#"{"form":1,"#) && !text.contains("hours"), "{text}");
     assert_eq!(read_rows(&text).unwrap(), [before]);
 }
