@@ -147,6 +147,10 @@ async fn a_change_is_proposed_agreed_and_drawn_by_lot_and_told_over_all_homes() 
     let animal = story.animals().into_keys().max_by_key(|a| story.words_of(*a).len()).unwrap();
     coach.goto(&server.url(&format!("/talk/write?animal={animal}"))).await;
     coach.follow("[data-test=write-change]").await;
+    // Nothing is chosen beforehand.
+    let chosen = "return document.querySelectorAll('[name=question]:checked').length";
+    assert_eq!(coach.page.execute(chosen, vec![]).await.unwrap(), 0);
+    coach.page.execute("document.querySelector('[name=question]').click()", vec![]).await.unwrap();
     coach.picture("change-1-form").await;
     coach.follow("[data-test=send]").await;
     assert!(coach.text("as-trial").await.contains("28 days"));
