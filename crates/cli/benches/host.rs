@@ -2,8 +2,7 @@
 //! and the gate, on a database of its own that waits for the disk. Beside it, in the same run, the same taps one after another.
 //!
 //! `cargo bench -p sayso --bench host -- --homes 10000 --events 1500` (about 650 bytes an event on the disk); `--database URL`
-//! measures one that `lab host fill` filled (with the same `--homes`, `--events`, `--seed`), `--quick` is a small one. Its own
-//! database is set as `packaging/postgresql-sayso.conf` says; with `--plain` as PostgreSQL comes.
+//! measures one that `lab host fill` filled (with the same `--homes`, `--events`, `--seed`), `--quick` is a small one.
 #![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic, clippy::cast_precision_loss, missing_docs)]
 
 use axum::Router;
@@ -26,8 +25,6 @@ use tower::ServiceExt;
 const READ: usize = 200;
 /// Seconds in which every home is written to for the first time: what its rows lie on comes from the disk.
 const FIRST_S: u64 = 2;
-/// How the database of a server is set, as `docs/hosting.md` advises.
-const SETTINGS: &str = include_str!("../../../packaging/postgresql-sayso.conf");
 /// Taps a second.
 const RATE: u64 = 300;
 
@@ -46,8 +43,7 @@ fn main() {
     let seconds = if quick { 1 } else { u64::from(number("--seconds", 20)) };
     let runtime = tokio::runtime::Builder::new_multi_thread().enable_all().build().unwrap();
     // Kept until the end.
-    let settings = if args.iter().any(|a| a == "--plain") { "" } else { SETTINGS };
-    let own = after("--database").is_none().then(|| Cluster::start_with(true, settings).unwrap());
+    let own = after("--database").is_none().then(|| Cluster::start(true).unwrap());
     let address = after("--database").unwrap_or_else(|| own.as_ref().unwrap().address("postgres", "postgres"));
     println!(
         "{} cores, {homes} homes of {events} records",

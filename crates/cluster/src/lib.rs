@@ -115,14 +115,6 @@ impl Cluster {
     /// # Errors
     /// [`ClusterError`], each saying what is missing or what the program said.
     pub fn start(safe: bool) -> Result<Self, ClusterError> {
-        Self::start_with(safe, "")
-    }
-
-    /// The same with more lines for its `postgresql.conf`.
-    ///
-    /// # Errors
-    /// [`ClusterError`]; a line that the server does not take is in what it said.
-    pub fn start_with(safe: bool, more: &str) -> Result<Self, ClusterError> {
         let bin = programs()?;
         // Whoever reaches its socket may do everything in it, and run programs as its user: nobody else gets near.
         let mut folder = tempfile::Builder::new();
@@ -145,7 +137,7 @@ impl Cluster {
         );
         let file = dir.path().join("data/postgresql.conf");
         let before = std::fs::read_to_string(&file).map_err(ClusterError::Folder)?;
-        std::fs::write(&file, before + more + "\n" + &settings).map_err(ClusterError::Folder)?;
+        std::fs::write(&file, before + &settings).map_err(ClusterError::Folder)?;
         let watch = watched(dir.path(), &bin)?;
         // From here on the watch removes it.
         let cluster = Self { dir: dir.keep(), bin, watch };

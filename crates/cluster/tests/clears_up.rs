@@ -23,10 +23,3 @@ fn a_server_answers_comes_back_after_a_crash_and_is_gone_once_dropped() {
     drop(cluster);
     assert!(!dir.exists());
 }
-
-#[test]
-fn it_takes_the_settings_of_the_package_and_names_a_line_that_it_does_not_know() {
-    drop(Cluster::start_with(false, include_str!("../../../packaging/postgresql-sayso.conf")).unwrap());
-    let refused = Cluster::start_with(false, "shared_bufers = 1GB").unwrap_err().to_string();
-    assert!(refused.contains("shared_bufers"), "{refused}");
-}
