@@ -147,22 +147,10 @@ fn tomorrow() -> Moment {
 #[tokio::test]
 async fn a_change_that_came_along_is_agreed_and_drawn_at_home_and_today_says_what_holds() {
     let mut home = Home::new().await;
-    let story = home.story().await;
-    let pattern = story.ledger().all().next().unwrap().clone();
     let (question, measure, expected) = (CaseQuestion::AnotherWord, CaseMeasure::OwnPresses, CaseExpected::More);
     let label = Label::new("tug").ok();
     let proposes = Proposed::Change { question, label, words: Vec::new(), measure, expected };
-    let from = Author { account: AccountId(Uuid::from_u128(9)), name: Label::new("Brook").unwrap() };
-    let event = Event {
-        id: EventId(Uuid::now_v7()),
-        animal: Some(home.animal),
-        person: None,
-        source: Source::Tap,
-        body: Proposal { from, proposes, text: None, takes_up: None, club: None }.into(),
-        ..pattern
-    };
-    let of = event.id.to_string();
-    home.state.store.append(vec![event]).await.unwrap();
+    let of = came_along(&home, proposes, "2026-03-02T09:00:00Z").await;
     home.page("/talk").await.says("To try: Another word (tug)").does_not_say("data-test=\"draw\"");
     home.post("/talk/try", &[("of", &of)]).await.refused();
     home.post("/talk/answer", &[("to", &of), ("reply", "accepted"), ("text", "")]).await.kept();

@@ -11,32 +11,17 @@ use sayso_wording::say;
 pub fn planned(page: &Page, animal: AnimalId, plan: &DesignPlan) -> Markup {
     let l = &page.locale;
     let all = beside(&page.story, animal, plan, page.now);
-    html! {
-        @if !all.is_empty() {
-            div.caution data-test="beside" {
-                strong { (say!(l, designs::beside_planned, measure = measure(l, plan.measure))) }
-                (list(page, &all))
-                (beside_wait(l, &all))
-            }
-        }
-    }
+    caution(page, &say!(l, designs::beside_planned, measure = measure(l, plan.measure)), &all, &beside_wait(l, &all))
 }
 
 /// Of one whose measure is still to be chosen: every measure that another trial takes on the days to come.
 pub fn going(page: &Page, animal: AnimalId, like: &DesignPlan) -> Markup {
     let l = &page.locale;
-    let found = CaseMeasure::ALL.iter().filter_map(|one| {
-        let all =
-            beside(&page.story, animal, &DesignPlan { measure: *one, words: Vec::new(), ..like.clone() }, page.now);
-        (!all.is_empty()).then_some((*one, all))
-    });
     html! {
-        @for (one, all) in found {
-            div.caution data-test="beside" {
-                strong { (say!(l, designs::beside_going, measure = measure(l, one))) }
-                (list(page, &all))
-                (beside_wait(l, &all))
-            }
+        @for one in CaseMeasure::ALL {
+            @let plan = DesignPlan { measure: *one, words: Vec::new(), ..like.clone() };
+            @let all = beside(&page.story, animal, &plan, page.now);
+            (caution(page, &say!(l, designs::beside_going, measure = measure(l, *one)), &all, &beside_wait(l, &all)))
         }
     }
 }
@@ -45,22 +30,26 @@ pub fn going(page: &Page, animal: AnimalId, like: &DesignPlan) -> Markup {
 pub fn kept(page: &Page, animal: AnimalId, plan: &DesignPlan) -> Markup {
     let l = &page.locale;
     let all = beside(&page.story, animal, plan, page.now);
+    caution(
+        page,
+        &say!(l, designs::beside_kept, measure = measure(l, plan.measure)),
+        &all,
+        &say!(l, designs::beside_read),
+    )
+}
+
+/// What is said of the others, and what to do; nothing where there is none.
+fn caution(page: &Page, says: &str, all: &[Beside<'_>], then: &str) -> Markup {
     html! {
         @if !all.is_empty() {
             div.caution data-test="beside" {
-                strong { (say!(l, designs::beside_kept, measure = measure(l, plan.measure))) }
-                (list(page, &all))
-                (say!(l, designs::beside_read))
-            }
-        }
-    }
-}
-
-fn list(page: &Page, all: &[Beside<'_>]) -> Markup {
-    html! {
-        ul {
-            @for one in all {
-                li { a.link href=(format!("/a/{}/designs/{}", one.animal, one.plan.part.trial)) { (beside_line(&page.locale, one)) } }
+                strong { (says) }
+                ul {
+                    @for one in all {
+                        li { a.link href=(format!("/a/{}/designs/{}", one.animal, one.plan.part.trial)) { (beside_line(&page.locale, one)) } }
+                    }
+                }
+                (then)
             }
         }
     }
