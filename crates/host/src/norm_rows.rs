@@ -4,6 +4,7 @@ use crate::fault::HostError;
 use crate::stories::opening;
 use hmac::{Hmac, Mac};
 use sayso_advisor::summary::summary_rows;
+use sayso_model::consents::Consents;
 use sayso_model::{Consent, HomeId, Moment, Story};
 use sayso_norms::{StudyName, SummaryRow};
 use sayso_people::People;
@@ -61,7 +62,7 @@ pub async fn norm_rows(server: &Server, people: &People, key: &RowsKey, now: Mom
         all.homes += 1;
         // By the few events that decide first: most homes' logs need not be read.
         let opens = opening(server, &[home]).await?.remove(&home).unwrap_or_default();
-        if agrees(people, home, &opens, now).await?.is_none() {
+        if agreed(people, home, &opens, now).await?.is_none() {
             continue;
         }
         let story = match server.home(home).story(home).await {
@@ -71,10 +72,11 @@ pub async fn norm_rows(server: &Server, people: &People, key: &RowsKey, now: Mom
         };
         // Asked after the story was read: it may have been taken back meanwhile.
         let Some(name) = key.name(home) else { continue };
-        if let Some(agrees) = agrees(people, home, &story, now).await? {
+        if let Some(consents) = agreed(people, home, &story, now).await? {
+            let hours = consents.norms_hours();
             let rows = summary_rows(&story, &name).into_iter();
             // What it agreed to, and no column more.
-            all.rows.extend(rows.map(|row| if agrees.hours { row } else { row.without_hours() }));
+            all.rows.extend(rows.map(|row| if hours { row } else { row.without_hours() }));
             all.agreed.push(name);
         }
     }
@@ -83,14 +85,9 @@ pub async fn norm_rows(server: &Server, people: &People, key: &RowsKey, now: Mom
     Ok(all)
 }
 
-/// To what of the rows a home agrees.
-struct Agrees {
-    hours: bool,
-}
-
-/// Whether a home's consent to norms is open and was given under the eyes of this server, and to what.
-async fn agrees(people: &People, home: HomeId, story: &Story, now: Moment) -> Result<Option<Agrees>, HostError> {
+/// What a home consents to, where its consent to norms is open and was given under the eyes of this server.
+async fn agreed(people: &People, home: HomeId, story: &Story, now: Moment) -> Result<Option<Consents>, HostError> {
     let witnessed = people.witnessed(home).await?;
     let consents = HomeNow::of(home, story, &witnessed, now).consents;
-    Ok(consents.is_open(Consent::Norms).then(|| Agrees { hours: consents.norms_hours() }))
+    Ok(consents.is_open(Consent::Norms).then_some(consents))
 }

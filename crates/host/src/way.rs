@@ -125,13 +125,10 @@ pub async fn to_named(State(host): State<Arc<Host>>, request: Request, next: Nex
     let (Some(named), Some(signed), true) = (home_in(request.uri()), signed, request.method().is_safe()) else {
         return Ok(next.run(request).await);
     };
-    let who = host.people.who(signed.account.id).await.map_err(told)?;
-    let homes = homes_of(&host, &who).await?;
+    let homes = chosen(&host, &signed, request.headers()).await?.map_or_else(Vec::new, |to| to.homes);
     let home = named.filter(|id| homes.contains(id)).ok_or_else(not_among)?;
-    let cookie = HeaderValue::from_str(&remembering(home)).map_err(Error::internal)?;
-    let mut response = Redirect::to(&without_home(request.uri())?.to_string()).into_response();
-    response.headers_mut().append(SET_COOKIE, cookie);
-    Ok(response)
+    let to = without_home(request.uri())?.to_string();
+    Ok(([(SET_COOKIE, remembering(home))], Redirect::to(&to)).into_response())
 }
 
 fn not_among() -> Error {

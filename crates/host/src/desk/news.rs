@@ -1,8 +1,7 @@
 //! What of homes' lines is new to somebody, by ids alone. Only what this server saw being written counts.
 
-use crate::desk::answers::HomeAnswer;
 use crate::desk::kept::Kept;
-use crate::desk::passed::{Witnessed, goes_on_with};
+use crate::desk::passed::{Witnessed, goes_on_with, is_theirs};
 use sayso_model::{AccountId, HomeId, Moment};
 use sayso_people::db::Tiding;
 use std::collections::{BTreeMap, BTreeSet};
@@ -20,9 +19,7 @@ pub fn for_coach(
     let goes_on = goes_on_with(witnessed, me, lines, now);
     let mut found = BTreeSet::new();
     for (home, kept) in lines {
-        // What was answered before it was theirs is no news to them.
-        let theirs = |a: &&HomeAnswer| goes_on.get(&a.proposal).is_some_and(|taken| a.known > *taken);
-        let new = kept.answers.iter().filter(|a| a.at > since && a.from != Some(me)).filter(theirs);
+        let new = kept.answers.iter().filter(|a| a.at > since && is_theirs(&goes_on, me, a));
         found.extend(new.map(|a| Tiding { home: *home, what: a.answer.0 }));
     }
     found

@@ -74,8 +74,8 @@ impl Witnessed {
 pub fn goes_on_with(witnessed: &Witnessed, me: AccountId, homes: &BTreeMap<HomeId, Arc<Kept>>, now: Moment) -> InHand {
     let mut mine = InHand::new();
     for (home, kept) in homes {
-        let (passed, today) = (witnessed.agreed(*home, kept), now.day(&kept.zone()));
         let zone = kept.zone();
+        let (passed, today) = (witnessed.agreed(*home, kept), now.day(&zone));
         let since = |p: &Proposal| match p.by == me {
             true => Some(p.written),
             false => reached(&passed, (p.by, p.written), me, (today, &zone)),
@@ -84,6 +84,13 @@ pub fn goes_on_with(witnessed: &Witnessed, me: AccountId, homes: &BTreeMap<HomeI
         mine.extend(seen.filter_map(|p| Some((p.id, since(&p)?))));
     }
     mine
+}
+
+/// Whether an answer is news to a coach: somebody else gave it, to what they have in hand, since they have it. Whoever has it since it
+/// was written has every answer to it, whatever the clock of a phone says.
+pub fn is_theirs(goes_on: &InHand, me: AccountId, answer: &HomeAnswer) -> bool {
+    let since = |taken: &Moment| *taken <= answer.written || answer.known > *taken;
+    answer.from != Some(me) && goes_on.get(&answer.proposal).is_some_and(since)
 }
 
 /// Something that another coach wrote to a home in the place of one who was away.
@@ -105,18 +112,19 @@ pub struct StoodIn {
 
 /// What was written to a home lately in the place of a coach, the latest first.
 pub fn stood_in(witnessed: &Witnessed, me: AccountId, (home, kept): (HomeId, &Kept)) -> Vec<StoodIn> {
-    let (passed, zone) = (witnessed.agreed(home, kept), kept.zone());
-    let name = |by: AccountId, at: Moment| {
-        in_place(&passed, (by, at), &zone).find(|p| p.from.account == me && by != me).map(|p| p.to.name.clone())
+    let mut covers = witnessed.agreed(home, kept);
+    covers.retain(|p| p.from.account == me && p.to.account != me);
+    if covers.is_empty() {
+        return Vec::new();
+    }
+    let zone = kept.zone();
+    let one = |proposal, (by, at): (AccountId, Moment), animal, kind: &str, words: &[WordId]| {
+        let by = in_place(&covers, (by, at), &zone).next()?.to.name.clone();
+        Some(StoodIn { by, proposal, animal, kind: kind.to_owned(), words: words.to_vec(), at })
     };
-    let waits = kept.waiting.iter().filter_map(|w| {
-        let (animal, kind, words) = (w.animal, w.kind.clone(), w.words.clone());
-        Some(StoodIn { by: name(w.by, w.at)?, proposal: w.id, animal, kind, words, at: w.at })
-    });
-    let answered = kept.answers.iter().filter(|a| a.live).filter_map(|a| {
-        let (animal, kind, words) = (a.animal, a.kind.clone(), a.words.clone());
-        Some(StoodIn { by: name(a.by, a.written)?, proposal: a.proposal, animal, kind, words, at: a.written })
-    });
+    let waits = kept.waiting.iter().filter_map(|w| one(w.id, (w.by, w.at), w.animal, &w.kind, &w.words));
+    let answered = kept.answers.iter().filter(|a| a.live);
+    let answered = answered.filter_map(|a| one(a.proposal, (a.by, a.written), a.animal, &a.kind, &a.words));
     let mut all: Vec<StoodIn> = waits.chain(answered).filter(|s| witnessed.has(home, s.proposal)).collect();
     all.sort_by_key(|s| (std::cmp::Reverse(s.at), s.proposal));
     all.dedup_by_key(|s| s.proposal);

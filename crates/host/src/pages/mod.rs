@@ -25,7 +25,7 @@ use std::sync::Arc;
 
 /// All of them.
 pub fn router(host: &Arc<Host>) -> Router<Arc<Host>> {
-    let of_a_home = Router::new().merge(sharing::router()).merge(notebooks::router());
+    let of_a_home = Router::new().merge(sharing::router()).merge(notebooks::router()).merge(calendar::router());
     Router::new()
         .merge(sign_in::router())
         .merge(join::router())
@@ -37,6 +37,5 @@ pub fn router(host: &Arc<Host>) -> Router<Arc<Host>> {
         .merge(desk::router())
         .merge(colleagues::router())
         .merge(programmes::router())
-        .merge(calendar::router())
         .merge(letters::router())
 }

@@ -1,7 +1,9 @@
 //! What a desk holds at this moment: homes whose consent to figures is open to this account now, and what is known of each.
 
 use crate::asker::Asker;
-use crate::desk::{Found, HomeAnswer, InHand, Kept, KeptAnimal, StoodIn, Witnessed, goes_on_with, lines, stood_in};
+use crate::desk::{
+    Found, HomeAnswer, InHand, Kept, KeptAnimal, StoodIn, Witnessed, goes_on_with, is_theirs, lines, stood_in,
+};
 use crate::fault::told;
 use crate::host::Host;
 use crate::news;
@@ -155,9 +157,7 @@ async fn unheard(
     (found, witnessed): (&Found, &Witnessed),
     goes_on: &InHand,
 ) -> Result<Unheard, Error> {
-    let theirs = |answer: &&HomeAnswer| {
-        goes_on.get(&answer.proposal).is_some_and(|taken| answer.known > *taken) && answer.from != Some(who.account)
-    };
+    let theirs = |answer: &&HomeAnswer| is_theirs(goes_on, who.account, answer);
     let stood = |home: HomeId, kept: &Kept| stood_in(witnessed, who.account, (home, kept));
     let said: BTreeMap<HomeId, Vec<StoodIn>> =
         found.kept.iter().map(|(home, kept)| (*home, stood(*home, kept))).filter(|(_, all)| !all.is_empty()).collect();

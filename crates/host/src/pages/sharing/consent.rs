@@ -146,7 +146,10 @@ fn one(inside: &Inside, past: &Past, consent: Consent, who: &str, club: &str) ->
                 // What was agreed to stays what it was.
                 p { (say!(l, sharing::words_since, number = given.words)) }
                 blockquote data-test="words-given" { @for text in said(given.words) { p { (text) } } }
-                (form(inside, consent, club, "/sharing/consent", html! { button.primary.wide data-test="agree-newer" { (say!(l, sharing::agree_newer)) } }))
+                // One that ends by itself, as of a cover, is not made one without an end.
+                @if given.until.is_none() {
+                    (form(inside, consent, club, "/sharing/consent", html! { button.primary.wide data-test="agree-newer" { (say!(l, sharing::agree_newer)) } }))
+                }
             }
             p { strong {
                 @match given {
@@ -244,7 +247,10 @@ pub async fn give(asker: Asker, typed: Typed) -> Result<Redirect, Error> {
     let given = ConsentGiven { consent, words_version: Consent::WORDS, holds: None };
     if !inside.known.consents.is_open(consent) {
         write(&asker, &inside, vec![given]).await?;
-    } else if Past::of(&inside, &[]).open(consent).is_some_and(|of| of.words_are_newer(&inside.page.locale)) {
+    } else if Past::of(&inside, &[])
+        .open(consent)
+        .is_some_and(|of| of.until.is_none() && of.words_are_newer(&inside.page.locale))
+    {
         renew(&asker, &inside, given).await?;
     }
     Ok(Redirect::to(&back))

@@ -50,7 +50,7 @@ pub fn page(page: &Page, all: &[Talk<'_>], typed: &Typed) -> Markup {
             }
             (own::cards(page))
             (to_meeting(page))
-            @if page.leave.is_some() { p { a.link href="/calendar" data-test="calendar" { (say!(l, calendar::title)) } } }
+            @if page.leave.is_some() { p { a.link href=(page.of_home("/calendar")) data-test="calendar" { (say!(l, calendar::title)) } } }
             @if !before.is_empty() {
                 details data-test="before" open[unfolded] {
                     summary { (say!(l, talk::before, count = before.len())) }
