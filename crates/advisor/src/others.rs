@@ -3,7 +3,7 @@
 use crate::summary::Summary;
 use sayso_model::WordId;
 use sayso_norms::{
-    Curve, HourShare, Like, Nearest, NotEnough, Outside, Part, Quantile, Question, Release, Spread, SummaryRow,
+    Answer, Curve, HourShare, Like, Nearest, NotEnough, Outside, Part, Quantile, Question, Release, Spread, SummaryRow,
 };
 use serde::{Deserialize, Serialize};
 
@@ -107,16 +107,26 @@ impl Beside<'_> {
     }
 }
 
+/// What a release tells of animals like that of a row, whatever a word brings.
+fn of_learner<'a, T>(
+    release: &'a Release,
+    question: Question,
+    row: &SummaryRow,
+    told: impl FnOnce(&'a Answer) -> Option<T>,
+) -> Result<(Nearest<'a>, T), NotEnough> {
+    let nearest = release.cell_for(question, Like { word_kind: None, ..Like::of(row) })?;
+    told(&nearest.cell.answer).map(|told| (nearest, told)).ok_or(NotEnough)
+}
+
 /// How a share lies across homes whose animal is like that of a row.
 ///
 /// # Errors
 /// [`NotEnough`].
 pub fn taking_part<'a>(release: &'a Release, row: &SummaryRow) -> Result<(Nearest<'a>, &'a Spread), NotEnough> {
-    let nearest = release.cell_for(Question::Joined, Like { word_kind: None, ..Like::of(row) })?;
-    match &nearest.cell.answer {
-        sayso_norms::Answer::Spread(spread) => Ok((nearest, spread)),
-        _ => Err(NotEnough),
-    }
+    of_learner(release, Question::Joined, row, |answer| match answer {
+        Answer::Spread(spread) => Some(spread),
+        _ => None,
+    })
 }
 
 /// In which hours of the day animals like that of a row press.
@@ -124,11 +134,10 @@ pub fn taking_part<'a>(release: &'a Release, row: &SummaryRow) -> Result<(Neares
 /// # Errors
 /// [`NotEnough`].
 pub fn hours<'a>(release: &'a Release, row: &SummaryRow) -> Result<(Nearest<'a>, &'a [HourShare]), NotEnough> {
-    let nearest = release.cell_for(Question::Hours, Like { word_kind: None, ..Like::of(row) })?;
-    match &nearest.cell.answer {
-        sayso_norms::Answer::Hours(hours) => Ok((nearest, &hours.hours)),
-        _ => Err(NotEnough),
-    }
+    of_learner(release, Question::Hours, row, |answer| match answer {
+        Answer::Hours(hours) => Some(hours.hours.as_slice()),
+        _ => None,
+    })
 }
 
 /// What the first words of animals like that of a row brought.
@@ -136,11 +145,10 @@ pub fn hours<'a>(release: &'a Release, row: &SummaryRow) -> Result<(Nearest<'a>,
 /// # Errors
 /// [`NotEnough`].
 pub fn first_words<'a>(release: &'a Release, row: &SummaryRow) -> Result<(Nearest<'a>, &'a [Part]), NotEnough> {
-    let nearest = release.cell_for(Question::Words, Like { word_kind: None, ..Like::of(row) })?;
-    match &nearest.cell.answer {
-        sayso_norms::Answer::Parts(parts) => Ok((nearest, &parts.parts)),
-        _ => Err(NotEnough),
-    }
+    of_learner(release, Question::Words, row, |answer| match answer {
+        Answer::Parts(parts) => Some(parts.parts.as_slice()),
+        _ => None,
+    })
 }
 
 /// Which part of others took longer.

@@ -178,6 +178,10 @@ fn was_left(run: &Run, at_s: f64) -> bool {
     let at_ms = (at_s * 1000.0).round() as u32;
     let after = || run.told.iter().filter(|t| t.at_ms >= at_ms);
     let ends = after().find(|t| matches!(t.what, What::Leaves | What::Unanswered(_)));
+    // That it waited in vain is told only where nothing was under way for it.
+    if ends.is_some_and(|t| matches!(t.what, What::Unanswered(_))) {
+        return true;
+    }
     let until_ms = ends.map_or(run.over.0, |t| t.at_ms);
     let fetches = after().take_while(|t| t.at_ms <= until_ms).any(|t| matches!(t.what, What::Fetches(_)));
     !fetches && until_ms >= at_ms + ANSWERS_MS

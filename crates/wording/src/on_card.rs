@@ -38,8 +38,17 @@ fn said(l: &Locale) -> String {
 /// person wrote as it is.
 #[must_use]
 pub fn read(l: &Locale, story: &Story, card: &WordCard) -> OnCard {
+    let text = |note: &Option<Note>| note.as_ref().map(ToString::to_string);
+    let kept = OnCard { means: text(&card.means), answer: text(&card.answer), not_now: text(&card.not_now) };
+    if kept == OnCard::default() {
+        return kept;
+    }
     let reward = card.reward.and_then(|r| story.rewards().get(&r).copied());
     let own = proposed(l, reward, card.says.as_str());
+    // Mostly a card is read in the language that it was made in.
+    if kept == own {
+        return kept;
+    }
     let texts = Language::ALL.map(|language| {
         let of = Locale::of(language);
         (proposed(&of, reward, card.says.as_str()), said(&of))

@@ -27,12 +27,17 @@ pub fn beside<'a>(story: &'a Story, animal: AnimalId, plan: &DesignPlan, now: Mo
     // The animal under whose name a trial over several is planned need not be one of them.
     let all = all.filter(|(of, kept)| kept.part.animals.is_empty() || kept.part.animals.contains(of));
     let mut seen = BTreeSet::from([plan.trial]);
+    let all: Vec<_> =
+        all.filter(|(_, kept)| measures_the_same(plan, kept.part) && seen.insert(kept.part.trial)).collect();
+    if all.is_empty() {
+        return Vec::new();
+    }
     // A plan that is kept may have been stopped since.
     let last = match plans(story, animal).iter().find(|kept| kept.part.trial == plan.trial) {
         Some(kept) => end(story, animal, kept, now).0,
         None => planned_end(plan),
     };
-    all.filter(|(_, kept)| measures_the_same(plan, kept.part) && seen.insert(kept.part.trial))
+    all.into_iter()
         .filter_map(|(of, kept)| {
             let (its_last, over) = end(story, of, &kept, now);
             let apart = |first: Day, last: Option<Day>| last.is_some_and(|last| last < first);
@@ -69,6 +74,7 @@ fn end(story: &Story, animal: AnimalId, plan: &Fact<'_, DesignPlan>, now: Moment
 }
 
 /// The last day of a plan, where its points are days.
-fn planned_end(plan: &DesignPlan) -> Option<Day> {
+#[must_use]
+pub fn planned_end(plan: &DesignPlan) -> Option<Day> {
     (plan.unit == CaseUnit::Day).then(|| plan.first.plus(i32::from(plan.points) - 1))
 }

@@ -101,7 +101,7 @@ pub(super) struct Animal {
     goes_ms: Option<u32>,
     asks: f64,
     /// When an evening's first press comes, until it has come.
-    first_ms: Option<u32>,
+    pub(super) first_ms: Option<u32>,
     looked_ms: u32,
     pub told: Vec<Told>,
     pub motions: Vec<Motion>,
@@ -359,7 +359,6 @@ impl Animal {
     fn begins_evening(&mut self) {
         let free = self.given.is_none() && self.offered.is_none() && self.own.is_none() && self.shown.is_none();
         if free && self.first_ms.is_some_and(|first| self.now >= first) {
-            self.first_ms = None;
             let thing = self.mind.want.unwrap_or_else(|| self.mind.best());
             self.presses(self.mind.aims(thing, self.now));
         }

@@ -24,7 +24,7 @@ impl Animal {
 
     /// Whether it keeps away from a button, whose sound is too loud for it.
     pub fn shies_from(&self, thing: Thing) -> bool {
-        self.held_by(Cause::DeviceAvoided).is_some_and(|held| held.hidden.word == thing && !held.soft)
+        self.held_up.and_then(HeldUp::shuts) == Some(thing)
     }
 
     /// Milliseconds in which a thing that is not at hand is fetched.

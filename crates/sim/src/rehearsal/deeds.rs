@@ -135,12 +135,8 @@ impl Person {
     }
 
     fn gives(&mut self, thing: Thing, at_ms: u32, animal: &mut Animal) {
-        // What was just shown is given for that, though another press waits.
-        let shown = animal.shown.filter(|(pressed, _)| *pressed == thing);
-        let own = animal.own.take_if(|(pressed, _)| *pressed == thing || shown.is_none());
-        let own = own.map(|(pressed, at)| (pressed, seconds(at_ms, at), true));
-        let answers = own.or_else(|| animal.shown.map(|(pressed, at)| (pressed, seconds(at_ms, at), false)));
-        animal.shown = None;
+        let answers = answered(thing, (&mut animal.own, &mut animal.shown), |(pressed, _)| *pressed);
+        let answers = answers.map(|((pressed, at), own)| (pressed, seconds(at_ms, at), own));
         self.lays(thing, answers, animal);
     }
 
@@ -158,6 +154,19 @@ impl Person {
         let fetched_ms = fetch_ms.map(|ms| animal.now + ms);
         animal.given = Some(Given { thing, at_ms: fetched_ms.unwrap_or(animal.now) + ms(in_s), fetched_ms, answers });
     }
+}
+
+/// Which of the presses that wait, the animal's own and the person's, a gift answers, and whether it is the own one. What was just
+/// shown is given for that, though another press waits.
+pub(super) fn answered<T: Copy>(
+    given: Thing,
+    (own, shown): (&mut Option<T>, &mut Option<T>),
+    of: impl Fn(&T) -> Thing,
+) -> Option<(T, bool)> {
+    let shown = shown.take();
+    let for_shown = shown.is_some_and(|one| of(&one) == given);
+    let own = own.take_if(|one| of(one) == given || !for_shown);
+    own.map(|one| (one, true)).or(shown.map(|one| (one, false)))
 }
 
 fn seconds(at_ms: u32, since_ms: u32) -> f64 {

@@ -2,6 +2,7 @@
 //! of no home; nobody keeps them.
 
 use super::act::Does;
+use super::deeds::answered;
 use super::run::Run;
 use super::thing::Thing;
 use super::told::What;
@@ -92,16 +93,12 @@ pub fn written_of(run: &Run, whose: &Whose) -> Written {
                 shown = Some((write(ms, press(thing, PressedBy::Person)), thing, ms));
             }
             What::Person(Does::Give(given)) => {
-                // What was just shown is given for that, though another press waits.
-                let for_shown = shown.is_some_and(|(_, pressed, _)| pressed == given);
-                let answered = own.take_if(|(_, pressed, _)| *pressed == given || !for_shown);
-                if let Some((id, pressed, since)) = answered.or(shown)
+                if let Some(((id, pressed, since), _)) = answered(given, (&mut own, &mut shown), |(_, of, _)| *of)
                     && let Some(came) = comes_at(run, i)
                 {
                     let answer = if given == pressed { Answer::Given } else { Answer::Alternative };
                     write(came, delivery((id, word(pressed)), answer, came - since, then(run, i)));
                 }
-                shown = None;
             }
             What::Person(Does::NotNow) => {
                 if let Some((id, pressed, since)) = own.take() {

@@ -79,6 +79,13 @@ pub(super) struct HeldUp {
     pub noise_ms: u32,
 }
 
+impl HeldUp {
+    /// The button that it keeps away from, whose sound is too loud for it, until it is softer.
+    pub fn shuts(self) -> Option<Thing> {
+        (self.hidden.cause == Cause::DeviceAvoided && !self.soft).then_some(self.hidden.word)
+    }
+}
+
 impl From<Hidden> for HeldUp {
     fn from(hidden: Hidden) -> Self {
         Self { hidden, ready: false, soft: false, quiet: false, noise_ms: 0 }

@@ -106,6 +106,7 @@ impl Animal {
     }
 
     pub fn presses(&mut self, thing: Thing) {
+        self.first_ms = None;
         self.walks(at_button(thing), Place::Board);
         self.tell(What::Pressed(thing));
         self.own = Some((thing, self.now));

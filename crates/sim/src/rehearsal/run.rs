@@ -5,14 +5,13 @@ use super::animal::{Animal, Place, STEP_MS};
 use super::character::{Character, Traits};
 use super::deeds::Person;
 use super::exercise::{Exercise, INVITATIONS, PAIRS, PRESSES, TREATS, WAIT_S};
-use super::hidden::Hidden;
+use super::hidden::{HeldUp, Hidden};
 use super::luck::Luck;
 use super::mind::{ms, understanding};
 use super::pairing::{Pairing, after};
 use super::room::{Motion, Spot};
 use super::thing::Thing;
 use super::told::{Told, What};
-use crate::held_up::Cause;
 
 /// Milliseconds after the last invitation, or the last press of an evening, in which its answer may still come.
 const SETTLES_MS: u32 = 8_000;
@@ -202,7 +201,8 @@ impl Rehearsal {
     /// How it went, as far as it went.
     #[must_use]
     pub fn ends(self) -> Run {
-        let (mind, hides) = (&self.animal.mind, self.setup.hides());
+        let mind = &self.animal.mind;
+        let before = self.setup.hides().map(HeldUp::from);
         Run {
             setup: self.setup,
             over: self.over.unwrap_or((self.next_ms, Over::Time)),
@@ -212,7 +212,7 @@ impl Rehearsal {
             pairings: mind.pairings.clone(),
             logits: (self.before, mind.logit),
             demand: mind.demand,
-            shut: (shut(hides, false), shut(hides, self.animal.held_up.is_some_and(|held| held.soft))),
+            shut: (before.and_then(HeldUp::shuts), self.animal.held_up.and_then(HeldUp::shuts)),
             stays: self.animal.place != Place::Gone,
             told: self.animal.told,
             motions: self.animal.motions,
@@ -273,11 +273,6 @@ impl Run {
     pub fn learned(&self) -> f64 {
         self.logits.1.iter().zip(&self.logits.0).map(|(after, before)| after - before).sum()
     }
-}
-
-/// The button that it keeps away from until it is softer.
-fn shut(hides: Option<Hidden>, soft: bool) -> Option<Thing> {
-    hides.filter(|hidden| hidden.cause == Cause::DeviceAvoided && !soft).map(|hidden| hidden.word)
 }
 
 /// Probability of a meant press by the place of the word: none of a button that it keeps away from.

@@ -29,7 +29,14 @@ pub fn columns_of(kind: Kind) -> Vec<ColumnHelp> {
         help.needed &= own.as_ref() != Some(&help.name);
     }
     found.sort_by(|a, b| a.name.cmp(&b.name));
-    found.dedup_by(|a, b| a.name == b.name);
+    // Kinds of one thing may have fields of one name that hold other words: all of them are said.
+    found.dedup_by(|next, kept| {
+        let same = next.name == kept.name;
+        if same && !kept.holds.split("; or ").any(|holds| holds == next.holds) {
+            kept.holds = format!("{}; or {}", kept.holds, next.holds);
+        }
+        same
+    });
     found
 }
 

@@ -124,7 +124,7 @@ export function standing(told, t) {
  */
 export function isAtHome(host) {
   return (
-    /^(localhost$|\[::1\]|127\.|10\.|192\.168\.|172\.(1[6-9]|2\d|3[01])\.|169\.254\.|\[f[cde])/i.test(host) ||
+    /^([^.:]+$|\[::1\]|127\.|10\.|192\.168\.|172\.(1[6-9]|2\d|3[01])\.|169\.254\.|\[f[cde])/i.test(host) ||
     /\.(local|localhost|lan|home\.arpa)$/i.test(host)
   );
 }

@@ -58,20 +58,14 @@ fn measured(page: &AnimalPage, e: &Evidence) -> Markup {
         (invitations(locale, name, e))
         @match &e.curve {
             Ok(curve) if curve.n < TOO_EARLY => p.quiet { (say!(locale, evidence::curve_few, n = curve.n)) },
-            Ok(curve) => div id="chart-curve" { (learning(locale, curve)) (about(page, e, WordChart::Curve)) },
+            Ok(curve) => (chart(page, e, WordChart::Curve, &learning(locale, curve))),
             Err(why) => p.quiet { (say!(locale, evidence::no_curve, why = why.say(locale))) },
         }
         @if let Some(waited) = waited(locale, &e.waiting) { p { (waited) } }
         h2 { (say!(locale, evidence::showings_presses)) }
-        div id="chart-showings" {
-            (by_day(locale, [say!(locale, evidence::showings_a_day), say!(locale, evidence::showings)], &days, &e.showings_by_day))
-            (about(page, e, WordChart::Showings))
-        }
+        (chart(page, e, WordChart::Showings, &by_day(locale, [say!(locale, evidence::showings_a_day), say!(locale, evidence::showings)], &days, &e.showings_by_day)))
         p { (say!(locale, evidence::delivered, delay = finding(locale, &e.standing.delay))) }
-        div id="chart-presses" {
-            (by_day(locale, [say!(locale, evidence::presses_a_day), say!(locale, evidence::presses)], &days, &e.presses_by_day))
-            (about(page, e, WordChart::Presses))
-        }
+        (chart(page, e, WordChart::Presses, &by_day(locale, [say!(locale, evidence::presses_a_day), say!(locale, evidence::presses)], &days, &e.presses_by_day)))
         @if let Some(out) = left_out(locale, e.left_out) { p data-test="left-out" { (out) } }
         h2 { (say!(locale, evidence::then, name = name)) }
         (after(page, e))
@@ -83,9 +77,14 @@ fn measured(page: &AnimalPage, e: &Evidence) -> Markup {
     }
 }
 
-/// For a coach, the way to write about a chart.
-fn about(page: &AnimalPage, e: &Evidence, chart: WordChart) -> Markup {
-    write_about_chart(page, &TalkAbout::WordChart { word: e.standing.word, chart })
+/// A chart at its own place on the page and, for a coach, the way to write about it.
+fn chart(page: &AnimalPage, e: &Evidence, chart: WordChart, drawn: &Markup) -> Markup {
+    html! {
+        div id=(format!("chart-{}", chart.name())) {
+            (drawn)
+            (write_about_chart(page, &TalkAbout::WordChart { word: e.standing.word, chart }))
+        }
+    }
 }
 
 /// What may hold it up.

@@ -45,7 +45,7 @@ pub fn view(page: &Page, asked: &Asked, named: Option<Cause>) -> Markup {
             (lessons::next(page, &next.change, setup.exercise))
             @if let Some(found) = &held_up { (stuck::notebook(l, &run, found)) }
             (measured(l, setup, &conduct))
-            (share(page, &run, &asked.acts))
+            (share(page, setup, &conduct, &asked.acts))
             (what_was_true(l, &run, &conduct))
             (again(l, &run, &json))
             nav.stack.after aria-label=(say!(l, rehearse::title)) {

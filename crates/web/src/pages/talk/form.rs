@@ -3,9 +3,9 @@
 use super::about::{read_about, said_about};
 use super::change::fields as change;
 use super::chosen::{KINDS, animal, is_resting, kind};
-use super::passed_on;
 use super::plan::{fields as plan, words};
 use super::practice::fields as practice;
+use super::{open_now, passed_on};
 use crate::fields::{area, day, line, number, select, summary, time};
 use crate::layout::{Tab, layout};
 use crate::leave::Leave;
@@ -13,7 +13,7 @@ use crate::page::Page;
 use crate::typed::Typed;
 use maud::{Markup, html};
 use sayso_model::talks::{in_place, talks};
-use sayso_model::{AnimalCard, AnimalId, FigurePage, ShortNote, Stage, TalkAbout};
+use sayso_model::{AnimalCard, AnimalId, Coach, FigurePage, ShortNote, Stage, TalkAbout};
 use sayso_wording::events::stage;
 use sayso_wording::say;
 use sayso_wording::talk::about;
@@ -46,10 +46,12 @@ pub fn page(page: &Page, leave: &Leave, typed: &Typed) -> Markup {
     )
 }
 
-/// For whom whoever writes stands in now.
+/// For whom whoever writes stands in now, of those to whom the home is open: they read it.
 fn stands_in(page: &Page, leave: &Leave) -> Vec<String> {
-    let passed = passed_on(page, &talks(&page.story, page.now));
-    in_place(&passed, (leave.who.account, page.now), &page.zone).map(|of| of.from.name.to_string()).collect()
+    let (passed, open) = (passed_on(page, &talks(&page.story, page.now)), open_now(page));
+    let away = in_place(&passed, (leave.who.account, page.now), &page.zone);
+    let away = away.filter(|of| open.any_to(Coach::Account { account: of.from.account }));
+    away.map(|of| of.from.name.to_string()).collect()
 }
 
 /// The address of a step, for an animal.

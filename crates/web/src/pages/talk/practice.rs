@@ -14,12 +14,12 @@ use sayso_advisor::{Estimate, Unit};
 use sayso_model::facts::{lesson, lessons};
 use sayso_model::talks::Talk;
 use sayso_model::{
-    Coach, Event, EventId, Label, Practice, ProposalAnswer, Proposed, RehearsalMeasure, Rehearsed, RehearsedFigure,
-    Reply, Withdrawal,
+    Event, EventId, Label, Practice, ProposalAnswer, Proposed, RehearsalMeasure, Rehearsed, RehearsedFigure, Reply,
+    Withdrawal,
 };
 use sayso_people::Capability;
-use sayso_rehearse::{conduct, figures, is_worth_sharing};
-use sayso_sim::rehearsal::{Act, Character, Exercise, Run, Setup, play, read as read_acts, written};
+use sayso_rehearse::{Conduct, conduct, figures, is_worth_sharing};
+use sayso_sim::rehearsal::{Act, Character, Exercise, Setup, play, read as read_acts, written};
 use sayso_wording::figures::{counted, finding};
 use sayso_wording::lessons::title;
 use sayso_wording::{Locale, say, words};
@@ -174,7 +174,7 @@ fn told(l: &Locale, figure: &RehearsedFigure) -> String {
 
 /// Whether the other coaches of a club read it too, as messages choose by.
 fn club(page: &Page, talk: &Talk<'_>) -> &'static str {
-    let reads = talk.part.club.is_some_and(|club| open_now(page).any_to(Coach::Club { club }));
+    let reads = talk.part.club.is_some_and(|club| open_now(page).club_reads(club));
     if reads { "yes" } else { "no" }
 }
 
@@ -186,7 +186,10 @@ pub fn sees_mark(page: &Page, lesson: &str) -> Markup {
     }
     let all = seen(page);
     let handed = |talk: &&Talk<'_>| talk.practice().is_some_and(|of| of.lessons.iter().any(|id| id.as_str() == lesson));
-    let by: BTreeMap<_, &Talk<'_>> = all.iter().filter(handed).map(|talk| (talk.part.from.account, talk)).collect();
+    // One of each coach, and of those the one that more people read.
+    let mut by: Vec<&Talk<'_>> = all.iter().filter(handed).collect();
+    by.sort_by_key(|talk| club(page, talk));
+    let by: BTreeMap<_, &Talk<'_>> = by.into_iter().map(|talk| (talk.part.from.account, talk)).collect();
     html! {
         @for talk in by.values() {
             p.hint data-test="sees-mark" { (say!(l, talk::sees_mark, name = &talk.part.from.name, club = club(page, talk))) }
@@ -195,9 +198,9 @@ pub fn sees_mark(page: &Page, lesson: &str) -> Markup {
 }
 
 /// After a rehearsal: one tap for each coach who handed something over to practise. Without it nobody sees anything.
-pub fn share(page: &Page, run: &Run, acts: &[Act]) -> Markup {
-    let (l, setup) = (&page.locale, run.setup);
-    if !is_home(page) || !is_worth_sharing(&conduct(run)) {
+pub fn share(page: &Page, setup: Setup, conduct: &Conduct, acts: &[Act]) -> Markup {
+    let l = &page.locale;
+    if !is_home(page) || !is_worth_sharing(conduct) {
         return html! {};
     }
     let all = seen(page);
@@ -208,13 +211,13 @@ pub fn share(page: &Page, run: &Run, acts: &[Act]) -> Markup {
     }
     html! {
         @for talk in open.values() {
-            @let name = &talk.part.from.name;
+            @let (name, club) = (&talk.part.from.name, club(page, talk));
             form.after method="post" action=(page.of_home("/talk/rehearsed")) data-test="share" {
                 @for (field, value) in [("to", talk.id().to_string()), ("exercise", setup.exercise.name().to_owned()), ("character", setup.character.name().to_owned()), ("seed", setup.seed.to_string()), ("acts", written(acts))] {
                     input type="hidden" name=(field) value=(value);
                 }
-                p.hint { (say!(l, rehearse::share_what, name = name, club = club(page, talk))) }
-                button data-test="share-it" { (say!(l, rehearse::share, name = name, club = club(page, talk))) }
+                p.hint { (say!(l, rehearse::share_what, name = name, club = club)) }
+                button data-test="share-it" { (say!(l, rehearse::share, name = name, club = club)) }
             }
         }
     }

@@ -81,7 +81,7 @@ pub async fn draw(page: Page, typed: Typed) -> Result<Redirect, Error> {
     let seed =
         getrandom::u32().map_err(|why| Error::refused("of", words!(faults::no_random, why = why.to_string())))?;
     let id = DesignId(Uuid::now_v7());
-    let plan = tries.plan(id, Some(of), page.now.day(&page.zone).plus(1), seed);
+    let plan = tries.plan(id, Some(of), beside::soonest(&page), seed);
     page.keep(vec![Event { animal: Some(animal), ..page.event(plan) }]).await?;
     Ok(Redirect::to(&format!("/a/{animal}/designs/{id}")))
 }

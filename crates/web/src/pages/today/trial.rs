@@ -2,8 +2,7 @@
 
 use crate::page::AnimalPage;
 use maud::{Markup, html};
-use sayso_advisor::designs::{Standing, Today, Trial, plans, trial_among};
-use sayso_model::CaseUnit;
+use sayso_advisor::designs::{Today, Trial, planned_end, plans, trial_among};
 use sayso_wording::designs::{condition, question};
 use sayso_wording::say;
 
@@ -13,13 +12,12 @@ const DAYS: i32 = 400;
 /// A line for each trial with something drawn for now, none of them while rest is said; and for each that is to begin.
 pub fn now(page: &AnimalPage) -> Markup {
     let (l, today, plans) = (&page.locale, page.now.day(&page.zone), plans(&page.story, page.id));
-    let ahead = plans.iter().filter(|p| p.part.first > today);
-    let ahead = ahead.filter_map(|p| trial_among(&page.story, &plans, page.id, p.part.trial)?.ok());
-    let ahead: Vec<_> = ahead.filter(|of| matches!(of.standing(&page.story, page.now), Standing::NotYet(_))).collect();
-    let begun = plans.iter().filter(|p| (0..DAYS).contains(&today.days_since(p.part.first)));
-    let found = begun.filter_map(|p| trial_among(&page.story, &plans, page.id, p.part.trial)?.ok());
+    let known = plans.iter().filter(|p| today.days_since(p.part.first) < DAYS);
+    let known = known.filter_map(|p| trial_among(&page.story, &plans, page.id, p.part.trial)?.ok());
+    let known = known.filter(|of| !of.is_surely_over(&page.story, page.now));
+    let (ahead, begun): (Vec<_>, Vec<_>) = known.partition(|of| of.plan.part.first > today);
     html! {
-        @for of in found.filter(|of| !of.is_surely_over(&page.story, page.now)) { (line(page, &of)) }
+        @for of in &begun { (line(page, of)) }
         @for of in &ahead {
             p.quiet data-test="trial-ahead" {
                 a href=(format!("/a/{}/designs/{}", page.id, of.plan.part.trial)) {
@@ -41,7 +39,7 @@ fn line(page: &AnimalPage, of: &Trial<'_>) -> Markup {
             Some(named.map_or_else(|| what.clone(), |lane| format!("{lane} {what}")))
         })
         .collect();
-    let last = (plan.unit == CaseUnit::Day).then(|| l.weekday_date(plan.first.plus(i32::from(plan.points) - 1)));
+    let last = planned_end(plan).map(|day| l.weekday_date(day));
     let (question, what) = (question(l, plan), l.apart(&said));
     let says = match last {
         Some(last) => say!(l, talk::trial_today_until, last = last, question = question, what = what),
