@@ -99,7 +99,17 @@ test("invitations are counted, and it shows for a while that somebody called or 
 });
 
 test("an address at home is told from one that opens elsewhere", () => {
-  const home = ["localhost", "127.0.0.1", "[::1]", "192.168.1.4", "10.0.0.2", "172.20.0.1", "[fd12::1]", "pi.local", "kitchen"];
+  const home = [
+    "localhost",
+    "127.0.0.1",
+    "[::1]",
+    "192.168.1.4",
+    "10.0.0.2",
+    "172.20.0.1",
+    "[fd12::1]",
+    "pi.local",
+    "kitchen",
+  ];
   for (const host of home) assert.equal(isAtHome(host), true, host);
   for (const host of ["sayso.example", "172.40.0.1", "11.0.0.1", "localhost.example", "[2001:db8::1]"])
     assert.equal(isAtHome(host), false, host);
