@@ -63,11 +63,18 @@ pub fn database(at: &AtDatabase) -> Result<Database, CliError> {
     Ok(Database { owner, ..Database::at(address) })
 }
 
+/// What is asked for by flags, variables or files: read before anything is begun, so that what is wrong is told at once.
+struct Given {
+    mail: Mail,
+    provider: Option<ProviderConfig>,
+    norms: Option<Arc<Release>>,
+}
+
 /// Hosts many homes until told to stop.
 pub async fn host(l: &Locale, asked: &Hosting) -> Result<(), CliError> {
-    let (mail, provider) = (mail(asked)?, provider(l, asked)?);
+    let given = Given { mail: mail(asked)?, provider: provider(l, asked)?, norms: norms(asked)? };
     if asked.demo {
-        return demo(l, asked, mail, provider).await;
+        return demo(l, asked, given).await;
     }
     let database = database(&asked.at)?;
     let Some(public_url) = asked.public_url.clone() else {
@@ -76,7 +83,7 @@ pub async fn host(l: &Locale, asked: &Hosting) -> Result<(), CliError> {
     let l = *l;
     let url = public_url.0.clone();
     let opened = Arc::new(move |opened: &HostOpened| announce(&l, &url, opened));
-    serve(&l, asked, database, public_url.0, (mail, provider), opened).await
+    serve(&l, asked, database, public_url.0, given, opened).await
 }
 
 fn mail(asked: &Hosting) -> Result<Mail, CliError> {
@@ -115,9 +122,11 @@ async fn serve(
     asked: &Hosting,
     database: Database,
     public_url: Url,
-    (mail, provider): (Mail, Option<ProviderConfig>),
+    given: Given,
     opened: Arc<dyn Fn(&HostOpened) + Send + Sync>,
 ) -> Result<(), CliError> {
+    let metrics_token = self::given(None, METRICS_TOKEN).map(|token| Secret::typed(&token));
+    let Given { mail, provider, norms } = given;
     if matches!(mail, Mail::Printed) {
         tell!(l, command_host::mail_printed);
         tracing::warn!("No mail is sent: it is printed to the terminal.");
@@ -134,8 +143,8 @@ async fn serve(
         mail,
         provider,
         behind_proxy: asked.behind_proxy,
-        metrics_token: given(None, METRICS_TOKEN).map(|token| Secret::typed(&token)),
-        norms: norms(asked)?,
+        metrics_token,
+        norms,
         patience: Patience::default(),
         opened,
     };
@@ -151,7 +160,7 @@ fn announce(l: &Locale, url: &Url, opened: &HostOpened) {
 }
 
 /// Serves an invented club on a database server of its own, which goes with it.
-async fn demo(l: &Locale, asked: &Hosting, mail: Mail, provider: Option<ProviderConfig>) -> Result<(), CliError> {
+async fn demo(l: &Locale, asked: &Hosting, given: Given) -> Result<(), CliError> {
     // Filling takes a while: what would fail after it is tried before.
     if asked.port != 0 {
         let at = SocketAddr::new(asked.listen, asked.port);
@@ -166,12 +175,12 @@ async fn demo(l: &Locale, asked: &Hosting, mail: Mail, provider: Option<Provider
     let port = if asked.port == 0 { free_port()? } else { asked.port };
     let public_url: Url = format!("http://localhost:{port}/").parse().map_err(CliError::below)?;
     let asked = Hosting { port, ..asked.clone() };
-    let (said, url, is_printed) = (*l, public_url.clone(), matches!(mail, Mail::Printed));
+    let (said, url, is_printed) = (*l, public_url.clone(), matches!(given.mail, Mail::Printed));
     let opened = Arc::new(move |opened: &HostOpened| {
         announce(&said, &url, opened);
         doors(&said, &url, &made, is_printed);
     });
-    let served = serve(l, &asked, database, public_url, (mail, provider), opened).await;
+    let served = serve(l, &asked, database, public_url, given, opened).await;
     let gone = spawn_blocking(|| drop(cluster)).await.map_err(CliError::below);
     served.and(gone)
 }
