@@ -35,6 +35,8 @@ mod outbox;
 mod pad;
 mod phone;
 mod pictures;
+#[path = "../../crates/host/tests/signing/post.rs"]
+mod post;
 mod printed;
 mod recorder;
 mod rehearse;
@@ -44,4 +46,5 @@ mod session;
 #[path = "../../crates/listen/tests/common/mod.rs"]
 mod sounds;
 mod talking;
+mod tidings;
 mod tour;
