@@ -75,7 +75,7 @@ fn a_wrong_row_is_refused_with_its_line_and_field() {
         (r#""household":"h-01""#, r#""household":"Ann Lee""#, "line 3, household: a household's study name"),
         (r#""joined":31"#, r#""joined":31,"note":"x""#, "line 3, note: unknown field `note`"),
         (r#","joined":31"#, "", "line 3, .: missing field `joined`"),
-        ("}", "} {}", "line 3, .: trailing characters"),
+        ("}}", "}} {}", "line 3, .: trailing characters"),
     ];
     for (right, wrong, why) in cases {
         assert!(good.contains(right), "{right}");
