@@ -4,6 +4,7 @@ use crate::summary::Summary;
 use sayso_model::WordId;
 use sayso_norms::{
     Answer, Curve, HourShare, Like, Nearest, NotEnough, Outside, Part, Quantile, Question, Release, Spread, SummaryRow,
+    TimedStage,
 };
 use serde::{Deserialize, Serialize};
 
@@ -138,6 +139,18 @@ pub fn hours<'a>(release: &'a Release, row: &SummaryRow) -> Result<(Nearest<'a>,
         Answer::Hours(hours) => Some(hours.hours.as_slice()),
         _ => None,
     })
+}
+
+/// How long words of animals like that of a row stood in a stage.
+///
+/// # Errors
+/// [`NotEnough`].
+pub fn in_stage<'a>(release: &'a Release, stage: TimedStage, row: &SummaryRow) -> Result<Beside<'a>, NotEnough> {
+    let of_curve = |answer: &'a Answer| match answer {
+        Answer::Curve(curve) => Some(curve),
+        _ => None,
+    };
+    of_learner(release, Question::in_stage(stage), row, of_curve).map(|(nearest, curve)| Beside { nearest, curve })
 }
 
 /// What the first words of animals like that of a row brought.

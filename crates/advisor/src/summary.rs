@@ -5,12 +5,12 @@
 //! Whole seconds from the learner's first showing, as the study counts; a test there compares.
 
 use crate::observe::{answered_between, meant};
-use sayso_model::draw::lot;
+use sayso_model::draw::{heads, lot};
 use sayso_model::{
     AnimalCard, AnimalId, Brush, Catch, Fact, Invitation, InvitationResult, Look, Moment, PressedBy, RewardId,
-    RewardKind, Session, Sign, StageChoice, Story, WordId,
+    RewardKind, Session, Sign, Stage, StageChoice, Story, WordId,
 };
-use sayso_norms::{AgeBand, DayPart, StudyName, SummaryRow, WordKind};
+use sayso_norms::{AgeBand, DayPart, StageWait, StudyName, SummaryRow, TimedStage, WordKind};
 use std::collections::{BTreeMap, BTreeSet};
 
 const DAY_S: i64 = 86_400;
@@ -53,11 +53,29 @@ struct Counted {
     joined: u32,
     /// Of its own accord: by lot, and when.
     drawn: Option<(u64, Moment)>,
+    /// When each stage was first chosen, in the order of [`Stage::ALL`].
+    chosen: [Option<i64>; Stage::ALL.len()],
 }
 
 impl Counted {
     fn pressed(&mut self, at: i64) {
         self.first = Some(self.first.map_or(at, |first| first.min(at)));
+    }
+
+    fn chosen(&mut self, stage: Stage, at: i64) {
+        let first = &mut self.chosen[stage as usize];
+        *first = Some(first.map_or(at, |first| first.min(at)));
+    }
+
+    /// When a word shown first at `begin` came to a stage, and when it was first moved on from there. A word of which nobody chose a stage
+    /// is being shown. None where it did not come to the stage, or was beyond it before it was seen there.
+    fn stay(&self, stage: TimedStage, begin: i64) -> Option<(i64, Option<i64>)> {
+        let [_, _, invite, converse] = self.chosen;
+        let (from, to) = match stage {
+            TimedStage::Show => (begin, invite.into_iter().chain(converse).min()),
+            TimedStage::Invite => (invite?.max(begin), converse),
+        };
+        to.is_none_or(|to| to >= from).then_some((from, to))
     }
 }
 
@@ -90,6 +108,11 @@ fn of_learner(
             one.drawn = Some(one.drawn.map_or((*lot, *at), |drawn| drawn.min((*lot, *at))));
         }
     }
+    for (at, word, stage) in &seen.stages {
+        if let Some(one) = counted.get_mut(word) {
+            one.chosen(*stage, since(*at));
+        }
+    }
     for (word, joined) in &seen.invited {
         if let Some(one) = counted.get_mut(word) {
             one.invited += 1;
@@ -100,9 +123,10 @@ fn of_learner(
     let age_band = AgeBand::of(card.born, zero.day(&story.zone()));
     let (kinds, zone) = (kinds(story), story.zone());
     let row = |word: WordId, nth: u16| {
-        let one = &counted[&word];
+        let (one, stage) = (&counted[&word], asked_stage(animal, word));
         let begin = *one.shown.first()?;
         let days = |to: i64| whole((to - begin).max(0) / DAY_S, SummaryRow::MOST_DAYS);
+        let word_kind = kinds.get(&word).copied().unwrap_or(WordKind::Other);
         let before = one.shown.iter().filter(|at| one.first.is_none_or(|first| **at < first)).count();
         Some(SummaryRow {
             form: SummaryRow::FORM,
@@ -111,7 +135,7 @@ fn of_learner(
             word: nth,
             species: card.species,
             age_band,
-            word_kind: kinds.get(&word).copied().unwrap_or(WordKind::Other),
+            word_kind,
             exposures: whole(before as i64, SummaryRow::MOST_COUNTED),
             pressed: one.first.is_some(),
             days: days(one.first.unwrap_or(until)),
@@ -119,10 +143,24 @@ fn of_learner(
             invited: one.invited.min(SummaryRow::MOST_COUNTED),
             joined: one.joined.min(SummaryRow::MOST_COUNTED),
             hours: one.drawn.map(|(_, at)| DayPart::of_hour(at.hour(&zone))),
+            stage: (word_kind != WordKind::Closing).then(|| stay(one, stage, begin, until)).flatten(),
         })
     };
     let numbered = order.iter().zip(1..=SummaryRow::MOST_WORDS);
     numbered.filter_map(|(word, nth)| Some(Summary { word: *word, row: row(*word, nth)? })).collect()
+}
+
+/// Of which stage a word is asked. Drawn beforehand: of words in both stages and drawn among them, those that stayed long in the first
+/// would be asked of it more often, and stays there look longer than they are.
+fn asked_stage(animal: AnimalId, word: WordId) -> TimedStage {
+    if heads(animal, word) { TimedStage::Show } else { TimedStage::Invite }
+}
+
+/// How long a word shown first at `begin` stayed in a stage, in a record up to `until`.
+fn stay(word: &Counted, stage: TimedStage, begin: i64, until: i64) -> Option<StageWait> {
+    let (from, to) = word.stay(stage, begin)?;
+    let days = whole((to.unwrap_or(until) - from).max(0) / DAY_S, SummaryRow::MOST_DAYS);
+    Some(StageWait { stage, days, moved_on: to.is_some() })
 }
 
 /// A count that is held within what a row takes.
@@ -147,6 +185,8 @@ struct Seen {
     presses: Vec<(Moment, WordId)>,
     /// Presses of the learner's own accord: the word, a number by lot, when.
     own: Vec<(WordId, u64, Moment)>,
+    /// Stages that people chose.
+    stages: Vec<(Moment, WordId, Stage)>,
     /// Each invitation's word, and whether the learner took part.
     invited: Vec<(WordId, bool)>,
     /// The last record.
@@ -156,8 +196,14 @@ struct Seen {
 impl Seen {
     fn of(story: &Story, animal: AnimalId, last: Moment) -> Self {
         let first = Moment::clamped(i64::MIN);
-        let mut seen =
-            Self { showings: Vec::new(), presses: Vec::new(), own: Vec::new(), invited: Vec::new(), until: first };
+        let mut seen = Self {
+            showings: Vec::new(),
+            presses: Vec::new(),
+            own: Vec::new(),
+            stages: Vec::new(),
+            invited: Vec::new(),
+            until: first,
+        };
         for answered in answered_between(story, animal, (first, last), last) {
             let (at, part) = (answered.press.at(), answered.press.part);
             seen.until(at);
@@ -185,7 +231,10 @@ impl Seen {
         story.between::<Look>(animal, first, last).for_each(|f| seen.until(f.at()));
         story.between::<Brush>(animal, first, last).for_each(|f| seen.until(f.at()));
         story.between::<Sign>(animal, first, last).for_each(|f| seen.until(f.at()));
-        story.between::<StageChoice>(animal, first, last).for_each(|f| seen.until(f.at()));
+        for fact in story.between::<StageChoice>(animal, first, last) {
+            seen.until(fact.at());
+            seen.stages.push((fact.at(), fact.part.word, fact.part.stage));
+        }
         seen.showings.sort_by_key(|(at, _)| *at);
         seen
     }

@@ -73,10 +73,9 @@ pub async fn norm_rows(server: &Server, people: &People, key: &RowsKey, now: Mom
         // Asked after the story was read: it may have been taken back meanwhile.
         let Some(name) = key.name(home) else { continue };
         if let Some(consents) = agreed(people, home, &story, now).await? {
-            let hours = consents.norms_hours();
-            let rows = summary_rows(&story, &name).into_iter();
             // What it agreed to, and no column more.
-            all.rows.extend(rows.map(|row| if hours { row } else { row.without_hours() }));
+            let form = form(&consents);
+            all.rows.extend(summary_rows(&story, &name).into_iter().map(|row| row.in_form(form)));
             all.agreed.push(name);
         }
     }
@@ -90,4 +89,13 @@ async fn agreed(people: &People, home: HomeId, story: &Story, now: Moment) -> Re
     let witnessed = people.witnessed(home).await?;
     let consents = HomeNow::of(home, story, &witnessed, now).consents;
     Ok(consents.is_open(Consent::Norms).then_some(consents))
+}
+
+/// The form of the rows that a home agreed to, by the words it was asked in.
+fn form(consents: &Consents) -> u32 {
+    match consents.norms_words() {
+        Some(Consent::NORMS_STAGE..) => SummaryRow::FORM,
+        Some(Consent::NORMS_HOURS..) => SummaryRow::WITHOUT_STAGE,
+        _ => SummaryRow::WITHOUT_HOURS,
+    }
 }

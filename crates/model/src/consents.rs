@@ -60,11 +60,10 @@ impl Consents {
         given.into_iter().flatten().any(|open| open.words_version >= Consent::CLUB_READS)
     }
 
-    /// Whether norms may be told in which hours of the day a press lay: a consent to norms is open, in words that say so.
+    /// The newest words in which a consent to norms is open: they name what norms may be told. None where there is none.
     #[must_use]
-    pub fn norms_hours(&self) -> bool {
-        let given = self.0.get(&Consent::Norms);
-        given.into_iter().flatten().any(|open| open.words_version >= Consent::NORMS_HOURS)
+    pub fn norms_words(&self) -> Option<u16> {
+        self.0.get(&Consent::Norms)?.iter().map(|open| open.words_version).max()
     }
 
     /// Only what was given by events that pass.

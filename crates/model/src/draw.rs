@@ -5,7 +5,7 @@
 //! (Steele, Lea & Flood 2014, OOPSLA) and brought below `n` as the upper half of a product (Lemire 2019, ACM Trans Model
 //! Comput Simul 29:3); the bias is at most n / 2^64.
 
-use crate::id::{EventId, RoundId, SwapId, WordId};
+use crate::id::{AnimalId, EventId, RoundId, SwapId, WordId};
 use crate::time::Moment;
 use uuid::Uuid;
 
@@ -51,6 +51,12 @@ pub fn swapped(swap: SwapId, press: EventId, one_in: u16) -> bool {
 #[must_use]
 pub fn lot(event: EventId) -> u64 {
     mix(low(event.0))
+}
+
+/// Heads or tails for a word of an animal, which follows from their ids alone and so is the same whatever becomes of the word.
+#[must_use]
+pub fn heads(animal: AnimalId, word: WordId) -> bool {
+    below(mix(low(word.0).wrapping_add(mix(low(animal.0)))), 2) == 0
 }
 
 /// Blocks of [`PARTNER_DAYS`] since a time of swaps began; none before it.

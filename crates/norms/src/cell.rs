@@ -4,6 +4,7 @@ use crate::curve::{Curve, Spread};
 use crate::fault::{At, ReleaseFault};
 use crate::hours::Hours;
 use crate::kinds::{AgeBand, WordKind};
+use crate::stage::TimedStage;
 use sayso_model::Species;
 use serde::{Deserialize, Serialize};
 
@@ -21,12 +22,42 @@ pub enum Question {
     Words,
     /// In which hours of the day learners press of their own accord: [`Hours`].
     Hours,
+    /// Days of a word in the stage in which it is shown, until people chose a later one: a [`Curve`].
+    DaysInShow,
+    /// Days in the stage in which it is invited, until people chose a later one: a [`Curve`].
+    DaysInInvite,
 }
 
 impl Question {
     /// Every question.
-    pub const ALL: [Self; 5] =
-        [Self::ShowingsToFirstPress, Self::DaysToFirstPress, Self::Joined, Self::Words, Self::Hours];
+    pub const ALL: [Self; 7] = [
+        Self::ShowingsToFirstPress,
+        Self::DaysToFirstPress,
+        Self::Joined,
+        Self::Words,
+        Self::Hours,
+        Self::DaysInShow,
+        Self::DaysInInvite,
+    ];
+
+    /// The question of how long words stand in a stage.
+    #[must_use]
+    pub const fn in_stage(stage: TimedStage) -> Self {
+        match stage {
+            TimedStage::Show => Self::DaysInShow,
+            TimedStage::Invite => Self::DaysInInvite,
+        }
+    }
+
+    /// The first form of a release that answers it.
+    #[must_use]
+    pub const fn since_form(self) -> u32 {
+        match self {
+            Self::ShowingsToFirstPress | Self::DaysToFirstPress | Self::Joined | Self::Words => 1,
+            Self::Hours => 2,
+            Self::DaysInShow | Self::DaysInInvite => 3,
+        }
+    }
 
     /// How it is written.
     #[must_use]
@@ -37,6 +68,8 @@ impl Question {
             Self::Joined => "joined",
             Self::Words => "words",
             Self::Hours => "hours",
+            Self::DaysInShow => "days_in_show",
+            Self::DaysInInvite => "days_in_invite",
         }
     }
 }
@@ -119,7 +152,10 @@ impl Cell {
         )?;
         let answer = at.field("answer");
         let wanted = match self.question {
-            Question::ShowingsToFirstPress | Question::DaysToFirstPress => "curve",
+            Question::ShowingsToFirstPress
+            | Question::DaysToFirstPress
+            | Question::DaysInShow
+            | Question::DaysInInvite => "curve",
             Question::Joined => "spread",
             Question::Words => "parts",
             Question::Hours => "hours",

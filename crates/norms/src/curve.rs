@@ -50,7 +50,7 @@ pub struct Quantiles {
     pub p95: Quantile,
 }
 
-/// How waits until a first press lie: pressed by then, along a grid.
+/// How waits lie until what is waited for, such as a first press: come by then, along a grid.
 #[derive(Clone, PartialEq, Debug, Serialize, Deserialize)]
 #[serde(deny_unknown_fields)]
 pub struct Curve {

@@ -12,6 +12,7 @@ mod kinds;
 mod nearest;
 mod release;
 mod row;
+mod stage;
 
 pub use cell::{Answer, Cell, Part, Parts, Question};
 pub use curve::{Curve, Outside, Point, Quantile, Quantiles, Spread};
@@ -21,3 +22,4 @@ pub use kinds::{AgeBand, WordKind};
 pub use nearest::{Like, Nearest, NotEnough};
 pub use release::{MadeBy, Noise, People, Release, Rule};
 pub use row::{NoStudyName, RowFault, StudyName, SummaryRow, read_rows, write_rows};
+pub use stage::{StageWait, TimedStage};

@@ -1,7 +1,7 @@
-//! A release: figures of many households, with the rule by which they were made. JSON, form 2; a file's name ends in
+//! A release: figures of many households, with the rule by which they were made. JSON, form 3; a file's name ends in
 //! `.sayso-norms`.
 
-use crate::cell::{Cell, Question};
+use crate::cell::Cell;
 use crate::fault::{At, ReleaseFault};
 use sayso_model::Day;
 use serde::{Deserialize, Serialize};
@@ -54,7 +54,7 @@ pub struct MadeBy {
 #[derive(Clone, PartialEq, Debug, Serialize, Deserialize)]
 #[serde(deny_unknown_fields)]
 pub struct Release {
-    /// The form of this text: [`Release::FORM`], or 1, which tells no hours.
+    /// The form of this text: [`Release::FORM`], or an earlier one, which answers fewer questions.
     pub form: u32,
     /// What it is called.
     pub name: String,
@@ -77,8 +77,8 @@ pub struct Release {
 }
 
 impl Release {
-    /// The form that is written. Form 1 is read, too.
-    pub const FORM: u32 = 2;
+    /// The form that is written. Earlier ones are read, too.
+    pub const FORM: u32 = 3;
     /// How a file's name ends.
     pub const ENDING: &'static str = "sayso-norms";
     /// No rule may publish smaller cells with noise.
@@ -172,8 +172,9 @@ impl Release {
         for (number, cell) in self.cells.iter().enumerate() {
             let at = cells.item(number);
             cell.check(&at, self.least())?;
-            let known = self.form > 1 || cell.question != Question::Hours;
-            at.field("question").must(known, cell.question.name(), "a question of form 1, or the form 2")?;
+            let since = cell.question.since_form();
+            let wanted = format!("a question of form {}, or the form {since}", self.form);
+            at.field("question").must(self.form >= since, cell.question.name(), wanted)?;
             let group = (cell.question, cell.species, cell.age_band, cell.word_kind);
             let name = format!("{} of the same group again", cell.question.name());
             at.must(seen.insert(group), name, "a question of a group that has not been answered above")?;

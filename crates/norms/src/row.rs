@@ -1,7 +1,8 @@
-//! What a home gives for the norms: one row per learner and word. JSON lines, form 2; form 1 has no hours.
+//! What a home gives for the norms: one row per learner and word. JSON lines, form 3; form 2 has no stages, form 1 no hours either.
 
 use crate::hours::DayPart;
 use crate::kinds::{AgeBand, WordKind};
+use crate::stage::{StageWait, TimedStage};
 use sayso_model::Species;
 use serde::{Deserialize, Serialize};
 
@@ -59,7 +60,7 @@ impl From<StudyName> for String {
 #[derive(Clone, PartialEq, Eq, PartialOrd, Ord, Debug, Serialize, Deserialize)]
 #[serde(deny_unknown_fields)]
 pub struct SummaryRow {
-    /// The form of this row: [`SummaryRow::FORM`], or 1 of a home that did not agree to tell hours.
+    /// The form of this row: [`SummaryRow::FORM`], or an earlier one of a home that agreed to less.
     pub form: u32,
     /// The household.
     pub household: StudyName,
@@ -90,6 +91,10 @@ pub struct SummaryRow {
     /// None where there was none yet, and in form 1.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub hours: Option<DayPart>,
+    /// How long this word stood in one stage: which of the two is asked of a word is drawn by lot beforehand, whether or not it comes to it.
+    /// None where it did not come to that stage, of a word that ends a session (it has no stages), and before form 3.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub stage: Option<StageWait>,
 }
 
 /// Why a row cannot be used.
@@ -121,8 +126,10 @@ pub enum RowFault {
 
 impl SummaryRow {
     /// The form of what a home gives that agreed to all of it.
-    pub const FORM: u32 = 2;
-    /// The form without hours.
+    pub const FORM: u32 = 3;
+    /// The form without stages.
+    pub const WITHOUT_STAGE: u32 = 2;
+    /// The form without hours, too.
     pub const WITHOUT_HOURS: u32 = 1;
     /// Most showings or invitations of one word: a hundred a day for years.
     pub const MOST_COUNTED: u32 = 100_000;
@@ -133,10 +140,12 @@ impl SummaryRow {
     /// Longest line, in bytes.
     const MOST_BYTES: usize = 1_000;
 
-    /// The same without hours.
+    /// The same in an earlier form: without what that form does not have.
     #[must_use]
-    pub fn without_hours(self) -> Self {
-        Self { form: Self::WITHOUT_HOURS, hours: None, ..self }
+    pub fn in_form(self, form: u32) -> Self {
+        let hours = self.hours.filter(|_| form > Self::WITHOUT_HOURS);
+        let stage = self.stage.filter(|_| form > Self::WITHOUT_STAGE);
+        Self { form, hours, stage, ..self }
     }
 
     /// Reads one row.
@@ -179,18 +188,31 @@ impl SummaryRow {
         within("days", self.days, least, self.watched)?;
         within("invited", self.invited, 0, Self::MOST_COUNTED)?;
         within("joined", self.joined, 0, self.invited)?;
-        let wanted = match (self.form, self.pressed) {
-            (Self::WITHOUT_HOURS, _) => "left out in form 1",
-            (_, false) => "left out where nothing was pressed yet",
-            (_, true) => return Ok(()),
+        let left_out = |field: &'static str, found: String, wanted: &str| {
+            Err(RowFault::Value { line, field, found, wanted: format!("left out {wanted}") })
         };
-        let wrong = |part: DayPart| RowFault::Value {
-            line,
-            field: "hours",
-            found: part.number().to_string(),
-            wanted: wanted.to_owned(),
-        };
-        self.hours.map_or(Ok(()), |part| Err(wrong(part)))
+        if let Some(part) = self.hours {
+            let found = part.number().to_string();
+            if self.form <= Self::WITHOUT_HOURS {
+                return left_out("hours", found, "in form 1");
+            }
+            if !self.pressed {
+                return left_out("hours", found, "where nothing was pressed yet");
+            }
+        }
+        if let Some(stay) = self.stage {
+            let found = stay.stage.name().to_owned();
+            if self.form <= Self::WITHOUT_STAGE {
+                return left_out("stage", found, "before form 3");
+            }
+            if self.word_kind == WordKind::Closing {
+                return left_out("stage", found, "of a word that ends a session");
+            }
+            // What is shown still has been since the first showing.
+            let open = stay.stage == TimedStage::Show && !stay.moved_on;
+            within("stage.days", stay.days, if open { self.watched } else { 0 }, self.watched)?;
+        }
+        Ok(())
     }
 }
 

@@ -2,7 +2,6 @@
 
 use crate::may::Denied;
 use crate::membership::PartError;
-use webauthn_rs::prelude::WebauthnError;
 
 /// What went wrong. Said in English, for logs; pages say it in their reader's words.
 #[derive(Debug, thiserror::Error)]
@@ -38,8 +37,9 @@ pub enum Error {
     #[error("is no e-mail address")]
     Email,
     /// The passkey library refused.
+    #[cfg(feature = "passkeys")]
     #[error("the passkey was refused: {0}")]
-    Passkey(#[from] WebauthnError),
+    Passkey(#[from] webauthn_rs::prelude::WebauthnError),
     /// The database failed.
     #[error("the database of people: {0}")]
     Database(#[from] sqlx::Error),

@@ -3,6 +3,9 @@
 //!
 //! The pure part (roles, capabilities, [`may`](may::may), [`needs`](needs::needs)) takes time and secrets as arguments. What must
 //! last stands in PostgreSQL, in a schema of its own, so that several processes of a server are one.
+//!
+//! Two features, both on unless left out: `passkeys` (their cryptography) and `mail` (sending it). Whoever only asks what a home agreed
+//! to needs neither.
 
 pub mod capability;
 pub mod closing;
@@ -10,7 +13,9 @@ pub mod db;
 pub mod email;
 pub mod error;
 pub mod id;
+pub mod letter;
 pub mod lifetimes;
+#[cfg(feature = "mail")]
 pub mod mail;
 pub mod may;
 pub mod membership;
@@ -22,7 +27,9 @@ pub mod tidings;
 
 pub use capability::Capability;
 pub use closing::{Closed, Closings, NoClosings};
-pub use db::{Passkeys, People, Session};
+#[cfg(feature = "passkeys")]
+pub use db::Passkeys;
+pub use db::{People, Session};
 pub use email::Email;
 pub use error::Error;
 pub use id::{CeremonyId, InvitationId, MembershipId, NotebookId, SessionId};

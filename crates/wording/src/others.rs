@@ -1,11 +1,13 @@
 //! What other homes did, in words.
 
+use crate::events;
 use crate::locale::Locale;
 use crate::say;
-use sayso_advisor::others::{TookMore, Usual};
-use sayso_model::Species;
+use sayso_advisor::others::{Beside, TookMore, Usual};
+use sayso_model::{Species, Stage};
 use sayso_norms::{
-    AgeBand, Cell, Curve, DayPart, HourShare, People, Quantile, Question, Release, Spread, SummaryRow, WordKind,
+    AgeBand, Cell, Curve, DayPart, HourShare, People, Quantile, Question, Release, Spread, SummaryRow, TimedStage,
+    WordKind,
 };
 
 /// The animals of a cell, as it stands after "with".
@@ -130,6 +132,36 @@ pub fn joined(l: &Locale, release: &Release, cell: &Cell, spread: &Spread) -> St
         from = share(from.value),
         to = share(to.value)
     )
+}
+
+/// Within how many days half of the words moved on from a stage, with whose they are.
+#[must_use]
+pub fn stages_told(l: &Locale, release: &Release, stage: TimedStage, found: Option<Beside<'_>>) -> String {
+    let name = events::stage(l, Stage::from(stage));
+    let Some(Beside { nearest, curve }) = found else { return say!(l, others::stages_not_enough, stage = name) };
+    let cell = nearest.cell;
+    let (half, who) = (curve.quantiles.p50, who(l, cell));
+    let [low, high] = ends(l, half);
+    // A place on a grid of whole days, checked as it was read.
+    #[allow(clippy::cast_possible_truncation, clippy::cast_sign_loss)]
+    let first = match half.value.map(|x| x.round() as u32) {
+        Some(value) => say!(
+            l,
+            others::stages,
+            homes = cell.households,
+            who = who,
+            stage = name,
+            value = value,
+            level = level(l, release),
+            low = low,
+            high = high
+        ),
+        None => say!(l, others::stages_open, homes = cell.households, who = who, stage = name),
+    };
+    match middle(l, curve) {
+        Some(middle) => format!("{first} {middle}"),
+        None => first,
+    }
 }
 
 /// In which hours most presses of others lay, with whose they are.

@@ -113,7 +113,7 @@ pub fn check(dir: &Path, source: &dyn Source, Bucket(each): Bucket) -> Result<Ma
     let manifest = Dataset::open(dir)?.manifest;
     let mut changed = 0;
     for entry in &manifest.whole {
-        changed += usize::from(entry.agreed != hash(&source.agreeing(numbers(entry.bucket, each, source))?));
+        changed += usize::from(!same_agree(entry, source, numbers(entry.bucket, each, source))?);
     }
     if changed > 0 { Err(ExportError::Agreement { path: dir.to_owned(), changed, all }) } else { Ok(manifest) }
 }
@@ -190,7 +190,8 @@ impl Work<'_> {
             let numbers = numbers(bucket, self.each, self.source);
             let whole = self.manifest().whole.iter().find(|e| e.bucket == bucket).cloned();
             if let Some(entry) = whole
-                && self.stands(&entry, numbers.clone())?
+                && lies(self.dir, &entry)
+                && same_agree(&entry, self.source, numbers.clone())?
             {
                 continue;
             }
@@ -203,11 +204,6 @@ impl Work<'_> {
             (self.told)(&entry);
         }
         Ok(())
-    }
-
-    /// Whether a bucket written before is there and those who agreed then are those who agree now.
-    fn stands(&self, entry: &Entry, numbers: Range<u32>) -> Result<bool, ExportError> {
-        Ok(lies(self.dir, entry) && entry.agreed == hash(&self.source.agreeing(numbers)?))
     }
 
     fn bucket(&self, bucket: u16, numbers: Range<u32>) -> Result<Entry, ExportError> {
@@ -229,6 +225,11 @@ impl Work<'_> {
         let households = agreed.len() as u32;
         Ok(Entry { bucket, households, animals, events, of_nobody, bytes, agreed: hash(&agreed) })
     }
+}
+
+/// Whether those of these numbers who agreed when a bucket was written are those who agree now.
+fn same_agree(entry: &Entry, source: &dyn Source, numbers: Range<u32>) -> Result<bool, ExportError> {
+    Ok(entry.agreed == hash(&source.agreeing(numbers)?))
 }
 
 /// Whether a bucket's files are there, as long as they were written.

@@ -1,13 +1,12 @@
 //! Homes' own logs, as the notebook exports them: a line of JSON an event.
 
-use crate::dataset::{Source, hex};
+use crate::dataset::Source;
 use crate::error::ExportError;
 use crate::household::{Household, household};
-use crate::pseudonym::{Key, StudyId};
+use crate::pseudonym::{Key, StudyId, mark};
 use sayso_model::consents::consents;
 use sayso_model::{Consent, Event, HomeId, Moment, Story};
 use serde::Deserialize;
-use sha2::{Digest, Sha256};
 use std::collections::BTreeMap;
 use std::fs::File;
 use std::io::{BufRead, BufReader, Seek, SeekFrom};
@@ -118,9 +117,7 @@ fn inside(folder: &Path) -> Result<Vec<PathBuf>, ExportError> {
 
 impl Source for Logs {
     fn of(&self) -> String {
-        let mut hash = Sha256::new();
-        self.homes.iter().for_each(|(id, _)| hash.update(id.bytes()));
-        format!("logs of {} homes, {}", self.homes.len(), hex(&hash.finalize()[..8]))
+        format!("logs of {} homes, {}", self.homes.len(), mark(self.homes.iter().map(|(id, _)| id)))
     }
 
     fn households(&self) -> u32 {

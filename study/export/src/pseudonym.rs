@@ -1,8 +1,9 @@
 //! What a home is called in a study: HMAC-SHA256 (RFC 2104) of its id under a key that is kept apart.
 
+use crate::dataset::hex;
 use hmac::{Hmac, Mac};
 use sayso_model::HomeId;
-use sha2::Sha256;
+use sha2::{Digest, Sha256};
 use std::path::{Path, PathBuf};
 
 /// Fewest bytes of a key: as long as the hash, by RFC 2104.
@@ -40,6 +41,18 @@ impl std::fmt::Debug for Key {
 #[derive(Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Debug)]
 pub struct StudyId([u8; 32]);
 
+/// Whether a path, links of it followed, lies in the folder of the tables: whoever gets them must not get what goes with a key.
+pub(crate) fn lies_within(real: &Path, tables: &Path) -> bool {
+    tables.canonicalize().is_ok_and(|tables| real.starts_with(tables))
+}
+
+/// A short mark of these homes in this order, by which two sets of homes are told apart and from which nobody is.
+pub(crate) fn mark<'a>(homes: impl Iterator<Item = &'a StudyId>) -> String {
+    let mut hash = Sha256::new();
+    homes.for_each(|id| hash.update(id.bytes()));
+    hex(&hash.finalize()[..8])
+}
+
 impl Key {
     /// A key of these bytes.
     ///
@@ -60,7 +73,7 @@ impl Key {
     pub fn read(path: &Path, tables: &Path) -> Result<Self, KeyFault> {
         let io = |why| KeyFault::Io { path: path.to_owned(), why };
         let real = path.canonicalize().map_err(io)?;
-        if tables.canonicalize().is_ok_and(|tables| real.starts_with(tables)) {
+        if lies_within(&real, tables) {
             return Err(KeyFault::WithTheTables(path.to_owned()));
         }
         Self::new(&std::fs::read(real).map_err(io)?)
@@ -106,7 +119,7 @@ mod tests {
         assert_eq!(one.study_id(home), one.study_id(home));
         assert_ne!(one.study_id(home), two.study_id(home));
         assert!(matches!(Key::new(&[1; 31]), Err(KeyFault::Short(31))));
-        let text = crate::dataset::hex(one.study_id(home).bytes());
+        let text = hex(one.study_id(home).bytes());
         assert_eq!(StudyId::read(&text), Some(one.study_id(home)));
         for none in [&text[1..], &text[2..], &format!("{text}00"), &text.replace(|c: char| c.is_ascii_digit(), "x")] {
             assert_eq!(StudyId::read(none), None, "{none}");

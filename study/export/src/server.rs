@@ -4,12 +4,11 @@ use crate::aside::aside;
 use crate::dataset::{Source, hex};
 use crate::error::ExportError;
 use crate::household::{Household, household};
-use crate::pseudonym::{Key, StudyId};
+use crate::pseudonym::{Key, StudyId, lies_within, mark};
 use sayso_model::{Consent, HomeId, Moment, Story};
 use sayso_people::db::{Homes, Standing};
 use sayso_people::{Lifetimes, People};
 use sayso_store::{Database, Server, StoreError};
-use sha2::{Digest, Sha256};
 use std::collections::BTreeMap;
 use std::error::Error;
 use std::io::Write;
@@ -102,7 +101,7 @@ impl OnServer {
 fn listed(list: &Path, tables: &Path, here: &BTreeMap<StudyId, HomeId>) -> Result<Vec<StudyId>, ExportError> {
     let folder = list.parent().filter(|folder| !folder.as_os_str().is_empty()).unwrap_or(Path::new("."));
     let real: PathBuf = folder.canonicalize().map_err(ExportError::io(folder))?;
-    if tables.canonicalize().is_ok_and(|tables| real.starts_with(tables)) {
+    if lies_within(&real, tables) {
         return Err(ExportError::ListWithTheTables(list.to_owned()));
     }
     let text = match std::fs::read_to_string(list) {
@@ -130,9 +129,7 @@ fn listed(list: &Path, tables: &Path, here: &BTreeMap<StudyId, HomeId>) -> Resul
 
 impl Source for OnServer {
     fn of(&self) -> String {
-        let mut hash = Sha256::new();
-        self.listed.iter().for_each(|id| hash.update(id.bytes()));
-        format!("records of {} homes of a server, {}", self.listed.len(), hex(&hash.finalize()[..8]))
+        format!("records of {} homes of a server, {}", self.listed.len(), mark(self.listed.iter()))
     }
 
     fn households(&self) -> u32 {

@@ -1,7 +1,8 @@
 //! Measures the estimates of releases on households of known truth, and writes tables in Markdown: `norms_lab [SETS]`.
 
 use std::process::ExitCode;
-use study_norms::coverage::{Found, Setting, Wait, measure};
+use sayso_norms::TimedStage;
+use study_norms::coverage::{Found, Setting, Wait, measure, stages};
 use study_norms::known::Laws;
 use study_norms::{FromSeed, Loss, NoNoise, Noise, Proven};
 
@@ -31,18 +32,32 @@ fn run(sets: u32) -> Result<(), NoNoise> {
         for households in [50, 100, 300, 1_000] {
             for (loss, parts) in [(None, 1), (Some(Loss::YEARLY), 1), (Some(Loss::YEARLY), 4)] {
                 let setting = Setting { households, parts, wait, loss };
-                row(setting, &measure(&laws, setting, sets, 1, &mut FromSeed::new(1))?);
+                row(&of(setting), &measure(&laws, setting, sets, 1, &mut FromSeed::new(1))?);
             }
         }
     }
     println!("\nThe same with OpenDP's noise:\n");
     let setting = Setting { households: 300, parts: 1, wait: Wait::Showings, loss: Some(Loss::YEARLY) };
     let mut proven: Box<dyn Noise> = Box::new(Proven);
-    row(setting, &measure(&laws, setting, sets, 1, proven.as_mut())?);
+    row(&of(setting), &measure(&laws, setting, sets, 1, proven.as_mut())?);
+    println!("\nStays in a stage, of whole releases of that many households:\n");
+    for households in [1_000, 2_000, 6_000] {
+        let mut noise = FromSeed::new(1);
+        let found = stages(&laws, households, (Loss::YEARLY, &mut noise), (sets / 4, 1))?;
+        for (stage, (told, found)) in TimedStage::ALL.into_iter().zip(found) {
+            let told = 100.0 * f64::from(told) / f64::from(found.sets.max(1));
+            row(&format!("{} | {households} | told in {told:.0} %", stage.name()), &found);
+        }
+    }
     Ok(())
 }
 
-fn row(setting: Setting, found: &Found) {
+fn of(setting: Setting) -> String {
+    let noise = setting.loss.map_or("none".to_owned(), |loss| format!("ε {loss}"));
+    format!("{:?} | {} | {} | {noise}", setting.wait, setting.households, setting.parts)
+}
+
+fn row(of: &str, found: &Found) {
     let percent = |(told, held): (u32, u32)| {
         if told == 0 { "–".to_owned() } else { format!("{:.0}", 100.0 * f64::from(held) / f64::from(told)) }
     };
@@ -55,12 +70,8 @@ fn row(setting: Setting, found: &Found) {
     let quantiles = found.quantiles[1..4].iter().map(|q| format!("{} {}", percent((found.sets, q.0)), percent(*q)));
     let off = [50, 90].map(|share| found.off_in(share).map_or("–".to_owned(), |off| format!("{:.0} %", 100.0 * off)));
     println!(
-        "| {:?} | {} | {} | {} | {:.0} % | {:.1} % | {} | {:.1} % | {} | {} |",
-        setting.wait,
-        setting.households,
-        setting.parts,
-        setting.loss.map_or("none".to_owned(), |loss| format!("ε {loss}")),
-        100.0 * f64::from(told) / f64::from(found.sets) / found.points.len() as f64,
+        "| {of} | {:.0} % | {:.1} % | {} | {:.1} % | {} | {} |",
+        100.0 * f64::from(told) / f64::from(found.sets) / found.points.len().max(1) as f64,
         100.0 * found.held(),
         places.join(" "),
         100.0 * f64::from(seldom) / f64::from(told.max(1)),

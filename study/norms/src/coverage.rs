@@ -2,12 +2,17 @@
 
 use crate::draw::{Drawn, draw};
 use crate::estimate::{Between, Counts, quantiles, steps};
-use crate::grid::{DAYS, Grid, SHOWINGS};
+use crate::grid::{DAYS, Grid, SHOWINGS, STAGE_DAYS};
 use crate::known::Laws;
 use crate::loss::{Counted, Loss};
+use crate::measure::{Kind, measure as counted};
 use crate::noise::{NoNoise, Noise, variance};
+use crate::release::cells;
 use sayso_methods::stats::Level;
-use sayso_norms::Quantile;
+use sayso_norms::{Answer, Point, Quantile, Quantiles, Question, TimedStage};
+
+/// The shares of which it is measured where they lie.
+const SHARES: [f64; 5] = [0.05, 0.25, 0.5, 0.75, 0.95];
 
 /// Of what the waits are.
 #[derive(Clone, Copy, PartialEq, Eq, Debug)]
@@ -82,6 +87,22 @@ impl Found {
         f64::from(held) / f64::from(told.max(1))
     }
 
+    /// Counts one data set, by the truth at each place of the grid and the places of [`SHARES`].
+    fn count(&mut self, points: &[Point], quantiles: &Quantiles, truths: &[f64], places: &[f64; SHARES.len()]) {
+        self.points.resize(truths.len(), (0, 0));
+        for ((point, truth), so_far) in points.iter().zip(truths).zip(&mut self.points) {
+            so_far.0 += 1;
+            so_far.1 += u32::from((point.low..=point.high).contains(truth));
+        }
+        for ((_, one), (place, so_far)) in quantiles.each().into_iter().zip(places.iter().zip(&mut self.quantiles)) {
+            if one.value.is_some() {
+                so_far.0 += 1;
+                so_far.1 += u32::from(holds(&one, *place));
+            }
+        }
+        self.off.extend(quantiles.p50.value.map(|value| (value / places[2] - 1.0).abs()));
+    }
+
     /// By how much a median is off in so many of a hundred data sets, or less.
     #[must_use]
     pub fn off_in(&self, hundredths: usize) -> Option<f64> {
@@ -99,27 +120,14 @@ impl Found {
 pub fn measure(laws: &Laws, setting: Setting, sets: u32, seed: u64, noise: &mut dyn Noise) -> Result<Found, NoNoise> {
     let (grid, z) = (setting.wait.grid(), Level::P95.z());
     let truths: Vec<f64> = grid.places().iter().map(|at| setting.wait.truth(laws, f64::from(*at))).collect();
-    let places =
-        [0.05, 0.25, 0.5, 0.75, 0.95].map(|share| laws.quantile(|laws, by| setting.wait.truth(laws, by), share));
-    let mut found = Found { sets, points: vec![(0, 0); truths.len()], ..Found::default() };
+    let places = SHARES.map(|share| laws.quantile(|laws, by| setting.wait.truth(laws, by), share));
+    let mut found = Found { sets, ..Found::default() };
     for set in 0..sets {
         let seed = seed.wrapping_mul(1 << 32).wrapping_add(u64::from(set));
         let rows = laws.rows(setting.households, seed);
         let counts = counts(&draw(&rows, "coverage"), setting, noise)?;
         let steps = steps(&counts, grid, z);
-        for (place, step) in steps.iter().enumerate() {
-            let held = (step.low..=step.high).contains(&truths[place]);
-            found.points[place].0 += 1;
-            found.points[place].1 += u32::from(held);
-        }
-        let quantiles = quantiles(&steps, Between::Waits);
-        for ((_, one), (place, so_far)) in quantiles.each().into_iter().zip(places.iter().zip(&mut found.quantiles)) {
-            if one.value.is_some() {
-                so_far.0 += 1;
-                so_far.1 += u32::from(holds(&one, *place));
-            }
-        }
-        found.off.extend(quantiles.p50.value.map(|value| (value / places[2] - 1.0).abs()));
+        found.count(&steps, &quantiles(&steps, Between::Waits), &truths, &places);
     }
     Ok(found)
 }
@@ -136,16 +144,47 @@ fn counts(drawn: &[Drawn], setting: Setting, noise: &mut dyn Noise) -> Result<Co
     let whole = vec![drawn.len() as i64];
     let plain = |bins: &[i64]| bins.iter().map(|bin| *bin as f64).collect::<Vec<_>>();
     let Some(loss) = setting.loss else { return Ok(Counts::new(plain(&bins), 0.0)) };
-    let (counted, size) = (setting.wait.counted(), Counted::Leaves);
+    let (asked, size) = (setting.wait.counted(), Counted::Leaves);
     for part in 0..setting.parts {
         // All households lie in the first part; the others are empty, and noisy.
         let its = if part == 0 { std::mem::take(&mut bins) } else { vec![0; grid.bins()] };
-        let its = noise.add(its, counted.sensitivity(), counted.scale(loss))?.counts;
+        let its = noise.add(its, asked.sensitivity(), asked.scale(loss))?.counts;
         bins.resize(its.len(), 0);
         bins.iter_mut().zip(its).for_each(|(bin, more)| *bin += more);
     }
     let whole = noise.add(whole, size.sensitivity(), size.scale(loss))?.counts;
-    let of_bins = f64::from(setting.parts) * variance(counted.scale(loss));
+    let of_bins = f64::from(setting.parts) * variance(asked.scale(loss));
     let whole = whole.first().copied().unwrap_or(0) as f64;
     Ok(Counts::new(plain(&bins), of_bins).told(whole, variance(size.scale(loss))))
+}
+
+/// Whole releases, as far as they tell of stages: for each stage how often intervals hold, and in how many of the sets it is told at all.
+///
+/// # Errors
+/// [`NoNoise`].
+pub fn stages(
+    laws: &Laws,
+    households: u32,
+    (loss, noise): (Loss, &mut dyn Noise),
+    (sets, seed): (u32, u64),
+) -> Result<[(u32, Found); 2], NoNoise> {
+    let mut all = TimedStage::ALL.map(|_| (0, Found { sets, ..Found::default() }));
+    let truths = TimedStage::ALL.map(|stage| {
+        let by: Vec<f64> = STAGE_DAYS.places().iter().map(|at| laws.moved_on_by(stage, f64::from(*at))).collect();
+        (by, SHARES.map(|share| laws.quantile(|laws, days| laws.moved_on_by(stage, days), share)))
+    });
+    for set in 0..sets {
+        let rows = laws.rows(households, seed.wrapping_mul(1 << 32).wrapping_add(u64::from(set)));
+        let measured = counted(&draw(&rows, "coverage"), Kind::Noisy(loss, noise))?;
+        for cell in cells(&measured) {
+            let Some(stage) = TimedStage::ALL.into_iter().find(|s| Question::in_stage(*s) == cell.question) else {
+                continue;
+            };
+            let (Answer::Curve(curve), (told, found)) = (cell.answer, &mut all[stage as usize]) else { continue };
+            *told += 1;
+            let (truths, places) = &truths[stage as usize];
+            found.count(&curve.points, &curve.quantiles, truths, places);
+        }
+    }
+    Ok(all)
 }

@@ -1,7 +1,7 @@
 //! One learner and one of its words of each household: households are counted, not presses, words or learners.
 
 use sayso_model::Species;
-use sayso_norms::{AgeBand, DayPart, StudyName, SummaryRow, WordKind};
+use sayso_norms::{AgeBand, DayPart, StageWait, StudyName, SummaryRow, WordKind};
 use sha2::{Digest, Sha256};
 use std::collections::BTreeMap;
 
@@ -32,6 +32,8 @@ pub struct Drawn {
     pub first_words: [Option<WordKind>; FIRST_WORDS],
     /// The hours of one of the word's presses; none where there was none of its own accord, or the home did not agree to tell.
     pub hours: Option<DayPart>,
+    /// How long the word stood in one stage; none where it did not come to the one asked of it, or the home did not agree to tell.
+    pub stage: Option<StageWait>,
 }
 
 /// Rows by household, learner and word. Of a row given more than once the one that watched longest counts.
@@ -68,6 +70,7 @@ pub fn draw<'a>(rows: impl IntoIterator<Item = &'a SummaryRow>, release: &str) -
             joined: (sum(|row| row.joined), sum(|row| row.invited)),
             first_words: std::array::from_fn(kind),
             hours: word.hours,
+            stage: word.stage,
         })
     };
     households.into_iter().filter_map(one).collect()

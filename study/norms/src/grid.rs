@@ -10,6 +10,9 @@ pub const SHOWINGS: Grid = Grid(&[0, 1, 2, 4, 7, 11, 16, 24, 36, 54, 80, 120, 18
 /// Days to a first press. 0: on the day of the first showing.
 pub const DAYS: Grid = Grid(&[0, 1, 2, 4, 7, 11, 16, 24, 36, 54, 80, 120, 180, 270, 400]);
 
+/// Days in a stage. Fewer places than of first presses: each bin has noise of its own, and of a household one stage is told.
+pub const STAGE_DAYS: Grid = Grid(&[0, 3, 7, 14, 28, 56, 112, 224]);
+
 /// Equal steps of a share from 0 to 1.
 pub const SHARE_STEPS: usize = 10;
 

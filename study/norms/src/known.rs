@@ -4,7 +4,7 @@ use rand::{RngExt as _, SeedableRng};
 use rand_xoshiro::Xoshiro256PlusPlus;
 use sayso_methods::stats::{normal_cdf, normal_quantile};
 use sayso_model::Species;
-use sayso_norms::{AgeBand, DayPart, StudyName, SummaryRow, WordKind};
+use sayso_norms::{AgeBand, DayPart, StageWait, StudyName, SummaryRow, TimedStage, WordKind};
 
 /// Laws by which invented households come to their first presses.
 ///
@@ -40,6 +40,12 @@ pub struct Laws {
     /// Shares of the parts of the day in which presses lie, on average. Each household has hours of its own: half of its presses lie
     /// in one part.
     pub hours: [f64; DayPart::MANY],
+    /// Median days of a word in each stage, in the order of [`TimedStage::ALL`], where people choose stages.
+    pub stage_days: [f64; 2],
+    /// Standard deviation of their logarithm, of which half the variance is the household's own.
+    pub stage_spread: f64,
+    /// Share of households that choose no stages: their words are shown as long as they are watched.
+    pub no_stages: f64,
 }
 
 impl Default for Laws {
@@ -58,6 +64,9 @@ impl Default for Laws {
             word_kind: None,
             own_accord: 0.9,
             hours: [0.01, 0.02, 0.17, 0.14, 0.1, 0.16, 0.3, 0.1],
+            stage_days: [25.0, 40.0],
+            stage_spread: 0.9,
+            no_stages: 0.2,
         }
     }
 }
@@ -84,12 +93,20 @@ impl Laws {
     #[must_use]
     pub fn rows(&self, households: u32, seed: u64) -> Vec<SummaryRow> {
         let mut draws = Draws(Xoshiro256PlusPlus::seed_from_u64(seed));
-        // Hours have draws of their own: whether they are told changes no wait.
+        // Hours and stages have draws of their own: whether they are told changes no wait.
         let mut of_hours = Draws(Xoshiro256PlusPlus::seed_from_u64(!seed));
-        (0..households).flat_map(|number| self.household(number, &mut draws, &mut of_hours)).collect()
+        let mut of_stages = Draws(Xoshiro256PlusPlus::seed_from_u64(seed.rotate_left(32) ^ 1));
+        let mut household = |number| self.household(number, &mut draws, &mut of_hours, &mut of_stages);
+        (0..households).flat_map(&mut household).collect()
     }
 
-    fn household(&self, number: u32, draws: &mut Draws, of_hours: &mut Draws) -> Vec<SummaryRow> {
+    fn household(
+        &self,
+        number: u32,
+        draws: &mut Draws,
+        of_hours: &mut Draws,
+        of_stages: &mut Draws,
+    ) -> Vec<SummaryRow> {
         // A name of letters and digits is one.
         let Ok(household) = StudyName::new(&format!("known-{number:06}")) else { return Vec::new() };
         let own = self.between * draws.normal();
@@ -102,6 +119,7 @@ impl Laws {
         let joined = (100.0 * draws.unit().sqrt()).floor() as u32;
         let words = draws.0.random_range(1..=self.words);
         let favourite = self.part(of_hours);
+        let (chooses, pace) = (of_stages.unit() >= self.no_stages, [of_stages.normal(), of_stages.normal()]);
         let row = |word: u16| {
             let wait = if nothing {
                 -(1.0 - draws.unit()).ln() * self.at_random
@@ -127,6 +145,7 @@ impl Laws {
                 invited: if word == 1 { invited } else { 0 },
                 joined: if word == 1 { joined } else { 0 },
                 hours: self.hours_of_one(favourite, of_hours).filter(|_| pressed),
+                stage: self.stay((chooses, pace), watched, of_stages).filter(|_| word_kind != WordKind::Closing),
             }
         };
         (1..=words).map(row).collect()
@@ -147,6 +166,35 @@ impl Laws {
     fn hours_of_one(&self, favourite: DayPart, draws: &mut Draws) -> Option<DayPart> {
         let (there, favoured, other) = (draws.unit() < self.own_accord, draws.unit() < 0.5, self.part(draws));
         there.then_some(if favoured { favourite } else { other })
+    }
+
+    /// How long a word stood in the stage that is asked of it, drawn beforehand.
+    ///
+    /// How long it is shown has nothing to do with how long it is invited. Were the one long where the other is, words that were watched in
+    /// the second stage would be quick ones, and no estimate from what was watched could tell.
+    fn stay(&self, (chooses, pace): (bool, [f64; 2]), watched: f64, draws: &mut Draws) -> Option<StageWait> {
+        let spread = self.stage_spread * 0.5_f64.sqrt();
+        let [shown, invited] = [0, 1].map(|stage| {
+            let days = self.stage_days[stage] * (spread * (pace[stage] + draws.normal())).exp();
+            if chooses { days } else { f64::INFINITY }
+        });
+        let stage = draws.of(&TimedStage::ALL);
+        let (days, left) = match stage {
+            TimedStage::Show => (shown, watched),
+            TimedStage::Invite => (invited, watched - shown),
+        };
+        // Of what is shown still, the days are those watched.
+        let days_told = days.min(left).floor() as u32;
+        (left >= 0.0).then_some(StageWait { stage, days: days_told, moved_on: days <= left })
+    }
+
+    /// The true share of words moved on from a stage within so many days.
+    #[must_use]
+    pub fn moved_on_by(&self, stage: TimedStage, days: f64) -> f64 {
+        let moved = normal_cdf(((days + 1.0) / self.stage_days[stage as usize]).ln() / self.stage_spread);
+        // A word comes to be invited only where people choose stages.
+        let choose = if stage == TimedStage::Show { 1.0 - self.no_stages } else { 1.0 };
+        choose * moved
     }
 
     /// The true share pressed within so many showings.

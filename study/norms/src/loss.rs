@@ -79,11 +79,13 @@ pub enum Counted {
     Words,
     /// Hours of one press.
     Hours,
+    /// Days in one stage.
+    Stages,
 }
 
 impl Counted {
     /// All.
-    pub const ALL: [Self; 9] = [
+    pub const ALL: [Self; 10] = [
         Self::Species,
         Self::Kinds,
         Self::Leaves,
@@ -93,6 +95,7 @@ impl Counted {
         Self::Joined,
         Self::Words,
         Self::Hours,
+        Self::Stages,
     ];
 
     /// Its share of a release's loss, in hundredths. They add up to a hundred (a test holds it).
@@ -102,11 +105,12 @@ impl Counted {
             Self::Species => 4,
             Self::Kinds | Self::Leaves => 6,
             Self::Ages => 4,
-            Self::Showings => 38,
-            Self::Days => 20,
+            Self::Showings => 34,
+            Self::Days => 16,
             Self::Joined => 7,
             Self::Words => 10,
             Self::Hours => 5,
+            Self::Stages => 8,
         }
     }
 

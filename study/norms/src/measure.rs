@@ -2,12 +2,12 @@
 
 use crate::draw::{Drawn, FIRST_WORDS, LEAST_INVITED};
 use crate::estimate::Counts;
-use crate::grid::{DAYS, SHARE_STEPS, SHOWINGS};
+use crate::grid::{DAYS, SHARE_STEPS, SHOWINGS, STAGE_DAYS};
 use crate::group::Level;
 use crate::loss::{Counted, Loss};
 use crate::noise::{NoNoise, Noise, rarely_reached, variance};
 use crate::publish::{AllSizes, Division, Sizes, cross};
-use sayso_norms::{DayPart, Release, WordKind};
+use sayso_norms::{DayPart, Release, StageWait, TimedStage, WordKind};
 
 /// Whether noise is added.
 pub enum Kind<'a> {
@@ -76,6 +76,8 @@ pub struct Measured {
     pub words: Table,
     /// Hours of a press; the last bin is those that tell none.
     pub hours: Table,
+    /// Days in a stage: bins of the one stage, of the other, and those that tell none.
+    pub stages: Table,
     /// The privacy loss, as whoever made the noise reckons it.
     pub spent: f64,
 }
@@ -144,6 +146,11 @@ pub const WORD_BINS: usize = FIRST_WORDS * WordKind::ALL.len();
 /// Bins of hours: parts of the day, and those that tell none.
 pub const HOURS_BINS: usize = DayPart::MANY + 1;
 
+/// Bins of one stage.
+pub const STAGE_BINS: usize = STAGE_DAYS.bins();
+/// Bins of stages: of each stage, and those that tell none.
+pub const STAGES_BINS: usize = TimedStage::ALL.len() * STAGE_BINS + 1;
+
 /// Counts households: first by groups, then, by those counts, in groups that are large enough.
 ///
 /// # Errors
@@ -169,9 +176,9 @@ pub fn measure(drawn: &[Drawn], kind: Kind<'_>) -> Result<Measured, NoNoise> {
             [by_learner, by_species.clone()].into_iter().find(tells).unwrap_or_default()
         }
     };
-    let by_hours = match counter.kind {
+    let by_telling = match counter.kind {
         Kind::Noisy(..) => by_species.clone(),
-        // Who tells hours and who does not would cut every other cell in two.
+        // Who tells hours, or a stage, and who does not would cut every other cell in two.
         Kind::Plain => Division::default(),
     };
     let showings = |one: &Drawn| vec![SHOWINGS.bin(one.exposures, one.pressed)];
@@ -181,7 +188,8 @@ pub fn measure(drawn: &[Drawn], kind: Kind<'_>) -> Result<Measured, NoNoise> {
         days: counter.table(Counted::Days, drawn, &by_word, (DAYS.bins(), &days))?,
         joined: counter.table(Counted::Joined, drawn, &by_invited, (JOINED_BINS, &|one| vec![joined_bin(one)]))?,
         words: counter.table(Counted::Words, drawn, &by_species, (WORD_BINS, &word_bins))?,
-        hours: counter.table(Counted::Hours, drawn, &by_hours, (HOURS_BINS, &|one| vec![hours_bin(one)]))?,
+        hours: counter.table(Counted::Hours, drawn, &by_telling, (HOURS_BINS, &|one| vec![hours_bin(one)]))?,
+        stages: counter.table(Counted::Stages, drawn, &by_telling, (STAGES_BINS, &|one| vec![stages_bin(one)]))?,
         sizes,
         sizes_noise,
         spent: counter.spent,
@@ -205,6 +213,11 @@ fn joined_bin(one: &Drawn) -> usize {
 
 fn hours_bin(one: &Drawn) -> usize {
     one.hours.map_or(DayPart::MANY, |part| usize::from(part.number()))
+}
+
+fn stages_bin(one: &Drawn) -> usize {
+    let of = |stay: StageWait| stay.stage as usize * STAGE_BINS + STAGE_DAYS.bin(stay.days, stay.moved_on);
+    one.stage.map_or(STAGES_BINS - 1, of)
 }
 
 fn word_bins(one: &Drawn) -> Vec<usize> {

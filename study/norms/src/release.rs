@@ -2,16 +2,16 @@
 
 use crate::draw::{FIRST_WORDS, draw};
 use crate::estimate::{Between, Counts, Share, quantiles, shares, steps, steps_of_shares};
-use crate::grid::{DAYS, Grid, SHARE_STEPS, SHOWINGS};
+use crate::grid::{DAYS, Grid, SHARE_STEPS, SHOWINGS, STAGE_DAYS};
 use crate::group::Group;
 use crate::loss::Loss;
-use crate::measure::{Kind, Measured, Table, measure};
+use crate::measure::{Kind, Measured, STAGE_BINS, Table, measure};
 use crate::noise::{NoNoise, Noise};
 use sayso_methods::stats::Level;
 use sayso_model::Day;
 use sayso_norms::{
     Answer, Cell, Curve, DayPart, HourShare, Hours, MadeBy, Part, Parts, People, Point, Quantile, Quantiles, Question,
-    Release, ReleaseFault, Rule, Spread, StudyName, SummaryRow, WordKind,
+    Release, ReleaseFault, Rule, Spread, StudyName, SummaryRow, TimedStage, WordKind,
 };
 use std::collections::BTreeSet;
 
@@ -125,6 +125,9 @@ pub fn cells(measured: &Measured) -> Vec<Cell> {
         Some(cell(Question::Words, group, size, Answer::Parts(parts(&counts, (size, measured.sizes.least), z)?)))
     }));
     cells.extend(each(&measured.hours, |group, counts| hours(measured, group, counts, z)));
+    for stage in TimedStage::ALL {
+        cells.extend(each(&measured.stages, |group, counts| in_stage(measured, group, (stage, counts), z)));
+    }
     cells
 }
 
@@ -171,9 +174,23 @@ fn telling(measured: &Measured, group: &Group, counts: Counts, z: f64) -> Option
     let (size, noise) = measured.size(group);
     let mut counts = counts.told(size, noise);
     counts.bins.pop()?;
+    enough(measured, counts, z)
+}
+
+/// Counts of some bins, where it is sure enough that they are as many as a cell asks.
+fn enough(measured: &Measured, counts: Counts, z: f64) -> Option<Counts> {
     let many = counts.bins.len() as f64;
-    let enough = measured.sizes.least + z * counts.noise_of(many, many).sqrt();
-    (counts.whole() >= enough).then_some(counts)
+    let least = measured.sizes.least + z * counts.noise_of(many, many).sqrt();
+    (counts.whole() >= least).then_some(counts)
+}
+
+fn in_stage(measured: &Measured, group: &Group, (stage, counts): (TimedStage, Counts), z: f64) -> Option<Cell> {
+    let mut counts = telling(measured, group, counts, z)?;
+    // What the noise of all bins has in common holds for any of them.
+    counts.bins = counts.bins.chunks(STAGE_BINS).nth(stage as usize)?.to_vec();
+    let counts = enough(measured, counts, z)?;
+    let curve = curve(&counts, STAGE_DAYS, z)?;
+    Some(cell(Question::in_stage(stage), group, counts.whole(), Answer::Curve(curve)))
 }
 
 fn hours(measured: &Measured, group: &Group, counts: Counts, z: f64) -> Option<Cell> {

@@ -34,7 +34,7 @@ pub struct Figure {
 pub const COLUMNS: [(&str, &str); 11] = [
     (
         "question",
-        "what is answered: showings_to_first_press, days_to_first_press, joined (share of invitations), words (what first words brought), hours (of one press of a learner's own accord, drawn by lot)",
+        "what is answered: showings_to_first_press, days_to_first_press, joined (share of invitations), words (what first words brought), hours (of one press of a learner's own accord, drawn by lot), days_in_show and days_in_invite (days of a word in a stage until people chose a later one)",
     ),
     ("species", "species of the learner"),
     ("age_band", "its age at its first showing of any word; empty: all ages"),
@@ -42,7 +42,7 @@ pub const COLUMNS: [(&str, &str); 11] = [
     ("households", "households counted; with noise, the noisy count"),
     (
         "figure",
-        "share_by: share pressed by that many showings or days; quantile: where a share of households lies; part: share of a kind of word; hours: share of three hours of the day",
+        "share_by: share pressed by that many showings or days, or moved on by that many days in the stage; quantile: where a share of households lies; part: share of a kind of word; hours: share of three hours of the day",
     ),
     (
         "at",

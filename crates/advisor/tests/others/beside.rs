@@ -26,6 +26,7 @@ fn waiting(exposures: u32) -> SummaryRow {
         invited: 4,
         joined: 3,
         hours: None,
+        stage: None,
     }
 }
 

@@ -7,7 +7,7 @@ use sayso_methods::stats::{Level, Proportion};
 use sayso_model::{Species, Story};
 use sayso_norms::{
     AgeBand, Answer, Cell, Curve, DayPart, HourShare, Hours, MadeBy, Part, Parts, People, Point, Quantile, Quantiles,
-    Question, Release, Rule, Spread, StudyName, SummaryRow, WordKind,
+    Question, Release, Rule, Spread, StudyName, SummaryRow, TimedStage, WordKind,
 };
 use sayso_sim::{any_home, simulate};
 use std::collections::{BTreeMap, BTreeSet};
@@ -128,6 +128,12 @@ fn answer(question: Question, rows: &[&SummaryRow]) -> Option<Answer> {
         }
         Question::Words => Answer::Parts(parts(rows)),
         Question::Hours => Answer::Hours(hours(rows)),
+        Question::DaysInShow | Question::DaysInInvite => {
+            let stays = rows.iter().filter_map(|row| row.stage);
+            let waits: Vec<Wait> =
+                stays.map(|stay| Wait { time: f64::from(stay.days), event: stay.moved_on }).collect();
+            Answer::Curve(curve(&waits))
+        }
     })
 }
 
@@ -146,10 +152,14 @@ fn cell(
         .filter(|row| word_kind.is_none_or(|kind| row.word_kind == kind))
         .filter(|row| question != Question::Hours || row.hours.is_some())
         .filter(|row| {
+            let of_stage = |stage| question == Question::in_stage(stage);
+            !TimedStage::ALL.into_iter().any(of_stage) || row.stage.is_some_and(|stay| of_stage(stay.stage))
+        })
+        .filter(|row| {
             let given = given.entry(&row.household).or_default();
             *given += 1;
             match question {
-                Question::Hours => *given == 1,
+                Question::Hours | Question::DaysInShow | Question::DaysInInvite => *given == 1,
                 _ => !of_a_word || *given <= WORDS,
             }
         })

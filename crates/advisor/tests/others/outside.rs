@@ -61,6 +61,7 @@ fn by_a_law(household: usize, chance: &mut Chance) -> SummaryRow {
         invited: 1,
         joined: 1,
         hours: None,
+        stage: None,
     }
 }
 

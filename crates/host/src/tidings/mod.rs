@@ -13,7 +13,7 @@ use crate::mailing;
 use sayso_model::Moment;
 use sayso_people::OsSecrets;
 use sayso_people::db::Due;
-use sayso_people::mail::{Addressed, Letter};
+use sayso_people::letter::{Addressed, Letter};
 use sayso_web::Error;
 use std::sync::Arc;
 use std::time::Duration;

@@ -3,6 +3,7 @@
 use crate::house::{House, event};
 use axum::http::StatusCode;
 use sayso_host::{NormRows, RowsKey, Stories, norm_rows};
+use sayso_model::draw::heads;
 use sayso_model::{Body, Consent, ConsentGiven, Event, Kind, Label, WordCard, WordId};
 use sayso_norms::SummaryRow;
 use sayso_people::Capability;
@@ -21,7 +22,9 @@ async fn show(house: &House) {
 
 /// The same, and whether the animal pressed it then.
 async fn shown(house: &House, pressed: bool) {
-    let word = WordId(Uuid::now_v7());
+    // One that is asked of the stage in which it is shown: the other it has not come to.
+    let asked = std::iter::repeat_with(|| WordId(Uuid::now_v7())).find(|word| heads(house.animal, *word));
+    let word = asked.unwrap();
     let card = WordCard::new(word, Label::new("wick").unwrap());
     let of_animal = |body: serde_json::Value| {
         let body: Body = serde_json::from_value(body).unwrap();
@@ -109,12 +112,13 @@ async fn a_row_holds_what_the_words_of_the_consent_name_and_earlier_words_keep_c
     named.sort_unstable();
     let mut fields = columns(&open);
     fields.sort_unstable();
-    assert_eq!(fields, named, "no hours: those words did not name them");
+    assert_eq!(fields, named, "neither hours nor a stage: those words did not name them");
     assert_eq!((open.rows[0].form, open.rows[0].pressed), (SummaryRow::WITHOUT_HOURS, true));
     // The home is shown both: the words as they are, and those it agreed to.
     let page = house.get(&house.keeper, "/sharing/consent").await;
     assert!(page.holds("how often it was shown before its first press"), "{}", page.body);
     assert!(page.holds("one drawn by lot from all"), "{}", page.body);
+    assert!(page.holds("whole days in it until a later stage was chosen"), "{}", page.body);
     assert!(page.holds("seconds since the animal’s first showing"), "{}", page.body);
     assert!(page.holds("You agreed to version 3") && page.holds("one home among many, without names"), "{}", page.body);
     assert_eq!(page.body.matches("data-test=\"words-given\"").count(), 1, "{}", page.body);
@@ -139,10 +143,10 @@ async fn a_row_holds_what_the_words_of_the_consent_name_and_earlier_words_keep_c
     house.post(&house.keeper, "/sharing/consent", &form).await;
     let story = house.host.server.home(house.home).story(house.home).await.unwrap();
     assert_eq!(story.as_recorded(Kind::ConsentTakenBack).count(), 1);
-    // Of the words as they are now the hours of one press come in, and nothing else.
+    // Of the words as they are now the hours of one press and the days in one stage come in, and nothing else.
     let open = rows(&house, 1).await;
     assert_eq!((open.rows.len(), open.rows[0].form), (1, SummaryRow::FORM));
-    named.push("hours");
+    named.extend(["hours", "stage"]);
     named.sort_unstable();
     let mut fields = columns(&open);
     fields.sort_unstable();

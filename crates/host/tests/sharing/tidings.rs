@@ -45,7 +45,7 @@ impl Told {
         let session = people.session(&who.token, now).await.unwrap().unwrap();
         let email = Email::new(email).unwrap();
         let asked = people.ask_proof(&session, &email, "192.0.2.1", now, &mut OsSecrets).await.unwrap();
-        let sayso_people::mail::Letter::Prove { secret, .. } = asked.letter().unwrap().letter else { panic!() };
+        let sayso_people::letter::Letter::Prove { secret, .. } = asked.letter().unwrap().letter else { panic!() };
         people.prove_email(&session, &secret, now).await.unwrap();
     }
 

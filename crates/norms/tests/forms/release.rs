@@ -33,7 +33,10 @@ fn curve() -> Curve {
 
 fn cell(question: Question, age_band: Option<AgeBand>, word_kind: Option<WordKind>) -> Cell {
     let answer = match question {
-        Question::ShowingsToFirstPress | Question::DaysToFirstPress => Answer::Curve(curve()),
+        Question::ShowingsToFirstPress
+        | Question::DaysToFirstPress
+        | Question::DaysInShow
+        | Question::DaysInInvite => Answer::Curve(curve()),
         Question::Joined => Answer::Spread(Spread {
             quantiles: Quantiles {
                 p05: quantile(0.3, 0.22, 0.36),
@@ -80,6 +83,8 @@ fn release() -> Release {
             cell(Question::Joined, None, None),
             cell(Question::Words, None, None),
             cell(Question::Hours, None, None),
+            cell(Question::DaysInShow, None, None),
+            cell(Question::DaysInInvite, None, None),
         ],
     }
 }
@@ -119,8 +124,10 @@ fn first(made: &mut Release) -> &mut Curve {
 
 #[test]
 fn whatever_cannot_be_is_refused_by_its_field() {
-    refused(|r| r.form = 3, "form");
+    refused(|r| r.form = 4, "form");
     refused(|r| r.form = 1, "cells[6].question");
+    refused(|r| r.form = 2, "cells[7].question");
+    refused(|r| r.cells[8].answer = r.cells[4].answer.clone(), "cells[8].answer");
     refused(|r| hours(r).truncate(7), "cells[6].answer.hours.hours");
     refused(|r| hours(r).swap(1, 2), "cells[6].answer.hours.hours[1].part");
     refused(|r| hours(r)[3].low = 0.2, "cells[6].answer.hours.hours[3].share");

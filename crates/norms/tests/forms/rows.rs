@@ -2,7 +2,7 @@
 
 use proptest::prelude::*;
 use sayso_model::Species;
-use sayso_norms::{AgeBand, DayPart, StudyName, SummaryRow, WordKind, read_rows, write_rows};
+use sayso_norms::{AgeBand, DayPart, StageWait, StudyName, SummaryRow, TimedStage, WordKind, read_rows, write_rows};
 
 fn row() -> SummaryRow {
     SummaryRow {
@@ -20,6 +20,7 @@ fn row() -> SummaryRow {
         invited: 40,
         joined: 31,
         hours: Some(DayPart::of_hour(19)),
+        stage: Some(StageWait { stage: TimedStage::Show, days: 21, moved_on: true }),
     }
 }
 
@@ -31,21 +32,33 @@ fn what_is_written_is_read_again() {
     assert_eq!(read_rows(&text).unwrap(), rows);
     assert_eq!(
         text.lines().next().unwrap(),
-        r#"{"form":2,"household":"h-01","learner":0,"word":1,"species":"dog","age_band":"under 2","word_kind":"play","exposures":61,"pressed":true,"days":12,"watched":200,"invited":40,"joined":31,"hours":6}"#
+        r#"{"form":3,"household":"h-01","learner":0,"word":1,"species":"dog","age_band":"under 2","word_kind":"play","exposures":61,"pressed":true,"days":12,"watched":200,"invited":40,"joined":31,"hours":6,"stage":{"stage":"show","days":21,"moved_on":true}}"#
     );
-    // Of a home that agreed to the words before, which name no hours.
-    let before = row().without_hours();
-    let text = write_rows(std::slice::from_ref(&before)).unwrap();
-    assert!(text.starts_with(r#"{"form":1,"#) && !text.contains("hours"), "{text}");
-    assert_eq!(read_rows(&text).unwrap(), [before]);
+    // Of homes that agreed to earlier words, which name no stages, or no hours either.
+    for (form, hours) in [(SummaryRow::WITHOUT_STAGE, true), (SummaryRow::WITHOUT_HOURS, false)] {
+        let before = row().in_form(form);
+        let text = write_rows(std::slice::from_ref(&before)).unwrap();
+        assert!(text.starts_with(&format!(r#"{{"form":{form},"#)) && !text.contains("stage"), "{text}");
+        assert_eq!(text.contains("hours"), hours, "{text}");
+        assert_eq!(read_rows(&text).unwrap(), [before]);
+    }
 }
 
 #[test]
 fn a_wrong_row_is_refused_with_its_line_and_field() {
     let good = write_rows(&[row()]).unwrap();
     let cases = [
-        (r#""form":2"#, r#""form":3"#, "line 3, form is 3: it must be from 1 to 2"),
-        (r#""form":2"#, r#""form":1"#, "line 3, hours is 6: it must be left out in form 1"),
+        (r#""form":3"#, r#""form":4"#, "line 3, form is 4: it must be from 1 to 3"),
+        (r#""form":3"#, r#""form":1"#, "line 3, hours is 6: it must be left out in form 1"),
+        (r#""form":3"#, r#""form":2"#, "line 3, stage is show: it must be left out before form 3"),
+        (
+            r#""word_kind":"play""#,
+            r#""word_kind":"closing""#,
+            "line 3, stage is show: it must be left out of a word that ends",
+        ),
+        (r#""days":21"#, r#""days":201"#, "line 3, stage.days is 201: it must be from 0 to 200"),
+        (r#""moved_on":true"#, r#""moved_on":false"#, "line 3, stage.days is 21: it must be 200"),
+        (r#"{"stage":"show""#, r#"{"stage":"converse""#, "line 3, stage.stage: unknown variant `converse`"),
         (r#""hours":6"#, r#""hours":8"#, "line 3, hours: 8 is no part of a day"),
         (
             r#""pressed":true,"days":12"#,
@@ -62,7 +75,7 @@ fn a_wrong_row_is_refused_with_its_line_and_field() {
         (r#""household":"h-01""#, r#""household":"Ann Lee""#, "line 3, household: a household's study name"),
         (r#""joined":31"#, r#""joined":31,"note":"x""#, "line 3, note: unknown field `note`"),
         (r#","joined":31"#, "", "line 3, .: missing field `joined`"),
-        ("}", "} {}", "line 3, .: trailing characters"),
+        ("}}", "}} {}", "line 3, .: trailing characters"),
     ];
     for (right, wrong, why) in cases {
         assert!(good.contains(right), "{right}");

@@ -7,7 +7,7 @@ use super::{People, later, session};
 use crate::db::Session;
 use crate::email::Email;
 use crate::error::Error;
-use crate::mail::{Addressed, Letter};
+use crate::letter::{Addressed, Letter};
 use crate::secret::{Secret, Secrets};
 use sayso_model::{AccountId, Language, Moment};
 use sqlx::Row;

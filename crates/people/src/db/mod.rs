@@ -5,6 +5,8 @@ mod account;
 mod ask;
 mod attempt;
 mod caseload;
+#[cfg(feature = "passkeys")]
+mod ceremony;
 mod counts;
 mod cover;
 mod desk;
@@ -30,6 +32,8 @@ mod witness;
 
 pub use account::Account;
 pub use ask::{Homes, Visit};
+#[cfg(feature = "passkeys")]
+pub use ceremony::Passkeys;
 pub use counts::Counts;
 pub use cover::Cover;
 pub use desk::{Aside, Spoken, TALK};
@@ -41,7 +45,7 @@ pub use link::Pending;
 pub use look::{Looked, Looker};
 pub use membership::Member;
 pub use notebook::{Keyed, Notebook};
-pub use passkey::{KeptPasskey, Passkeys};
+pub use passkey::KeptPasskey;
 pub use programme::ClubProgramme;
 pub use rescue::{Rescue, Rescued};
 pub use restored::{Restored, Standing};

@@ -8,7 +8,7 @@ use crate::capability::Capability;
 use crate::email::Email;
 use crate::error::Error;
 use crate::id::InvitationId;
-use crate::mail::{Addressed, Letter};
+use crate::letter::{Addressed, Letter};
 use crate::may::{Allowed, Denied};
 use crate::membership::{Part, Scope};
 use crate::role::Role;

@@ -2,7 +2,8 @@
 
 use crate::database::Database;
 use crate::together::*;
-use sayso_people::mail::{Addressed, Letter, Mail, Mailer, Printed};
+use sayso_people::letter::{Addressed, Letter};
+use sayso_people::mail::{Mail, Mailer, Printed};
 use sayso_people::*;
 
 const FROM: &str = "192.0.2.7";

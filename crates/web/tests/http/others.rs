@@ -3,9 +3,10 @@
 use crate::web::{Web, noon};
 use axum::body::Body;
 use axum::http::{Request, StatusCode, header};
+use sayso_advisor::others::{Beside, in_stage};
 use sayso_advisor::summary::summaries;
 use sayso_model::{AnimalId, Event, EventId, Language, Moment, Species, Story};
-use sayso_norms::Release;
+use sayso_norms::{Question, Release, TimedStage};
 use sayso_notebook::CURRENT_NORMS;
 use sayso_sim::{any_home, simulate};
 use sayso_web::store::Store;
@@ -62,7 +63,7 @@ async fn it_lays_each_word_beside_those_of_others_with_interval_count_and_source
     let release = Release::read(INVENTED).unwrap();
     let (mut told, mut drawn) = (0, 0);
     for summary in &rows {
-        let beside = sayso_advisor::others::beside(&release, sayso_norms::Question::ShowingsToFirstPress, &summary.row);
+        let beside = sayso_advisor::others::beside(&release, Question::ShowingsToFirstPress, &summary.row);
         let Ok(beside) = beside else { continue };
         drawn += 1;
         let Some(value) = beside.curve.quantiles.p50.value.filter(|value| *value > 1.0) else { continue };
@@ -72,8 +73,21 @@ async fn it_lays_each_word_beside_those_of_others_with_interval_count_and_source
         told += 1;
     }
     assert!(told > 0, "something is told");
-    // A picture of each word, and one of hours.
-    assert_eq!(page.matches("<figure class=\"chart\"").count(), drawn + 1);
+    // A picture of each word, one of stages, and one of hours.
+    assert_eq!(page.matches("<figure class=\"chart\"").count(), drawn + 2);
+    let stages = page.split("data-test=\"stages\"").nth(1).unwrap().split("</section>").next().unwrap();
+    for stage in TimedStage::ALL {
+        let Beside { nearest, curve } = in_stage(&release, stage, &rows[0].row).unwrap();
+        let told = match curve.quantiles.p50.value {
+            Some(value) => format!("half of the words moved on from “{}” within {value} day", stage.name()),
+            None => format!("fewer than half of the words moved on from “{}” in the time recorded", stage.name()),
+        };
+        assert!(
+            stages.contains(&format!("In {} homes with dogs, {told}", nearest.cell.households)),
+            "{told}: {stages}"
+        );
+    }
+    assert!(stages.contains("(95% interval: ") && stages.contains("is the people’s choice"), "{stages}");
     let (nearest, shares) = sayso_advisor::others::hours(&release, &rows[0].row).unwrap();
     let hours = page.split("data-test=\"hours\"").nth(1).unwrap();
     assert!(hours.contains(&format!("In {} homes with dogs", nearest.cell.households)), "{hours}");
@@ -93,18 +107,28 @@ async fn it_lays_each_word_beside_those_of_others_with_interval_count_and_source
 }
 
 #[tokio::test]
-async fn hours_are_not_told_of_too_few_nor_by_a_release_of_the_form_before() {
+async fn hours_and_stages_are_not_told_of_too_few_nor_by_a_release_of_a_form_before() {
     let (web, animal, _) = home().await;
     let path = format!("/a/{animal}/others");
     let mut release = Release::read(INVENTED).unwrap();
-    // Hours of another species only.
-    for cell in release.cells.iter_mut().filter(|cell| cell.question == sayso_norms::Question::Hours) {
+    // Hours, and the one stage, of another species only.
+    for cell in release.cells.iter_mut().filter(|cell| [Question::Hours, Question::DaysInShow].contains(&cell.question))
+    {
         cell.species = Species::Cat;
     }
     keep(&web, &release.write().unwrap());
     let few = page(&web, &path, Language::En).await;
-    assert!(few.split("data-test=\"hours\"").nth(1).unwrap().contains("Not enough like yours"), "{few}");
-    release.cells.retain(|cell| cell.question != sayso_norms::Question::Hours);
+    let section =
+        |name: &str| few.split(&format!("data-test=\"{name}\"")).nth(1).unwrap().split("</section>").next().unwrap();
+    assert!(section("hours").contains("Not enough like yours") && !section("hours").contains("<svg"), "{few}");
+    let stages = section("stages");
+    assert!(stages.contains("“show”: not enough like yours") && stages.contains("from “invite”"), "{stages}");
+    release.cells.retain(|cell| cell.question.since_form() < 3);
+    release.form = 2;
+    keep(&web, &release.write().unwrap());
+    let before = page(&web, &path, Language::En).await;
+    assert!(before.contains("data-test=\"hours\"") && !before.contains("data-test=\"stages\""), "{before}");
+    release.cells.retain(|cell| cell.question.since_form() < 2);
     release.form = 1;
     keep(&web, &release.write().unwrap());
     assert!(!page(&web, &path, Language::En).await.contains("data-test=\"hours\""));

@@ -105,6 +105,23 @@ others-hours-caution = Tiere drücken, wenn Menschen zu Hause und die Knöpfe er
 others-hours-axis = Stunde des Tages
 others-hours-share = % der Haushalte
 others-hours-span = { $from } bis { $to }
+others-stages-title = Zeit in jeder Stufe
+others-stages = In { $homes ->
+    [one] { $homes } Haushalt
+   *[other] { $homes } Haushalten
+} mit { $who } kam die Hälfte der Wörter nach höchstens { $value ->
+    [0] einem Tag
+    [one] { $value } Tag
+   *[other] { $value } Tagen
+} über „{ $stage }“ hinaus ({ $level }-Intervall: { $low } bis { $high }).
+others-stages-open = In { $homes ->
+    [one] { $homes } Haushalt
+   *[other] { $homes } Haushalten
+} mit { $who } kam in der notierten Zeit weniger als die Hälfte der Wörter über „{ $stage }“ hinaus.
+others-stages-not-enough = „{ $stage }“: nicht genug wie bei euch.
+others-stages-caution = Weiterzugehen ist die Wahl der Menschen, und ein Wort, für das niemand eine Stufe gewählt hat, zählt als gezeigt. Kein Tier muss an einem bestimmten Tag irgendwo sein: was { $name } tut, entscheidet.
+others-stages-axis = Tage in der Stufe
+others-stages-share = Anteil, der weiter ist
 others-source-title = Woher das kommt
 others-source = Aus der Ausgabe „{ $release }“ vom { $date }.
 others-self-chosen = Diese Haushalte wollten Notizen führen und weitergeben. Das sind nicht alle Tiere und keine Stichprobe, die für alle stünde.

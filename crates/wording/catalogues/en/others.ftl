@@ -112,6 +112,23 @@ others-hours-caution = Animals press when people are at home and the buttons are
 others-hours-axis = hour of the day
 others-hours-share = % of homes
 others-hours-span = { $from } to { $to }
+others-stages-title = Time in each stage
+others-stages = In { $homes ->
+    [one] { $homes } home
+   *[other] { $homes } homes
+} with { $who }, half of the words moved on from “{ $stage }” within { $value ->
+    [0] a day
+    [one] { $value } day
+   *[other] { $value } days
+} ({ $level } interval: { $low } to { $high }).
+others-stages-open = In { $homes ->
+    [one] { $homes } home
+   *[other] { $homes } homes
+} with { $who }, fewer than half of the words moved on from “{ $stage }” in the time recorded.
+others-stages-not-enough = “{ $stage }”: not enough like yours.
+others-stages-caution = Moving on is the people’s choice, and a word of which nobody chose a stage counts as shown. No animal has to be anywhere by a day: what { $name } does decides.
+others-stages-axis = days in the stage
+others-stages-share = share moved on
 others-source-title = Where this comes from
 others-source = From the release “{ $release }” of { $date }.
 others-self-chosen = These homes chose to keep records and to give them. They are not all animals, and not a fair sample of them.

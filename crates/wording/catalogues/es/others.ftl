@@ -112,6 +112,23 @@ others-hours-caution = Los animales pulsan cuando hay gente en casa y los botone
 others-hours-axis = hora del día
 others-hours-share = % de los hogares
 others-hours-span = { $from } a { $to }
+others-stages-title = Tiempo en cada etapa
+others-stages = En { $homes ->
+    [one] { $homes } hogar
+   *[other] { $homes } hogares
+} con { $who }, la mitad de las palabras pasó de «{ $stage }» a otra etapa en { $value ->
+    [0] menos de un día
+    [one] { $value } día
+   *[other] { $value } días o menos
+} (intervalo del { $level }: { $low } a { $high }).
+others-stages-open = En { $homes ->
+    [one] { $homes } hogar
+   *[other] { $homes } hogares
+} con { $who }, menos de la mitad de las palabras pasó de «{ $stage }» a otra etapa en el tiempo anotado.
+others-stages-not-enough = «{ $stage }»: no hay bastantes como en tu casa.
+others-stages-caution = Pasar a otra etapa lo eligen las personas, y una palabra para la que nadie eligió etapa cuenta como mostrada. Ningún animal tiene que llegar a nada en un día dado: decide lo que hace { $name }.
+others-stages-axis = días en la etapa
+others-stages-share = parte que ha pasado
 others-source-title = De dónde viene esto
 others-source = De la edición «{ $release }» del { $date }.
 others-self-chosen = Estos hogares quisieron llevar anotaciones y darlas. No son todos los animales ni una muestra que valga por todos.

@@ -112,6 +112,23 @@ others-hours-caution = Les animaux appuient quand il y a quelqu’un et que les 
 others-hours-axis = heure de la journée
 others-hours-share = part des foyers, en pour cent
 others-hours-span = { $from } à { $to }
+others-stages-title = Temps dans chaque étape
+others-stages = Dans { $homes ->
+    [1] { $homes } foyer
+   *[other] { $homes } foyers
+} avec { $who }, la moitié des mots est allée au-delà de « { $stage } » en { $value ->
+    [0] moins d’un jour
+    [1] { $value } jour
+   *[other] { $value } jours ou moins
+} (intervalle à { $level } : { $low } à { $high }).
+others-stages-open = Dans { $homes ->
+    [1] { $homes } foyer
+   *[other] { $homes } foyers
+} avec { $who }, moins de la moitié des mots est allée au-delà de « { $stage } » dans le temps noté.
+others-stages-not-enough = « { $stage } » : pas assez de cas comme le tien.
+others-stages-caution = Aller plus loin est le choix des personnes, et un mot pour lequel personne n’a choisi d’étape compte comme montré. Aucun animal ne doit être quelque part à un jour donné : c’est ce que fait { $name } qui décide.
+others-stages-axis = jours dans l’étape
+others-stages-share = part allée plus loin
 others-source-title = D’où cela vient
 others-source = De l’édition « { $release } » du { $date }.
 others-self-chosen = Ces foyers ont choisi de noter et de donner leurs notes. Ce ne sont pas tous les animaux, ni un échantillon qui vaille pour tous.

@@ -112,6 +112,23 @@ others-hours-caution = Os animais apertam quando há gente em casa e os botões 
 others-hours-axis = hora do dia
 others-hours-share = % das casas
 others-hours-span = { $from } a { $to }
+others-stages-title = Tempo em cada etapa
+others-stages = Em { $homes ->
+    [1] { $homes } casa
+   *[other] { $homes } casas
+} com { $who }, metade das palavras passou de “{ $stage }” para outra etapa em { $value ->
+    [0] menos de um dia
+    [1] { $value } dia
+   *[other] { $value } dias ou menos
+} (intervalo de { $level }: { $low } a { $high }).
+others-stages-open = Em { $homes ->
+    [1] { $homes } casa
+   *[other] { $homes } casas
+} com { $who }, menos da metade das palavras passou de “{ $stage }” para outra etapa no tempo anotado.
+others-stages-not-enough = “{ $stage }”: não há o bastante como na sua casa.
+others-stages-caution = Passar adiante é escolha das pessoas, e uma palavra para a qual ninguém escolheu etapa conta como mostrada. Nenhum animal precisa estar em algum ponto num dia certo: quem decide é o que { $name } faz.
+others-stages-axis = dias na etapa
+others-stages-share = parte que passou
 others-source-title = De onde isto vem
 others-source = Da edição “{ $release }” de { $date }.
 others-self-chosen = Estas casas escolheram manter anotações e dá-las. Não são todos os animais, nem uma amostra que valha por todos.

@@ -8,7 +8,7 @@ use sayso_advisor::summary::summary_rows;
 use sayso_methods::learning::latency::{Wait, kaplan_meier};
 use sayso_methods::stats::Level;
 use sayso_model::Story;
-use sayso_norms::{DayPart, StudyName, SummaryRow};
+use sayso_norms::{DayPart, StudyName, SummaryRow, TimedStage, WordKind};
 use sayso_sim::{any_home, simulate};
 use std::collections::{BTreeMap, BTreeSet};
 use study_cohort::{By, Kind, Outcome, Question, Row, animals_batch, ask, config, events_batch};
@@ -41,6 +41,44 @@ fn by_hand(rows: &[&Row], until: i32) -> Option<(u32, bool, u32, u32)> {
     let before = shown.iter().filter(|at| first.is_none_or(|first| **at < first)).count();
     let days = |to: i32| u32::try_from((to - begin).max(0) / 86_400).unwrap();
     Some((u32::try_from(before).unwrap(), first.is_some(), days(first.unwrap_or(until)), days(until)))
+}
+
+/// Whole days in a stage, and whether a later one was chosen: from the table. A word of which nobody chose a stage is shown.
+fn stay(rows: &[&Row], until: i32, stage: TimedStage) -> Option<(u32, bool)> {
+    let shown = rows.iter().filter(|r| r.kind == Kind::Showing).map(|r| r.at_s).min()?;
+    let chosen = |wanted: &[Outcome]| {
+        let of = |r: &&&Row| r.kind == Kind::Stage && r.outcome.is_some_and(|one| wanted.contains(&one));
+        rows.iter().filter(of).map(|r| r.at_s).min()
+    };
+    let (from, to) = match stage {
+        TimedStage::Show => (shown, chosen(&[Outcome::Invite, Outcome::Converse])),
+        TimedStage::Invite => (chosen(&[Outcome::Invite])?.max(shown), chosen(&[Outcome::Converse])),
+    };
+    let days = u32::try_from((to.unwrap_or(until) - from).max(0) / 86_400).unwrap();
+    to.is_none_or(|to| to >= from).then_some((days, to.is_some()))
+}
+
+#[test]
+fn a_row_says_of_one_stage_what_the_table_says_whichever_was_drawn() {
+    let (mut drawn, mut moved_on, mut open) = ([0, 0], 0, 0);
+    for (table, summary) in homes() {
+        for row in &summary {
+            let of_word = |r: &&Row| r.animal == row.learner && r.word.map(|w| w.0) == Some(row.word - 1);
+            let rows: Vec<&Row> = table.rows.iter().filter(of_word).collect();
+            let until = table.animals.iter().find(|a| a.animal == row.learner).unwrap().until_s;
+            let stays = TimedStage::ALL.map(|stage| stay(&rows, until, stage));
+            let Some(told) = row.stage else {
+                assert!(row.word_kind == WordKind::Closing || stays.contains(&None), "{row:?}: {stays:?}");
+                continue;
+            };
+            assert_ne!(row.word_kind, WordKind::Closing);
+            assert_eq!(stays[told.stage as usize], Some((told.days, told.moved_on)), "{row:?}");
+            *(if told.moved_on { &mut moved_on } else { &mut open }) += 1;
+            // Where a word came to both, either is as likely: else the one that lasts would be told more often.
+            drawn[told.stage as usize] += u32::from(!stays.contains(&None));
+        }
+    }
+    assert!(moved_on > 5 && open > 5 && drawn.iter().all(|many| *many > 5), "{moved_on} {open} {drawn:?}");
 }
 
 #[test]

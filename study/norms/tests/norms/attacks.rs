@@ -2,7 +2,7 @@
 
 use crate::made::{Kept, order, row};
 use sayso_model::Species;
-use sayso_norms::{AgeBand, DayPart, Question, SummaryRow, WordKind, read_rows};
+use sayso_norms::{AgeBand, DayPart, Question, StageWait, SummaryRow, TimedStage, WordKind, read_rows};
 use study_norms::draw::{Drawn, draw};
 use study_norms::known::Laws;
 use study_norms::loss::Counted;
@@ -40,6 +40,11 @@ fn homes() -> Vec<(&'static str, Vec<SummaryRow>)> {
             days: u32::from(word),
             watched: 2_000,
             hours: Some(DayPart::ALL[usize::from(word) % DayPart::MANY]),
+            stage: (word % 3 > 0).then(|| StageWait {
+                stage: TimedStage::ALL[usize::from(word) % 2],
+                days: u32::from(word),
+                moved_on: word % 5 > 0,
+            }),
             ..row("seen", learner, word)
         })
     };
@@ -52,6 +57,7 @@ fn homes() -> Vec<(&'static str, Vec<SummaryRow>)> {
         exposures: SummaryRow::MOST_COUNTED,
         days: SummaryRow::MOST_DAYS,
         watched: SummaryRow::MOST_DAYS,
+        stage: Some(StageWait { stage: TimedStage::Invite, days: SummaryRow::MOST_DAYS, moved_on: false }),
         invited: SummaryRow::MOST_COUNTED,
         joined: SummaryRow::MOST_COUNTED,
         ..row("seen", 0, 1)
@@ -211,7 +217,11 @@ fn crafted_rows_do_not_come_in() {
         ("\"dog\"", "\"dog \"", "species"),
         ("\"hours\":6", "\"hours\":8", "hours"),
         ("\"hours\":6", "\"hours\":[6,7]", "hours"),
-        ("\"form\":2", "\"form\":1", "hours"),
+        ("\"form\":3", "\"form\":1", "hours"),
+        ("\"form\":3", "\"form\":2", "stage"),
+        ("\"stage\":\"show\"", "\"stage\":\"converse\"", "stage"),
+        ("\"days\":30", "\"days\":61", "stage.days"),
+        ("\"moved_on\":true", "\"moved_on\":false", "stage.days"),
     ] {
         let bad = good.replace(what, with);
         assert_ne!(bad, good, "{what}");

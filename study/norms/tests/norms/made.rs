@@ -1,7 +1,7 @@
 //! Rows made by hand, and noise that writes down what it was given.
 
 use sayso_model::Species;
-use sayso_norms::{AgeBand, DayPart, MadeBy, People, StudyName, SummaryRow, WordKind};
+use sayso_norms::{AgeBand, DayPart, MadeBy, People, StageWait, StudyName, SummaryRow, TimedStage, WordKind};
 use study_norms::{NoNoise, Noise, Noisy, Order};
 
 /// A household's row: pressed after 10 showings and 3 days.
@@ -21,6 +21,7 @@ pub fn row(household: &str, learner: u8, word: u16) -> SummaryRow {
         invited: 20,
         joined: 10,
         hours: Some(DayPart::of_hour(18)),
+        stage: Some(StageWait { stage: TimedStage::Show, days: 30, moved_on: true }),
     }
 }
 

@@ -2,7 +2,7 @@
 
 use crate::made::order;
 use sayso_norms::{Answer, Cell, Question};
-use study_norms::coverage::{Found, Setting, Wait, measure};
+use study_norms::coverage::{Found, Setting, Wait, measure, stages};
 use study_norms::known::Laws;
 use study_norms::{FromSeed, Loss, NoNoise, Noise, Noisy, release};
 
@@ -92,5 +92,23 @@ fn shares_joined_kinds_of_words_and_hours_are_held_as_often_as_they_say() {
             }
             assert!(told > 800 && (0.93..=0.98).contains(&share), "{what}, {loss:?}: {held} of {told}, {share}");
         }
+    }
+}
+
+#[test]
+fn stays_in_a_stage_are_held_as_often_as_they_say_and_told_of_enough_homes() {
+    let measured = |households| {
+        let noise: &mut dyn Noise = &mut FromSeed::new(5);
+        stages(&Laws::default(), households, (Loss::YEARLY, noise), (SETS / 4, 9)).unwrap()
+    };
+    for (told, found) in measured(6_000) {
+        let points: u32 = found.points.iter().map(|point| point.0).sum();
+        let held = found.held();
+        assert!(told == SETS / 4 && points > 500 && (0.93..=0.975).contains(&held), "{told}, {points}: {held}");
+        assert!(found.off_in(50).unwrap() < 0.2, "{:?}", found.off_in(50));
+    }
+    // Of 200 homes fewer than the rule asks tell of either stage: one release in twenty takes them for as many, at most.
+    for (told, _) in measured(200) {
+        assert!(told <= SETS / 4 / 20, "{told}");
     }
 }

@@ -287,7 +287,7 @@ impl Maker<'_> {
 
     /// Gives someone an address, proved as if by a mail, and a link to sign in.
     async fn door(&self, session: &Session, name: &str, role: Role, of: Vec<Label>) -> Result<Door, NotMade> {
-        use sayso_people::mail::Letter;
+        use sayso_people::letter::Letter;
         let email = Email::new(&format!("{}@{MAIL_AT}", name.to_lowercase()))?;
         let none = || NotMade::People(sayso_people::Error::NotValid);
         let asked = self.people.ask_proof(session, &email, FROM, self.now, &mut OsSecrets).await?;

@@ -3,13 +3,13 @@
 use crate::chart::{Axis, Bar, Lines, Mark, Series, bars, lines, nice_axis};
 use crate::page::AnimalPage;
 use maud::{Markup, html};
-use sayso_advisor::others::{Beside, beside, first_words, hours, taking_part};
+use sayso_advisor::others::{Beside, beside, first_words, hours, in_stage, taking_part};
 use sayso_advisor::summary::Summary;
-use sayso_model::WordId;
-use sayso_norms::{Cell, Curve, HourShare, Nearest, People, Question, Release, SummaryRow, WordKind};
+use sayso_model::{Stage, WordId};
+use sayso_norms::{Cell, Curve, HourShare, Nearest, People, Question, Release, SummaryRow, TimedStage, WordKind};
 use sayso_people::Capability;
-use sayso_wording::others::{half, hours_span, hours_told, joined, kind_name, level, own, source, who};
-use sayso_wording::{Locale, figures, say};
+use sayso_wording::others::{half, hours_span, hours_told, joined, kind_name, level, own, source, stages_told, who};
+use sayso_wording::{Locale, events, figures, say};
 
 /// The page below its heading.
 pub fn page(page: &AnimalPage, summaries: &[Summary]) -> Markup {
@@ -31,6 +31,7 @@ pub fn page(page: &AnimalPage, summaries: &[Summary]) -> Markup {
             None => p data-test="nothing-shown" { (say!(l, others::nothing_shown)) },
             Some(Summary { row, .. }) => {
                 (joining(page, &release, row, summaries))
+                (stages(page, &release, row))
                 (hours_of_day(page, &release, row))
                 (words(l, &release, row))
             }
@@ -171,6 +172,60 @@ fn joining(page: &AnimalPage, release: &Release, row: &SummaryRow, summaries: &[
             }
         }
     }
+}
+
+/// How long words stand in each stage.
+fn stages(page: &AnimalPage, release: &Release, row: &SummaryRow) -> Markup {
+    let (l, name) = (&page.locale, page.card.name.as_str());
+    let of = TimedStage::ALL.map(|stage| (stage, in_stage(release, stage, row).ok()));
+    let asked = |cell: &Cell| TimedStage::ALL.into_iter().any(|stage| cell.question == Question::in_stage(stage));
+    // A release of a form before tells of no stages of anybody.
+    if !release.cells.iter().any(asked) {
+        return html! {};
+    }
+    let title = say!(l, others::stages_title);
+    let said = of.map(|(stage, found)| stages_told(l, release, stage, found));
+    let found: Vec<_> = of.into_iter().filter_map(|(stage, found)| Some((stage, found?))).collect();
+    html! {
+        section.card data-test="stages" {
+            h2.first { (&title) }
+            @for sentence in &said { p { (sentence) } }
+            @if let Some((_, first)) = found.first() {
+                (wider(l, &first.nearest))
+                (stages_drawn(l, release, title, &said.join(" "), &found))
+                p.note { (say!(l, others::stages_caution, name = name)) }
+            }
+        }
+    }
+}
+
+fn stages_drawn(
+    l: &Locale,
+    release: &Release,
+    title: String,
+    told: &str,
+    found: &[(TimedStage, Beside<'_>)],
+) -> Markup {
+    let series = |(stage, Beside { curve, .. }): &(TimedStage, Beside<'_>)| Series {
+        name: events::stage(l, Stage::from(*stage)),
+        points: curve.points.iter().map(|p| (p.at, p.share, Some((p.low, p.high)))).collect(),
+        steps: true,
+        ..Series::default()
+    };
+    let last = found.iter().filter_map(|(_, beside)| beside.curve.points.last()).map(|p| p.at).fold(1.0, f64::max);
+    lines(
+        l,
+        &Lines {
+            title,
+            told: told.to_owned(),
+            x: nice_axis(l, &say!(l, others::stages_axis), 0.0, last),
+            y: Axis::share(l, &say!(l, others::stages_share)),
+            series: found.iter().map(series).collect(),
+            level: None,
+            mark: None,
+            band: say!(l, others::band, level = level(l, release)),
+        },
+    )
 }
 
 /// In which hours of the day animals press.
