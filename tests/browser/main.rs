@@ -35,6 +35,8 @@ mod outbox;
 mod pad;
 mod phone;
 mod pictures;
+// Its letters with one link are those of another test.
+#[allow(dead_code)]
 #[path = "../../crates/host/tests/signing/post.rs"]
 mod post;
 mod printed;

@@ -64,13 +64,13 @@ async fn letters_are_chosen_come_and_are_stopped_and_each_of_their_pages_holds_b
     let (_, keeper_link, club, coach_link) = server.home_and_club().await;
     let (keeper, coach) = keeper_and_coach(&server, (&keeper_link, club, &coach_link), PHONE).await;
     // Before there is an address, the choice says what it lacks.
-    keeper.goto(&server.url("/account#news")).await;
+    keeper.goto(&server.url("/account")).await;
     keeper.find("news-urgent").await;
-    let mut wrong = faults_at(&keeper, &server, "/account#news", "news without an address").await;
+    let mut wrong = faults_at(&keeper, &server, "/account", "news without an address").await;
     proves(&keeper, &server, &mut post, "ilda@home.example").await;
-    wrong.extend(faults_at(&keeper, &server, "/account#news", "news").await);
+    wrong.extend(faults_at(&keeper, &server, "/account", "news").await);
     // What cannot be a place is told beside its field, and the rest stays as it was typed.
-    keeper.goto(&server.url("/account#news")).await;
+    keeper.goto(&server.url("/account")).await;
     chooses(&keeper, "every", "day").await;
     keeper.css("#zone").await.clear().await.unwrap();
     keeper.css("#zone").await.send_keys("Nowhere/Town").await.unwrap();
@@ -100,7 +100,7 @@ async fn letters_are_chosen_come_and_are_stopped_and_each_of_their_pages_holds_b
     stranger.find("stopped").await;
     wrong.extend(faults_here(&stranger, "letters-stopped").await);
     wrong.extend(faults_at(&stranger, &server, "/letters/stop/none", "letters-stop of no letter").await);
-    keeper.goto(&server.url("/account#news")).await;
+    keeper.goto(&server.url("/account")).await;
     assert_eq!(keeper.css("[name=every]").await.prop("value").await.unwrap().as_deref(), Some("never"));
 
     // The calendar of a caseload: none, being made, made once, there.

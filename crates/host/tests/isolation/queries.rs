@@ -40,5 +40,5 @@ async fn what_is_missing_or_wrong_in_an_address_is_told_in_our_words() {
     }
     eprintln!("{} of {} addresses refuse such a query: {told:?}", told.len(), routes.len());
     assert!(told.contains("/desk/hand-over") && told.contains("/a/{animal}/days"), "{told:?}");
-    assert!(told.len() > 25, "{} {told:?}", told.len());
+    assert!(told.len() >= 10, "{} {told:?}", told.len());
 }
