@@ -333,11 +333,20 @@ async fn what_keeps_a_database_from_being_used_is_told_by_its_kind() {
     say(&mut later, newer).await.unwrap();
     let refused = Server::open(&Database::at(CLUSTER.address("postgres", "later"))).await.unwrap_err();
     assert!(matches!(refused, StoreError::NewerDatabase { found: 9000, .. }), "{refused}");
-    for database in ["closed", "postgres"] {
-        open().await;
-        let refused = Server::open(&Database::at(CLUSTER.address("anybody", database))).await.unwrap_err();
-        assert!(matches!(refused, StoreError::NoRights { .. }), "{database}: {refused}");
-    }
+    open().await;
+    let refused = Server::open(&Database::at(CLUSTER.address("anybody", "postgres"))).await.unwrap_err();
+    assert!(matches!(refused, StoreError::NoRights { .. }), "{refused}");
+    // Where there is something to make, it is told who may, empty or of an earlier version.
+    let refused = Server::open(&Database::at(CLUSTER.address("anybody", "closed"))).await.unwrap_err();
+    assert!(matches!(refused, StoreError::NeedsOwner { .. }), "{refused}");
+    say(&mut root, "CREATE DATABASE earlier; CREATE ROLE web LOGIN IN ROLE sayso_server").await.unwrap();
+    Server::open(&Database::at(CLUSTER.address("postgres", "earlier"))).await.unwrap();
+    let mut earlier = raw("postgres", "earlier").await;
+    let older = "DELETE FROM sayso._sqlx_migrations WHERE version = (SELECT max(version) FROM sayso._sqlx_migrations)";
+    say(&mut earlier, older).await.unwrap();
+    let serving = Database::at(CLUSTER.address("web", "earlier"));
+    let refused = Server::open(&serving).await.unwrap_err();
+    assert!(matches!(refused, StoreError::NeedsOwner { .. }), "{refused}");
     for away in [CLUSTER.address("postgres", "nowhere"), "postgres://a@localhost/b?host=/no/such/folder".to_owned()] {
         let refused = Server::open(&Database::at(away)).await.unwrap_err();
         assert!(matches!(refused, StoreError::Unreachable { .. }), "{refused}");
