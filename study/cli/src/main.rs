@@ -1,5 +1,6 @@
 //! The binary `study`: what many households' records say together. For researchers; a household needs none of it.
 
+mod approval;
 mod args;
 mod ask;
 #[cfg(feature = "cluster")]
