@@ -50,7 +50,9 @@ async fn from_the_invitation_to_the_first_showing_takes_no_more_than_25_taps() {
     let (taps, fields, seconds) = (person.taps, person.fields, begin.elapsed().as_secs_f64());
     browser.picture("joining-7-shown").await;
     let with_taps = seconds + taps as f64 * A_TAP_SECONDS;
-    println!("from the invitation to the first showing: {taps} taps, {fields} fields, {with_taps:.1} s with 0.4 s a tap");
+    println!(
+        "from the invitation to the first showing: {taps} taps, {fields} fields, {with_taps:.1} s with 0.4 s a tap"
+    );
     assert!(with_taps <= MOST_SECONDS, "{with_taps:.1} s");
     let story = server.story(home).await;
     let bo = *story.animals().keys().next().unwrap();

@@ -35,7 +35,12 @@ impl Demo {
         // The database may not run as root, and must reach its folder.
         std::fs::set_permissions(temporary, std::fs::Permissions::from_mode(0o755)).unwrap();
         let mut command = sayso(&["host", "--demo", "--port", "0", "--log-format", "json"]);
-        command.env("TMPDIR", temporary).env("SAYSO_BACKUP_DAYS", "9").process_group(0).stdout(Stdio::piped()).stderr(Stdio::piped());
+        command
+            .env("TMPDIR", temporary)
+            .env("SAYSO_BACKUP_DAYS", "9")
+            .process_group(0)
+            .stdout(Stdio::piped())
+            .stderr(Stdio::piped());
         let mut child = command.spawn().unwrap();
         let mut out = BufReader::new(child.stdout.take().unwrap());
         let mut printed = String::new();

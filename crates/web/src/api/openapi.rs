@@ -43,7 +43,9 @@ fn on_server(cookie: &SessionCookie) -> Value {
         paths.remove("/api/listen/{animal}");
         for what in paths.values_mut().filter_map(Value::as_object_mut).flat_map(|path| path.values_mut()) {
             what["responses"]["401"] = failed("Nobody is signed in, or not any more.");
-            what["responses"]["403"] = failed("The account's role or the home's consents do not open it, or it was sent from another site's page.");
+            what["responses"]["403"] = failed(
+                "The account's role or the home's consents do not open it, or it was sent from another site's page.",
+            );
         }
     }
     all

@@ -90,8 +90,12 @@ struct Given {
 
 /// Hosts many homes until told to stop.
 pub async fn host(l: &Locale, asked: &Hosting) -> Result<(), CliError> {
-    let given =
-        Given { mail: mail(asked)?, provider: provider(l, asked)?, norms: norms(asked)?, lifetimes: lifetimes(l, asked)? };
+    let given = Given {
+        mail: mail(asked)?,
+        provider: provider(l, asked)?,
+        norms: norms(asked)?,
+        lifetimes: lifetimes(l, asked)?,
+    };
     if asked.demo {
         return demo(l, asked, given).await;
     }

@@ -168,8 +168,12 @@ mod tests {
         let html = rendered("a <script>x</script> b [c](likes.md) [d](../decisions/x.md) [e](no-such.md)", "");
         assert!(!html.contains("<script>") && html.contains(r#"href="/methods/likes""#) && !html.contains("decisions"));
         assert!(!html.contains("no-such"), "{html}");
-        let html = rendered("[c](methods/likes.md) [d](decisions/x.md) [e](likes.md) [f](https://example.org/)", "methods/");
-        assert!(html.contains(r#"href="/methods/likes">c"#) && html.contains(r#"href="https://example.org/">f"#), "{html}");
+        let html =
+            rendered("[c](methods/likes.md) [d](decisions/x.md) [e](likes.md) [f](https://example.org/)", "methods/");
+        assert!(
+            html.contains(r#"href="/methods/likes">c"#) && html.contains(r#"href="https://example.org/">f"#),
+            "{html}"
+        );
         assert_eq!(html.matches("href").count(), 2, "{html}");
     }
 }
