@@ -45,7 +45,16 @@ impl Demo {
         let mut out = BufReader::new(child.stdout.take().unwrap());
         let mut printed = String::new();
         while !printed.contains("come in once more") {
-            if out.read_line(&mut printed).unwrap() == 0 {
+            let mut line = String::new();
+            let read = out.read_line(&mut line).unwrap();
+            if read > 0 {
+                // Where the log is for programs, so is what is printed.
+                let object: serde_json::Value = serde_json::from_str(&line).unwrap_or_else(|_| panic!("{line}"));
+                assert!(object["timestamp"].is_string() && object["level"] == "INFO", "{line}");
+                printed += object["message"].as_str().unwrap();
+                printed.push('\n');
+            }
+            if read == 0 {
                 let mut why = String::new();
                 child.stderr.take().unwrap().read_to_string(&mut why).unwrap();
                 panic!("it ended: {printed}{why}");

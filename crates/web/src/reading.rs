@@ -29,11 +29,13 @@ pub fn locale(headers: &HeaderMap, person: Option<&PersonCard>) -> Locale {
     Locale::chosen(person, known.map(Language::tag).or(browser))
 }
 
-/// How somebody reads whose account says in which language: the device's comes before it; clock and unit are the browser's.
+/// How somebody reads whose account says in which language: the device's comes before it. The clock is that of the language where the
+/// browser is set to another one; the unit is the browser's.
 #[must_use]
 pub fn of_account(headers: &HeaderMap, language: Language) -> Locale {
     let told = locale(headers, None);
-    if cookie(headers, LANGUAGE_COOKIE).is_some() { told } else { Locale { language, ..told } }
+    let is_chosen = cookie(headers, LANGUAGE_COOKIE).is_none() && told.language != language;
+    if is_chosen { Locale { language, clock: Locale::of(language).clock, ..told } } else { told }
 }
 
 /// Whether a script asks for JSON where a person would get a page.

@@ -48,14 +48,16 @@ impl Locale {
     }
 
     /// As a person chose; what they left open is read from the `Accept-Language` header of their browser
-    /// (RFC 9110, section 12.5.4): the language, and clock and unit by its region; else English, 24 hours, kilograms.
+    /// (RFC 9110, section 12.5.4): the language, and clock and unit by its region; else English, 24 hours, kilograms. Who chose another
+    /// language than the browser's gets the clock of that language.
     #[must_use]
     pub fn chosen(person: Option<&PersonCard>, accept_language: Option<&str>) -> Self {
         let (guess, region) = accept_language.and_then(accepted).unwrap_or((Language::En, None));
         let language = person.and_then(|p| p.language).unwrap_or(guess);
         let usual = region.map_or(Self::of(language), |region| Self::of(language).in_region(region, guess));
+        let clock = if language == guess { usual.clock } else { Self::of(language).clock };
         Self {
-            clock: person.and_then(|p| p.clock).unwrap_or(usual.clock),
+            clock: person.and_then(|p| p.clock).unwrap_or(clock),
             weight_unit: person.and_then(|p| p.weight_unit).unwrap_or(usual.weight_unit),
             ..usual
         }

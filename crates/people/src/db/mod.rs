@@ -41,7 +41,7 @@ pub use link::Pending;
 pub use look::{Looked, Looker};
 pub use membership::Member;
 pub use notebook::{Keyed, Notebook};
-pub use passkey::{KeptPasskey, Passkeys};
+pub use passkey::{KeptPasskey, KeyName, Passkeys};
 pub use programme::ClubProgramme;
 pub use rescue::{Rescue, Rescued};
 pub use restored::{Restored, Standing};

@@ -36,13 +36,22 @@ impl Passkeys {
     }
 }
 
+/// How a passkey is told from others.
+#[derive(Clone, PartialEq, Eq, Debug)]
+pub enum KeyName {
+    /// What its owner calls it.
+    Own(Label),
+    /// The kind of device that made it, as sessions say theirs; where its owner gave it no name.
+    Device(String),
+}
+
 /// A passkey as its owner sees it in a list.
 #[derive(Clone, PartialEq, Eq, Debug)]
 pub struct KeptPasskey {
     /// Its credential id.
     pub credential: Vec<u8>,
-    /// What its owner calls it.
-    pub label: Label,
+    /// What it goes by.
+    pub name: KeyName,
     /// Since when.
     pub made_at: Moment,
     /// When it last signed in.
@@ -126,7 +135,7 @@ impl People {
         session: &Session,
         ceremony: CeremonyId,
         answer: &RegisterPublicKeyCredential,
-        label: &Label,
+        name: &KeyName,
         now: Moment,
     ) -> Result<(), Error> {
         // Begun as the first, it is not finished beside another that came meanwhile.
@@ -134,12 +143,17 @@ impl People {
         let state = self.end_ceremony(ceremony, Some(session.account), now).await?;
         let state: PasskeyRegistration = serde_json::from_str(&state).map_err(|_| Error::Stored("ceremony"))?;
         let key = passkeys.0.finish_passkey_registration(answer, &state)?;
+        let (label, device) = match name {
+            KeyName::Own(label) => (Some(label.as_str()), None),
+            KeyName::Device(kind) => (None, Some(kind.as_str())),
+        };
         sqlx::query(
-            "INSERT INTO people.passkey (credential, account, label, content, made_at) VALUES ($1, $2, $3, $4, $5)",
+            "INSERT INTO people.passkey (credential, account, label, device, content, made_at) VALUES ($1, $2, $3, $4, $5, $6)",
         )
         .bind(AsRef::<[u8]>::as_ref(key.cred_id()))
         .bind(session.account.0)
-        .bind(label.as_str())
+        .bind(label)
+        .bind(device)
         .bind(written(&key)?)
         .bind(now.millis())
         .execute(&self.pool)
@@ -211,16 +225,21 @@ impl People {
     /// Where the database fails.
     pub async fn passkeys(&self, account: AccountId) -> Result<Vec<KeptPasskey>, Error> {
         let rows = sqlx::query(
-            "SELECT credential, label, made_at, used_at FROM people.passkey WHERE account = $1 ORDER BY made_at, credential",
+            "SELECT credential, label, device, made_at, used_at FROM people.passkey WHERE account = $1 ORDER BY made_at, credential",
         )
         .bind(account.0)
         .fetch_all(&self.pool)
         .await?;
         let of = |row: &sqlx::postgres::PgRow| {
-            let label = row.try_get::<String, _>("label")?;
+            let label = row.try_get::<Option<String>, _>("label")?;
+            let name = match (label, row.try_get::<Option<String>, _>("device")?) {
+                (Some(label), _) => KeyName::Own(Label::try_from(label).map_err(|_| Error::Stored("passkey"))?),
+                (None, Some(kind)) => KeyName::Device(kind),
+                (None, None) => return Err(Error::Stored("passkey")),
+            };
             Ok(KeptPasskey {
                 credential: row.try_get("credential")?,
-                label: Label::try_from(label).map_err(|_| Error::Stored("passkey"))?,
+                name,
                 made_at: moment(row.try_get("made_at")?),
                 used_at: row.try_get::<Option<i64>, _>("used_at")?.map(moment),
             })
