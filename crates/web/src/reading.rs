@@ -85,3 +85,21 @@ impl<S: Send + Sync> FromRequestParts<S> for Reads {
         Ok(Self(locale(&parts.headers, None)))
     }
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use axum::http::HeaderValue;
+    use sayso_model::Clock;
+
+    #[test]
+    fn a_chosen_language_brings_its_clock_and_leaves_the_unit() {
+        let mut headers = HeaderMap::new();
+        headers.insert(ACCEPT_LANGUAGE, HeaderValue::from_static("en-US,en;q=0.9"));
+        let read = of_account(&headers, Language::De);
+        assert_eq!((read.language, read.clock), (Language::De, Clock::Hours24));
+        assert_eq!(read.weight_unit, locale(&headers, None).weight_unit);
+        let own = of_account(&headers, Language::En);
+        assert_eq!((own.language, own.clock), (Language::En, Clock::Hours12));
+    }
+}

@@ -172,5 +172,12 @@ mod tests {
         (card.clock, card.weight_unit) = (Some(Clock::Hours24), Some(WeightUnit::Kg));
         let locale = Locale::chosen(Some(&card), Some("en-US"));
         assert_eq!((locale.clock, locale.weight_unit), (Clock::Hours24, WeightUnit::Kg));
+        // A language that was chosen brings its clock, whatever the browser's region; one that was not, does not.
+        (card.clock, card.language) = (None, Some(Language::De));
+        assert_eq!(Locale::chosen(Some(&card), Some("en-US")).clock, Clock::Hours24);
+        card.language = Some(Language::En);
+        assert_eq!(Locale::chosen(Some(&card), Some("en-US")).clock, Clock::Hours12);
+        (card.clock, card.language) = (Some(Clock::Hours12), Some(Language::De));
+        assert_eq!(Locale::chosen(Some(&card), Some("en-US")).clock, Clock::Hours12);
     }
 }
