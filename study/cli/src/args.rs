@@ -1,12 +1,12 @@
 //! What can be asked for on the command line.
 
-use crate::approval::Approval;
 use clap::builder::PossibleValuesParser;
 use clap::builder::TypedValueParser as _;
 use clap::{Args, Parser, Subcommand};
 use sayso_model::{Day, Moment};
 use std::path::PathBuf;
 use study_cohort::Question;
+use study_export::Approval;
 use study_norms::Loss;
 
 /// What many households' records say together.

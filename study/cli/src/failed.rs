@@ -9,22 +9,6 @@ pub enum Failed {
     /// Of a database of which nobody said where it is.
     #[error("where is the database? Give --database URL, or set SAYSO_DATABASE")]
     NoDatabase,
-    /// Of what stands beside the tables.
-    #[error("{path}: {why}")]
-    Approval {
-        /// Which file.
-        path: std::path::PathBuf,
-        /// Why.
-        why: std::io::Error,
-    },
-    /// Of tables that another approval is for.
-    #[error("{path}: these tables are of another approval ({there}); each goes into a folder of its own")]
-    OtherApproval {
-        /// Which file.
-        path: std::path::PathBuf,
-        /// What it says.
-        there: String,
-    },
     /// Of the engine.
     #[error("the engine: {0}")]
     Engine(#[from] datafusion::error::DataFusionError),

@@ -1,6 +1,5 @@
 //! The binary `study`: what many households' records say together. For researchers; a household needs none of it.
 
-mod approval;
 mod args;
 mod ask;
 #[cfg(feature = "cluster")]

@@ -2,6 +2,7 @@
 #![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic)]
 
 #[path = "../../../../tests/postgres/cluster.rs"]
+mod approval;
 mod cluster;
 mod consent;
 #[path = "../../../../tests/postgres/fresh.rs"]
