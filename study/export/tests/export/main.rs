@@ -1,8 +1,8 @@
 //! From logs to tables.
 #![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic)]
 
-#[path = "../../../../tests/postgres/cluster.rs"]
 mod approval;
+#[path = "../../../../tests/postgres/cluster.rs"]
 mod cluster;
 mod consent;
 #[path = "../../../../tests/postgres/fresh.rs"]
