@@ -229,6 +229,7 @@ pub async fn every_page(browser: &Browser, server: &Server, about: &About) -> Ve
         "/talk/own".into(),
         "/people/reward/new".into(),
         "/exchange".into(),
+        "/exchange/columns".into(),
         "/linked".into(),
         preview,
         "/sheets".into(),

@@ -12,6 +12,10 @@ use std::time::Instant;
 /// What may be asked of a person from the link to the first showing.
 const MOST_TAPS: usize = 25;
 const MOST_FIELDS: usize = 4;
+/// What it may take, in seconds, of a person who needs so long from one tap to the next: as docs/lab/host.md says. How long people
+/// need was not measured.
+const MOST_SECONDS: f64 = 120.0;
+const A_TAP_SECONDS: f64 = 0.4;
 
 /// A device that keeps passkeys and whose person always shows a finger (W3C Web Authentication, level 3, section 11).
 async fn keeps_passkeys(browser: &Browser) {
@@ -45,7 +49,11 @@ async fn from_the_invitation_to_the_first_showing_takes_no_more_than_25_taps() {
     person.shows_first("joining").await;
     let (taps, fields, seconds) = (person.taps, person.fields, begin.elapsed().as_secs_f64());
     browser.picture("joining-7-shown").await;
-    println!("from the invitation to the first showing: {taps} taps, {fields} fields, {seconds:.1} s by a machine");
+    let with_taps = seconds + taps as f64 * A_TAP_SECONDS;
+    println!(
+        "from the invitation to the first showing: {taps} taps, {fields} fields, {with_taps:.1} s with 0.4 s a tap"
+    );
+    assert!(with_taps <= MOST_SECONDS, "{with_taps:.1} s");
     let story = server.story(home).await;
     let bo = *story.animals().keys().next().unwrap();
     assert!(story.of::<Press>(bo).any(|p| p.part.by == PressedBy::Person));

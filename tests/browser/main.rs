@@ -29,6 +29,7 @@ mod left;
 mod likes;
 mod linked;
 mod listen;
+mod mat;
 mod meeting;
 mod others;
 mod outbox;

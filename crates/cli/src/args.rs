@@ -9,12 +9,12 @@ pub mod sheet;
 mod values;
 
 pub use picture::{Picturing, Shown};
-pub use values::WrongValue;
+pub use values::{WrongValue, whole};
 
 use clap::{Args, Parser, Subcommand, ValueEnum};
 use sayso_model::{CaseDesign, CaseExpected, CaseMeasure, CaseQuestion, CaseStop, CaseUnit, Day, Language};
 use std::path::PathBuf;
-use values::{by_name, one_of, typed, whole};
+use values::{by_name, one_of, typed};
 
 /// A notebook that does the maths for a person who teaches a companion animal to use a board of recorded-word buttons.
 #[derive(Parser, Debug)]

@@ -42,6 +42,9 @@ fn main() -> ExitCode {
     let serving = matches!(cli.command, Command::Serve { .. } | Command::Demo { .. } | Command::Host(_));
     let format = if let Command::Host(asked) = &cli.command { asked.log_format } else { LogFormat::default() };
     let in_file = cli.logging.log_file.is_some();
+    if format == LogFormat::Json {
+        out::in_objects();
+    }
     let done = log::begin(&cli.logging, serving, format).and_then(|()| {
         let runtime = tokio::runtime::Runtime::new()?;
         let done = runtime.block_on(run(&l, cli));

@@ -1,12 +1,32 @@
 //! Printing that survives a reader who has gone (`sayso today | head`).
 
+use sayso_web::state::machine_clock;
+use serde_json::json;
 use std::fmt::Arguments;
 use std::io::{ErrorKind, Write};
+use std::sync::atomic::{AtomicBool, Ordering};
 
-/// Writes a line to standard output. A closed pipe ends the program quietly: nobody reads on. Anything else that stops
+static OBJECTS: AtomicBool = AtomicBool::new(false);
+
+/// From here on every line is an object, as those of the log are: for a program that gathers all that is printed.
+pub fn in_objects() {
+    OBJECTS.store(true, Ordering::Relaxed);
+}
+
+/// Writes a line to standard output, or an object that holds it. A closed pipe ends the program quietly: nobody reads on. Anything else that stops
 /// writing is told in the log.
 pub fn line(text: Arguments<'_>) {
-    match writeln!(std::io::stdout(), "{text}") {
+    let done = if OBJECTS.load(Ordering::Relaxed) {
+        let message = text.to_string();
+        if message.is_empty() {
+            return;
+        }
+        let line = json!({ "timestamp": machine_clock().to_string(), "level": "INFO", "message": message });
+        writeln!(std::io::stdout(), "{line}")
+    } else {
+        writeln!(std::io::stdout(), "{text}")
+    };
+    match done {
         Ok(()) => {}
         Err(why) if why.kind() == ErrorKind::BrokenPipe => std::process::exit(0),
         Err(why) => {

@@ -175,6 +175,8 @@ pub static TABLE: &[Line] = &[
     ("/sheets/{animal}/likes.pdf", FIGURES, NOBODY),
 
     ("/exchange", EXPORT, IMPORT),
+    // How files are made, nothing of the home.
+    ("/exchange/columns", ANY, NOBODY),
     ("/exchange/archive.tar", EXPORT, NOBODY),
     ("/exchange/diary.csv", IMPORT, NOBODY),
     ("/exchange/{id}", IMPORT, IMPORT),

@@ -2,7 +2,7 @@
 
 use crate::provider::ProviderConfig;
 use sayso_norms::Release;
-use sayso_people::Secret;
+use sayso_people::{Lifetimes, Secret};
 use sayso_store::Database;
 use sayso_web::connections::Patience;
 use std::net::{Ipv4Addr, SocketAddr};
@@ -26,6 +26,8 @@ pub struct HostConfig {
     pub behind_proxy: bool,
     /// By which other machines may see the figures of `/metrics`; none leaves them to this machine.
     pub metrics_token: Option<Secret>,
+    /// How long things hold, and how long the server's backups hold what was erased.
+    pub lifetimes: Lifetimes,
     /// What other homes did, for every home of the server.
     pub norms: Option<Arc<Release>>,
     /// How long the other end of a connection may take.
@@ -46,6 +48,7 @@ impl HostConfig {
             provider: None,
             behind_proxy: false,
             metrics_token: None,
+            lifetimes: Lifetimes::default(),
             norms: None,
             patience: Patience::default(),
             opened: Arc::new(|_| {}),

@@ -1,7 +1,7 @@
 //! How the server does, for programs that watch it: alive, ready, and figures in the OpenMetrics text format 1.0
 //! (<https://prometheus.io/docs/specs/om/open_metrics_spec/>). Counts and sizes of the whole; nothing of any home.
 
-use crate::answers::CLASSES;
+use crate::answers::{Asked, CLASSES};
 use crate::host::Host;
 use axum::Router;
 use axum::extract::{ConnectInfo, Request, State};
@@ -15,7 +15,7 @@ use sayso_web::secure::Peer;
 use std::fmt::Write;
 use std::sync::Arc;
 use std::sync::atomic::Ordering;
-use std::time::Duration;
+use std::time::{Duration, Instant};
 
 /// How long a database may take to answer a question about nothing.
 const PATIENCE: Duration = Duration::from_secs(3);
@@ -26,10 +26,12 @@ pub fn router() -> Router<Arc<Host>> {
     Router::new().route("/healthz", get(alive)).route("/readyz", get(ready)).route("/metrics", get(metrics))
 }
 
-/// Middleware around everything: counts answers.
+/// Middleware around everything: counts answers, and how long each took until it began.
 pub async fn count(State(host): State<Arc<Host>>, request: Request, next: Next) -> Response {
+    let asked = Asked::of(request.method(), request.uri().path());
+    let since = Instant::now();
     let response = next.run(request).await;
-    host.answers.count(response.status());
+    host.answers.count(response.status(), asked, since.elapsed());
     response
 }
 
@@ -44,11 +46,16 @@ async fn alive() -> Response {
 
 /// That both databases answer, so that requests may come here.
 async fn ready(State(host): State<Arc<Host>>) -> Response {
-    let both = async { (host.server.answers().await.is_ok(), host.people.answers().await.is_ok()) };
-    match tokio::time::timeout(PATIENCE, both).await {
-        Ok((true, true)) => plain(StatusCode::OK, "ready\n"),
-        _ => plain(StatusCode::SERVICE_UNAVAILABLE, "the database does not answer\n"),
+    if is_ready(&host).await {
+        plain(StatusCode::OK, "ready\n")
+    } else {
+        plain(StatusCode::SERVICE_UNAVAILABLE, "the database does not answer\n")
     }
+}
+
+async fn is_ready(host: &Host) -> bool {
+    let both = async { (host.server.answers().await.is_ok(), host.people.answers().await.is_ok()) };
+    tokio::time::timeout(PATIENCE, both).await == Ok((true, true))
 }
 
 /// Whoever asks from this machine itself, or with the token.
@@ -69,16 +76,32 @@ async fn metrics(State(host): State<Arc<Host>>, request: Request) -> Response {
         return plain(StatusCode::NOT_FOUND, "nothing here\n");
     }
     // Where the database is away the rest is told all the same.
-    let sessions = tokio::time::timeout(PATIENCE, host.people.open_sessions(host.now())).await;
+    let sessions = tokio::time::timeout(PATIENCE, host.people.open_sessions(host.now()));
+    let (ready, sessions) = tokio::join!(is_ready(&host), sessions);
     let sessions = sessions.ok().and_then(Result::ok);
-    ([(CONTENT_TYPE, OPEN_METRICS), (CACHE_CONTROL, "no-store")], told(&host, sessions)).into_response()
+    ([(CONTENT_TYPE, OPEN_METRICS), (CACHE_CONTROL, "no-store")], told(&host, ready, sessions)).into_response()
 }
 
-fn told(host: &Host, sessions: Option<u64>) -> String {
+fn told(host: &Host, ready: bool, sessions: Option<u64>) -> String {
     let mut text = Text::default();
+    text.family("sayso_ready", "gauge", "Whether both databases answer: 1, else 0.");
+    text.sample("sayso_ready", &[], u8::from(ready));
     text.family("sayso_answers", "counter", "Answers given, by the class of their status.");
-    for (class, count) in CLASSES.iter().zip(&host.answers.0) {
+    for (class, count) in CLASSES.iter().zip(&host.answers.by_class) {
         text.sample("sayso_answers_total", &[("status", class)], count.load(Ordering::Relaxed));
+    }
+    let what = "Time until an answer began, in seconds: to taps that were sent, and to pages.";
+    text.family("sayso_answer_seconds", "histogram", what);
+    text.line(format_args!("# UNIT sayso_answer_seconds seconds"));
+    for (asked, of) in Asked::ALL {
+        let times = host.answers.times(asked);
+        let mut all = 0;
+        for (end, count) in times.at_most() {
+            text.sample("sayso_answer_seconds_bucket", &[("of", of), ("le", end)], count);
+            all = count;
+        }
+        text.sample("sayso_answer_seconds_count", &[("of", of)], all);
+        text.sample("sayso_answer_seconds_sum", &[("of", of)], times.seconds());
     }
     text.family("sayso_events_stored", "counter", "Records stored by this process.");
     text.sample("sayso_events_stored_total", &[], host.server.stored());

@@ -10,7 +10,7 @@ use sayso_model::Moment;
 use sayso_norms::Release;
 use sayso_people::db::Standing;
 use sayso_people::mail::{Mail as Letter, MailError, Mailer, Printed, Smtp};
-use sayso_people::{Lifetimes, Passkeys, People, Secret, SecretHash};
+use sayso_people::{Passkeys, People, Secret, SecretHash};
 use sayso_store::Server;
 use sayso_web::layout::NAME;
 use sayso_web::state::machine_clock;
@@ -69,7 +69,7 @@ impl Host {
         let passkeys = Passkeys::new(&public_url, NAME)?;
         let server = Server::open(&config.database).await?;
         let connections = (config.database.connections / PEOPLE_SHARE).max(2);
-        let people = People::at(&config.database.address, Lifetimes::default(), connections).await?;
+        let people = People::at(&config.database.address, config.lifetimes, connections).await?;
         // What was closed since a backup was made must be closed again before anybody is let in.
         if people.standing().await? == Standing::Elsewhere {
             return Err(HostError::Elsewhere);

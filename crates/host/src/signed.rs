@@ -17,7 +17,9 @@ use std::sync::Arc;
 /// Name of the cookie of a session. Over HTTPS it carries the prefix that keeps other hosts from setting it (RFC 6265bis).
 pub const SESSION_COOKIE: &str = "sayso_session";
 
-fn name(host: &Host) -> String {
+/// Its name here.
+#[must_use]
+pub fn name(host: &Host) -> String {
     if host.is_safe() { format!("__Host-{SESSION_COOKIE}") } else { SESSION_COOKIE.to_owned() }
 }
 

@@ -91,3 +91,11 @@ fn what_means_nothing_presses_whatever_it_wants() {
     assert!(many > 200 && some > 50, "{many} {some}");
     assert!(fine > 0.85 && nothing < 0.7, "{fine:.2} {nothing:.2}");
 }
+
+#[test]
+fn every_word_says_what_it_means_how_it_is_answered_and_what_is_said_for_not_now() {
+    for word in CLUB.iter().flat_map(|one| &one.run.truth.home.words) {
+        let all = [&word.means, &word.answer, &word.not_now];
+        assert!(all.iter().all(|text| text.is_some()), "{}", word.says);
+    }
+}

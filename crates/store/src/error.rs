@@ -150,6 +150,14 @@ pub enum StoreError {
         /// What the server said.
         what: String,
     },
+    /// The tables are missing or of an earlier version, and whoever connects may not make them.
+    #[error(
+        "the tables are not there yet or of an earlier version, and the user that connects may not make them ({what}); give the one who owns them by --database-owner or in the variable SAYSO_DATABASE_OWNER"
+    )]
+    NeedsOwner {
+        /// What the server said.
+        what: String,
+    },
     /// What the database server holds is damaged.
     #[error("the database is damaged ({0}); keep a copy of it, and bring back its latest backup")]
     DatabaseDamaged(Damage),

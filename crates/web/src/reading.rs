@@ -29,11 +29,13 @@ pub fn locale(headers: &HeaderMap, person: Option<&PersonCard>) -> Locale {
     Locale::chosen(person, known.map(Language::tag).or(browser))
 }
 
-/// How somebody reads whose account says in which language: the device's comes before it; clock and unit are the browser's.
+/// How somebody reads whose account says in which language: the device's comes before it. The clock is that of the language where the
+/// browser is set to another one; the unit is the browser's.
 #[must_use]
 pub fn of_account(headers: &HeaderMap, language: Language) -> Locale {
     let told = locale(headers, None);
-    if cookie(headers, LANGUAGE_COOKIE).is_some() { told } else { Locale { language, ..told } }
+    let is_chosen = cookie(headers, LANGUAGE_COOKIE).is_none() && told.language != language;
+    if is_chosen { Locale { language, clock: Locale::of(language).clock, ..told } } else { told }
 }
 
 /// Whether a script asks for JSON where a person would get a page.
@@ -81,5 +83,23 @@ impl<S: Send + Sync> FromRequestParts<S> for Reads {
 
     async fn from_request_parts(parts: &mut Parts, _: &S) -> Result<Self, Infallible> {
         Ok(Self(locale(&parts.headers, None)))
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use axum::http::HeaderValue;
+    use sayso_model::Clock;
+
+    #[test]
+    fn a_chosen_language_brings_its_clock_and_leaves_the_unit() {
+        let mut headers = HeaderMap::new();
+        headers.insert(ACCEPT_LANGUAGE, HeaderValue::from_static("en-US,en;q=0.9"));
+        let read = of_account(&headers, Language::De);
+        assert_eq!((read.language, read.clock), (Language::De, Clock::Hours24));
+        assert_eq!(read.weight_unit, locale(&headers, None).weight_unit);
+        let own = of_account(&headers, Language::En);
+        assert_eq!((own.language, own.clock), (Language::En, Clock::Hours12));
     }
 }

@@ -14,7 +14,7 @@ impl From<StoreError> for Error {
                 Self::Unavailable(error.into())
             }
             // Addresses and roles of a database are for whoever runs the server.
-            StoreError::Unreachable { .. } | StoreError::NoRights { .. } => {
+            StoreError::Unreachable { .. } | StoreError::NoRights { .. } | StoreError::NeedsOwner { .. } => {
                 tracing::error!("{error}");
                 Self::Unavailable(words!(host::away))
             }

@@ -48,14 +48,16 @@ impl Locale {
     }
 
     /// As a person chose; what they left open is read from the `Accept-Language` header of their browser
-    /// (RFC 9110, section 12.5.4): the language, and clock and unit by its region; else English, 24 hours, kilograms.
+    /// (RFC 9110, section 12.5.4): the language, and clock and unit by its region; else English, 24 hours, kilograms. Who chose another
+    /// language than the browser's gets the clock of that language.
     #[must_use]
     pub fn chosen(person: Option<&PersonCard>, accept_language: Option<&str>) -> Self {
         let (guess, region) = accept_language.and_then(accepted).unwrap_or((Language::En, None));
         let language = person.and_then(|p| p.language).unwrap_or(guess);
         let usual = region.map_or(Self::of(language), |region| Self::of(language).in_region(region, guess));
+        let clock = if language == guess { usual.clock } else { Self::of(language).clock };
         Self {
-            clock: person.and_then(|p| p.clock).unwrap_or(usual.clock),
+            clock: person.and_then(|p| p.clock).unwrap_or(clock),
             weight_unit: person.and_then(|p| p.weight_unit).unwrap_or(usual.weight_unit),
             ..usual
         }
@@ -170,5 +172,12 @@ mod tests {
         (card.clock, card.weight_unit) = (Some(Clock::Hours24), Some(WeightUnit::Kg));
         let locale = Locale::chosen(Some(&card), Some("en-US"));
         assert_eq!((locale.clock, locale.weight_unit), (Clock::Hours24, WeightUnit::Kg));
+        // A language that was chosen brings its clock, whatever the browser's region; one that was not, does not.
+        (card.clock, card.language) = (None, Some(Language::De));
+        assert_eq!(Locale::chosen(Some(&card), Some("en-US")).clock, Clock::Hours24);
+        card.language = Some(Language::En);
+        assert_eq!(Locale::chosen(Some(&card), Some("en-US")).clock, Clock::Hours12);
+        (card.clock, card.language) = (Some(Clock::Hours12), Some(Language::De));
+        assert_eq!(Locale::chosen(Some(&card), Some("en-US")).clock, Clock::Hours12);
     }
 }

@@ -6,6 +6,7 @@ use clap::{Args, Parser, Subcommand};
 use sayso_model::{Day, Moment};
 use std::path::PathBuf;
 use study_cohort::Question;
+use study_export::Approval;
 use study_norms::Loss;
 
 /// What many households' records say together.
@@ -142,6 +143,10 @@ pub struct Export {
     /// Keep it apart from the tables, like the key.
     #[arg(long, value_name = "FILE")]
     pub homes: Option<PathBuf>,
+    /// Which ethics board approved the study, and the number of its approval: homes agreed to such studies alone. It stands beside the
+    /// tables, in approval.txt; a folder is of one approval.
+    #[arg(long, value_name = "BOARD AND NUMBER", requires = "homes", required_unless_present_any = ["from", "check"])]
+    pub approval: Option<Approval>,
     /// The database, where it does not stand in the variable SAYSO_DATABASE. This program must be of the server's version.
     #[arg(long, value_name = "URL", requires = "homes")]
     pub database: Option<String>,

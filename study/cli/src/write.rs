@@ -23,7 +23,11 @@ pub fn export(order: &Export) -> Result<(), Failed> {
     match &order.homes {
         Some(list) => {
             let database = order.database.clone().or_else(|| std::env::var(DATABASE).ok()).ok_or(Failed::NoDatabase)?;
-            written(order, &OnServer::open(&database, &key, (list, &order.tables.out), now)?)
+            let homes = OnServer::open(&database, &key, (list, &order.tables.out), now)?;
+            if let Some(approval) = &order.approval {
+                approval.stand_in(&order.tables.out)?;
+            }
+            written(order, &homes)
         }
         None => written(order, &Logs::open(&order.from, &key, now())?),
     }

@@ -73,3 +73,31 @@ fn the_codebook_names_every_column_and_word() {
         assert!(book.contains(part), "{part} is not in {book}");
     }
 }
+
+#[test]
+fn tables_of_homes_ask_for_the_approval_of_the_study() {
+    let dir = tempfile::tempdir().unwrap();
+    let at = |name: &str| dir.path().join(name).to_str().unwrap().to_owned();
+    std::fs::write(at("key"), [7; 32]).unwrap();
+    let (homes, key, out) = (at("homes.txt"), at("key"), at("tables"));
+    let asked = ["export", "--homes", &homes, "--key", &key, "--out", &out];
+    let told = |more: &[&str]| {
+        let output = Command::new(env!("CARGO_BIN_EXE_study"))
+            .args(asked)
+            .args(more)
+            .env("SAYSO_DATABASE", "postgres://nobody@127.0.0.1:1/sayso")
+            .output()
+            .unwrap();
+        (output.status.code(), String::from_utf8(output.stderr).unwrap())
+    };
+    let (code, said) = told(&[]);
+    assert!(code == Some(2) && said.contains("--approval"), "{said}");
+    let (code, said) = told(&["--approval", "  "]);
+    assert!(code == Some(2) && said.contains("which board approved"), "{said}");
+    // Said, it is the database that is missing; asking again writes nothing, and needs no approval.
+    for said_so in [&["--approval", "Board of the Meadow Institute, 12/2026"][..], &["--check"]] {
+        let (code, said) = told(said_so);
+        assert!(code == Some(1) && !said.contains("--approval"), "{said}");
+    }
+    assert!(!dir.path().join("tables").exists(), "nothing was written");
+}

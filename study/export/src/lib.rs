@@ -3,6 +3,7 @@
 //! A home is among them only while its consent to research is open. What it is called here is a number; which home that is can
 //! only be worked out by who holds the key, and the key never lies with the tables.
 
+mod approval;
 mod aside;
 mod dataset;
 mod error;
@@ -14,6 +15,7 @@ mod pseudonym;
 mod server;
 mod simulated;
 
+pub use approval::{Approval, NoApproval};
 pub use dataset::{Bucket, Dataset, Source, check, write};
 pub use error::ExportError;
 pub use household::{Household, household};

@@ -48,6 +48,8 @@ pub struct Hosting {
     pub connections: NonZeroU16,
     #[arg(long, value_name = "N", default_value = "1024", value_parser = whole::<NonZeroU16>)]
     pub story_mb: NonZeroU16,
+    #[arg(long, value_name = "N", value_parser = whole::<NonZeroU16>)]
+    pub backup_days: Option<NonZeroU16>,
     #[arg(long, value_name = "FILE")]
     pub norms: Option<PathBuf>,
     #[arg(long, value_enum, default_value_t = LogFormat::Text)]

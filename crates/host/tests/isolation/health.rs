@@ -67,8 +67,15 @@ async fn it_is_ready_while_its_database_answers_and_alive_without() {
     // The figures that need no database are told all the same.
     let (status, text) = ask(&app, "/metrics", HERE, None).await;
     assert!(status == StatusCode::OK && !text.contains("sayso_open_sessions") && text.ends_with("# EOF\n"), "{text}");
+    assert!(text.contains("\nsayso_ready 0\n"), "{text}");
     cluster.up();
     assert_eq!(ask(&app, "/readyz", HERE, None).await.0, StatusCode::OK);
+    let (_, text) = ask(&app, "/metrics", HERE, None).await;
+    assert!(text.contains("\nsayso_ready 1\n"), "{text}");
+    // The two pages of above, each after at most so long; no tap, and nothing of what watches.
+    assert!(text.contains("sayso_answer_seconds_count{of=\"pages\"} 2\n"), "{text}");
+    assert!(text.contains("sayso_answer_seconds_bucket{of=\"pages\",le=\"+Inf\"} 2\n"), "{text}");
+    assert!(text.contains("sayso_answer_seconds_count{of=\"taps\"} 0\n"), "{text}");
 }
 
 #[tokio::test(flavor = "multi_thread")]

@@ -151,3 +151,16 @@ async fn a_notebook_of_another_home_is_refused_where_records_are_and_so_is_one_o
     assert!(house.host.server.home(home).story(home).await.unwrap().ledger().is_empty());
     store.close().await.unwrap();
 }
+
+#[tokio::test(flavor = "multi_thread")]
+async fn a_backup_is_not_asked_for_and_told_as_what_it_is() {
+    let house = House::new().await;
+    let page = house.get(&house.keeper, "/exchange").await;
+    assert!(page.holds(".tar") && !page.holds(".sayso"), "{}", page.body);
+    let (_, look) = brings(&house, &house.keeper, "all.sayso", "SQLite format 3\0").await;
+    assert_eq!(look.status, StatusCode::UNPROCESSABLE_ENTITY, "{}", look.body);
+    assert!(look.holds("all.sayso” is a backup of a whole notebook") && look.holds("archive (.tar)"), "{}", look.body);
+    assert!(!look.holds("Not allowed"), "{}", look.body);
+    let columns = house.get(&house.keeper, "/exchange/columns").await;
+    assert!(columns.status == StatusCode::OK && columns.holds("happened_at"), "{}", columns.body);
+}

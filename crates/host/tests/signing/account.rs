@@ -43,6 +43,39 @@ async fn passkeys_are_listed_and_forgotten() {
 }
 
 #[tokio::test(flavor = "multi_thread")]
+async fn a_passkey_without_a_name_is_told_by_its_device_in_the_language_of_whoever_reads() {
+    let server = Server::new().await;
+    let mut wren = server.keeper().await;
+    let mut key = Key::made(&mut wren, "  ").await;
+    let page = wren.get("/account").await.text;
+    assert!(page.contains("<strong>A device</strong>"), "{page}");
+    wren.post("/account", &[("name", "Wren"), ("language", "de")]).await;
+    let page = wren.get("/account").await.text;
+    assert!(page.contains("<strong>Ein Gerät</strong>") && !page.contains("A device"), "{page}");
+    assert_eq!(key.signs_in(&mut server.browser(), "/").await.status, 200);
+}
+
+#[tokio::test(flavor = "multi_thread")]
+async fn whoever_shows_that_it_is_them_is_asked_for_no_address() {
+    const AGAIN: &str = "/sign-in?again=yes&to=/account";
+    let mut server = Server::new().await;
+    let mut ilda = with_address(&mut server).await;
+    let page = ilda.get(AGAIN).await.text;
+    assert!(page.contains("Send a link to ilda@home.example") && !page.contains(r#"type="email""#), "{page}");
+    let sent = ilda.post("/sign-in/link", &[("email", "ilda@home.example"), ("to", "/account")]).await;
+    assert!(sent.status == 200 && !sent.text.contains("another-address"), "{}", sent.text);
+    assert_eq!(server.post.next().await.to, "ilda@home.example");
+    // Who has another way and no address is offered none.
+    let other = Server::new().await;
+    let mut wren = other.keeper().await;
+    Key::made(&mut wren, "my phone").await;
+    let page = wren.get(AGAIN).await.text;
+    assert!(page.contains("data-test=\"passkey\"") && !page.contains("/sign-in/link"), "{page}");
+    // Nobody is known yet: the address is asked for.
+    assert!(other.browser().get("/sign-in").await.text.contains(r#"type="email""#));
+}
+
+#[tokio::test(flavor = "multi_thread")]
 async fn an_address_is_proved_by_its_own_account_alone() {
     let mut server = Server::new().await;
     let mut ilda = with_address(&mut server).await;

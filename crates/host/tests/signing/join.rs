@@ -69,9 +69,26 @@ async fn a_new_home_is_set_up_by_its_first_keeper_and_then_shown_to_whoever_is_i
     assert_eq!(robin.get(&today).await.status, 200);
     let mut una = server.browser();
     let observer = server.link_by(&ilda, home, Role::Observer).await;
+    let page = una.get(&observer).await.text;
+    assert!(page.contains(r#"name="name" value="Ilda""#), "whom the invitation names stands in the field: {page}");
     let board = today.replace("/today", "/board");
     assert_eq!(una.post(&observer, &[("name", "Una")]).await.to, Some(format!("/welcome?to={board}")));
     assert_eq!(una.get("/").await.to.as_ref(), Some(&board));
+    // How programs come in, by the cookie's true name and with no microphone of the notebook's.
+    let told = ilda.get("/api/openapi.json").await.json();
+    let ways = &told["components"]["securitySchemes"];
+    assert_eq!((ways.as_object().unwrap().len(), &ways["session"]["name"]), (1, &"__Host-sayso_session".into()));
+    assert_eq!(told["security"], serde_json::json!([{ "session": [] }]));
+    let paths = told["paths"].as_object().unwrap();
+    assert!(paths.contains_key("/api/events") && !paths.contains_key("/api/listen/{animal}"));
+    for (path, what) in
+        paths.iter().flat_map(|(path, all)| all.as_object().unwrap().values().map(move |one| (path, one)))
+    {
+        let says = what["responses"]["401"]["description"].as_str().unwrap_or_default();
+        assert!(says.contains("signed in"), "{path}: {says}");
+    }
+    let page = ilda.get("/api").await.text;
+    assert!(page.contains("GET") && page.contains(r#"href="/sharing"#) && !page.contains("paired"), "{page}");
     let mut wren = keeper.clone();
     let member = server.link_by(&ilda, home, Role::Member).await;
     let page = wren.get(&member).await.text;

@@ -7,6 +7,7 @@ mod distance;
 mod features;
 mod first;
 mod label;
+mod naming;
 mod next;
 mod phoneme;
 mod sounds;

@@ -3,10 +3,12 @@
 
 mod checks;
 mod growl;
+mod meeting;
+mod sizes;
 
 use checks::of_check;
 use lopdf::content::Content;
-use lopdf::{Dictionary, Document, Object, ObjectId};
+use lopdf::{Dictionary, Document, Object};
 use sayso_advisor::Case;
 use sayso_model::talks::talks;
 use sayso_model::{
@@ -282,40 +284,6 @@ fn the_progress_and_the_likes_of_the_demo_fit_one_page_in_every_language() {
 }
 
 #[test]
-fn the_page_before_a_meeting_is_one_page_however_much_was_said() {
-    let mut longer = Vec::new();
-    for (language, animal) in Language::ALL.into_iter().flat_map(|l| animals().into_iter().map(move |a| (l, a))) {
-        let pages = read(&before_meeting(animal, Locale::of(language)), Paper::A4).get_pages().len();
-        if pages != 1 {
-            longer.push(format!("{language:?}, {animal}: {pages} pages"));
-        }
-    }
-    assert!(longer.is_empty(), "{longer:?}");
-}
-
-#[test]
-fn the_page_before_a_meeting_tells_what_was_agreed_to_those_who_may_know() {
-    let animal = animals()[0];
-    let told = texts(&before_meeting(animal, Locale::ENGLISH).blocks).join("\n");
-    for said in
-        ["What was agreed", "From Brook, agreed on", "own plan of", "was shown on", "Open questions", "Does it roll"]
-    {
-        assert!(told.contains(said), "{said} is not in\n{told}");
-    }
-    assert_eq!(told.matches("agreed on").count() + told.matches("own plan of").count(), 3, "the rest is counted");
-    assert!(told.contains("1 more, not on this page."), "{told}");
-    let case = Case::new(&TALKED, animal, now());
-    let untold = texts(&meeting(&case, Locale::ENGLISH, None, None).unwrap().blocks).join("\n");
-    assert!(!untold.contains("Brook") && !untold.contains("What was agreed"), "{untold}");
-    // Since a chosen day, if it is one of the last twelve weeks.
-    let today = now().day(case.zone());
-    let since = |day| texts(&meeting(&case, Locale::ENGLISH, Some(day), None).unwrap().blocks).join("\n");
-    assert!(since(today.plus(-30)).contains("The 31 days before"));
-    assert_eq!(since(today.plus(1)), untold);
-    assert_eq!(since(today.plus(-84)), untold);
-}
-
-#[test]
 fn a_long_sheet_goes_on_on_further_pages_with_nothing_lost() {
     let mut sheet = rules(&DEMO, now(), Locale::ENGLISH);
     let long: Vec<String> = (0..300).map(|i| format!("rule {i} of many, told at some length")).collect();
@@ -327,68 +295,6 @@ fn a_long_sheet_goes_on_on_further_pages_with_nothing_lost() {
         assert!(found.contains(&words(&item)), "{item}");
     }
     assert!(found.contains(&words(&format!("page {0} of {0}", printed.pages))));
-}
-
-fn number(object: &Object) -> f32 {
-    object.as_float().unwrap()
-}
-
-#[test]
-fn papers_have_their_sizes() {
-    let sheet = rules(&DEMO, now(), Locale::ENGLISH);
-    for (paper, width, height) in [(Paper::A4, 595.28, 841.89), (Paper::Letter, 612.0, 792.0)] {
-        let document = read(&sheet, paper);
-        let page = document.get_dictionary(*document.get_pages().values().next().unwrap()).unwrap();
-        let sides: Vec<f32> = page.get(b"MediaBox").unwrap().as_array().unwrap().iter().map(number).collect();
-        assert!((sides[2] - width).abs() < 0.01 && (sides[3] - height).abs() < 0.01, "{sides:?}");
-    }
-}
-
-/// Widths and heights of the frames on all pages, mm.
-fn frames(document: &Document) -> Vec<(f32, f32)> {
-    document.get_pages().values().flat_map(|page| frames_of(document, *page)).collect()
-}
-
-fn frames_of(document: &Document, page: ObjectId) -> Vec<(f32, f32)> {
-    let content = Content::decode(&document.get_page_content(page)).unwrap();
-    let (mut found, mut points) = (Vec::new(), Vec::<(f32, f32)>::new());
-    for operation in &content.operations {
-        let at: Vec<f32> = operation.operands.iter().filter_map(|o| o.as_float().ok()).collect();
-        match operation.operator.as_str() {
-            "re" => points = vec![(at[0], at[1]), (at[0] + at[2], at[1] + at[3])],
-            "m" => points = vec![(at[0], at[1])],
-            "l" => points.push((at[0], at[1])),
-            "S" | "s" if points.len() != 2 || operation.operator == "S" => {
-                let side = |of: fn(&(f32, f32)) -> f32| {
-                    let values: Vec<f32> = points.iter().map(of).collect();
-                    let most = values.iter().copied().fold(f32::MIN, f32::max);
-                    (most - values.iter().copied().fold(f32::MAX, f32::min)) * 25.4 / 72.0
-                };
-                let sides = (side(|p| p.0), side(|p| p.1));
-                if sides.0 > 1.0 && sides.1 > 1.0 {
-                    found.push(sides);
-                }
-                points.clear();
-            }
-            _ => {}
-        }
-    }
-    found
-}
-
-#[test]
-fn labels_are_as_large_as_they_say() {
-    for size in LabelSize::ALL {
-        let sheet = labels(&DEMO, now(), Locale::ENGLISH, size);
-        let found = frames(&read(&sheet, Paper::A4));
-        let expected = DEMO.words().values().filter(|w| w.active).count();
-        assert_eq!(found.len(), expected, "{size:?}");
-        let (width, height) = size.mm();
-        for (wide, high) in found {
-            assert!((wide - f32::from(width)).abs() < 0.05, "{wide} mm wide, not {width}");
-            assert!((high - f32::from(height)).abs() < 0.05, "{high} mm high, not {height}");
-        }
-    }
 }
 
 #[test]

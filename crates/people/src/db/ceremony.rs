@@ -2,12 +2,12 @@
 //!
 //! Keys are asked to be discoverable and signing in names nobody, so no answer tells whether an account exists.
 
-use super::{People, later, session};
+use super::{KeyName, People, later, session};
 use crate::db::Session;
 use crate::error::Error;
 use crate::id::{CeremonyId, new_id};
 use crate::secret::{Secret, Secrets};
-use sayso_model::{AccountId, Label, Moment};
+use sayso_model::{AccountId, Moment};
 use url::Url;
 use webauthn_rs::prelude::{
     CreationChallengeResponse, CredentialID, DiscoverableAuthentication, DiscoverableKey, Passkey, PasskeyRegistration,
@@ -111,7 +111,7 @@ impl People {
         session: &Session,
         ceremony: CeremonyId,
         answer: &RegisterPublicKeyCredential,
-        label: &Label,
+        name: &KeyName,
         now: Moment,
     ) -> Result<(), Error> {
         // Begun as the first, it is not finished beside another that came meanwhile.
@@ -119,12 +119,17 @@ impl People {
         let state = self.end_ceremony(ceremony, Some(session.account), now).await?;
         let state: PasskeyRegistration = serde_json::from_str(&state).map_err(|_| Error::Stored("ceremony"))?;
         let key = passkeys.0.finish_passkey_registration(answer, &state)?;
+        let (label, device) = match name {
+            KeyName::Own(label) => (Some(label.as_str()), None),
+            KeyName::Device(kind) => (None, Some(kind.as_str())),
+        };
         sqlx::query(
-            "INSERT INTO people.passkey (credential, account, label, content, made_at) VALUES ($1, $2, $3, $4, $5)",
+            "INSERT INTO people.passkey (credential, account, label, device, content, made_at) VALUES ($1, $2, $3, $4, $5, $6)",
         )
         .bind(AsRef::<[u8]>::as_ref(key.cred_id()))
         .bind(session.account.0)
-        .bind(label.as_str())
+        .bind(label)
+        .bind(device)
         .bind(written(&key)?)
         .bind(now.millis())
         .execute(&self.pool)

@@ -9,6 +9,9 @@ use sqlx::Row;
 
 const HOUR_MS: i64 = 3_600_000;
 const DAY_MS: i64 = 24 * HOUR_MS;
+/// What is asked for within this time of the last is the same look: a Board that lies open asks again and again by itself. Counted
+/// here, from what was answered: no device says of itself that it did not look.
+const SAME_LOOK_MS: i64 = HOUR_MS / 4;
 
 /// Whose looks they are.
 #[derive(Clone, PartialEq, Eq, Debug)]
@@ -32,18 +35,18 @@ pub struct Looked {
     pub first_at: Moment,
     /// The last time in that hour, or the same noon.
     pub last_at: Moment,
-    /// How often.
+    /// How often, with a quarter of an hour or more between two.
     pub times: i64,
 }
 
 impl People {
-    /// Notes a look. Those of an hour are one row: pages fetch much at once.
+    /// Notes a look. Those of an hour are one row, and those close to each other one look: pages fetch much at once.
     pub(super) async fn note_look(&self, leave: &Allowed, page: &str, home: HomeId, now: Moment) -> Result<(), Error> {
         sqlx::query(
             "INSERT INTO people.look AS l (home, account, capability, hour, first_at, last_at, times, page)
              VALUES ($1, $2, $3, $4, $5, $5, 1, $6)
              ON CONFLICT (home, account, capability, page, hour) DO UPDATE
-             SET times = l.times + 1, first_at = LEAST(l.first_at, $5), last_at = GREATEST(l.last_at, $5)",
+             SET times = l.times + CASE WHEN $5 - l.last_at >= $7 THEN 1 ELSE 0 END, first_at = LEAST(l.first_at, $5), last_at = GREATEST(l.last_at, $5)",
         )
         .bind(home.0)
         .bind(leave.account.0)
@@ -51,6 +54,7 @@ impl People {
         .bind(now.millis().div_euclid(HOUR_MS))
         .bind(now.millis())
         .bind(page)
+        .bind(SAME_LOOK_MS)
         .execute(&self.pool)
         .await?;
         Ok(())

@@ -45,7 +45,7 @@ pub use link::Pending;
 pub use look::{Looked, Looker};
 pub use membership::Member;
 pub use notebook::{Keyed, Notebook};
-pub use passkey::KeptPasskey;
+pub use passkey::{KeptPasskey, KeyName};
 pub use programme::ClubProgramme;
 pub use rescue::{Rescue, Rescued};
 pub use restored::{Restored, Standing};

@@ -7,13 +7,22 @@ use crate::error::Error;
 use sayso_model::{AccountId, Label, Moment};
 use sqlx::Row;
 
+/// How a passkey is told from others.
+#[derive(Clone, PartialEq, Eq, Debug)]
+pub enum KeyName {
+    /// What its owner calls it.
+    Own(Label),
+    /// The kind of device that made it, as sessions say theirs; where its owner gave it no name.
+    Device(String),
+}
+
 /// A passkey as its owner sees it in a list.
 #[derive(Clone, PartialEq, Eq, Debug)]
 pub struct KeptPasskey {
     /// Its credential id.
     pub credential: Vec<u8>,
-    /// What its owner calls it.
-    pub label: Label,
+    /// What it goes by.
+    pub name: KeyName,
     /// Since when.
     pub made_at: Moment,
     /// When it last signed in.
@@ -27,16 +36,21 @@ impl People {
     /// Where the database fails.
     pub async fn passkeys(&self, account: AccountId) -> Result<Vec<KeptPasskey>, Error> {
         let rows = sqlx::query(
-            "SELECT credential, label, made_at, used_at FROM people.passkey WHERE account = $1 ORDER BY made_at, credential",
+            "SELECT credential, label, device, made_at, used_at FROM people.passkey WHERE account = $1 ORDER BY made_at, credential",
         )
         .bind(account.0)
         .fetch_all(&self.pool)
         .await?;
         let of = |row: &sqlx::postgres::PgRow| {
-            let label = row.try_get::<String, _>("label")?;
+            let label = row.try_get::<Option<String>, _>("label")?;
+            let name = match (label, row.try_get::<Option<String>, _>("device")?) {
+                (Some(label), _) => KeyName::Own(Label::try_from(label).map_err(|_| Error::Stored("passkey"))?),
+                (None, Some(kind)) => KeyName::Device(kind),
+                (None, None) => return Err(Error::Stored("passkey")),
+            };
             Ok(KeptPasskey {
                 credential: row.try_get("credential")?,
-                label: Label::try_from(label).map_err(|_| Error::Stored("passkey"))?,
+                name,
                 made_at: moment(row.try_get("made_at")?),
                 used_at: row.try_get::<Option<i64>, _>("used_at")?.map(moment),
             })

@@ -3,6 +3,7 @@
 
 use crate::database::Database;
 use crate::together::*;
+use sayso_people::db::KeyName;
 use sayso_people::*;
 use url::Url;
 use webauthn_authenticator_rs::WebauthnAuthenticator;
@@ -28,9 +29,9 @@ async fn registered(db: &Database, who: &Signed, device: &mut SoftPasskey) -> Ve
     assert!(choice.require_resident_key, "a key that the device finds by itself");
     choice.require_resident_key = false;
     let answer = device.do_registration(origin(), asked).unwrap();
-    let (people, label) = (&db.people, label("my phone"));
-    people.finish_passkey(&passkeys(), &who.session, ceremony, &answer, &label, at(2)).await.unwrap();
-    let again = people.finish_passkey(&passkeys(), &who.session, ceremony, &answer, &label, at(2)).await;
+    let (people, name) = (&db.people, KeyName::Own(label("my phone")));
+    people.finish_passkey(&passkeys(), &who.session, ceremony, &answer, &name, at(2)).await.unwrap();
+    let again = people.finish_passkey(&passkeys(), &who.session, ceremony, &answer, &name, at(2)).await;
     assert!(matches!(again, Err(Error::NotValid)), "a challenge is answered once");
     AsRef::<[u8]>::as_ref(&answer.raw_id).to_vec()
 }
@@ -56,7 +57,7 @@ async fn a_passkey_signs_in_in_any_process_and_a_challenge_is_answered_once() {
     let mut device = SoftPasskey::new(true);
     let key = registered(&db, &keeper, &mut device).await;
     let kept = db.people.passkeys(keeper.session.account).await.unwrap();
-    assert_eq!((kept.len(), kept[0].label.as_str(), kept[0].used_at), (1, "my phone", None));
+    assert_eq!((kept.len(), &kept[0].name, kept[0].used_at), (1, &KeyName::Own(label("my phone")), None));
     let other = db.another().await;
     let (ceremony, asked) = db.people.begin_sign_in(&passkeys(), FROM, at(10), &mut OsSecrets).await.unwrap();
     let answer = answered(&mut device, asked, &key, &keeper);

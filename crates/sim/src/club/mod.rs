@@ -197,6 +197,11 @@ fn reward(thing: &Thing) -> RewardTruth {
     }
 }
 
+/// What is said for "not now".
+const LATER: &str = "\"Not now\", a calm look, and back to what we did.";
+/// The same of food, of which there is so much a day.
+const GONE: &str = "\"Gone for today\" once the day's ration is used; show the empty jar.";
+
 /// The first ones at once, each of the others some time later.
 fn words(things: &[Thing], days: u32) -> Vec<WordTruth> {
     let later = things.len().saturating_sub(FIRST).max(1);
@@ -205,9 +210,9 @@ fn words(things: &[Thing], days: u32) -> Vec<WordTruth> {
         let introduced = days * number / (u32::try_from(later).unwrap_or(1) + 2);
         WordTruth {
             says: label(thing.says),
-            means: None,
-            answer: None,
-            not_now: None,
+            means: Some(note(thing.means)),
+            answer: Some(note(thing.answer)),
+            not_now: Some(note(if thing.food.is_some() { GONE } else { LATER })),
             reward: i,
             closing: false,
             animals: vec![0],

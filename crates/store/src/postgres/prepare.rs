@@ -38,7 +38,7 @@ pub(crate) async fn ready(by: &PgConnectOptions) -> Result<(), StoreError> {
         sqlx::query("SELECT pg_advisory_lock($1)").bind(READYING).execute(&mut db).await.map_err(told)?;
         // Another process may have done it while this one waited.
         if known(&mut db).await? < newest() {
-            make(&mut db).await?;
+            make(&mut db).await.map_err(by_whom)?;
         }
     }
     // The lock goes with the connection.
@@ -73,6 +73,14 @@ async fn known(db: &mut PgConnection) -> Result<i64, StoreError> {
         return Err(StoreError::NewerDatabase { found, known: newest() });
     }
     Ok(found)
+}
+
+/// Whom it takes to make tables is told, in place of the one right that was missed first.
+fn by_whom(error: StoreError) -> StoreError {
+    match error {
+        StoreError::NoRights { what } => StoreError::NeedsOwner { what },
+        other => other,
+    }
 }
 
 async fn make(db: &mut PgConnection) -> Result<(), StoreError> {

@@ -61,7 +61,7 @@ impl Server {
     ///
     /// # Errors
     /// [`StoreError::Unreachable`], [`StoreError::OldDatabase`], [`StoreError::NewerDatabase`], [`StoreError::NoRights`],
-    /// each saying what to do.
+    /// [`StoreError::NeedsOwner`], each saying what to do.
     pub async fn open(database: &Database) -> Result<Self, StoreError> {
         let options = |address: &str| address.parse::<PgConnectOptions>().map_err(told);
         let serving = options(&database.address)?.application_name("sayso");

@@ -6,4 +6,5 @@ mod cluster;
 #[path = "../common/mod.rs"]
 mod common;
 mod conformance;
+mod opening;
 mod server;

@@ -2,18 +2,56 @@
 
 use super::events::MOST_EVENTS;
 use crate::pages::board::now::Now;
-use axum::Json;
+use axum::{Extension, Json};
 use sayso_model::Event;
 use schemars::generate::SchemaSettings;
 use serde_json::{Value, json};
+use std::borrow::Cow;
 use std::sync::OnceLock;
 
-/// The document.
-pub async fn show() -> Json<&'static Value> {
-    Json(document())
+/// Name of the cookie of a session, on a server of many homes: stands beside each request there.
+#[derive(Clone, PartialEq, Eq, Debug)]
+pub struct SessionCookie(pub String);
+
+/// What whoever asks is told: of the notebook, or of the server where there are sessions.
+pub fn told(session: Option<Extension<SessionCookie>>) -> Cow<'static, Value> {
+    match session {
+        Some(Extension(cookie)) => Cow::Owned(on_server(&cookie)),
+        None => Cow::Borrowed(document()),
+    }
 }
 
-/// The document.
+/// The document, as whoever asks finds it.
+pub async fn show(session: Option<Extension<SessionCookie>>) -> Json<Cow<'static, Value>> {
+    Json(told(session))
+}
+
+/// What is so on a server.
+const ON_SERVER: &str = "A home's HTTP interface on a server of many homes. Every write is an event; sending an event twice is the same as sending it once. Requests carry the cookie of a signed-in browser, and whatever writes comes from a page of the server (Origin or Sec-Fetch-Site says so). ?home= names one of the account's homes, else it is the one chosen in that browser (the cookie sayso_home) or the first. What is open goes by the account's role in the home and by its consents. POST /api/events takes events of any of the account's homes, each answered for itself; a consent is refused there, for it is given on its page.";
+
+/// The document of a server: its own way in, and without what it does not have.
+fn on_server(cookie: &SessionCookie) -> Value {
+    let mut all = document().clone();
+    all["info"]["description"] = ON_SERVER.into();
+    all["components"]["securitySchemes"] = json!({ "session": {
+        "type": "apiKey", "in": "cookie", "name": cookie.0,
+        "description": "Kept by a browser in which somebody signed in.",
+    } });
+    all["security"] = json!([{ "session": [] }]);
+    if let Some(paths) = all["paths"].as_object_mut() {
+        // Phones of a server's homes listen by themselves.
+        paths.remove("/api/listen/{animal}");
+        for what in paths.values_mut().filter_map(Value::as_object_mut).flat_map(|path| path.values_mut()) {
+            what["responses"]["401"] = failed("Nobody is signed in, or not any more.");
+            what["responses"]["403"] = failed(
+                "The account's role or the home's consents do not open it, or it was sent from another site's page.",
+            );
+        }
+    }
+    all
+}
+
+/// The document of a notebook.
 pub fn document() -> &'static Value {
     static DOCUMENT: OnceLock<Value> = OnceLock::new();
     DOCUMENT.get_or_init(|| {
@@ -32,7 +70,7 @@ pub fn document() -> &'static Value {
             "info": {
                 "title": "Sayso",
                 "version": env!("CARGO_PKG_VERSION"),
-                "description": "The notebook's HTTP interface. Every write is an event; sending an event twice is the same as sending it once. Where the notebook serves the home network, requests carry the cookie of a paired device. On a server of many homes they carry the cookie of a signed-in browser (sayso_session), and whatever writes comes from a page of the server (Origin or Sec-Fetch-Site says so); ?home= names one of the account's homes, else it is the one chosen in that browser (sayso_home) or the first. What is open goes by the account's role in the home and by its consents. POST /api/events takes events of any of the account's homes, each answered for itself; a consent is refused there, for it is given on its page. There is no /pair.",
+                "description": "The notebook's HTTP interface. Every write is an event; sending an event twice is the same as sending it once. Where the notebook serves the home network, requests carry the cookie of a paired device.",
             },
             "paths": paths(),
             "components": {

@@ -12,27 +12,27 @@ use sayso_web::{AppState, app};
 use std::sync::Arc;
 use tower::ServiceExt;
 
-const FORM: &str = "multipart/form-data; boundary=edge";
+pub const FORM: &str = "multipart/form-data; boundary=edge";
 
-fn as_form(name: &str, bytes: &[u8]) -> Vec<u8> {
+pub fn as_form(name: &str, bytes: &[u8]) -> Vec<u8> {
     let head = format!("--edge\r\nContent-Disposition: form-data; name=\"file\"; filename=\"{name}\"\r\n\r\n");
     [head.as_bytes(), bytes, b"\r\n--edge--\r\n"].concat()
 }
 
 /// Brings a file; gives the address of its preview.
-async fn bring(home: &Home, name: &str, bytes: &[u8]) -> String {
+pub async fn bring(home: &Home, name: &str, bytes: &[u8]) -> String {
     let answer = home.post_bytes("/exchange", FORM, as_form(name, bytes)).await;
     assert!(answer.kept().to.starts_with("/exchange/"), "{}", answer.to);
     answer.to
 }
 
 /// Files held aside in the notebook's folder.
-fn held(home: &Home) -> usize {
+pub fn held(home: &Home) -> usize {
     let all = std::fs::read_dir(home.state.store.dir()).unwrap();
     all.filter(|e| e.as_ref().unwrap().file_name().to_string_lossy().ends_with(".sayso-part")).count()
 }
 
-async fn events(home: &Home) -> usize {
+pub async fn events(home: &Home) -> usize {
     home.story().await.ledger().len()
 }
 
@@ -44,7 +44,7 @@ async fn bytes_of(home: &Home, path: &str) -> Vec<u8> {
     answer.into_body().collect().await.unwrap().to_bytes().to_vec()
 }
 
-const DIARY: &str = "kind,happened_at,animal,person,text\n\
+pub const DIARY: &str = "kind,happened_at,animal,person,text\n\
                      remark,2026-03-01 10:00,Pip,Robin,rain all day\n\
                      remark,2026-03-01 11:00,Pip,Robin,slept\n";
 
@@ -52,7 +52,13 @@ const DIARY: &str = "kind,happened_at,animal,person,text\n\
 async fn a_table_is_looked_at_first_and_then_taken_in_once() {
     let home = Home::new().await;
     home.page("/people").await.says("href=\"/exchange\"");
-    home.page("/exchange").await.says("type=\"file\"").says("/api/export.csv").says("/exchange/backup.sayso");
+    let page = home.page("/exchange").await.says("type=\"file\"").says("/api/export.csv");
+    page.says("/exchange/backup.sayso").says("href=\"/exchange/columns\"");
+    home.page("/exchange/columns")
+        .await
+        .says("Import and export")
+        .says("happened_at")
+        .does_not_say("later-versions.md");
     let before = events(&home).await;
     let to = bring(&home, "C:\\notes\\diary.csv", DIARY.as_bytes()).await;
     home.page(&to)
@@ -232,80 +238,6 @@ async fn an_archive_and_a_backup_begin_an_empty_notebook() {
         let story = store.story(held).await.unwrap();
         assert_eq!(story.ledger().len(), events(&home).await, "{name}");
         assert_eq!(story.of::<Remark>(home.animal).count(), 2);
-    }
-}
-
-#[cfg(unix)]
-#[tokio::test]
-async fn a_notebook_that_may_only_be_read_goes_out_and_takes_nothing_in() {
-    use std::os::unix::fs::PermissionsExt;
-    let home = Home::new().await;
-    let (dir, before) = (home.state.store.dir().to_owned(), events(&home).await);
-    home.state.store.close().await.unwrap();
-    std::fs::set_permissions(dir.join("sayso.db"), std::fs::Permissions::from_mode(0o400)).unwrap();
-    let store = Arc::new(Store::open(&dir).await.unwrap());
-    assert!(store.is_read_only());
-    let served = app(AppState::new(store, Access::this_machine()));
-    let ask = |request: Request<Body>| served.clone().oneshot(request);
-    let get = |path: &str| Request::get(path).header(header::HOST, "localhost").body(Body::empty()).unwrap();
-    let lines = ask(get("/api/export.jsonl")).await.unwrap().into_body().collect().await.unwrap().to_bytes();
-    assert_eq!(lines.iter().filter(|byte| **byte == b'\n').count(), before);
-    for path in ["/api/export.csv", "/exchange/archive.tar", "/exchange/backup.sayso"] {
-        assert_eq!(ask(get(path)).await.unwrap().status(), StatusCode::OK, "{path}");
-    }
-    let brought = Request::post("/exchange").header(header::HOST, "localhost").header(header::CONTENT_TYPE, FORM);
-    let answer = ask(brought.body(Body::from(as_form("diary.csv", DIARY.as_bytes()))).unwrap()).await.unwrap();
-    assert_eq!(answer.status(), StatusCode::SERVICE_UNAVAILABLE);
-    let told = answer.into_body().collect().await.unwrap().to_bytes();
-    assert!(String::from_utf8_lossy(&told).contains("may only be read here"));
-}
-
-#[tokio::test]
-async fn events_go_out_piece_by_piece() {
-    let home = Home::new().await;
-    let mut table = DIARY.to_owned();
-    for n in 0..2_000 {
-        table.push_str(&format!("remark,2026-03-01 12:{:02},Pip,Robin,number {n}\n", n % 60));
-    }
-    home.post(&bring(&home, "diary.csv", table.as_bytes()).await, &[]).await.kept();
-    for path in ["/api/export.csv", "/api/export.jsonl"] {
-        let request = Request::get(path).header(header::HOST, "localhost").body(Body::empty()).unwrap();
-        let answer = home.app.clone().oneshot(request).await.unwrap();
-        let said: usize = answer.headers()[header::CONTENT_LENGTH].to_str().unwrap().parse().unwrap();
-        assert_eq!(held(&home), 0, "{path}: nothing is left in the folder while it is sent");
-        let (mut body, mut whole, mut largest) = (answer.into_body(), Vec::new(), 0);
-        while let Some(frame) = body.frame().await {
-            let piece = frame.unwrap().into_data().unwrap();
-            largest = largest.max(piece.len());
-            whole.extend_from_slice(&piece);
-        }
-        assert_eq!(whole.len(), said, "{path}");
-        assert!(largest <= 64 << 10 && said > 100_000, "{path}: a piece of {largest} bytes of {said}");
-        assert!(String::from_utf8(whole).unwrap().contains("number 1999"), "{path}");
-    }
-}
-
-#[tokio::test]
-async fn files_being_made_keep_no_page_waiting() {
-    let home = Arc::new(Home::new().await);
-    let preview = bring(&home, "diary.csv", DIARY.as_bytes()).await;
-    // As though a large file were being made: nobody else's is begun.
-    let turn = file_turn().await;
-    let paths = ["/exchange/archive.tar", "/exchange/backup.sayso", "/api/export.csv", "/api/export.jsonl", &preview];
-    let many = paths.iter().cycle().take(64).map(|path| {
-        let (home, path) = (Arc::clone(&home), (*path).to_owned());
-        tokio::spawn(async move { home.get(&path).await.status })
-    });
-    let many: Vec<_> = many.collect();
-    for _ in 0..100 {
-        tokio::task::yield_now().await;
-    }
-    home.page("/people").await;
-    home.page("/exchange").await;
-    assert!(many.iter().all(|one| !one.is_finished()), "all wait for the file");
-    drop(turn);
-    for one in many {
-        assert_eq!(one.await.unwrap(), StatusCode::OK);
     }
 }
 

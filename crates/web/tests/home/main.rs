@@ -8,6 +8,7 @@ mod buttons;
 mod checks;
 mod designs;
 mod exchange;
+mod going_out;
 mod heard;
 mod learn;
 mod likes;
@@ -17,6 +18,7 @@ mod own_plan;
 mod people;
 mod pictures;
 mod recording;
+mod rewards;
 mod sheets;
 #[path = "../../../listen/tests/common/mod.rs"]
 mod sounds;

@@ -175,6 +175,7 @@ faults-file-no-archive = „{ $name }“ ist nicht als Archiv eines Notizbuchs l
 faults-file-newer = „{ $name }“ stammt von einer neueren Version; aktualisiere dieses Programm
 faults-file-not-ours = „{ $name }“ ist eine Datenbank eines anderen Programms und keine Sicherung eines Notizbuchs
 faults-file-not-a-backup = „{ $name }“ ist keine Sicherung: beschädigt, oder eine andere Art von Datei
+faults-file-backup-on-server = „{ $name }“ ist die Sicherung eines ganzen Notizbuchs, und hier ist ein Haus auf einem Server. Speichere dort unter „Dateien hinein und heraus“ ein Archiv (.tar) und bring das
 faults-file-damaged = „{ $name }“ ist beschädigt: { $what }
 faults-file-unknown = „{ $name }“ ist keine, die aufgenommen werden kann: eine Tabelle (.csv), Zeilen in JSON (.jsonl oder .ndjson), ein Archiv (.tar) oder eine Sicherung (.sayso)
 faults-take-in-home = ist nicht nur das dieses Notizbuchs: Die Datei bringt { $homes }. Um auf Dauer mehrere Zuhause darin zu halten, füge take_in_other_home=true hinzu

@@ -10,12 +10,14 @@ sign-in-by-mail = Per E-Mail
 sign-in-email = E-Mail-Adresse
 sign-in-email-hint = die auf der Seite deines Kontos
 sign-in-send-link = Link senden
+sign-in-send-link-to = Link an { $email } senden
 sign-in-sent-title = Sieh in deine Post
-sign-in-sent = Wenn hier ein Konto diese Adresse hat, ist ein Brief mit einem Link unterwegs. Er gilt einmal, { $minutes ->
+sign-in-sent = Wenn hier ein Konto die Adresse { $email } hat, ist ein Brief mit einem Link unterwegs. Er gilt einmal, { $minutes ->
     [one] eine Minute
    *[other] { $minutes } Minuten
 } lang.
 sign-in-nothing-came = Nichts gekommen? Prüf die Adresse, und sieh bei der unerwünschten Post nach.
+sign-in-another-address = Eine andere Adresse
 sign-in-by-code = Mit einem Wiederherstellungscode
 sign-in-code = Wiederherstellungscode
 sign-in-code-hint = 32 Buchstaben und Ziffern von deiner gedruckten Liste; jeder gilt einmal

@@ -139,6 +139,7 @@ faults-file-no-archive = “{ $name }” cannot be read as an archive of a noteb
 faults-file-newer = “{ $name }” was written by a newer version; update this program
 faults-file-not-ours = “{ $name }” is a database of another program, and no backup of a notebook
 faults-file-not-a-backup = “{ $name }” is no backup: it is damaged, or another kind of file
+faults-file-backup-on-server = “{ $name }” is a backup of a whole notebook, and here is one home of a server. Save an archive (.tar) there, under Files in and out, and bring that
 faults-file-damaged = “{ $name }” is damaged: { $what }
 faults-file-unknown = “{ $name }” is none that can be taken in: a table (.csv), lines of JSON (.jsonl or .ndjson), an archive (.tar) or a backup (.sayso)
 faults-take-in-home = is not this notebook’s alone: the file brings { $homes }. To keep several homes in it, for good, add take_in_other_home=true

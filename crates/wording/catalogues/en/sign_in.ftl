@@ -10,12 +10,14 @@ sign-in-by-mail = By e-mail
 sign-in-email = E-mail address
 sign-in-email-hint = the one on your account page
 sign-in-send-link = Send a link
+sign-in-send-link-to = Send a link to { $email }
 sign-in-sent-title = Look at your mail
-sign-in-sent = If an account here has this address, a letter with a link is on its way. It works once, within { $minutes ->
+sign-in-sent = If an account here has the address { $email }, a letter with a link is on its way. It works once, within { $minutes ->
     [one] one minute
    *[other] { $minutes } minutes
 }.
 sign-in-nothing-came = Nothing came? Check the address, and look among unwanted mail.
+sign-in-another-address = Another address
 sign-in-by-code = With a recovery code
 sign-in-code = Recovery code
 sign-in-code-hint = 32 letters and digits from your printed list; each works once

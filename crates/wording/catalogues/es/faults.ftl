@@ -175,6 +175,7 @@ faults-file-no-archive = «{ $name }» no se puede leer como archivo de un cuade
 faults-file-newer = «{ $name }» lo escribió una versión más nueva; actualiza este programa
 faults-file-not-ours = «{ $name }» es una base de datos de otro programa y no una copia de un cuaderno
 faults-file-not-a-backup = «{ $name }» no es una copia de seguridad: está dañado, o es otro tipo de archivo
+faults-file-backup-on-server = «{ $name }» es la copia de seguridad de un cuaderno entero, y aquí hay una casa de un servidor. Guarda allí, en «Archivos que entran y salen», un archivo (.tar) y trae ese
 faults-file-damaged = «{ $name }» está dañado: { $what }
 faults-file-unknown = «{ $name }» no es de los que se pueden incorporar: una tabla (.csv), líneas de JSON (.jsonl o .ndjson), un archivo (.tar) o una copia de seguridad (.sayso)
 faults-take-in-home = no es solo el de este cuaderno: el archivo trae { $homes }. Para tener en él varios hogares, para siempre, añade take_in_other_home=true

@@ -10,12 +10,14 @@ sign-in-by-mail = Por correo
 sign-in-email = Dirección de correo
 sign-in-email-hint = la de la página de tu cuenta
 sign-in-send-link = Enviar un enlace
+sign-in-send-link-to = Enviar un enlace a { $email }
 sign-in-sent-title = Mira tu correo
-sign-in-sent = Si una cuenta de aquí tiene esta dirección, una carta con un enlace está en camino. Sirve una vez, durante { $minutes ->
+sign-in-sent = Si una cuenta de aquí tiene la dirección { $email }, una carta con un enlace está en camino. Sirve una vez, durante { $minutes ->
     [one] un minuto
    *[other] { $minutes } minutos
 }.
 sign-in-nothing-came = ¿No llegó nada? Revisa la dirección y mira entre el correo no deseado.
+sign-in-another-address = Otra dirección
 sign-in-by-code = Con un código de recuperación
 sign-in-code = Código de recuperación
 sign-in-code-hint = 32 letras y cifras de tu lista impresa; cada uno sirve una vez

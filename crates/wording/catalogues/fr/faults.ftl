@@ -175,6 +175,7 @@ faults-file-no-archive = « { $name } » ne peut être lu comme archive d’un
 faults-file-newer = « { $name } » a été écrit par une version plus récente ; mets ce programme à jour
 faults-file-not-ours = « { $name } » est une base de données d’un autre programme, et non la sauvegarde d’un carnet
 faults-file-not-a-backup = « { $name } » n’est pas une sauvegarde : il est abîmé, ou d’un autre genre
+faults-file-backup-on-server = « { $name } » est la sauvegarde d’un carnet entier, et ici se trouve une maison d’un serveur. Enregistre là-bas une archive (.tar), sous « Fichiers : entrer et sortir », et apporte-la
 faults-file-damaged = « { $name } » est abîmé : { $what }
 faults-file-unknown = « { $name } » n’est pas de ceux qu’on peut prendre : un tableau (.csv), des lignes de JSON (.jsonl ou .ndjson), une archive (.tar) ou une sauvegarde (.sayso)
 faults-take-in-home = n’est pas seulement celui de ce carnet : le fichier apporte { $homes }. Pour y garder plusieurs foyers, pour toujours, ajoute take_in_other_home=true

@@ -10,12 +10,14 @@ sign-in-by-mail = Par courriel
 sign-in-email = Adresse électronique
 sign-in-email-hint = celle de la page de ton compte
 sign-in-send-link = Envoyer un lien
+sign-in-send-link-to = Envoyer un lien à { $email }
 sign-in-sent-title = Regarde ton courrier
-sign-in-sent = Si un compte d’ici a cette adresse, une lettre avec un lien est en route. Il sert une fois, pendant { $minutes ->
+sign-in-sent = Si un compte d’ici a l’adresse { $email }, une lettre avec un lien est en route. Il sert une fois, pendant { $minutes ->
     [one] { $minutes } minute
    *[other] { $minutes } minutes
 }.
 sign-in-nothing-came = Rien n’est venu ? Vérifie l’adresse et regarde parmi le courrier indésirable.
+sign-in-another-address = Une autre adresse
 sign-in-by-code = Avec un code de secours
 sign-in-code = Code de secours
 sign-in-code-hint = 32 lettres et chiffres de ta liste imprimée ; chacun sert une fois

@@ -175,6 +175,7 @@ faults-file-no-archive = “{ $name }” não pode ser lido como pacote de um ca
 faults-file-newer = “{ $name }” foi escrito por uma versão mais nova; atualize este programa
 faults-file-not-ours = “{ $name }” é um banco de dados de outro programa, e não a cópia de um caderno
 faults-file-not-a-backup = “{ $name }” não é uma cópia de segurança: está danificado, ou é outro tipo de arquivo
+faults-file-backup-on-server = “{ $name }” é a cópia de segurança de um caderno inteiro, e aqui há uma casa de um servidor. Guarde lá um pacote (.tar), em “Arquivos: trazer e guardar”, e traga esse
 faults-file-damaged = “{ $name }” está danificado: { $what }
 faults-file-unknown = “{ $name }” não é dos que se podem trazer: uma tabela (.csv), linhas de JSON (.jsonl ou .ndjson), um pacote (.tar) ou uma cópia de segurança (.sayso)
 faults-take-in-home = não é só a deste caderno: o arquivo traz { $homes }. Para ter nele várias casas, para sempre, acrescente take_in_other_home=true

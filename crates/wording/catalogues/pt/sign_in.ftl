@@ -10,12 +10,14 @@ sign-in-by-mail = Por e-mail
 sign-in-email = Endereço de e-mail
 sign-in-email-hint = o da página da sua conta
 sign-in-send-link = Enviar um link
+sign-in-send-link-to = Enviar um link para { $email }
 sign-in-sent-title = Veja o seu e-mail
-sign-in-sent = Se uma conta daqui tem este endereço, uma carta com um link está a caminho. Ele serve uma vez, durante { $minutes ->
+sign-in-sent = Se uma conta daqui tem o endereço { $email }, uma carta com um link está a caminho. Ele serve uma vez, durante { $minutes ->
     [one] { $minutes } minuto
    *[other] { $minutes } minutos
 }.
 sign-in-nothing-came = Não chegou nada? Confira o endereço e olhe no lixo eletrônico.
+sign-in-another-address = Outro endereço
 sign-in-by-code = Com um código de recuperação
 sign-in-code = Código de recuperação
 sign-in-code-hint = 32 letras e números da sua lista impressa; cada um serve uma vez

@@ -1,6 +1,7 @@
 //! From logs to tables.
 #![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic)]
 
+mod approval;
 #[path = "../../../../tests/postgres/cluster.rs"]
 mod cluster;
 mod consent;

@@ -3,7 +3,8 @@
 mod club;
 pub mod restored;
 
-use crate::args::host::{AtDatabase, Hosting};
+use crate::args::host::{AtDatabase, Hosting, PublicUrl};
+use crate::args::{WrongValue, whole};
 use crate::commands::serve::now;
 use crate::error::CliError;
 use crate::out::{note, tell};
@@ -23,10 +24,13 @@ use std::sync::{Arc, Mutex};
 use tokio::task::spawn_blocking;
 use url::Url;
 
-/// Variables that hold what should stand in no list of processes, for it may hold a password.
+/// Variables: what should stand in no list of processes, for it may hold a password, and what stands in one file with it.
 pub const DATABASE: &str = "SAYSO_DATABASE";
 const DATABASE_OWNER: &str = "SAYSO_DATABASE_OWNER";
+const PUBLIC_URL: &str = "SAYSO_PUBLIC_URL";
 const SMTP: &str = "SAYSO_SMTP";
+const MAIL_FROM: &str = "SAYSO_MAIL_FROM";
+const BACKUP_DAYS: &str = "SAYSO_BACKUP_DAYS";
 const OIDC_ISSUER: &str = "SAYSO_OIDC_ISSUER";
 const OIDC_CLIENT_ID: &str = "SAYSO_OIDC_CLIENT_ID";
 const OIDC_NAME: &str = "SAYSO_OIDC_NAME";
@@ -49,6 +53,19 @@ pub fn given(flag: Option<&String>, variable: &str) -> Option<String> {
     flag.cloned().or_else(|| std::env::var(variable).ok()).filter(|value| !value.is_empty())
 }
 
+/// What a flag says, else a variable that is set and not empty, which is read as the flag is.
+fn read<T: Clone>(
+    l: &Locale,
+    flag: Option<&T>,
+    variable: &str,
+    reads: impl Fn(&str) -> Result<T, WrongValue>,
+) -> Result<Option<T>, CliError> {
+    let Some(value) = given(None, variable).filter(|_| flag.is_none()) else { return Ok(flag.cloned()) };
+    reads(&value).map(Some).map_err(|why| {
+        CliError::said(words!(usage::wrong_value, argument = variable, value = value, wanted = why.say(l)))
+    })
+}
+
 /// The database that the flags say, else the variables. What is wrong with an address is told without it: it may hold a password.
 pub fn database(at: &AtDatabase) -> Result<Database, CliError> {
     let address = given(at.database.as_ref(), DATABASE);
@@ -68,18 +85,23 @@ struct Given {
     mail: Mail,
     provider: Option<ProviderConfig>,
     norms: Option<Arc<Release>>,
+    lifetimes: Lifetimes,
 }
 
 /// Hosts many homes until told to stop.
 pub async fn host(l: &Locale, asked: &Hosting) -> Result<(), CliError> {
-    let given = Given { mail: mail(asked)?, provider: provider(l, asked)?, norms: norms(asked)? };
+    let given = Given {
+        mail: mail(asked)?,
+        provider: provider(l, asked)?,
+        norms: norms(asked)?,
+        lifetimes: lifetimes(l, asked)?,
+    };
     if asked.demo {
         return demo(l, asked, given).await;
     }
     let database = database(&asked.at)?;
-    let Some(public_url) = asked.public_url.clone() else {
-        return Err(CliError::said(words!(usage::missing, arguments = "--public-url")));
-    };
+    let public_url = read(l, asked.public_url.as_ref(), PUBLIC_URL, str::parse::<PublicUrl>)?;
+    let public_url = public_url.ok_or_else(|| CliError::said(words!(command_host::no_public_url)))?;
     let l = *l;
     let url = public_url.0.clone();
     let opened = Arc::new(move |opened: &HostOpened| announce(&l, &url, opened));
@@ -87,7 +109,7 @@ pub async fn host(l: &Locale, asked: &Hosting) -> Result<(), CliError> {
 }
 
 fn mail(asked: &Hosting) -> Result<Mail, CliError> {
-    match (given(asked.smtp.as_ref(), SMTP), asked.mail_from.clone().filter(|from| !from.is_empty())) {
+    match (given(asked.smtp.as_ref(), SMTP), given(asked.mail_from.as_ref(), MAIL_FROM)) {
         (Some(url), Some(from)) => Ok(Mail::Smtp { url, from }),
         (None, None) => Ok(Mail::Printed),
         (Some(_), None) => Err(CliError::said(words!(command_host::smtp_alone))),
@@ -117,6 +139,13 @@ fn norms(asked: &Hosting) -> Result<Option<Arc<Release>>, CliError> {
     Ok(read.map(|read| Arc::new(read.release)))
 }
 
+/// How long things hold, with what whoever keeps the server says of its backups.
+fn lifetimes(l: &Locale, asked: &Hosting) -> Result<Lifetimes, CliError> {
+    let usual = Lifetimes::default();
+    let days = read(l, asked.backup_days.as_ref(), BACKUP_DAYS, whole)?;
+    Ok(Lifetimes { backup_days: days.map_or(usual.backup_days, |days| u32::from(days.get())), ..usual })
+}
+
 async fn serve(
     l: &Locale,
     asked: &Hosting,
@@ -126,7 +155,7 @@ async fn serve(
     opened: Arc<dyn Fn(&HostOpened) + Send + Sync>,
 ) -> Result<(), CliError> {
     let metrics_token = self::given(None, METRICS_TOKEN).map(|token| Secret::typed(&token));
-    let Given { mail, provider, norms } = given;
+    let Given { mail, provider, norms, lifetimes } = given;
     if matches!(mail, Mail::Printed) {
         tell!(l, command_host::mail_printed);
         tracing::warn!("No mail is sent: it is printed to the terminal.");
@@ -144,6 +173,7 @@ async fn serve(
         provider,
         behind_proxy: asked.behind_proxy,
         metrics_token,
+        lifetimes,
         norms,
         patience: Patience::default(),
         opened,

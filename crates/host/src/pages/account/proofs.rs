@@ -16,6 +16,7 @@ use axum::extract::{Extension, Path, State};
 use axum::http::{HeaderMap, StatusCode};
 use axum::response::{IntoResponse, Response};
 use sayso_model::{HomeId, Label};
+use sayso_people::db::KeyName;
 use sayso_people::{CeremonyId, Email, OsSecrets, Role, Secret};
 use sayso_web::Error;
 use sayso_web::device::kind_of;
@@ -62,13 +63,12 @@ pub async fn finish_passkey(
     headers: HeaderMap,
     Sent(made): Sent<Made>,
 ) -> Result<Json<Led>, Error> {
-    let label = match made.label.trim() {
-        "" => say!(&signed.locale(&headers), pairing::kind, kind = kind_of(&headers)),
-        label => label.to_owned(),
+    let name = match made.label.trim() {
+        "" => KeyName::Device(kind_of(&headers).to_owned()),
+        label => KeyName::Own(checked("label", Label::new(label))?),
     };
-    let label = checked("label", Label::new(&label))?;
     let (ceremony, now) = (made.ceremony, host.now());
-    let kept = host.people.finish_passkey(&host.passkeys, &signed.session, ceremony, &made.answer, &label, now).await;
+    let kept = host.people.finish_passkey(&host.passkeys, &signed.session, ceremony, &made.answer, &name, now).await;
     kept.map_err(told)?;
     Ok(Json(Led::to(made.to)))
 }

@@ -2,6 +2,7 @@ use super::{Shown, tidings};
 use crate::place::Place;
 use maud::{Markup, html};
 use sayso_model::{Language, Moment};
+use sayso_people::db::{KeptPasskey, KeyName};
 use sayso_people::{Lifetimes, Membership, Scope, Secret};
 use sayso_web::fields::{AGAIN, line, select, sent_again};
 use sayso_web::layout::{bare, bare_with, doors, sign_out};
@@ -78,7 +79,7 @@ fn passkeys(shown: &Shown) -> Markup {
         ul.plain.stack {
             @for key in &shown.passkeys {
                 li.card data-test="passkey" {
-                    p { strong { (key.label.as_str()) } }
+                    p { strong { (key_name(l, key)) } }
                     p.quiet {
                         @match key.used_at {
                             Some(used) => (say!(l, account::times, since = when(shown, key.made_at), used = when(shown, used)))
@@ -86,7 +87,7 @@ fn passkeys(shown: &Shown) -> Markup {
                         }
                     }
                     form method="post" action="/account/passkey/forget" {
-                        button name="credential" value=(hex(&key.credential)) { (say!(l, account::forget)) span.unseen { ": " (key.label.as_str()) } }
+                        button name="credential" value=(hex(&key.credential)) { (say!(l, account::forget)) span.unseen { ": " (key_name(l, key)) } }
                     }
                 }
             }
@@ -102,6 +103,14 @@ fn passkeys(shown: &Shown) -> Markup {
             p.caution role="alert" hidden {}
         }
         noscript { p.quiet { (say!(l, sign_in::no_script)) } }
+    }
+}
+
+/// What a passkey is called, by its owner or for its owner to know it by.
+fn key_name(l: &Locale, key: &KeptPasskey) -> String {
+    match &key.name {
+        KeyName::Own(label) => label.to_string(),
+        KeyName::Device(kind) => say!(l, pairing::kind, kind = kind.as_str()),
     }
 }
 

@@ -45,7 +45,10 @@ async fn show(State(host): State<Arc<Host>>, Path(secret): Path<String>, reads: 
             return Ok(gone(&reads));
         }
     };
-    Ok(view::invitation(&host, &reads, &Typed::default(), &secret, &invited, &place).into_response())
+    // Whom it names is likely who came; a home that lost its way in names nobody.
+    let named = place.person.as_ref().filter(|_| invited.opens_at.is_none());
+    let typed = named.map_or_else(Typed::default, |name| Typed::default().with("name", name));
+    Ok(view::invitation(&host, &reads, &typed, &secret, &invited, &place).into_response())
 }
 
 /// What became of an invitation.

@@ -213,7 +213,7 @@ pub fn fields(page: &Page, typed: &Typed) -> Markup {
         @if !named { p.quiet data-test="not-begun" { (say!(l, sharing::roles_later)) } } @else {
         (select(typed, "person", &say!(l, sharing::which_person), &say!(l, sharing::which_person_hint), &people))
         (line(typed, "new_person", &say!(l, sharing::new_person), &say!(l, sharing::new_person_hint), false))
-        fieldset {
+        fieldset .of-sitter {
             legend { (say!(l, sharing::sitter_days)) }
             (day(typed, "first", &say!(l, sharing::first_day), ""))
             (day(typed, "last", &say!(l, sharing::last_day), ""))

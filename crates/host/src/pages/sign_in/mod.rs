@@ -90,7 +90,7 @@ async fn send_link(
     let pending = host.people.ask_link(&email, before.as_ref(), &from, host.now(), &mut OsSecrets).await;
     let pending = pending.map_err(told)?;
     mailing::send(&host, pending, &to);
-    Ok(view::sent(&reads.locale, mailing::minutes(&host)).into_response())
+    Ok(view::sent(&reads, mailing::minutes(&host), typed.text("email").trim(), &to).into_response())
 }
 
 /// Mail programs open links by themselves: this does nothing but ask.

@@ -41,18 +41,7 @@ pub fn ways(reads: &Reads, typed: &Typed, to: &str, ways: &Ways<'_>) -> Markup {
             @if let Some(name) = ways.provider {
                 p { a.button.wide href=(format!("/sign-in/provider?to={}", as_field(to))) data-test="provider" { (say!(l, sign_in::provider, name = name.as_str())) } }
             }
-            h2 { (say!(l, sign_in::by_mail)) }
-            form method="post" action="/sign-in/link" .stack {
-                input type="hidden" name="to" value=(to);
-                div.field {
-                    label for="email" { (say!(l, sign_in::email)) }
-                    span.hint #email-hint { (say!(l, sign_in::email_hint)) }
-                    @if let Some(what) = typed.sentence("email") { span.wrong #email-wrong role="alert" { (what) } }
-                    input #email name="email" type="email" required maxlength="254" autocomplete="email" value=(typed.text("email"))
-                        aria-describedby="email-hint" aria-invalid=[typed.problem("email").map(|_| "true")];
-                }
-                button.wide data-test="send-link" { (say!(l, sign_in::send_link)) }
-            }
+            (by_mail(reads, typed, to))
             details open[typed.problem("code").is_some()] {
                 summary { (say!(l, sign_in::by_code)) }
                 form method="post" action="/sign-in/code" .stack {
@@ -76,13 +65,47 @@ pub fn ways(reads: &Reads, typed: &Typed, to: &str, ways: &Ways<'_>) -> Markup {
     )
 }
 
-pub fn sent(l: &Locale, minutes: u32) -> Markup {
+/// By a link to an address: to the account's own where it is known whose it is, none where it has none.
+fn by_mail(reads: &Reads, typed: &Typed, to: &str) -> Markup {
+    let l = &reads.locale;
+    let own = match &reads.signed {
+        Some(signed) if signed.account.email.is_none() => return html! {},
+        Some(signed) => signed.account.email.as_deref(),
+        None => None,
+    };
+    html! {
+        h2 { (say!(l, sign_in::by_mail)) }
+        form method="post" action="/sign-in/link" .stack {
+            input type="hidden" name="to" value=(to);
+            @if let Some(own) = own {
+                input type="hidden" name="email" value=(own);
+                button.wide data-test="send-link" { (say!(l, sign_in::send_link_to, email = own)) }
+            } @else {
+                div.field {
+                    label for="email" { (say!(l, sign_in::email)) }
+                    span.hint #email-hint { (say!(l, sign_in::email_hint)) }
+                    @if let Some(what) = typed.sentence("email") { span.wrong #email-wrong role="alert" { (what) } }
+                    input #email name="email" type="email" required maxlength="254" autocomplete="email" value=(typed.text("email"))
+                        aria-describedby="email-hint" aria-invalid=[typed.problem("email").map(|_| "true")];
+                }
+                button.wide data-test="send-link" { (say!(l, sign_in::send_link)) }
+            }
+        }
+    }
+}
+
+/// The same whether anybody has the address or not.
+pub fn sent(reads: &Reads, minutes: u32, email: &str, to: &str) -> Markup {
+    let l = &reads.locale;
+    // Whoever shows that it is them has one address.
+    let is_typed = reads.signed.is_none();
     bare(
         l,
         &say!(l, sign_in::sent_title),
         html! {
-            p { (say!(l, sign_in::sent, minutes = minutes)) }
+            p data-test="sent-to" { (say!(l, sign_in::sent, minutes = minutes, email = email)) }
             p.quiet { (say!(l, sign_in::nothing_came)) }
+            @if is_typed { p { a.button href=(format!("/sign-in?to={}", as_field(to))) data-test="another-address" { (say!(l, sign_in::another_address)) } } }
         },
     )
 }

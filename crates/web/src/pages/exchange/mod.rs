@@ -1,5 +1,6 @@
 //! Files in and out: a file is brought, looked at, and only then taken in; everything can be taken out as a file.
 
+mod columns;
 mod out;
 mod report;
 mod upload;
@@ -34,6 +35,7 @@ const FRAME: usize = 64 << 10;
 pub fn router() -> Router<AppState> {
     Router::new()
         .route("/exchange", get(show).post(bring))
+        .route(columns::COLUMNS, get(columns::show))
         .route("/exchange/archive.tar", get(out::archive))
         .route("/exchange/backup.sayso", get(out::backup))
         .route("/exchange/diary.csv", get(out::diary))

@@ -41,6 +41,8 @@ impl Upload {
             StoreError::Corrupt { path, what } if path == self.file.path() => {
                 words!(faults::file_damaged, name = name, what = what.say(l))
             }
+            // What it is is said, not only that it is not for here.
+            StoreError::OnlyInAFolder(_) => words!(faults::file_backup_on_server, name = name),
             _ => return error.into(),
         };
         Error::refused(FIELD, what)

@@ -1,3 +1,4 @@
+use super::columns::COLUMNS;
 use super::upload::{FIELD, MOST_UPLOAD};
 use crate::home_label::tail;
 use crate::page::Page;
@@ -16,7 +17,13 @@ pub fn begin(l: &Locale, page: Option<&Page>) -> Markup {
     let at = |path: &str| page.map_or_else(|| path.to_owned(), |page| page.of_home(path));
     let has_home = page.is_some();
     // A backup is of a whole database, which a home on a server is a part of.
-    let in_a_folder = page.is_some_and(|page| page.leave.is_none());
+    let on_server = page.is_some_and(|page| page.leave.is_some());
+    let hint = if on_server {
+        say!(l, exchange::file_hint_server, most = MOST_UPLOAD >> 20)
+    } else {
+        say!(l, exchange::file_hint, most = MOST_UPLOAD >> 20)
+    };
+    let kinds = if on_server { ".csv,.jsonl,.ndjson,.tar" } else { ".csv,.jsonl,.ndjson,.tar,.sayso" };
     html! {
         section #in {
             h2 { (say!(l, exchange::bring)) }
@@ -24,21 +31,21 @@ pub fn begin(l: &Locale, page: Option<&Page>) -> Markup {
             form method="post" action=(at("/exchange")) enctype="multipart/form-data" .stack {
                 div.field {
                     label for=(FIELD) { (say!(l, exchange::file)) }
-                    span.hint #file-hint { (say!(l, exchange::file_hint, most = MOST_UPLOAD >> 20)) }
-                    input type="file" id=(FIELD) name=(FIELD) accept=".csv,.jsonl,.ndjson,.tar,.sayso" aria-describedby="file-hint" required;
+                    span.hint #file-hint { (hint) }
+                    input type="file" id=(FIELD) name=(FIELD) accept=(kinds) aria-describedby="file-hint" required;
                 }
                 button.primary.wide { (say!(l, exchange::look)) }
             }
             @if has_home { details { summary { (say!(l, exchange::help_open)) } (example(l, &at("/exchange/diary.csv"))) } }
             @else { p { (say!(l, exchange::diary_first)) } }
-            @if has_home { p.quiet { (rich!(l, exchange::columns, page = html! { code { "docs/import-export.md" } })) } }
+            @if has_home { p.quiet { (columns(l)) } }
         }
         @if has_home {
             section #out {
                 h2 { (say!(l, exchange::out)) }
                 p { (say!(l, exchange::out_intro)) }
                 ul.plain {
-                    @if in_a_folder { li.line { span { strong { (say!(l, exchange::backup)) } span.hint { (say!(l, exchange::backup_hint)) } }
+                    @if !on_server { li.line { span { strong { (say!(l, exchange::backup)) } span.hint { (say!(l, exchange::backup_hint)) } }
                         a.button href="/exchange/backup.sayso" download { (say!(l, exchange::backup_save)) } } }
                     li.line { span { strong { (say!(l, exchange::archive)) } span.hint { (say!(l, exchange::archive_hint)) } }
                         a.button href=(at("/exchange/archive.tar")) download { (say!(l, exchange::archive_save)) } }
@@ -53,6 +60,12 @@ pub fn begin(l: &Locale, page: Option<&Page>) -> Markup {
             p { a.button href="/start" { (say!(l, exchange::begin_new)) } }
         }
     }
+}
+
+/// Where it is told what a table may hold.
+fn columns(l: &Locale) -> Markup {
+    let page = html! { a href=(COLUMNS) { (say!(l, exchange::columns_title)) } };
+    rich!(l, exchange::columns, page = page)
 }
 
 /// What a diary needs, by an example.
@@ -71,7 +84,7 @@ fn help(l: &Locale, columns: &[String], save: &str) -> Markup {
             h2 { (say!(l, exchange::help)) }
             p { (say!(l, exchange::help_found, columns = l.and(columns))) }
             (example(l, save))
-            p.quiet { (rich!(l, exchange::columns, page = html! { code { "docs/import-export.md" } })) }
+            p.quiet { (columns(l)) }
         }
     }
 }

@@ -105,32 +105,45 @@ fn page_name(l: &Locale, page: &str) -> String {
 async fn show(page: Page, Path(name): Path<String>) -> Result<Markup, Error> {
     let file = format!("{name}.md");
     let text = text(&file).ok_or_else(|| Error::NotFound(words!(methods::no_such_page)))?;
-    let rest = heading(&text).map_or(&*text, |heading| text.trim_start()["# ".len() + heading.len()..].trim_start());
-    let (l, english) = (&page.locale, page.locale.language == Language::En);
-    let body = html! {
+    Ok(layout(&page, Tab::None, &title(&page.locale, &name), in_english(&page.locale, &text, "")))
+}
+
+/// A page of the documentation below its own heading, whoever reads it. Its links to pages about methods, which begin with `near`,
+/// lead there.
+pub fn in_english(l: &Locale, text: &str, near: &str) -> Markup {
+    let rest = heading(text).map_or(text, |heading| text.trim_start()["# ".len() + heading.len()..].trim_start());
+    let english = l.language == Language::En;
+    html! {
         @if !english { p.quiet { (say!(l, methods::page_english)) } }
-        div.prose lang=[(!english).then_some("en")] { (PreEscaped(rendered(rest))) }
-    };
-    Ok(layout(&page, Tab::None, &title(l, &name), body))
+        div.prose lang=[(!english).then_some("en")] { (PreEscaped(rendered(rest, near))) }
+    }
+}
+
+/// Where a link of a page leads: within the page, elsewhere, or to a page about methods. None to other files of the repository.
+fn leads(to: &str, near: &str) -> Option<String> {
+    if ["#", "https://", "http://"].iter().any(|far| to.starts_with(far)) {
+        return Some(to.to_owned());
+    }
+    let name = to.strip_prefix(near)?.strip_suffix(".md")?;
+    Docs::get(&format!("{name}.md")).map(|_| format!("/methods/{name}"))
 }
 
 /// The page as HTML. Raw HTML in it is shown as text; links to other files of the repository become their names.
-fn rendered(text: &str) -> String {
+fn rendered(text: &str, near: &str) -> String {
     let mut depth = 0_usize;
     let parser = Parser::new_ext(text, Options::ENABLE_TABLES).filter_map(|event| match event {
         Event::Html(raw) | Event::InlineHtml(raw) => Some(Event::Text(raw)),
-        Event::Start(Tag::Link { ref dest_url, .. }) if dest_url.starts_with("..") || dest_url.starts_with('/') => {
-            depth += 1;
-            None
-        }
         Event::End(pulldown_cmark::TagEnd::Link) if depth > 0 => {
             depth -= 1;
             None
         }
-        Event::Start(Tag::Link { link_type, dest_url, title, id }) => {
-            let near = dest_url.strip_suffix(".md").map(|name| format!("/methods/{name}"));
-            Some(Event::Start(Tag::Link { link_type, dest_url: near.map_or(dest_url, Into::into), title, id }))
-        }
+        Event::Start(Tag::Link { link_type, dest_url, title, id }) => match leads(&dest_url, near) {
+            Some(to) => Some(Event::Start(Tag::Link { link_type, dest_url: to.into(), title, id })),
+            None => {
+                depth += 1;
+                None
+            }
+        },
         other => Some(other),
     });
     let mut out = String::new();
@@ -152,7 +165,15 @@ mod tests {
             let english = title(&Locale::ENGLISH, name.trim_end_matches(".md")).replace('’', "'");
             assert_eq!(heading(&text), Some(english.as_str()), "{name} begins with the title that the catalogue has");
         }
-        let html = rendered("a <script>x</script> b [c](likes.md) [d](../decisions/x.md)");
+        let html = rendered("a <script>x</script> b [c](likes.md) [d](../decisions/x.md) [e](no-such.md)", "");
         assert!(!html.contains("<script>") && html.contains(r#"href="/methods/likes""#) && !html.contains("decisions"));
+        assert!(!html.contains("no-such"), "{html}");
+        let html =
+            rendered("[c](methods/likes.md) [d](decisions/x.md) [e](likes.md) [f](https://example.org/)", "methods/");
+        assert!(
+            html.contains(r#"href="/methods/likes">c"#) && html.contains(r#"href="https://example.org/">f"#),
+            "{html}"
+        );
+        assert_eq!(html.matches("href").count(), 2, "{html}");
     }
 }
