@@ -2,6 +2,7 @@
 // What to offer is drawn, in rounds; a person may choose it too, which proves nothing.
 
 import { care } from "./care.js";
+import * as day from "./day.js";
 import { button, el, slots, tell, text } from "./dom.js";
 import { isDue, readyPanel } from "./due.js";
 import { CLEAR, done, drop, event, given, result, round, set, since, state, tenths, took } from "./inviting.js";
@@ -36,10 +37,17 @@ const going = (pad, s) => s.step === "waiting" || s.step === "late" || (STEPS.in
  */
 const isShown = (s, word) => !s.press && word === s.word;
 
+/**
+ * Whether there is nothing to offer: the mat stays, to answer what is pressed.
+ * @param {Pad} pad
+ * @param {InvitationMemo} s
+ */
+const nothing = (pad, s) => !going(pad, s) && !s.myself && !s.back && !round(pad) && !rounds.canDraw(pad);
+
 /** @param {Pad} pad */
 export const padsHidden = (pad) => {
   const s = state(pad);
-  return !going(pad, s) && (!s.myself || Boolean(round(pad)));
+  return !going(pad, s) && !nothing(pad, s) && (!s.myself || Boolean(round(pad)));
 };
 
 /**
@@ -54,6 +62,7 @@ export function padState(pad, word) {
     return { off: true, does: "" };
   }
   if (going(pad, s)) return { off: true, does: "" };
+  if (nothing(pad, s)) return { name: "aside", ...day.padState(pad, word) };
   if (word === s.word) return { name: "chosen", does: say("client-board-offered-this") };
   if (word === s.other && s.way === "ask_between_two") return { name: "chosen", does: say("client-board-or-this") };
   return { does: say("client-board-offer-this") };
@@ -76,6 +85,7 @@ export function tap(pad, word) {
     return isShown(s, word) && Object.keys(pad.view.pending).length === 0 ? pad.press(word, "person") : undefined;
   }
   if (going(pad, s)) return undefined;
+  if (nothing(pad, s)) return day.tap(pad, word);
   if (s.way === "ask_between_two" && s.word && s.word !== word) return set(pad, { other: word });
   return set(pad, { word, other: undefined });
 }
@@ -99,6 +109,8 @@ export function panel(pad) {
     );
   }
   if (s.myself) return setUp(pad, s);
+  const answers = nothing(pad, s) ? day.asks(pad) : undefined;
+  if (answers) return answers;
   const options = { way: drawnWay(s), wait: s.wait ?? pad.now.wait_s };
   return rounds.setUp(pad, options, [ways(pad, options.way, KINDS.slice(0, 2)), waits(pad, options.wait)], () =>
     set(pad, { myself: true }),
