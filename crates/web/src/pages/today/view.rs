@@ -213,7 +213,7 @@ fn next(page: &AnimalPage, today: &Today) -> Markup {
                     details { summary { (say!(l, today::why, sure = words_of::sure(l, advice.sure))) } (reasons(page, advice)) }
                 }
                 Next::Rest | Next::Answer { .. } | Next::Pause { .. } => {
-                    @if page.may(Capability::Record) { p { a.button.wide href=(format!("/a/{}/board", page.id)) data-test="do" { (say!(l, today::do_board)) } } }
+                    @if page.may(Capability::Record) { p { a.button.wide href=(format!("/a/{}/board#answer", page.id)) data-test="do" { (say!(l, today::do_board)) } } }
                     @if let Next::Pause { plan, .. } = next {
                         details {
                             summary { (say!(l, today::why, sure = words_of::sure(l, Sure::Little))) }
