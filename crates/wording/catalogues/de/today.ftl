@@ -24,6 +24,7 @@ today-more-words = { $count ->
     [one] Noch ein Wort: { $words }
    *[other] Noch { $count } Wörter: { $words }
 }
+today-many-more-words = Noch { $count } Wörter
 today-trend = Selbst gedrückt in den letzten acht Wochen: { $counts }
 today-evidence = Was das Drücken von „{ $word }“ sagt
 today-lately = In den letzten sieben Tagen

@@ -24,6 +24,7 @@ today-more-words = { $count ->
     [one] One more word: { $words }
    *[other] { $count } more words: { $words }
 }
+today-many-more-words = { $count } more words
 today-trend = Own presses in the last eight weeks: { $counts }
 today-evidence = What presses of “{ $word }” tell
 today-lately = In the last seven days

@@ -24,6 +24,7 @@ today-more-words = { $count ->
     [one] Una palabra más: { $words }
    *[other] { $count } palabras más: { $words }
 }
+today-many-more-words = { $count } palabras más
 today-trend = Pulsaciones propias en las últimas ocho semanas: { $counts }
 today-evidence = Qué dicen las pulsaciones de «{ $word }»
 today-lately = En los últimos siete días

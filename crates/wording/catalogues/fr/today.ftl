@@ -24,6 +24,7 @@ today-more-words = { $count ->
     [1] Encore un mot : { $words }
    *[other] Encore { $count } mots : { $words }
 }
+today-many-more-words = Encore { $count } mots
 today-trend = Appuis spontanés ces huit dernières semaines : { $counts }
 today-evidence = Ce que disent les appuis sur « { $word } »
 today-lately = Ces sept derniers jours

@@ -24,6 +24,7 @@ today-more-words = { $count ->
     [1] Mais uma palavra: { $words }
    *[other] Mais { $count } palavras: { $words }
 }
+today-many-more-words = Mais { $count } palavras
 today-trend = Apertos próprios nas últimas oito semanas: { $counts }
 today-evidence = O que dizem os apertos de “{ $word }”
 today-lately = Nos últimos sete dias
