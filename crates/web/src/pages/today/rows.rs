@@ -101,13 +101,16 @@ fn line(page: &AnimalPage, w: &WordStep, agreed: Option<&PlanLine>) -> Markup {
                 }
                 (spark(&w.trend, &trend))
                 span.step data-test="step" { (step) }
+                @if let Some(others) = never_shown(page, w).then(|| alike(page, w)).flatten() {
+                    span.why data-test="alike-first" { (say!(l, today::alike_first, others = others)) }
+                }
                 @if let Some(why) = words_of::back_because(l, &w.advice) { span.why data-test="back-because" { (why) } }
                 @if let Some(agreed) = agreed { (coach::beside(l, agreed)) }
             }
             @if !not_theirs { p { strong { (act) } } }
             @if let Some(hint) = &w.hint { p { (words_of::hint(l, name, hint)) } }
             (cautions(page, &w.advice))
-            @if let Some(alike) = alike(page, w) { p data-test="alike" { (alike) } }
+            @if let Some(others) = alike(page, w) { p data-test="alike" { (say!(l, today::alike, word = &w.word.says, others = others)) } }
             (button(page, &w.advice.act, false))
             p.quiet { (say!(l, today::why, sure = words_of::sure(l, w.advice.sure))) }
             (reasons(page, &w.advice))
@@ -140,7 +143,12 @@ fn also(page: &AnimalPage, w: &WordStep) -> Markup {
     }
 }
 
-/// The animal's other words that sound like this one, and what to do about it: it stands where the next step is chosen.
+/// Whether it was never shown: until then another word costs nothing.
+fn never_shown(page: &AnimalPage, w: &WordStep) -> bool {
+    w.stage <= Stage::Show && page.case().totals().of(w.word.word).shown.is_empty()
+}
+
+/// The animal's other words that sound like this one: they stand where the next step is chosen.
 fn alike(page: &AnimalPage, w: &WordStep) -> Option<String> {
     let (l, own) = (&page.locale, page.story.words_of(page.id));
     let others: Vec<String> = too_alike(&page.story, &w.word.says, Some(w.word.word))
@@ -148,5 +156,5 @@ fn alike(page: &AnimalPage, w: &WordStep) -> Option<String> {
         .filter(|(other, _)| own.iter().any(|o| o.word == other.word))
         .map(|(other, _)| say!(l, words::quoted, says = &other.says))
         .collect();
-    (!others.is_empty()).then(|| say!(l, today::alike, word = &w.word.says, others = l.and(&others)))
+    (!others.is_empty()).then(|| l.and(&others))
 }
