@@ -59,7 +59,8 @@ pub fn held(case: &Case<'_>) -> Option<Held> {
     })
 }
 
-/// Whether another session fits after these: after a rest, at the time of day it joins best of those left.
+/// Whether another session fits after these: after a rest, and where it clearly joins better at a time of day that is still
+/// to come, then.
 #[must_use]
 pub fn another(case: &Case<'_>, plan: &Plan, held: &Held) -> Another {
     if held.sessions >= plan.a_day {
@@ -68,7 +69,7 @@ pub fn another(case: &Case<'_>, plan: &Plan, held: &Held) -> Another {
     let (now, zone) = (case.now(), case.zone());
     let (day, rested) = (now.day(zone), held.ended.plus_seconds(REST_S));
     let at = |hour: u8| day.start(zone).plus_seconds(f64::from(hour) * 3600.0);
-    let left = plan.times.iter().find(|t| at(t.to) > rested.plus_seconds(plan.minutes * 60.0));
+    let left = plan.times.iter().find(|t| t.clearly && at(t.to) > rested.plus_seconds(plan.minutes * 60.0));
     let from = left.map_or(rested, |t| at(t.from).max(rested));
     if from <= now {
         Another::Now

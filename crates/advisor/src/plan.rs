@@ -10,6 +10,7 @@ use crate::stages::standings;
 use crate::steps::WordStep;
 use sayso_methods::learning::latency::{Wait, kaplan_meier};
 use sayso_methods::learning::stage::StageRule;
+use sayso_methods::stats::{Tail, TwoByTwo};
 use sayso_model::{Moment, Session, SessionId, Stage, WordId};
 use serde::Serialize;
 use std::collections::BTreeMap;
@@ -68,6 +69,8 @@ pub struct TimeOfDay {
     pub to: u8,
     /// Share of sessions joined.
     pub joining: Estimate,
+    /// Whether it joined clearly more often than at all other times: only then is a session kept for it.
+    pub clearly: bool,
 }
 
 /// Where a session's length comes from.
@@ -231,10 +234,25 @@ fn times(case: &Case<'_>, from: Moment) -> Vec<TimeOfDay> {
         stretch.0 += usize::from(s.joined());
         stretch.1 += 1;
     }
-    let mut times: Vec<TimeOfDay> = stretches
-        .into_iter()
-        .filter(|(_, (_, n))| *n >= TOO_EARLY)
-        .map(|(hour, (k, n))| TimeOfDay { from: hour, to: hour + 3, joining: Estimate::share(k, n) })
+    ranked(&stretches)
+}
+
+/// How sure it must be that a stretch is better than the rest before a session is kept for it, over all stretches.
+const SURE_BETTER: f64 = 0.05;
+
+/// Stretches of the day, of each the sessions joined and begun, best first.
+fn ranked(stretches: &BTreeMap<u8, (usize, usize)>) -> Vec<TimeOfDay> {
+    let enough = || stretches.iter().filter(|(_, (_, n))| *n >= TOO_EARLY);
+    let all = stretches.values().fold((0, 0), |(k, n), (joined, begun)| (k + joined, n + begun));
+    #[allow(clippy::cast_precision_loss)]
+    let each = SURE_BETTER / enough().count().max(1) as f64; // the best of many looks good by luck alone (Bonferroni)
+    let clearly = |k: usize, n: usize| {
+        let (other, begun) = (all.0 - k, all.1 - n);
+        let table = TwoByTwo([[k, n - k], [other, begun - other]].map(|row| row.map(|count| count as u64)));
+        table.fisher(Tail::Greater).is_ok_and(|test| test.p <= each)
+    };
+    let mut times: Vec<TimeOfDay> = enough()
+        .map(|(&from, &(k, n))| TimeOfDay { from, to: from + 3, joining: Estimate::share(k, n), clearly: clearly(k, n) })
         .collect();
     // Rank by the lower end: a lucky few sessions should not win.
     times.sort_by(|a, b| b.joining.low.unwrap_or(0.0).total_cmp(&a.joining.low.unwrap_or(0.0)));
@@ -245,4 +263,63 @@ fn times(case: &Case<'_>, from: Moment) -> Vec<TimeOfDay> {
 fn shown_so_far(case: &Case<'_>, step: &WordStep) -> Option<SoFar> {
     let (shown, of) = (case.totals().of(step.word.word).shown.len(), StageRule::default().min_showings as usize);
     (step.stage == Stage::Show && shown < of && !step.closing).then_some(SoFar { shown, of })
+}
+
+#[cfg(test)]
+#[allow(clippy::unwrap_used)]
+mod tests {
+    use super::*;
+
+    /// Draws that are the same in every run (Steele, Lea & Flood 2014, SplitMix64).
+    struct Draws(u64);
+
+    impl Draws {
+        fn share(&mut self) -> f64 {
+            self.0 = self.0.wrapping_add(0x9e37_79b9_7f4a_7c15);
+            let mut z = self.0;
+            z = (z ^ (z >> 30)).wrapping_mul(0xbf58_476d_1ce4_e5b9);
+            z = (z ^ (z >> 27)).wrapping_mul(0x94d0_49bb_1331_11eb);
+            f64::from(((z ^ (z >> 31)) >> 32) as u32) / f64::from(u32::MAX)
+        }
+    }
+
+    /// Sessions over four weeks at five times of day, joined with the chance that `of` gives for the hour.
+    fn month(rng: &mut Draws, of: impl Fn(u8) -> f64) -> BTreeMap<u8, (usize, usize)> {
+        let mut all = BTreeMap::new();
+        for session in 0..56_u8 {
+            let hour = 6 + 3 * (session % 5);
+            let joined = rng.share() < of(hour);
+            let stretch = all.entry(hour).or_insert((0, 0));
+            *stretch = (stretch.0 + usize::from(joined), stretch.1 + 1);
+        }
+        all
+    }
+
+    fn kept(of: impl Fn(u8) -> f64 + Copy) -> usize {
+        let mut rng = Draws(6);
+        (0..2_000).filter(|_| ranked(&month(&mut rng, of)).iter().any(|t| t.clearly)).count()
+    }
+
+    #[test]
+    fn who_joins_at_any_hour_alike_is_seldom_kept_waiting_for_one() {
+        for share in [0.3, 0.5, 0.77, 0.95] {
+            let kept = kept(|_| share);
+            assert!(kept <= 100, "{kept} of 2,000 who join {share} of sessions at every hour");
+        }
+    }
+
+    #[test]
+    fn who_joins_in_the_evening_alone_is_kept_waiting_for_it() {
+        let kept = kept(|hour| if hour == 18 { 0.95 } else { 0.3 });
+        assert!(kept > 1_800, "{kept} of 2,000");
+    }
+
+    #[test]
+    fn no_hour_is_clearly_better_than_none() {
+        let only = BTreeMap::from([(18, (20, 20))]);
+        assert!(!ranked(&only)[0].clearly);
+        let few = BTreeMap::from([(9, (0, 20)), (18, (4, 4))]);
+        assert_eq!(ranked(&few).len(), 1, "four sessions are too few");
+        assert!(!ranked(&few)[0].clearly);
+    }
 }

@@ -21,7 +21,7 @@ import { strip } from "./swaps.js";
 import { whose } from "./whose.js";
 import { clock, minutes, number, say, timeSeconds } from "./say.js";
 
-/** @import { EndReason, Mode, Panel, Stop, View } from "../../client-checks/client" */
+/** @import { Child, EndReason, Mode, Panel, Stop, View } from "../../client-checks/client" */
 
 /** @type {Record<string, Mode>} */
 const MODES = { showing, invitation, day, catch: caught };
@@ -98,15 +98,17 @@ function draw() {
 function asked(now) {
   const panel = now.panel(pad);
   // What stopped swaps is put away first: two things to put away at once ask which.
-  const over = pad.view.session || at("swaps").classList.contains("laid") ? undefined : sum(pad);
-  const above = [first(pad, now === showing), over].filter((part) => part !== undefined);
+  const over = pad.view.session || at("swaps").classList.contains("caution") ? undefined : sum(pad);
+  const lesson = first(pad, now === showing);
+  const above = [lesson, over].filter((part) => part !== undefined);
   if (above.length === 0) return panel;
+  // What warns stands above them, that of batteries too: a lesson has many lines, and what is below the fold is not read.
+  const warns = (/** @type {Child} */ part) =>
+    part instanceof Element && part.matches(lesson ? ".caution, [data-warns]" : ".caution");
   const build = () => {
-    const asks = panel.build();
-    // What warns stands above it.
-    const warns = asks.findIndex((part) => part instanceof Element && part.matches(".caution"));
-    const question = asks.splice(0, pad.view.session ? 1 : warns + 1);
-    return [...question, ...above.flatMap((part) => part.build()), ...asks];
+    const asks = panel.build().filter(Boolean);
+    const question = pad.view.session ? asks.slice(0, 1) : asks.filter(warns);
+    return [...question, ...above.flatMap((part) => part.build()), ...asks.filter((part) => !question.includes(part))];
   };
   return { ...panel, key: [...above, panel].map((part) => part.key).join("-"), build };
 }
@@ -240,13 +242,16 @@ function drawSwaps() {
   const box = at("swaps");
   // What stops the session comes first; that swaps were stopped with it is read after it.
   const now = pad.view.stop ? undefined : strip(pad, mode() === "day", () => showing.signs(pad));
-  const key = now?.key ?? "";
+  const { session } = pad.view;
+  const key = now ? `${now.key}-${session}` : "";
   if (box.dataset.key === key) return;
+  const vibrates = now?.alert && !box.dataset.key?.startsWith(now.key);
   box.dataset.key = key;
   box.hidden = !now;
-  // What comes up in the middle of a session lies over the page: no pad may move under a thumb.
-  for (const name of ["caution", "laid"]) box.classList.toggle(name, Boolean(now?.alert));
-  if (now?.alert) navigator.vibrate?.([120, 60, 120]);
+  box.classList.toggle("caution", Boolean(now?.alert));
+  // What comes up in the middle of a session lies over the page: no pad may move under a thumb. Else it covers nothing.
+  box.classList.toggle("laid", Boolean(now?.alert) && session !== undefined);
+  if (vibrates) navigator.vibrate?.([120, 60, 120]);
   box.replaceChildren(...(now?.build() ?? []).filter(Boolean));
 }
 
@@ -349,10 +354,21 @@ function wire() {
   measure = fit(root);
 }
 
+/** Where Today sends a person to answer, the Board opens for that. */
+const TO_ANSWER = "#answer";
+
+/** Opens what the address asks for, once: a page that is loaded again keeps what was chosen since. */
+async function openAsAsked() {
+  if (location.hash !== TO_ANSWER) return;
+  history.replaceState(null, "", location.pathname + location.search);
+  await pad.setMemo({ mode: "day" });
+}
+
 async function main() {
   wire();
   try {
     await pad.begin();
+    await openAsAsked();
     await begin();
   } catch (error) {
     pad.broken = say("client-board-cannot-keep", { why: nameOf(error) });

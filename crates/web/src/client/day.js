@@ -2,11 +2,11 @@
 
 import { care } from "./care.js";
 import { button, el, openSheet, slots, tell } from "./dom.js";
-import { pressedAgain, thenPanel } from "./showing.js";
+import { givePanel, pressedAgain, thenPanel } from "./showing.js";
 import * as swaps from "./swaps.js";
 import { say } from "./say.js";
 
-/** @import { Answer, Pad, Then, Told } from "../../client-checks/client" */
+/** @import { Answer, Pad, Panel, Then, Told } from "../../client-checks/client" */
 
 const WAITING_MS = 120_000;
 
@@ -38,8 +38,12 @@ function waiting(pad) {
     .at(-1);
 }
 
-/** @param {Pad} pad */
-export function panel(pad) {
+/**
+ * What is asked of a press and its answer; undefined where nothing is.
+ * @param {Pad} pad
+ * @returns {Panel | undefined}
+ */
+export function asks(pad) {
   const press = waiting(pad);
   if (press) return swaps.panel(pad, press) ?? answerPanel(pad, press);
   const last = pad.view.last;
@@ -51,17 +55,23 @@ export function panel(pad) {
   ) {
     return afterNo(pad, last);
   }
-  return (
-    thenPanel(pad, 60_000) ?? {
-      key: "day",
-      build: () => [
-        tell(el("p", { class: "quiet" }, say("client-board-tap-pressed", { name: pad.now.name }))),
-        care(pad, undefined),
-        slots({}),
-      ],
-    }
-  );
+  // What was shown and not given before is still there to be given.
+  return thenPanel(pad, 60_000) ?? givePanel(pad);
 }
+
+/**
+ * @param {Pad} pad
+ * @returns {Panel}
+ */
+export const panel = (pad) =>
+  asks(pad) ?? {
+    key: "day",
+    build: () => [
+      tell(el("p", { class: "quiet" }, say("client-board-tap-pressed", { name: pad.now.name }))),
+      care(pad, undefined),
+      slots({}),
+    ],
+  };
 
 /**
  * @param {Pad} pad

@@ -121,7 +121,12 @@ export function sum(pad) {
         own.length > 0 && el("p", {}, say("client-board-sum-pressed", { name, list: own.join(", ") })),
         Object.keys(s.invited).length > 0 && el("p", {}, say("client-board-sum-invited", { list: list(s.invited) })),
         s.presses > 0 && el("p", {}, say("client-board-sum-given", { given: s.given, all: s.presses })),
-        s.waiting.length > 0 && el("p", {}, say("client-board-sum-waiting")),
+        s.waiting.length > 0 &&
+          el(
+            "p",
+            { "data-test": "sum-waiting" },
+            say("client-board-sum-waiting", { list: s.waiting.map((e) => pad.says(e.body.word)).join(", ") }),
+          ),
         button(say("client-board-put-away"), "summary-seen", () => pad.setMemo({ seen: session })),
       ),
     ],

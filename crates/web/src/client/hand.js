@@ -4,9 +4,13 @@ const TWICE_MS = 350; // a second touch this soon at the same spot is a tremble,
 const NEAR_PX = 24;
 const LEAST_ROOM_REM = 28; // in letters this large, or a screen this low, dock and mat do not both fit
 const LEAST_PLACE_PX = 44; // what a thumb needs
+const LEAST_PLACE_REM = 2.75; // what letters need
 const GAP_PX = 4;
 const DOCK_EDGE_PX = 2;
 const LEAST_ASKED_PX = 140; // what is asked and its two rows of answers
+
+/** The height of a letter, as the reader chose it. */
+const letterPx = () => parseFloat(getComputedStyle(document.documentElement).fontSize);
 
 /**
  * Lets no second touch through that comes too soon after the first, also where another button has come under the finger.
@@ -35,19 +39,49 @@ export function once(root) {
 }
 
 /**
- * The least height the mat can have: its rows, each as high as a thumb needs.
+ * The least height the mat can have: its rows, each as high as a thumb and the letters need.
  * @param {HTMLElement | null} mat
  */
 function least(mat) {
   if (!mat || mat.hidden) return 0;
-  const grids = [...mat.children].filter((g) => /** @type {HTMLElement} */ (g).offsetHeight > 0);
+  const place = Math.max(LEAST_PLACE_PX, LEAST_PLACE_REM * letterPx());
+  const beside = getComputedStyle(mat).flexDirection === "row"; // the way back beside an open zone
+  const grids = [...mat.children].filter(
+    (g) => /** @type {HTMLElement} */ (g).offsetHeight > 0 && !(beside && g.matches(".pinned")),
+  );
   const heights = grids.map((g) => {
-    if (g.matches(".pinned")) return /** @type {HTMLElement} */ (g).offsetHeight;
+    if (!g.matches(".pads, .zones")) return /** @type {HTMLElement} */ (g).offsetHeight;
     const columns = getComputedStyle(g).gridTemplateColumns.split(" ").length;
     const places = [...g.children].filter((p) => /** @type {HTMLElement} */ (p).offsetWidth > 0).length;
-    return Math.ceil(places / columns) * (LEAST_PLACE_PX + GAP_PX) - GAP_PX;
+    return Math.ceil(places / columns) * (place + GAP_PX) - GAP_PX;
   });
   return heights.reduce((sum, h) => sum + h, 0) + GAP_PX * Math.max(0, heights.length - 1);
+}
+
+/**
+ * Holds the mat as high as it was when the session began, or the screen was turned: no pad moves or grows under a thumb,
+ * whatever is asked or opened.
+ * @param {HTMLElement} mat
+ * @returns {(now: boolean) => number} how high it is held, 0 where it is not
+ */
+function holding(mat) {
+  let screen = "";
+  let high = 0;
+  return (now) => {
+    const at = `${innerWidth} ${innerHeight} ${letterPx()}`;
+    if (!now || at !== screen) {
+      mat.classList.remove("held");
+      high = 0;
+    }
+    if (!now || mat.hidden) return high;
+    if (high === 0) {
+      high = mat.offsetHeight;
+      screen = at;
+      mat.style.setProperty("--held", `${high}px`);
+      mat.classList.add("held");
+    }
+    return high;
+  };
 }
 
 /**
@@ -65,27 +99,35 @@ export function fit(root) {
   const bar = document.querySelector("nav.thumb");
   /** @type {HTMLElement | null} */
   const top = document.querySelector("header.top");
+  const hold = mat ? holding(mat) : () => 0;
   const measure = () => {
     const { style, classList } = document.documentElement;
     // As tall as the tabs are in as many lines as they take: what follows from it must not change it.
     classList.remove("lean");
     const whole = window.innerHeight - (bar?.offsetHeight ?? 0) - (top?.offsetHeight ?? 0);
-    const letter = parseFloat(getComputedStyle(document.documentElement).fontSize);
-    const flows = whole < LEAST_ROOM_REM * letter;
+    const flows = whole < LEAST_ROOM_REM * letterPx();
     root.classList.toggle("flows", flows);
+    const laid = part("[data-part=pads]");
+    root.classList.toggle("sideways", flows && laid !== null && laid.scrollWidth > laid.clientWidth + 1);
     // Then the head of the page scrolls away and the tabs keep one line: what is left is for pads and controls.
     classList.toggle("lean", flows);
     const heights = { bar: bar?.offsetHeight ?? 0, top: flows ? 0 : (top?.offsetHeight ?? 0) };
     const room = window.innerHeight - heights.bar - heights.top;
     const taken = others.map((o) => part(o)?.offsetHeight ?? 0).filter((h) => h > 0);
-    const left = room - taken.reduce((sum, h) => sum + h + GAP_PX, 0) - least(mat) - GAP_PX - DOCK_EDGE_PX;
-    style.setProperty("--asked-most", `${Math.floor(left)}px`);
+    const free = room - taken.reduce((sum, h) => sum + h + GAP_PX, 0) - GAP_PX - DOCK_EDGE_PX;
+    const left = free - least(mat);
+    const beside = dock !== null && getComputedStyle(dock).position === "static"; // a wide screen has the mat beside it
+    /** @param {number} px */
+    const give = (px) => style.setProperty("--asked-most", `${Math.floor(px)}px`);
+    give(left);
     // Where even so not all rows fit, the mat scrolls in its own place, and none lies under the dock.
-    root.classList.toggle("crowded", left < LEAST_ASKED_PX && !root.classList.contains("flows"));
+    const crowded = left < LEAST_ASKED_PX && !flows;
+    root.classList.toggle("crowded", crowded);
+    const held = hold(root.dataset.state === "session" && !flows && !crowded && !beside);
+    if (held > 0) give(mat?.hidden ? left : Math.min(left, free - held));
     // What stops a session lies over the mat, between the line with Undo and what is asked: all that is still needed stays
     // in reach.
     const line = part(".status")?.offsetHeight ?? 0;
-    const beside = dock !== null && getComputedStyle(dock).position === "static"; // a wide screen has the mat beside it
     const from = heights.top + (beside ? 0 : line) + GAP_PX;
     const to = window.innerHeight - heights.bar - (beside ? 0 : (dock?.offsetHeight ?? 0)) - GAP_PX;
     style.setProperty("--over-from", `${from}px`);

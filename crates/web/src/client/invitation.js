@@ -2,9 +2,11 @@
 // What to offer is drawn, in rounds; a person may choose it too, which proves nothing.
 
 import { care } from "./care.js";
+import * as day from "./day.js";
 import { button, el, slots, tell, text } from "./dom.js";
 import { isDue, readyPanel } from "./due.js";
 import { CLEAR, done, drop, event, given, result, round, set, since, state, tenths, took } from "./inviting.js";
+import { KINDS, waits, ways } from "./offering.js";
 import * as rounds from "./round.js";
 import { padState as showState } from "./showing.js";
 import { restUntil } from "./rest.js";
@@ -12,14 +14,6 @@ import { number, say, weekdayTime } from "./say.js";
 import { atEase } from "./starting.js";
 
 /** @import { Going, InvitationMemo, OpenRound, Pad, Way } from "../../client-checks/client" */
-
-/** @type {[Way, "client-board-way-view" | "client-board-way-point" | "client-board-way-two"][]} */
-const KINDS = [
-  ["offer_in_view", "client-board-way-view"],
-  ["ask_and_point", "client-board-way-point"],
-  ["ask_between_two", "client-board-way-two"],
-];
-const WAITS = [3, 5, 8, 10, 15, 20, 30];
 
 /** @type {(string | undefined)[]} */
 const STEPS = ["waiting", "late", "after", "shown", "left"];
@@ -36,10 +30,17 @@ const going = (pad, s) => s.step === "waiting" || s.step === "late" || (STEPS.in
  */
 const isShown = (s, word) => !s.press && word === s.word;
 
+/**
+ * Whether there is nothing to offer: the mat stays, to answer what is pressed.
+ * @param {Pad} pad
+ * @param {InvitationMemo} s
+ */
+const nothing = (pad, s) => !going(pad, s) && !s.myself && !s.back && !round(pad) && !rounds.canDraw(pad);
+
 /** @param {Pad} pad */
 export const padsHidden = (pad) => {
   const s = state(pad);
-  return !going(pad, s) && (!s.myself || Boolean(round(pad)));
+  return !going(pad, s) && !nothing(pad, s) && (!s.myself || Boolean(round(pad)));
 };
 
 /**
@@ -54,6 +55,7 @@ export function padState(pad, word) {
     return { off: true, does: "" };
   }
   if (going(pad, s)) return { off: true, does: "" };
+  if (nothing(pad, s)) return { name: "aside", ...day.padState(pad, word) };
   if (word === s.word) return { name: "chosen", does: say("client-board-offered-this") };
   if (word === s.other && s.way === "ask_between_two") return { name: "chosen", does: say("client-board-or-this") };
   return { does: say("client-board-offer-this") };
@@ -76,6 +78,7 @@ export function tap(pad, word) {
     return isShown(s, word) && Object.keys(pad.view.pending).length === 0 ? pad.press(word, "person") : undefined;
   }
   if (going(pad, s)) return undefined;
+  if (nothing(pad, s)) return day.tap(pad, word);
   if (s.way === "ask_between_two" && s.word && s.word !== word) return set(pad, { other: word });
   return set(pad, { word, other: undefined });
 }
@@ -99,6 +102,8 @@ export function panel(pad) {
     );
   }
   if (s.myself) return setUp(pad, s);
+  const answers = nothing(pad, s) ? day.asks(pad) : undefined;
+  if (answers) return answers;
   const options = { way: drawnWay(s), wait: s.wait ?? pad.now.wait_s };
   return rounds.setUp(pad, options, [ways(pad, options.way, KINDS.slice(0, 2)), waits(pad, options.wait)], () =>
     set(pad, { myself: true }),
@@ -130,45 +135,6 @@ const offered = (pad, open) => {
     call: { round: open.round, number: open.next },
   });
 };
-
-/**
- * @param {Pad} pad
- * @param {Way} way
- * @param {typeof KINDS} kinds
- */
-const ways = (pad, way, kinds) =>
-  el(
-    "div",
-    { class: kinds.length === 2 ? "row even" : "then three" },
-    ...kinds.map(([k, t]) =>
-      button(say(t), `way-${k}`, () => set(pad, { way: k }), { "aria-pressed": String(way === k) }),
-    ),
-  );
-
-/**
- * @param {Pad} pad
- * @param {number} wait
- */
-const waits = (pad, wait) =>
-  el(
-    "label",
-    { class: "inline" },
-    `${say("client-board-wait")} `,
-    el(
-      "select",
-      {
-        "data-test": "wait",
-        onchange: (/** @type {{ target: HTMLSelectElement }} */ e) => set(pad, { wait: Number(e.target.value) }),
-      },
-      ...WAITS.map((w) =>
-        el(
-          "option",
-          { value: String(w), selected: w === wait },
-          say(w === pad.now.wait_s ? "client-board-wait-usual" : "client-board-wait-seconds", { n: w }),
-        ),
-      ),
-    ),
-  );
 
 /**
  * @param {Pad} pad

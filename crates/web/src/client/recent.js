@@ -1,7 +1,7 @@
 // The last taps of this device, to be taken back or put right on the spot.
 
 import { button, el, find, openSheet } from "./dom.js";
-import { chooseWord } from "./showing.js";
+import { chooseWord } from "./choose.js";
 import { number, say, timeSeconds } from "./say.js";
 import * as words from "./words.js";
 

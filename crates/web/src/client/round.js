@@ -64,6 +64,13 @@ function notToHand(pad, word) {
   return pieces !== undefined && pieces < CALLS ? say("client-board-too-few", { n: pieces }) : undefined;
 }
 
+/**
+ * Whether a round can be drawn now: of one word alone nothing is drawn, and on a day of rest nothing is invited.
+ * @param {Pad} pad
+ */
+export const canDraw = (pad) =>
+  !restUntil(pad) && pad.words.filter((w) => !w.closing && w.may_invite && !notToHand(pad, w)).length > 1;
+
 /** Letters of a word that leave room for three beside each other on a phone. */
 const SHORT = 7;
 

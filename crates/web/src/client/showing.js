@@ -1,6 +1,7 @@
 // A showing session: press, say, give. The animal may come, look, press or go; all of it is noted, nothing is asked.
 
 import { care } from "./care.js";
+import { chooseWord } from "./choose.js";
 import { button, el, openSheet, slots, tell } from "./dom.js";
 import { due, isDue, ready } from "./due.js";
 import { closing, end } from "./ending.js";
@@ -10,7 +11,7 @@ import { before, startPanel } from "./starting.js";
 import { withSign } from "./swaps.js";
 import { minutes, number, say } from "./say.js";
 
-/** @import { Child, Pad, Panel, SignLevel, Stop, Then, Told } from "../../client-checks/client" */
+/** @import { Pad, Panel, SignLevel, Stop, Then, Told } from "../../client-checks/client" */
 
 /**
  * A press waiting for its delivery makes the pad the place to note that.
@@ -120,7 +121,7 @@ export const stopSaid = (pad, stop) =>
  * @param {Pad} pad
  * @returns {Panel | undefined}
  */
-function givePanel(pad) {
+export function givePanel(pad) {
   const press = Object.values(pad.view.pending)
     .sort((a, b) => Date.parse(a.happened_at) - Date.parse(b.happened_at))
     .at(-1);
@@ -206,34 +207,6 @@ export function pressedAgain(pad, delivery) {
     await pad.amend(delivery, { then: "pressed_again", then_word: word });
     await pad.press(word, "animal");
   });
-}
-
-/**
- * A sheet with all words.
- * @param {Pad} pad
- * @param {string} title
- * @param {(word: string) => void} chosen
- * @param {(close: () => void) => Child[]} [extra]
- */
-export function chooseWord(pad, title, chosen, extra = () => []) {
-  openSheet(title, (close) => [
-    ...extra(close),
-    el(
-      "div",
-      { class: "pads small" },
-      ...pad.now.words.map((w) =>
-        button(
-          w.says,
-          `choose-${w.says}`,
-          () => {
-            close();
-            chosen(w.id);
-          },
-          { class: "pad" },
-        ),
-      ),
-    ),
-  ]);
 }
 
 /**

@@ -30,15 +30,21 @@ export function before(pad, word) {
         },
         { class: "wide", ...props },
       );
+    // On a day on which Today has it answered alone, that is what a tap is most likely to mean.
+    const answers = Boolean(pad.now.pause) || restUntil(pad) !== undefined;
+    const primary = (/** @type {boolean} */ is) => (is ? { class: "primary wide" } : {});
+    const shows =
+      !restUntil(pad) &&
+      choice(say("client-board-start-with"), "before-start", () => start(pad, undefined, word), primary(!answers));
+    const pressed = choice(
+      say("client-board-animal-pressed", { name: pad.now.name }),
+      "before-pressed",
+      () => pad.press(word, "animal"),
+      primary(answers),
+    );
     return [
       el("p", { class: "quiet" }, say("client-board-no-session")),
-      !restUntil(pad) &&
-        choice(say("client-board-start-with"), "before-start", () => start(pad, undefined, word), {
-          class: "primary wide",
-        }),
-      choice(say("client-board-animal-pressed", { name: pad.now.name }), "before-pressed", () =>
-        pad.press(word, "animal"),
-      ),
+      ...(answers ? [pressed, shows] : [shows, pressed]),
     ];
   });
 }
@@ -104,7 +110,7 @@ export function startPanel(pad, asks) {
         !asks &&
           el(
             "p",
-            { class: "quiet small" },
+            { class: "quiet small", "data-warns": "battery" },
             say("client-board-watch-chewing", { battery: pad.now.battery, name: pad.now.name }),
           ),
         !pause && pad.now.words.length > 0 && el("label", { class: "inline" }, `${say("client-board-room")} `, room),

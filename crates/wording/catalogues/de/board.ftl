@@ -35,3 +35,4 @@ board-never = { $food }: nie geben. { $why }. Schon gefressen? Ruf jetzt in der 
 board-safe = Sicher am Brett
 board-no-words = Noch keine Wörter. { $link }.
 board-choose-words = Erste Wörter wählen
+board-goes-on = Rechts geht das Brett weiter: wischen.

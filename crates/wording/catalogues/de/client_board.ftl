@@ -123,7 +123,7 @@ client-board-stumbled = { $times } ({ $n ->
        *[other] { $n } davon nach Versehen
     })
 client-board-sum-given = Gegeben: { $given } von { $all }.
-client-board-sum-waiting = Noch nicht gegeben; es geht noch:
+client-board-sum-waiting = Noch nicht gegeben: { $list }.
 client-board-put-away = Weglegen
 client-board-it-pressed = { $name } drückte
 client-board-tap-pressed = Tippe auf das Wort, das { $name } gedrückt hat.

@@ -36,3 +36,4 @@ board-never = { $food }: never give it. { $why }. Eaten already? Call a veterina
 board-safe = Safe at the board
 board-no-words = No words yet. { $link }.
 board-choose-words = Choose first words
+board-goes-on = More of the board lies to the right: swipe it.

@@ -124,7 +124,7 @@ client-board-stumbled = { $times } ({ $n ->
        *[other] { $n } looked like a stumble
     })
 client-board-sum-given = Given: { $given } of { $all }.
-client-board-sum-waiting = Not given yet; it may still be given:
+client-board-sum-waiting = Not given yet: { $list }.
 client-board-put-away = Put away
 client-board-it-pressed = { $name } pressed
 client-board-tap-pressed = Tap the word { $name } pressed.

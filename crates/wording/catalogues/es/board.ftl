@@ -35,3 +35,4 @@ board-never = { $food }: no lo des nunca. { $why }. ¿Ya se lo ha comido? Llama 
 board-safe = Seguridad en el tablero
 board-no-words = Aún no hay palabras. { $link }.
 board-choose-words = Elegir las primeras palabras
+board-goes-on = El tablero sigue a la derecha: deslízalo.

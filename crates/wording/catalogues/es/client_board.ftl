@@ -130,7 +130,7 @@ client-board-stumbled = { $times } ({ $n ->
        *[other] { $n } como un tropiezo
     })
 client-board-sum-given = Dado: { $given } de { $all }.
-client-board-sum-waiting = Aún sin dar; todavía se puede dar:
+client-board-sum-waiting = Aún sin dar: { $list }.
 client-board-put-away = Cerrar
 client-board-it-pressed = { $name } pulsó
 client-board-tap-pressed = Toca la palabra que pulsó { $name }.

@@ -35,3 +35,4 @@ board-never = { $food } : n’en donne jamais. { $why }. Déjà mangé ? Appe
 board-safe = En sécurité au tableau
 board-no-words = Pas encore de mots. { $link }.
 board-choose-words = Choisir les premiers mots
+board-goes-on = Le tableau continue à droite : faites-le glisser.

@@ -126,7 +126,7 @@ client-board-stumbled = { $times } ({ $n ->
        *[other] dont { $n } comme un faux pas
     })
 client-board-sum-given = Donné : { $given } sur { $all }.
-client-board-sum-waiting = Pas encore donné ; c’est encore possible :
+client-board-sum-waiting = Pas encore donné : { $list }.
 client-board-put-away = Ranger
 client-board-it-pressed = { $name } a appuyé
 client-board-tap-pressed = Touche le mot sur lequel { $name } a appuyé.

@@ -130,7 +130,7 @@ client-board-stumbled = { $times } ({ $n ->
        *[other] { $n } como um tropeço
     })
 client-board-sum-given = Dado: { $given } de { $all }.
-client-board-sum-waiting = Ainda não dado; ainda pode ser:
+client-board-sum-waiting = Ainda não dado: { $list }.
 client-board-put-away = Fechar
 client-board-it-pressed = { $name } apertou
 client-board-tap-pressed = Toque na palavra que { $name } apertou.

@@ -6,6 +6,8 @@ use std::collections::BTreeSet;
 
 /// More places a row than this are too narrow for a thumb on a phone.
 const WIDE: usize = 6;
+/// More places a row than this are beside each other on no phone in large letters.
+const LARGE: usize = 3;
 /// More rows than this are too low for a thumb on a phone.
 const HIGH: usize = 7;
 /// More rows than this are too low for a thumb on a low phone, where what is asked takes most of the screen.
@@ -50,6 +52,12 @@ impl Mat {
     #[must_use]
     pub const fn by_zones(&self) -> bool {
         self.columns > WIDE || self.rows > HIGH
+    }
+
+    /// Whether it is wider than a phone in large letters, where three places and the begin of a fourth are seen.
+    #[must_use]
+    pub const fn goes_on_in_large_letters(&self) -> bool {
+        self.columns > LARGE
     }
 
     /// Lays `words` (in the order for those without a place) as `layout` says. Rows and columns beyond the last word are

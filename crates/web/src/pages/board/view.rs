@@ -107,23 +107,28 @@ fn figures(locale: &Locale) -> Markup {
     }
 }
 
-/// The mat; on a phone that it does not fit, the zones come first, and planned words and the closing word stay above.
+/// The mat; on a phone that it does not fit, the zones come first, and planned words and the closing word stay above. So they do
+/// in large letters, in which it goes on sideways.
 fn pads(page: &AnimalPage, now: &Now, mat: &Mat) -> Markup {
     let locale = &page.locale;
     let of = |id: WordId| now.words.iter().find(|w| w.id == id);
     let planned = |id: WordId| now.plan.iter().any(|p| p.word == id);
     let zones = mat.zone_columns * mat.zone_rows;
+    let zoned = mat.by_zones() || mat.by_zones_if_low();
     let written = page.story.board().and_then(|board| board.language).unwrap_or(locale.language);
     html! {
         div.board-place .many[mat.by_zones()] .low-many[mat.by_zones_if_low()] data-part="mat" data-zone-width=(mat.zone_width) data-columns=(mat.columns) {
             @if now.words.is_empty() {
                 p data-test="no-words" { (rich!(locale, board::no_words, link = html! { a href=(Tab::Words.href(Some(page.id))) { (say!(locale, board::choose_words)) } })) }
             }
-            @if mat.by_zones() || mat.by_zones_if_low() {
+            @if zoned || mat.goes_on_in_large_letters() {
                 div.pinned {
-                    button.whole type="button" data-part="whole" data-test="whole" hidden { (say!(locale, board::whole)) }
+                    @if zoned { button.whole type="button" data-part="whole" data-test="whole" hidden { (say!(locale, board::whole)) } }
                     @for w in now.words.iter().filter(|w| planned(w.id) || w.closing) { (pad(w, "pinned", None, planned(w.id), written)) }
                 }
+                p.goes-on data-test="goes-on" { (say!(locale, board::goes_on)) }
+            }
+            @if zoned {
                 div class=(format!("zones cols-{}", mat.zone_columns)) {
                     @for zone in 0..zones {
                         @let says: Vec<String> = mat.places.iter().filter(|p| p.zone == zone).filter_map(|p| of(p.word?)).map(|w| parted(&w.says, written)).collect();
