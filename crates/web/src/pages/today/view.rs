@@ -7,7 +7,7 @@ use super::trial;
 use crate::chart::spark;
 use crate::news;
 use crate::page::AnimalPage;
-use crate::pages::learn::for_next;
+use crate::pages::learn::{for_next, for_word};
 use crate::pages::log;
 use crate::pages::others;
 use crate::pages::people::steps::{left_for_later, next as next_step, steps as set_up};
@@ -340,6 +340,7 @@ fn line(page: &AnimalPage, w: &WordStep, agreed: Option<&PlanLine>) -> Markup {
             (cautions(page, &w.advice))
             @if let Some(alike) = alike(page, w) { p data-test="alike" { (alike) } }
             (button(page, &w.advice.act, false))
+            (for_word(page, &w.advice.act))
             p.quiet { (say!(l, today::why, sure = words_of::sure(l, w.advice.sure))) }
             (reasons(page, &w.advice))
             (also(page, w))
