@@ -45,3 +45,4 @@ mod session;
 mod sounds;
 mod talking;
 mod tour;
+mod whole;

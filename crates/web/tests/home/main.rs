@@ -17,6 +17,7 @@ mod own_plan;
 mod people;
 mod pictures;
 mod recording;
+mod rehearsed;
 mod sheets;
 #[path = "../../../listen/tests/common/mod.rs"]
 mod sounds;

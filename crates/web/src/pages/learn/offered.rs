@@ -86,7 +86,7 @@ fn linked(page: &AnimalPage, occasion: Occasion, test: &str) -> Markup {
     html! {
         @if let Some(lesson) = unread {
             @let title = lessons::title(&page.locale, lesson, Some(page.card.name.as_str()));
-            a.link.lesson href=(address::about(page, &address::lesson(&lesson.id), Some(page.id))) data-test=(test) {
+            a class=(if test == "lesson" { "link lesson" } else { "link" }) href=(address::about(page, &address::lesson(&lesson.id), Some(page.id))) data-test=(test) {
                 (say!(&page.locale, lessons::fits, title = title))
             }
         }
