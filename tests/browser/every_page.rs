@@ -3,11 +3,13 @@
 use crate::harness::{Browser, Server, animal, story};
 use crate::listen::record;
 use crate::sounds::{say, wav};
+use sayso_model::facts::lessons;
 use sayso_model::{
     AccountId, AnimalId, AssessmentId, Author, Body, CaseExpected, CaseMeasure, CaseQuestion, Event, EventId, Label,
     LikesFormat, LikesTest, Note, PersonId, PlanLine, PlanWay, PressedBy, ProbeId, ProbePlan, Proposal, ProposalAnswer,
     Proposed, Reply, RewardId, ShortNote, Sign, SignLevel, Source, TalkAbout, When, Withdrawal, WordId,
 };
+use sayso_sim::rehearsal::Exercise;
 use sayso_store::Store;
 use std::path::Path;
 use uuid::Uuid;
@@ -208,7 +210,6 @@ pub async fn every_page(browser: &Browser, server: &Server, about: &About) -> Ve
         "/sheets/kit".into(),
         "/record-kit".into(),
         "/learn".into(),
-        "/learn/showing".into(),
         "/learn/booklet".into(),
         "/rehearse".into(),
         "/rehearse/showing?character=wary&seed=5".into(),
@@ -241,5 +242,12 @@ pub async fn every_page(browser: &Browser, server: &Server, about: &About) -> Ve
         "/offline".into(),
         "/api".into(),
     ];
-    pages.into()
+    let lessons = lessons().iter().map(|lesson| format!("/learn/{}", lesson.id));
+    let exercises = Exercise::ALL.into_iter().flat_map(|exercise| {
+        let at = format!("/rehearse/{}", exercise.name());
+        // With the word named that is stuck, where one is: what was true is told then.
+        let acts = "o1.5000_s1.10500_g1.11300_s2.20000_i0.24000_n.30000_t.40000";
+        [format!("{at}?character=guards&seed=5"), format!("{at}/went?character=quick&seed=5&named=health&acts={acts}")]
+    });
+    pages.into_iter().chain(lessons).chain(exercises).collect()
 }

@@ -63,6 +63,11 @@ async fn a_lesson_is_read_answered_and_marked_with_and_without_scripts_and_offli
     browser.goto(&server.url("/learn/stuck")).await;
     browser.css("article#stuck .drawing svg").await;
     assert!(browser.page.current_url().await.unwrap().as_str().ends_with("/learn/booklet#stuck"));
+    // Rehearsing needs the notebook; what stands in its place leads to what does not.
+    browser.goto(&server.url("/rehearse")).await;
+    assert_eq!(browser.text("read-lessons").await, "Read the lessons");
+    browser.follow("[data-test=read-lessons]").await;
+    browser.css("article#stuck .drawing svg").await;
     server.restart();
 
     // None of our scripts arrives: neither from the notebook nor from what is kept.

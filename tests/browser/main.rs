@@ -52,3 +52,4 @@ mod sounds;
 mod talking;
 mod tidings;
 mod tour;
+mod whole;

@@ -3,6 +3,7 @@
 use crate::accessibility::faults_now;
 use crate::harness::{Browser, PHONE, Server, demo_dir, story};
 use crate::phone::reads;
+use crate::whole::CUT;
 use fantoccini::key::Key;
 use sayso_model::facts::lessons;
 use serde_json::{Value, json};
@@ -187,12 +188,6 @@ const COVERED: &str = "
     return at.some(([x, y]) => !b.contains(document.elementFromPoint(x, y)));
   }).map((b) => b.dataset.test);";
 
-/// What a pad says stands on it, whole.
-const CUT: &str = "
-  return [...document.querySelectorAll('#rehearse :is([data-word] .does, [data-word] .says)')]
-    .filter((s) => s.textContent && (s.getBoundingClientRect().height === 0 || s.scrollWidth > s.clientWidth + 1))
-    .map((s) => s.textContent);";
-
 #[tokio::test(flavor = "multi_thread")]
 async fn on_small_phones_every_button_of_the_stage_can_be_tapped_and_says_what_it_does() {
     let dir = demo_dir();
@@ -211,6 +206,13 @@ async fn on_small_phones_every_button_of_the_stage_can_be_tapped_and_says_what_i
             browser.tap("start").await;
             browser.css("[data-state=runs]").await;
             assert_eq!(js(&browser, COVERED).await, json!([]), "{exercise} at {size:?}");
+            assert_eq!(js(&browser, CUT).await, json!([]), "{exercise} at {size:?}");
+            if exercise == "showing" {
+                // A press of one's own waits for its thing, with its seconds.
+                browser.tap("pad-treat").await;
+                browser.css("[data-test=pad-treat][data-state=give]").await;
+                assert_eq!(js(&browser, CUT).await, json!([]), "{exercise}, pressed, at {size:?}");
+            }
             if let Some(choose) = choose {
                 browser.tap(choose).await;
                 browser.css("[data-test=pad-ball][data-state=chosen]").await;

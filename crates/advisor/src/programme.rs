@@ -41,9 +41,18 @@ pub fn week_of(course: &Programme, first: Day, day: Day) -> Option<usize> {
     (week < course.weeks.len()).then_some(week)
 }
 
-/// What was done of a week's aims, counted from 0, up to now.
+/// Which marks on lessons are seen.
+#[derive(Clone, Copy, PartialEq, Eq, Debug)]
+pub enum Marks {
+    /// All: by the home.
+    All,
+    /// Those that whoever made them shows: by its coaches.
+    Shown,
+}
+
+/// What was done of a week's aims, counted from 0, up to now, as far as these marks on lessons tell.
 #[must_use]
-pub fn doing<'a>(case: &Case<'_>, talk: &Talk<'a>, week: usize) -> Vec<Doing<'a>> {
+pub fn doing<'a>(case: &Case<'_>, talk: &Talk<'a>, week: usize, marks: Marks) -> Vec<Doing<'a>> {
     let Some((course, first)) = course(talk) else { return Vec::new() };
     let aims = course.weeks.get(week).map_or(&[][..], |week| &week.aims);
     let days = Programme::days(first, week);
@@ -52,7 +61,7 @@ pub fn doing<'a>(case: &Case<'_>, talk: &Talk<'a>, week: usize) -> Vec<Doing<'a>
             Aim::Showings { times } => (shown(case, days), usize::from(*times)),
             Aim::Invitations { times } => (invited(case, days), usize::from(*times)),
             Aim::Sessions { a_day, days: on } => (days_with(case, days, usize::from(*a_day)), usize::from(*on)),
-            Aim::Lesson { lesson } => (usize::from(read(case, lesson.as_str(), days.1)), 1),
+            Aim::Lesson { lesson } => (usize::from(read(case, lesson.as_str(), days.1, marks)), 1),
             Aim::Own { .. } => (usize::from(ticked(case, talk, week, place)), 1),
         };
         Doing { aim, done, of }
@@ -87,17 +96,16 @@ fn days_with(case: &Case<'_>, (from, upto): (Day, Day), a_day: usize) -> usize {
 }
 
 /// Whether anybody of the home has read it by the end of the week, also before the programme.
-fn read(case: &Case<'_>, lesson: &str, upto: Day) -> bool {
-    let end = upto.start(case.zone());
-    case.story()
-        .everyones::<LessonRead>()
-        .any(|r| r.part.lesson.as_str() == lesson && r.at() < end && r.at() <= case.now())
+fn read(case: &Case<'_>, lesson: &str, upto: Day, marks: Marks) -> bool {
+    let end = upto.start(case.zone()).plus_seconds(-0.001);
+    is_read(case.story(), lesson, end.min(case.now()), marks)
 }
 
-/// Whether anybody of the home has read a lesson at a moment.
+/// Whether anybody of the home has read a lesson at a moment, as far as these marks tell.
 #[must_use]
-pub fn is_read(story: &Story, lesson: &str, at: Moment) -> bool {
-    story.everyones::<LessonRead>().any(|r| r.part.lesson.as_str() == lesson && r.at() <= at)
+pub fn is_read(story: &Story, lesson: &str, at: Moment, marks: Marks) -> bool {
+    let seen = |r: &LessonRead| marks == Marks::All || r.shown;
+    story.everyones::<LessonRead>().any(|r| r.part.lesson.as_str() == lesson && r.at() <= at && seen(r.part))
 }
 
 fn ticked(case: &Case<'_>, talk: &Talk<'_>, week: usize, place: usize) -> bool {

@@ -21,8 +21,8 @@ use std::sync::OnceLock;
 /// Rewards take at most this share of the day's energy (WSAVA and AAHA recommendation, as stated in Vet Sci 2025;12:282).
 pub const MOST_REWARD_SHARE: f64 = 0.1;
 
-/// Wait before showing it yourself (common practice, no source; constant time delay of 3 to 5 s is usual in the
-/// prompting literature, e.g. Wolery et al. 1992, from memory).
+/// Wait before showing it yourself (common practice, no source; constant time delay of 3 to 5 s is usual in teaching
+/// people: two special-education pages, by what others tell).
 pub const WAIT: Seconds = Seconds::clamped(5.0);
 
 /// What a sign may tell that is not over with the day.

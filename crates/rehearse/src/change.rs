@@ -38,8 +38,15 @@ pub enum Change {
         /// Middle delay, seconds.
         delay_s: f64,
     },
-    /// Show when it is there and wants the thing.
-    WhenThere,
+    /// Show when it is there and wants the thing; invite when it is there.
+    WhenThere {
+        /// Whether that is about invitations.
+        invited: bool,
+    },
+    /// Show and give after the wait, whatever came.
+    AfterWait,
+    /// Stop, and ask a veterinarian: it is not well.
+    Vet,
     /// Leave more time between showings.
     Slower,
     /// Something else for a word that was always "not now".
@@ -53,6 +60,25 @@ pub enum Change {
         most: Thing,
         /// The word shown least.
         least: Thing,
+    },
+    /// Give a word's thing oftener: it was mostly answered otherwise, and fell.
+    GiveOftener {
+        /// The word.
+        word: Thing,
+    },
+    /// Nothing but going on to answer: a word fell whose things were used up.
+    UsedUp {
+        /// The word.
+        word: Thing,
+    },
+    /// End sooner.
+    Shorter {
+        /// Seconds at the board until it left, else until something was asked for the last time.
+        after_s: f64,
+        /// Seconds after which it grows long for this animal.
+        stays_s: f64,
+        /// Whether it left, and was asked again once it was back.
+        left: bool,
     },
     /// Show oftener.
     Oftener,
@@ -90,10 +116,15 @@ impl Change {
             Self::Wait => "wait",
             Self::Answer => "answer",
             Self::Sooner { .. } => "sooner",
-            Self::WhenThere => "when-there",
+            Self::WhenThere { .. } => "when-there",
+            Self::AfterWait => "after-wait",
+            Self::Vet => "vet",
             Self::Slower => "slower",
             Self::Instead { .. } => "instead",
             Self::Even { .. } => "even",
+            Self::GiveOftener { .. } => "give-oftener",
+            Self::UsedUp { .. } => "used-up",
+            Self::Shorter { .. } => "shorter",
             Self::Oftener => "oftener",
             Self::Longer { .. } => "longer",
             Self::MorePairs => "more-pairs",
@@ -102,6 +133,16 @@ impl Change {
             Self::Stay => "stay",
             Self::TooSoon => "too-soon",
             Self::CarryOn => "carry-on",
+        }
+    }
+
+    /// The name of why it is named, for messages.
+    #[must_use]
+    pub const fn because(&self) -> &'static str {
+        match self {
+            Self::WhenThere { invited: true } => "when-there-invited",
+            Self::Shorter { left: true, .. } => "shorter-left",
+            _ => self.name(),
         }
     }
 
@@ -117,7 +158,9 @@ impl Change {
             Self::LetChoose => Some(&conduct.held),
             Self::Answer => Some(&conduct.answered),
             Self::Sooner { .. } => Some(felt_delay(conduct)),
-            Self::WhenThere => Some(&conduct.taken),
+            Self::WhenThere { invited: true } => Some(&conduct.invited_there),
+            Self::WhenThere { invited: false } => Some(&conduct.taken),
+            Self::AfterWait => Some(&conduct.after_wait),
             Self::Slower => Some(&conduct.pace),
             Self::Give => Some(&conduct.paid),
             Self::Soften { .. }
@@ -125,6 +168,10 @@ impl Change {
             | Self::DoNotPush { .. }
             | Self::Instead { .. }
             | Self::Even { .. }
+            | Self::GiveOftener { .. }
+            | Self::UsedUp { .. }
+            | Self::Shorter { .. }
+            | Self::Vet
             | Self::Oftener
             | Self::MorePairs
             | Self::Try

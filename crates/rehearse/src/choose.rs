@@ -3,8 +3,10 @@
 use crate::change::{Change, felt_delay};
 use crate::conduct::Conduct;
 use crate::gain::{Gain, most, room};
+use crate::there::{TooLong, had_enough, too_long};
 use sayso_advisor::Estimate;
-use sayso_sim::rehearsal::{Exercise, Over, Run, Thing};
+use sayso_sim::Cause;
+use sayso_sim::rehearsal::{Does, Exercise, Over, Run, TREATS, Thing, What};
 
 /// Seconds from press to thing that are soon enough. Children's studies keep to two (see `docs/methods/rehearsal.md`).
 const SOON_S: f64 = 2.0;
@@ -16,6 +18,10 @@ const FEWEST: usize = 6;
 const FEWEST_HELD: usize = 5;
 /// Kinds of things tried with a word that does not get on, at the least.
 const FEWEST_TRIES: usize = 3;
+/// Invitations before anything is said of where the animal was, at the least.
+const FEWEST_INVITED: usize = 3;
+/// A fall of a word that is told.
+const SEEN: f64 = 0.005;
 /// Of what is given, this much is to be taken: else it was not there, or did not want it.
 const TAKEN: f64 = 0.6;
 
@@ -27,10 +33,14 @@ const DISTURBS: [Change; 3] = [Change::LetEat, Change::Wait, Change::LetChoose];
 /// The one thing to change, with what it would have brought where that can be worked out.
 #[must_use]
 pub fn change(conduct: &Conduct, run: &Run) -> Gain {
-    if let Some(felt) = felt(conduct) {
+    let (exercise, c) = (run.setup.exercise, conduct);
+    // Nothing that is done at a board mends that, and whatever else was done stands behind it.
+    if !c.is_empty() && run.setup.hides().is_some_and(|hidden| hidden.cause == Cause::Unwell) {
+        return Gain::of(Change::Vet);
+    }
+    if let Some(felt) = felt(conduct).or_else(|| long(run)) {
         return Gain::of(felt);
     }
-    let (exercise, c) = (run.setup.exercise, conduct);
     if c.is_empty() {
         return Gain::of(Change::TooSoon);
     }
@@ -39,6 +49,12 @@ pub fn change(conduct: &Conduct, run: &Run) -> Gain {
     }
     if wants_more(&c.paid) {
         return Gain::of(Change::Give);
+    }
+    if c.invited_there.n >= FEWEST_INVITED && c.invited_there.value.is_some_and(|share| share < TAKEN) {
+        return Gain::of(Change::WhenThere { invited: true });
+    }
+    if wants_more(&c.after_wait) {
+        return Gain::of(Change::AfterWait);
     }
     if let Some(most) = most(c, run, teaching(c)) {
         return most;
@@ -61,6 +77,12 @@ fn felt(c: &Conduct) -> Option<Change> {
         .or_else(|| hasty.then_some(Change::Slower))
 }
 
+/// That it grew long.
+fn long(run: &Run) -> Option<Change> {
+    let TooLong { after_s, left } = too_long(run)?;
+    Some(Change::Shorter { after_s, stays_s: run.traits.stays_s, left })
+}
+
 /// The button that was pressed most although the animal had started back from it.
 fn feared(c: &Conduct) -> Option<Change> {
     let word = Thing::ALL.into_iter().max_by_key(|word| c.frightened[word.place()])?;
@@ -78,7 +100,7 @@ fn teaching(c: &Conduct) -> Vec<Change> {
         all.push(Change::Sooner { delay_s });
     }
     if c.taken.n >= 4 && c.taken.value.is_some_and(|taken| taken < TAKEN) {
-        all.push(Change::WhenThere);
+        all.push(Change::WhenThere { invited: false });
     }
     all
 }
@@ -89,6 +111,9 @@ fn rest(c: &Conduct, run: &Run) -> Change {
     if let Some(word) = always_declined(c) {
         return Change::Instead { word };
     }
+    if let Some(word) = fell(run) {
+        return if used_up(run, word) { Change::UsedUp { word } } else { Change::GiveOftener { word } };
+    }
     if exercise == Exercise::Stuck && c.tries < FEWEST_TRIES {
         return Change::Try;
     }
@@ -96,7 +121,7 @@ fn rest(c: &Conduct, run: &Run) -> Change {
         return Change::MorePairs;
     }
     if exercise == Exercise::Showing && c.showings() < FEWEST && c.signs == 0 {
-        if run.over.1 == Over::Ended {
+        if run.over.1 == Over::Ended && !had_enough(run) {
             return Change::Longer { after_s: f64::from(run.over.0) / 1000.0 };
         }
         if room(c, run) >= 1.0 {
@@ -113,6 +138,20 @@ fn always_declined(c: &Conduct) -> Option<Thing> {
         let (no, all) = c.declined[word.place()];
         no >= 3 && no == all
     })
+}
+
+/// The word that fell most, as far as whole per cent show it.
+fn fell(run: &Run) -> Option<Thing> {
+    let (before, after) = run.understood();
+    let by = |word: &Thing| before[word.place()] - after[word.place()];
+    Thing::ALL.into_iter().filter(|word| by(word) >= SEEN).max_by(|a, b| by(a).total_cmp(&by(b)))
+}
+
+/// Whether all of a word's things that there were had been given.
+fn used_up(run: &Run, word: Thing) -> bool {
+    let given =
+        run.told.iter().filter(|t| matches!(t.what, What::Person(Does::Give(of) | Does::Instead(of)) if of == word));
+    run.setup.exercise == Exercise::Evening && word == Thing::Treat && given.count() >= TREATS
 }
 
 /// Two shown words of which one was shown more than twice as often, and twice more.

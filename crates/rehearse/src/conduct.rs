@@ -1,11 +1,12 @@
 //! How a person taught in a rehearsal: delay, pace, balance, waits, answers, leaving honoured, signs heeded.
 
+use crate::invited::{after_wait, there, waits};
 use sayso_advisor::estimate::{LEVEL, median};
 use sayso_advisor::observe::{Answered, answered_between, own_presses, showings};
 use sayso_advisor::{Estimate, Unit};
 use sayso_methods::stats::Count;
 use sayso_model::{Answer, SignLevel, Story, Then};
-use sayso_sim::rehearsal::{Does, Over, Run, Thing, Told, WAIT_S, What, Written, written_down};
+use sayso_sim::rehearsal::{Does, Over, Run, Thing, Told, What, Written, written_down};
 use std::collections::BTreeSet;
 
 /// Milliseconds after a mild sign in which nothing is to be asked.
@@ -14,7 +15,7 @@ const MILD_MS: u32 = 5_000;
 const STRONG_MS: u32 = 8_000;
 
 /// Milliseconds in which what was pressed can be given, at the least: what cut it short before that is no fault of giving.
-const GIVES_MS: u32 = 5_000;
+pub(crate) const GIVES_MS: u32 = 5_000;
 /// Milliseconds in which a press can be answered, at the least.
 const ANSWERS_MS: u32 = 3_000;
 
@@ -35,6 +36,10 @@ pub struct Conduct {
     pub paid: Estimate,
     /// Of invitations: their wait was kept.
     pub waits: Estimate,
+    /// Of invitations: made while it was at the board, or on its way there.
+    pub invited_there: Estimate,
+    /// Of waits that were over while it was there: shown and given then.
+    pub after_wait: Estimate,
     /// Of its presses: answered in any way.
     pub answered: Estimate,
     /// "Not now" with and without something else, by word, of its presses.
@@ -90,7 +95,7 @@ fn asks(told: &Told) -> bool {
 }
 
 /// Each moment at which that happened, and what was told after it.
-fn each(run: &Run, is: impl Fn(What) -> bool) -> impl Iterator<Item = (&Told, &[Told])> {
+pub(crate) fn each(run: &Run, is: impl Fn(What) -> bool) -> impl Iterator<Item = (&Told, &[Told])> {
     run.told.iter().enumerate().filter(move |(_, t)| is(t.what)).map(|(i, told)| (told, &run.told[i + 1..]))
 }
 
@@ -99,7 +104,7 @@ fn k_of(k: usize, n: usize) -> Estimate {
     if n == 0 { Estimate::unknown(Unit::Share) } else { Estimate::share(k, n) }
 }
 
-fn share(of: impl Iterator<Item = bool>) -> Estimate {
+pub(crate) fn share(of: impl Iterator<Item = bool>) -> Estimate {
     let all: Vec<bool> = of.collect();
     k_of(all.iter().filter(|k| **k).count(), all.len())
 }
@@ -130,6 +135,8 @@ pub fn conduct(run: &Run) -> Conduct {
         taken: share(shown.iter().filter_map(then).map(|then| then == Then::Took)),
         paid: paid(run),
         waits: waits(run),
+        invited_there: there(run),
+        after_wait: after_wait(run),
         answered: k_of(answered, answered + unanswered),
         declined: Thing::ALL.map(|word| {
             let no = of(word).filter_map(|a| a.delivery).filter(|d| declines(d.part.answer)).count();
@@ -220,26 +227,6 @@ fn pace(run: &Run, showings: usize) -> Estimate {
         Ok(count) if minutes > 0.0 => Estimate::with(count.rate(), count.interval(LEVEL), showings, Unit::PerMinute),
         _ => Estimate::unknown(Unit::PerMinute),
     }
-}
-
-/// Of invitations, those whose wait was kept: nothing said, shown or given until it was over, the animal pressed, or left.
-fn waits(run: &Run) -> Estimate {
-    let wait_ms = (WAIT_S * 1000.0) as u32;
-    let offers = each(run, |what| matches!(what, What::Person(Does::Offer(_))));
-    share(offers.filter_map(|(told, after)| {
-        let over_ms = told.at_ms + wait_ms;
-        let ended = after.iter().find(|t| {
-            t.at_ms >= over_ms
-                || matches!(t.what, What::Pressed(_) | What::WaitOver(_) | What::Leaves | What::Person(_))
-        })?;
-        match ended.what {
-            // Ending in the midst of a wait is no wait; stepping away is.
-            What::Person(Does::End) if ended.at_ms < over_ms => None,
-            What::Person(Does::Back) => Some(true),
-            What::Person(_) => Some(ended.at_ms >= over_ms),
-            _ => Some(true),
-        }
-    }))
 }
 
 /// Of leavings, those that were honoured: until it came back by itself nothing was asked of it.

@@ -2,7 +2,8 @@
 
 use crate::change::{Change, felt_delay};
 use crate::conduct::Conduct;
-use sayso_sim::rehearsal::{Came, Exercise, Pairing, Run, Thing, Told, What};
+use crate::there::at_board_s;
+use sayso_sim::rehearsal::{Came, Exercise, Pairing, Run, Thing};
 
 /// Seconds from press to thing, had it come soon.
 const SOON_S: f64 = 1.0;
@@ -75,7 +76,7 @@ fn gain(conduct: &Conduct, run: &Run, change: &Change) -> [f64; 4] {
             let delay_s = felt_delay(conduct).value.unwrap_or(SOON_S);
             had(run, |p| if p.came == Came::Unanswered { Pairing { came: Came::Own, delay_s, ..p } } else { p })
         }
-        Change::WhenThere => {
+        Change::WhenThere { .. } => {
             let missed = |p: Pairing| p.came == Came::Missed;
             had(run, |p| if missed(p) { Pairing { came: Came::Shown, share: p.share * TAKEN, ..p } } else { p })
         }
@@ -106,21 +107,5 @@ pub(crate) fn room(conduct: &Conduct, run: &Run) -> f64 {
     if !works || conduct.signs > 0 {
         return 0.0;
     }
-    (A_MINUTE * at_board_ms(run) / 60_000.0 - conduct.showings() as f64).max(0.0)
-}
-
-/// Milliseconds for which it was at the board.
-fn at_board_ms(run: &Run) -> f64 {
-    let mut since = None;
-    let mut all = 0;
-    for Told { at_ms, what } in run.told.iter().copied() {
-        match what {
-            What::Joined => since = since.or(Some(at_ms)),
-            What::Leaves | What::Wanders | What::Startled(_) => {
-                all += since.take().map_or(0, |since: u32| at_ms.saturating_sub(since));
-            }
-            _ => {}
-        }
-    }
-    f64::from(all + since.map_or(0, |since| run.over.0.saturating_sub(since)))
+    (A_MINUTE * at_board_s(run, run.over.0) / 60.0 - conduct.showings() as f64).max(0.0)
 }

@@ -8,7 +8,9 @@ mod choose;
 mod conduct;
 mod found;
 mod gain;
+mod invited;
 mod shared;
+mod there;
 mod truth;
 
 pub use change::Change;

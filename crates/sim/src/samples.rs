@@ -357,7 +357,7 @@ impl Names {
             }
             .into(),
             Kind::Withdrawal => Withdrawal { of, because: Some(note("tapped twice")) }.into(),
-            Kind::LessonRead => LessonRead { lesson: label("showing") }.into(),
+            Kind::LessonRead => LessonRead { lesson: label("showing"), shown: true }.into(),
             Kind::Remark => Remark { text: note("A visitor rang.\nThe dog went to the door.") }.into(),
         }
     }

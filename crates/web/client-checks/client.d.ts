@@ -468,6 +468,8 @@ export interface Moment {
   what: string;
   thing?: number;
   level?: string;
+  /** Places of two things held out: on the animal's left and on its right. */
+  pair?: [number, number];
   mine: boolean;
   says: string;
 }
@@ -494,6 +496,8 @@ export interface StandsNow {
   lit?: SinceThen;
   lies: boolean;
   holds: boolean;
+  /** Two things that are held out. */
+  pair?: [number, number];
   treats: number;
   /** Invitations so far. */
   offers: number;

@@ -418,6 +418,8 @@ export interface Messages {
   "client-rehearse-hold": {};
   "client-rehearse-instead": {};
   "client-rehearse-invited": { all: string | number; n: string | number };
+  "client-rehearse-none": {};
+  "client-rehearse-none-here": {};
   "client-rehearse-now-press": {};
   "client-rehearse-of": { most: string | number; passed: string | number };
   "client-rehearse-offer": {};

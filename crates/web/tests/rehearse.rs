@@ -109,7 +109,7 @@ async fn the_same_address_gives_the_same_rehearsal_and_the_log_stays_as_it_was()
         page.says("A simulation: real animals differ.").says(if exercise == Exercise::Likes {
             "likes, most first"
         } else {
-            "with everything a second sooner"
+            "with all as soon as can be, at most a second sooner"
         });
     }
     assert_eq!(home.state.store.revision().await.unwrap(), before, "no event was written");
@@ -305,6 +305,13 @@ fn every_kind_has_words_of_its_own_in_every_language() {
         "answer",
         "sooner",
         "when-there",
+        "when-there-invited",
+        "after-wait",
+        "vet",
+        "give-oftener",
+        "used-up",
+        "shorter",
+        "shorter-left",
         "slower",
         "instead",
         "even",
@@ -363,6 +370,8 @@ fn every_kind_has_words_of_its_own_in_every_language() {
         "held",
         "given",
         "paid",
+        "invited-there",
+        "after-wait",
         "pushes",
     ];
     let causes = ["not-wanted", "too-late", "avoided", "time-or-place", "health", "too-little"];
@@ -376,6 +385,8 @@ fn every_kind_has_words_of_its_own_in_every_language() {
         all_differ(
             changes.map(|c| say!(l, rehearse::change, change = c, name = "Zip", word = "a", least = "b")).into(),
         );
+        let because = |c| say!(l, rehearse::because, change = c, name = "Zip", word = "a", figure = "3 of 4");
+        all_differ(changes.map(because).into());
         all_differ(seen.map(|w| say!(l, rehearse::seen, what = w, name = "Zip", word = "a")).into());
         all_differ(does.map(|d| say!(l, rehearse::you, does = d, name = "Zip", word = "a")).into());
         all_differ(rows.map(|r| say!(l, rehearse::row, which = r, name = "Zip")).into());

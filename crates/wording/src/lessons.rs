@@ -1,7 +1,7 @@
 //! Lessons in words: each found by its id, about an animal by its name where that is known.
 
 use crate::catalogue::{by_id, say as say_by_id};
-use crate::{Locale, say};
+use crate::{Locale, say, signs};
 use sayso_model::facts::{self, Lesson, LessonFact};
 
 /// All that a lesson says.
@@ -13,6 +13,8 @@ pub struct Told {
     pub short: String,
     /// What to do, sentence by sentence.
     pub steps: Vec<String>,
+    /// Mild and strong signs, a species each, where it is about them.
+    pub signs: Vec<String>,
     /// What its drawing shows.
     pub drawing: String,
     /// One mistake to avoid.
@@ -76,6 +78,7 @@ pub fn told(l: &Locale, lesson: &Lesson, name: Option<&str>) -> Told {
         title: part.said("title"),
         short: part.said("short"),
         steps: (1..=lesson.steps).map(|i| part.said(&format!("do-{i}"))).collect(),
+        signs: lesson.signs.then(|| signs::levels(l)).unwrap_or_default(),
         drawing: part.said("drawing"),
         mistake: part.said("mistake"),
         care: part.said("care"),
@@ -89,7 +92,8 @@ pub fn told(l: &Locale, lesson: &Lesson, name: Option<&str>) -> Told {
 fn fact(l: &Locale, fact: &LessonFact) -> String {
     let text = by_id(l, &format!("lesson-facts-{}", fact.id)).unwrap_or_else(|| fact.fact.clone());
     let read = say!(l, lessons::read_as, read = fact.read.name());
-    say!(l, lessons::fact, fact = text, source = &fact.source, read = read)
+    let source = by_id(l, &format!("lesson-facts-source-{}", fact.id)).unwrap_or_else(|| fact.source.clone());
+    say!(l, lessons::fact, fact = text, source = source, read = read)
 }
 
 /// The animal as the lessons name it.

@@ -23,6 +23,28 @@ pub fn act(l: &Locale, sign: &SignFact) -> String {
     of_fact(l, "signs-act", &sign.act_id, &sign.act)
 }
 
+/// Signs of stress by species, the mild told apart from the strong. What was swallowed is no sign of the body.
+#[must_use]
+pub fn levels(l: &Locale) -> Vec<String> {
+    let told = |species: Species| {
+        let of = |level: &str| -> Vec<String> {
+            let stress = signs(species).into_iter().filter(|s| s.kind == "stress" && s.level == level);
+            stress.filter(|s| s.tells != Some(Tells::Swallowing)).map(|s| seen(l, s)).collect()
+        };
+        let whose = say!(l, signs::whose, species = species.name());
+        match (of("mild"), of("strong")) {
+            (_, strong) if strong.is_empty() => None,
+            (mild, strong) if mild.is_empty() => {
+                Some(say!(l, signs::only_strong, whose = whose, strong = l.apart(&strong)))
+            }
+            (mild, strong) => {
+                Some(say!(l, signs::levels, whose = whose, mild = l.apart(&mild), strong = l.apart(&strong)))
+            }
+        }
+    };
+    Species::ALL.into_iter().filter_map(told).collect()
+}
+
 /// Of each level, so many signs in a caution; all of them stand on the Board.
 const MOST: usize = 3;
 

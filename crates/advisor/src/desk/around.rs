@@ -4,7 +4,7 @@ use super::looks::watched_of;
 use super::tried::{ChangeKind, ChangeLine, DAYS, PracticeLine, Pressed, ProgrammeLine, TrialLine};
 use crate::case::Case;
 use crate::designs::{Outcome, Try, beside, outcome, trial_among};
-use crate::programme::{course, doing, is_read};
+use crate::programme::{Marks, course, doing, is_read};
 use sayso_model::talks::Talk;
 use sayso_model::{CaseQuestion, Day, DesignPlan, EventId, Fact, Press, Proposed, WordId};
 use std::collections::{BTreeMap, BTreeSet};
@@ -95,13 +95,17 @@ pub(super) fn trials(case: &Case<'_>, plans: &[Fact<'_, DesignPlan>]) -> Vec<Tri
     recent.filter_map(one).collect()
 }
 
-/// What was handed to the home to practise, out of the talk, oldest first: lessons that anybody of the home has read, and rehearsals
+/// What was handed to the home to practise, out of the talk, oldest first: lessons that somebody of the home shows as read, and rehearsals
 /// that it shared.
 pub(super) fn practices(case: &Case<'_>, talks: &[Talk<'_>]) -> Vec<PracticeLine> {
     let about = talks.iter().filter(|t| t.concerns(case.animal()));
     let one = |talk: &Talk<'_>| {
         let practice = talk.practice()?;
-        let read = practice.lessons.iter().filter(|lesson| is_read(case.story(), lesson.as_str(), case.now())).count();
+        let read = practice
+            .lessons
+            .iter()
+            .filter(|lesson| is_read(case.story(), lesson.as_str(), case.now(), Marks::Shown))
+            .count();
         let shared = talk.answers.iter().filter(|a| a.part.rehearsed.is_some()).count();
         let (proposal, by, written) = (talk.id(), talk.part.from.account, talk.event.happened_at);
         Some(PracticeLine { proposal, by, written, read: (read, practice.lessons.len()), shared })
@@ -117,7 +121,7 @@ pub(super) fn programmes(case: &Case<'_>, talks: &[Talk<'_>]) -> Vec<ProgrammeLi
     let joined = talks.iter().filter(|t| t.event.animal == Some(case.animal()) && t.standing.is_agreed());
     let one = |talk: &Talk<'_>| {
         let (course, first) = course(talk).filter(|(_, first)| today.days_since(*first) <= KEPT_DAYS)?;
-        let week = |week| doing(case, talk, week).iter().map(|d| (d.done, d.of)).collect();
+        let week = |week| doing(case, talk, week, Marks::Shown).iter().map(|d| (d.done, d.of)).collect();
         Some(ProgrammeLine {
             proposal: talk.id(),
             by: talk.part.from.account,

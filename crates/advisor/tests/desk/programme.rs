@@ -2,7 +2,7 @@
 
 use crate::kit::{Home, ago, animal, now, word};
 use sayso_advisor::Case;
-use sayso_advisor::programme::{course, doing, week_of};
+use sayso_advisor::programme::{Marks, course, doing, week_of};
 use sayso_model::talks::talks;
 use sayso_model::{Story, Zone};
 use serde_json::{Value, json};
@@ -33,7 +33,7 @@ fn stood(story: &Story, week: usize) -> Vec<(usize, usize)> {
     let case = Case::new(story, animal(), now());
     let all = talks(story, now());
     let talk = all.iter().find(|t| course(t).is_some()).unwrap();
-    doing(&case, talk, week).iter().map(|d| (d.done, d.of)).collect()
+    doing(&case, talk, week, Marks::All).iter().map(|d| (d.done, d.of)).collect()
 }
 
 #[test]

@@ -82,12 +82,13 @@ async fn an_exercise_and_lessons_are_handed_over_and_a_home_shares_figures_by_it
     // The measures and nothing more: no act, no seed, nothing of what was true.
     let written = serde_json::to_string(&rehearsed).unwrap();
     assert!(!written.contains("9000") && !written.contains("seed"), "{written}");
-    // A lesson that somebody of the home reads.
-    let read = event(house.home, LessonRead { lesson: label("brushed") });
+    // A lesson that somebody of the home reads, and does not show.
+    let read = event(house.home, LessonRead { lesson: label("brushed"), shown: false });
     house.host.server.home(house.home).append(vec![read]).await.unwrap();
     let told = house.get(&coach, "/talk").await;
     assert!(told.holds("with Zip, a simulated animal:") && told.holds("From your press to the thing"), "{}", told.body);
-    assert!(told.holds("Lessons read by somebody of the home: 1 of 2") && told.holds("Rehearsals shared: 1"));
+    assert!(told.holds("Lessons that the home shows as read: 0 of 2") && told.holds("Rehearsals shared: 1"));
+    assert!(house.get(&house.keeper, "/talk").await.holds("Lessons read by somebody of the home: 1 of 2"));
     // What was shared settles nothing: it stays open, with yes and no, until the home says so.
     assert!(!told.marked("open").is_empty() && told.marked("before").is_empty(), "{}", told.body);
     let mine = house.get(&house.keeper, "/talk").await;
@@ -97,12 +98,27 @@ async fn an_exercise_and_lessons_are_handed_over_and_a_home_shares_figures_by_it
     assert_eq!(house.get(&house.keeper, &went()).await.marked("share").len(), 1);
     let member = house.joined(Has::Member, "Wren").await;
     let lesson = house.get(&member, "/learn/brushed").await;
-    assert_eq!(lesson.marked("sees-mark").len(), 1, "{}", lesson.body);
-    assert!(house.get(&member, "/learn/stuck").await.marked("sees-mark").is_empty());
-    assert!(house.get(&coach, "/learn/brushed").await.marked("sees-mark").is_empty());
-    // It needs nothing else.
-    let desk = house.get(&coach, "/desk?kind=none").await;
-    assert!(desk.holds("To practise: 1 of 2 lessons read, rehearsals shared: 1"), "{}", desk.body);
+    assert_eq!(lesson.marked("show-coach").len(), 1, "{}", lesson.body);
+    let (before, after) = lesson.body.split_once("data-test=\"show-coach\"").unwrap();
+    let tick = [before.rsplit('<').next().unwrap(), after.split('>').next().unwrap()];
+    assert!(
+        tick[0].contains("checkbox") && tick.iter().all(|part| !part.contains("checked")),
+        "off at first: {tick:?}"
+    );
+    assert!(house.get(&member, "/learn/stuck").await.marked("show-coach").is_empty());
+    assert!(house.get(&coach, "/learn/brushed").await.marked("show-coach").is_empty());
+    // Shown by whoever read it, and taken back at once; the day on which it was read stays.
+    for (form, shown) in [("read=yes", 0), ("show=yes", 1), ("show=no", 0), ("read=no", 0), ("read=yes&show=yes", 1)] {
+        let done = house.post(&member, "/learn/brushed", form).await;
+        assert_eq!(done.status, StatusCode::SEE_OTHER, "{form}: {}", done.body);
+        let talk = house.get(&coach, "/talk").await;
+        assert!(talk.holds(&format!("Lessons that the home shows as read: {shown} of 2")), "{form}: {}", talk.body);
+        // It needs nothing else.
+        let desk = house.get(&coach, "/desk?kind=none").await;
+        let line = format!("To practise: {shown} of 2 lessons shown as read, rehearsals shared: 1");
+        assert!(desk.holds(&line), "{form}: {}", desk.body);
+    }
+    assert_ne!(house.post(&coach, "/learn/brushed", "show=yes").await.status, StatusCode::OK);
     // Taken back by the coach it is over: nothing more can be shared with it.
     house.post(&coach, "/talk/back", &format!("of={of}")).await;
     assert!(house.get(&house.keeper, &went()).await.marked("share").is_empty());

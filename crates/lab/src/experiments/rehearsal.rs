@@ -61,12 +61,17 @@ impl Person {
             Change::DoNotPush { .. } => towards(&mut self.calls, 0.0),
             Change::Answer => towards(&mut self.answers, 1.0),
             Change::Sooner { .. } => towards(&mut self.delay_s, 0.8),
-            Change::WhenThere => towards(&mut self.waits_for_it, 1.0),
+            Change::WhenThere { .. } => towards(&mut self.waits_for_it, 1.0),
             Change::Slower => self.gap_s *= 1.5,
             Change::Oftener => self.gap_s = (self.gap_s * 0.6).max(4.0),
             Change::Even { .. } => towards(&mut self.favours, 0.0),
             // Nothing of this is done in the exercise at hand.
             Change::Wait
+            | Change::AfterWait
+            | Change::Vet
+            | Change::GiveOftener { .. }
+            | Change::UsedUp { .. }
+            | Change::Shorter { .. }
             | Change::LetChoose
             | Change::Soften { .. }
             | Change::Longer { .. }
@@ -90,7 +95,7 @@ fn any_change(c: &mut Chance) -> Change {
         Change::DoNotPush { times: 1 },
         Change::Answer,
         Change::Sooner { delay_s: 3.0 },
-        Change::WhenThere,
+        Change::WhenThere { invited: false },
         Change::Oftener,
         Change::Even { most: Thing::Treat, least: Thing::Ball },
     ];

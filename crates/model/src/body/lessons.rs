@@ -6,13 +6,16 @@ use crate::text::Label;
 use borsh::{BorshDeserialize, BorshSerialize};
 use serde::{Deserialize, Serialize};
 
-/// A person has read a lesson: whoever the event names. Nothing depends on it but what is offered to them.
+/// A person has read a lesson: whoever the event names. Nothing depends on it but what is offered to them, and what a coach sees.
 #[derive(Clone, PartialEq, Debug, Serialize, Deserialize, BorshSerialize, BorshDeserialize)]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 #[serde(deny_unknown_fields)]
 pub struct LessonRead {
     /// Its short name. One that this version does not have was written by another version, and is left as it is.
     pub lesson: Label,
+    /// Whether coaches of the home who handed the lesson over may see that it was read. Where that is not said they may not.
+    #[serde(default, skip_serializing_if = "std::ops::Not::not")]
+    pub shown: bool,
 }
 
 impl Content for LessonRead {

@@ -76,6 +76,9 @@ pub struct LessonFact {
     pub fact: String,
     /// Where it was published.
     pub source: String,
+    /// Whether that describes a page rather than naming a publication: then the catalogues have words for it.
+    #[serde(default)]
+    pub described: bool,
     /// How far that was read.
     pub read: ReadAs,
 }
@@ -102,6 +105,9 @@ pub struct Lesson {
     pub fits: Vec<Occasion>,
     /// How many sentences of what to do it has.
     pub steps: usize,
+    /// Whether it lists the signs of each species, as the Board does.
+    #[serde(default)]
+    pub signs: bool,
     /// Whether something that would matter is not known, and is said to be so.
     pub unknown: bool,
     /// What it rests on, by id; whatever else it says is common practice without a source.

@@ -33,6 +33,10 @@ fn lesson(l: &Locale, told: &Told, blocks: &mut Vec<Block>) {
     blocks.push(Block::Heading(told.title.clone()));
     blocks.push(Paragraph::block("", told.short.as_str(), Look::Plain));
     blocks.push(Block::List { items: told.steps.clone(), big: false });
+    if !told.signs.is_empty() {
+        blocks.push(Paragraph::block(say!(l, lessons::signs), "", Look::Plain));
+        blocks.push(Block::List { items: told.signs.clone(), big: false });
+    }
     blocks.push(Paragraph::block(say!(l, lessons::take_care), told.care.as_str(), Look::Boxed));
     blocks.push(Paragraph::block(say!(l, lessons::mistake), told.mistake.as_str(), Look::Plain));
     if let Some(unknown) = &told.unknown {

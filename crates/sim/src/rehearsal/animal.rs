@@ -5,7 +5,7 @@ use super::exercise::Exercise;
 use super::hidden::{HeldUp, Hidden};
 use super::luck::{Luck, Of};
 use super::mind::{Mind, ms};
-use super::pairing::{Came, Pairing};
+use super::pairing::{Answers, Came, Pairing};
 use super::room::{BED, BEFORE, DOOR, GIVEN, Motion, Spot, about, at_button};
 use super::thing::Thing;
 use super::told::{SignSeen, Told, What, signs};
@@ -45,8 +45,8 @@ pub(super) struct Given {
     pub at_ms: u32,
     /// When the person is back with it, where it is fetched.
     pub fetched_ms: Option<u32>,
-    /// What it teaches about: the press, its seconds of delay, whether the animal's own.
-    pub answers: Option<(Thing, f64, bool)>,
+    /// What it teaches about: the press, its seconds of delay, whose it was.
+    pub answers: Option<(Thing, f64, Answers)>,
 }
 
 /// An invitation that waits.

@@ -5,7 +5,7 @@ use super::animal::{Animal, Given, PEACE_MS, Place};
 use super::hidden::HeldUp;
 use super::luck::{Luck, Of};
 use super::mind::ms;
-use super::pairing::Came;
+use super::pairing::{Answers, Came};
 use super::thing::Thing;
 use super::told::What;
 
@@ -79,7 +79,7 @@ impl Person {
             }
             Does::Instead(thing) => {
                 if let Some((pressed, at)) = animal.own.take() {
-                    self.lays(thing, Some((pressed, seconds(at_ms, at), true)), animal);
+                    self.lays(thing, Some((pressed, seconds(at_ms, at), Answers::Declined)), animal);
                     animal.interest -= 0.01;
                 }
             }
@@ -136,11 +136,12 @@ impl Person {
 
     fn gives(&mut self, thing: Thing, at_ms: u32, animal: &mut Animal) {
         let answers = answered(thing, (&mut animal.own, &mut animal.shown), |(pressed, _)| *pressed);
-        let answers = answers.map(|((pressed, at), own)| (pressed, seconds(at_ms, at), own));
+        let whose = |own| if own { Answers::Own } else { Answers::Showing };
+        let answers = answers.map(|((pressed, at), own)| (pressed, seconds(at_ms, at), whose(own)));
         self.lays(thing, answers, animal);
     }
 
-    fn lays(&mut self, thing: Thing, answers: Option<(Thing, f64, bool)>, animal: &mut Animal) {
+    fn lays(&mut self, thing: Thing, answers: Option<(Thing, f64, Answers)>, animal: &mut Animal) {
         if thing == Thing::Treat {
             self.treats = self.treats.map(|left| left.saturating_sub(1));
         }
@@ -150,7 +151,7 @@ impl Person {
             animal.tell(What::Fetches(thing));
         }
         let late_s = seconds(fetch_ms.unwrap_or(0), 0);
-        let answers = answers.map(|(pressed, delay_s, own)| (pressed, delay_s + late_s, own));
+        let answers = answers.map(|(pressed, delay_s, whose)| (pressed, delay_s + late_s, whose));
         let fetched_ms = fetch_ms.map(|ms| animal.now + ms);
         animal.given = Some(Given { thing, at_ms: fetched_ms.unwrap_or(animal.now) + ms(in_s), fetched_ms, answers });
     }

@@ -4,7 +4,7 @@ use super::animal::{Animal, Given, Held, Offered, Place};
 use super::exercise::WAIT_S;
 use super::luck::Of;
 use super::mind::ms;
-use super::pairing::{Came, Pairing};
+use super::pairing::{Answers, Pairing};
 use super::room::at_button;
 use super::thing::Thing;
 use super::told::What;
@@ -44,17 +44,11 @@ impl Animal {
             self.tell(What::Ignored(thing));
             self.interest -= 0.03;
         }
-        let Some((pressed, delay_s, own)) = answers else { return };
-        let came = match (own, pressed == thing, takes) {
-            (_, false, _) => Came::Wrong,
-            (true, true, true) => Came::Own,
-            (true, true, false) => Came::OwnNotTaken,
-            (false, true, true) => Came::Shown,
-            (false, true, false) => Came::Missed,
-        };
+        let Some((pressed, delay_s, answers)) = answers else { return };
+        let came = answers.came(pressed, thing, takes);
         let share = if self.shies_from(pressed) { 0.2 } else { 1.0 };
         self.mind.learns(Pairing { word: pressed, came, delay_s, share });
-        if own {
+        if answers != Answers::Showing {
             self.mind.paid(pressed, if pressed == thing { 1.04 } else { 0.97 });
         }
     }

@@ -22,7 +22,9 @@ pub enum Came {
     NotNow,
     /// Its own press, without an answer.
     Unanswered,
-    /// Something else came than was pressed.
+    /// Its own press: "not now", and something else that can be had.
+    Instead,
+    /// Something else came than was pressed, as if it were that.
     Wrong,
 }
 
@@ -35,8 +37,34 @@ impl Came {
             Self::Missed => 0.15,
             Self::Own => 0.5,
             Self::OwnNotTaken => 0.1,
+            Self::Instead => -0.1,
             Self::NotNow | Self::Unanswered => -0.2,
             Self::Wrong => -0.3,
+        }
+    }
+}
+
+/// What a gift answers.
+#[derive(Clone, Copy, PartialEq, Eq, Debug)]
+pub(super) enum Answers {
+    /// The person's own press of a button: it is shown.
+    Showing,
+    /// The animal's press.
+    Own,
+    /// The animal's press, to which "not now" was said.
+    Declined,
+}
+
+impl Answers {
+    /// What came of the press of a word, given that thing and whether it was taken.
+    pub fn came(self, pressed: Thing, given: Thing, takes: bool) -> Came {
+        match (self, pressed == given, takes) {
+            (Self::Declined, false, _) => Came::Instead,
+            (Self::Showing | Self::Own, false, _) => Came::Wrong,
+            (Self::Showing, true, true) => Came::Shown,
+            (Self::Showing, true, false) => Came::Missed,
+            (Self::Own | Self::Declined, true, true) => Came::Own,
+            (Self::Own | Self::Declined, true, false) => Came::OwnNotTaken,
         }
     }
 }

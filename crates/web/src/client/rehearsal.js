@@ -26,6 +26,7 @@ export function standing(told, t) {
     lit: undefined,
     lies: false,
     holds: false,
+    pair: undefined,
     treats: 0,
     offers: 0,
     gone: false,
@@ -75,6 +76,7 @@ export function standing(told, t) {
         break;
       case "gone":
         s.own = s.shown = s.waits = s.then = undefined;
+        s.pair = undefined;
         s.holds = false;
         s.sign = "";
         s.gone = true;
@@ -94,10 +96,12 @@ export function standing(told, t) {
         break;
       case "held":
         s.holds = s.lies = true;
+        s.pair = m.pair;
         break;
       case "chose":
       case "chose-none":
         s.holds = s.lies = false;
+        s.pair = undefined;
         break;
       case "fetches":
         s.lies = false;

@@ -115,20 +115,27 @@ function act(does, thing) {
   look(at);
 }
 
+/**
+ * Whether nothing is left of a thing: of treats there are so many.
+ * @param {StandsNow} stands
+ * @param {number} thing
+ */
+const isUsedUp = (stands, thing) => thing === 0 && treats !== undefined && stands.treats >= treats;
+
 /** @param {number} thing */
 function tap(thing) {
   const stands = standing(moments.told, now());
   if (choosing) {
     const does = choosing;
-    // What is used up cannot be given instead.
-    if (does === "instead" && thing === 0 && treats !== undefined && stands.treats >= treats) return undefined;
+    // What is used up cannot be given instead; its pad says so.
+    if (does === "instead" && isUsedUp(stands, thing)) return undefined;
     choosing = "";
     return act(does, thing);
   }
   if (stands.waits?.thing === thing && now() - stands.waits.at < TWICE_MS) return undefined;
   const gives = stands.own?.thing === thing || stands.shown?.thing === thing;
-  // What is used up cannot be given.
-  if (gives && thing === 0 && treats !== undefined && stands.treats >= treats) return undefined;
+  // What is used up cannot be given; its pad says so.
+  if (gives && isUsedUp(stands, thing)) return undefined;
   return act(gives ? "give" : "show", thing);
 }
 
@@ -163,6 +170,8 @@ function press(does, byKey = false) {
  * @param {number} t
  */
 function padState(stands, thing, t) {
+  if (choosing === "instead" && isUsedUp(stands, thing))
+    return { state: "none", does: say("client-rehearse-none-here"), count: "" };
   if (choosing)
     return {
       state: "chosen",
@@ -170,6 +179,10 @@ function padState(stands, thing, t) {
       count: "",
     };
   const since = (/** @type {number} */ at) => `${Math.floor((t - at) / 1000)} s`;
+  if (stands.own?.thing === thing && isUsedUp(stands, thing))
+    return { state: "none", does: say("client-rehearse-none"), count: since(stands.own.at) };
+  if (stands.shown?.thing === thing && isUsedUp(stands, thing))
+    return { state: "none", does: say("client-rehearse-none-here"), count: "" };
   if (stands.own?.thing === thing)
     return { state: "give", does: say("client-rehearse-asked", { name }), count: since(stands.own.at) };
   if (stands.shown?.thing === thing)
@@ -190,6 +203,9 @@ function look(t, stands = standing(moments.told, t)) {
   pads.forEach((pad, thing) => {
     const { state, does, count } = padState(stands, thing, t);
     if (pad.dataset.state !== state) pad.dataset.state = state;
+    // Closed, not gone: whoever comes to it by keyboard hears why.
+    const closed = String(state === "none");
+    if (pad.getAttribute("aria-disabled") !== closed) pad.setAttribute("aria-disabled", closed);
     text(pad.querySelector(".does"), does);
     text(pad.querySelector(".count"), count);
   });

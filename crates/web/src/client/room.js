@@ -17,6 +17,11 @@ export function makeRoom(svg) {
   const parts = { mild: find("[data-part=mild]", svg), strong: find("[data-part=strong]", svg) };
   const pushes = { calls: find("[data-part=calls]", svg), bars: find("[data-part=bars]", svg) };
   const given = find("[data-part=given]", svg);
+  /** @type {[Element[], Element[]]} */
+  const hands = [
+    [...svg.querySelectorAll("[data-hand=left] [data-held]")],
+    [...svg.querySelectorAll("[data-hand=right] [data-held]")],
+  ];
   const knobs = [...svg.querySelectorAll("[data-knob]")];
   let last = "";
   let moved = "";
@@ -41,12 +46,13 @@ export function makeRoom(svg) {
       if (to !== moved) animal.style.transform = moved = to;
       const way = `rotate(${turn.toFixed(0)}deg)`;
       if (way !== faces) turned.style.transform = faces = way;
-      const now = `${stands.sign} ${stands.lies} ${stands.lit?.thing} ${stands.calls} ${stands.bars}`;
+      const now = `${stands.sign} ${stands.lies} ${stands.lit?.thing} ${stands.calls} ${stands.bars} ${stands.pair}`;
       if (now === last) return;
       last = now;
       see(parts.mild, stands.sign === "mild");
       see(parts.strong, stands.sign === "strong");
-      see(given, stands.lies);
+      see(given, stands.lies && !stands.pair);
+      hands.forEach((hand, side) => hand.forEach((thing, place) => see(thing, stands.pair?.[side] === place)));
       see(pushes.calls, stands.calls);
       see(pushes.bars, stands.bars);
       knobs.forEach((knob, i) => knob.classList.toggle("lit", stands.lit?.thing === i));

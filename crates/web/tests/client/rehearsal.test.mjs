@@ -49,6 +49,15 @@ test("a sign stays until the animal is at ease or gone, and treats are counted",
   assert.equal(standing(given, 600).treats, 2);
 });
 
+test("two things held out stand on their sides until one is chosen, or whoever chooses has gone", () => {
+  const held = { at: 100, what: "held", pair: [2, 0], mine: false, says: "" };
+  for (const what of ["chose", "chose-none", "gone"]) {
+    const all = [held, { at: 900, what, mine: false, says: "" }];
+    assert.deepEqual(standing(all, 500).pair, [2, 0]);
+    assert.equal(standing(all, 950).pair, undefined, what);
+  }
+});
+
 test("the animal is where its last way led, between two where it walks, and looks where it goes", () => {
   const moments = {
     begins: [10, 10],

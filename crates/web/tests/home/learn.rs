@@ -87,6 +87,31 @@ async fn a_mark_is_made_once_seen_by_the_home_and_taken_back() {
     home.post("/learn/showing", &[("read", "perhaps")]).await.refused();
 }
 
+/// At home no coach handed anything over: there is nothing to tick, and a form that says so all the same keeps its day and its sense.
+#[tokio::test]
+async fn a_mark_is_shown_and_hidden_without_losing_its_day() {
+    let home = Home::new().await;
+    home.page("/learn/body")
+        .await
+        .does_not_say("show-coach")
+        .says("data-test=\"signs\"")
+        .says("Rabbit: no mild sign is known");
+    home.post("/learn/body", &[("show", "yes")]).await.kept();
+    assert_eq!(marks(&home).await, 0, "who has read nothing shows nothing");
+    home.post("/learn/body", &[("read", "yes")]).await.kept();
+    let shown = async || -> Vec<(bool, Moment)> {
+        home.story().await.everyones::<LessonRead>().map(|fact| (fact.part.shown, fact.at())).collect()
+    };
+    let first = shown().await;
+    assert!(matches!(first.as_slice(), [(false, _)]), "{first:?}");
+    for show in [true, false] {
+        home.post("/learn/body", &[("show", if show { "yes" } else { "no" })]).await.kept();
+        assert_eq!(shown().await, [(show, first[0].1)]);
+    }
+    home.post("/learn/body", &[("read", "no")]).await.kept();
+    assert!(shown().await.is_empty());
+}
+
 #[tokio::test]
 async fn who_has_not_said_who_they_are_reads_and_marks_nothing() {
     let home = Home::new().await;

@@ -18,6 +18,7 @@ mod own_plan;
 mod people;
 mod pictures;
 mod recording;
+mod rehearsed;
 mod rewards;
 mod sheets;
 #[path = "../../../listen/tests/common/mod.rs"]

@@ -20,3 +20,5 @@ client-rehearse-hold = Halt still, bis eins gewählt ist.
 client-rehearse-waits = Warte
 client-rehearse-now-press = Jetzt drücken und sagen
 client-rehearse-end-again = Drück { $key } noch einmal, um zu beenden.
+client-rehearse-none = Keine mehr: jetzt nicht, oder etwas anderes
+client-rehearse-none-here = Keine mehr

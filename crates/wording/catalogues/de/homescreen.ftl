@@ -5,3 +5,4 @@ homescreen-not-this-page = Diese Seite braucht das Notizbuch und kommt, sobald e
 homescreen-what-works = Inzwischen nimmt das Brett Eingaben an; sie bleiben hier und werden später gesendet. Heute lässt sich lesen, wie es zuletzt war.
 homescreen-none-kept = Beide wurden auf diesem Gerät noch nicht geöffnet und lassen sich jetzt nicht zeigen.
 homescreen-try-again = Noch einmal versuchen
+homescreen-read-lessons = Die Lektionen lesen

@@ -8,6 +8,7 @@ lessons-stage = { $stage ->
    *[converse] Wenn auf Drücke geantwortet wird
 }
 lessons-what-to-do = Was zu tun ist
+lessons-signs = Milde und starke Zeichen
 lessons-mistake = Ein Fehler, der zu vermeiden ist
 lessons-take-care = Vorsicht:
 lessons-not-known = Was nicht bekannt ist
@@ -27,6 +28,16 @@ lessons-read-as = { $read ->
 }
 lessons-mark = Ich habe sie gelesen
 lessons-unmark = Rückgängig
+lessons-show-coach = { $club ->
+    [yes] { $name } und anderen Coachs des Vereins zeigen, dass ich sie gelesen habe
+   *[no] { $name } zeigen, dass ich sie gelesen habe
+}
+lessons-coach-sees = { $club ->
+    [yes] { $name } und andere Coachs des Vereins sehen, dass du sie gelesen hast.
+   *[no] { $name } sieht, dass du sie gelesen hast.
+}
+lessons-hide-coach = Nicht mehr zeigen
+lessons-shows-what = Sonst sieht kein Coach, dass du diese Lektion gelesen hast. Auch wer sie später mitgibt, sieht es, wenn du es zeigst.
 lessons-read-on = Du hast sie am { $day } gelesen.
 lessons-read-by = Gelesen von { $names }
 lessons-say-who = Sag, wer du bist, um Gelesenes zu vermerken
@@ -35,6 +46,7 @@ lessons-next = Weiter: { $title }
 lessons-all = Alle Lektionen
 lessons-booklet = Lektionen zum Drucken
 lessons-booklet-what = Alle Lektionen mit ihren Zeichnungen als Heft. Gedruckt oder vom Browser behalten, sind sie auch ohne das Notizbuch zu lesen.
+lessons-booklet-file = Die PDF-Datei hat sie ohne Zeichnungen; die Seite, vom Browser gedruckt, mit ihnen.
 lessons-fits = Lektion: { $title }
 
 lessons-board-title = Was ein Brett kann und was nicht
@@ -141,7 +153,7 @@ lessons-placing-q2-b = Irgendwohin, alles neu gemischt, damit Wörter und nicht 
 lessons-placing-q2-b-why = Das ist später etwas für eine geplante Prüfung. Jetzt nähme es weg, was eben gelernt wurde.
 
 lessons-showing-title = Drücken, sagen, geben
-lessons-showing-short = Das meiste Lehren geschieht innerhalb von zwei Sekunden.
+lessons-showing-short = Gib die Sache innerhalb von zwei Sekunden.
 lessons-showing-do-1 = Wenn ohnehin gleich etwas Gutes geschieht, drück seinen Knopf.
 lessons-showing-do-2 = Sag das Wort selbst, einmal, mit normaler Stimme.
 lessons-showing-do-3 = Gib die Sache sofort: Ziel sind zwei Sekunden. Halte sie am Brett bereit.
@@ -149,7 +161,7 @@ lessons-showing-do-4 = Tu es viele Male am Tag, je ein paar Minuten. Verlange ni
 lessons-showing-drawing = Drei Bilder in einer Reihe: Eine Hand drückt einen Knopf, ein Mund sagt das Wort, eine Hand gibt einen Ball.
 lessons-showing-mistake = Erst drücken und dann die Sache suchen. Bis sie kommt, ist etwas anderes geschehen.
 lessons-showing-care = Bleib im Rahmen des Tagesfutters. Gib mit offener Hand oder auf dem Boden, und greif nicht nach Futter oder Spielzeug, das verteidigt wird.
-lessons-showing-unknown = Wie viele Male am Tag ein Tier das Zeigen braucht, ist nicht bekannt. Bei Kindern mit Tafeln ging mehr Zeigen mit mehr gelernten Wörtern einher.
+lessons-showing-unknown = Die zwei Sekunden stammen aus Studien mit Kindern; für Tiere gibt es keine solche Zahl. Zeigen allein ist kaum geprüft. Auch wie viele Male am Tag ein Tier das Zeigen braucht, ist nicht bekannt.
 lessons-showing-q1 = Du hast „Ball“ gedrückt, und der Ball ist oben. Was hilft nächstes Mal am meisten?
 lessons-showing-q1-a = Der Ball liegt am Brett, bevor du drückst.
 lessons-showing-q1-a-why = Ja. Der Augenblick nach dem Druck lehrt.
@@ -183,12 +195,10 @@ lessons-coming-going-q2-b = Nein, Mahlzeiten bleiben Mahlzeiten.
 lessons-coming-going-q2-b-why = Ja. Eine Lektion ist nur frei, wenn Ablehnen nichts kostet.
 
 lessons-body-title = Den Körper lesen
-lessons-body-short = Kleine Zeichen kommen zuerst. Achte vorher, währenddessen und danach auf sie.
+lessons-body-short = Milde Zeichen verlangen eine Pause, starke das Ende. Achte vorher, währenddessen und danach auf sie.
 lessons-body-do-1 = Sieh den ganzen Körper und was ringsum geschieht, nie ein Zeichen allein.
-lessons-body-do-2 = Hund: wendet sich ab, leckt die Nase, gähnt. Katze: duckt sich, wird still, zuckt mit der Schwanzspitze.
-lessons-body-do-3 = Papagei: lehnt sich weg, Federn eng, Körper steif. Kaninchen: angespannt, flach, Augen weit, klopft.
-lessons-body-do-4 = Ein anderes Tier: Lerne, wie Ruhe aussieht, und notiere, was davon abweicht.
-lessons-body-do-5 = Bei einem milden Zeichen pausiere und gib Raum. Bei einem starken beende die Sitzung.
+lessons-body-do-2 = Ein anderes Tier: Lerne, wie Ruhe aussieht, und notiere, was davon abweicht.
+lessons-body-do-3 = Bei einem milden Zeichen pausiere und gib Raum. Bei einem starken beende die Sitzung.
 lessons-body-drawing = Vier Tiere, je entspannt und angespannt: Hund, Katze, Papagei und Kaninchen. Entspannt sind ihre Linien rund, angespannt niedrig oder steif.
 lessons-body-mistake = Auf Knurren, Fauchen oder Beißen warten. Oft waren vorher kleinere Zeichen da.
 lessons-body-care = Nach Knurren, Schnappen, Beißen, Fauchen oder Vorstoßen halte Abstand und keine Sitzung; frage eine Tierarztpraxis und eine qualifizierte Fachperson für Tierverhalten. Bestrafe nie ein Knurren: Es warnt dich. Ein Kaninchen, das nicht mehr frisst, braucht noch am selben Tag eine Tierarztpraxis.
@@ -247,14 +257,14 @@ lessons-own-way-q2-b-why = Lies es als Antwort über das Spielzeug. Über den Ch
 
 lessons-ready-title = Sehen, wann es Zeit zum Einladen ist
 lessons-ready-short = Bereit, eingeladen zu werden, nicht geprüft.
-lessons-ready-do-1 = Zeig jedes Wort zuerst einige Wochen lang, viele Male am Tag.
+lessons-ready-do-1 = Zeig jedes Wort zuerst, viele Male am Tag; oft einige Wochen lang.
 lessons-ready-do-2 = Achte auf Interesse: kommt, wenn du anfängst; sieht vor dem Druck zum Knopf; berührt ihn ungefragt.
 lessons-ready-do-3 = Lade zuerst zu einem Wort ein, zu dem, das am meisten gewollt ist.
 lessons-ready-do-4 = Lässt das Interesse nach, geh zum Zeigen zurück. Zurückgehen ist kein Verlust.
 lessons-ready-drawing = Eine Katze neben einem Brett beobachtet einen Knopf. Darüber drei kleine Bilder: Schritte zum Brett, ein Auge, eine Pfote auf einem Knopf.
 lessons-ready-mistake = Nach dem Kalender gehen. Ein Datum sagt weniger als das, was { $name } tut.
 lessons-ready-care = Abwenden, Ducken oder Steifwerden ist ein Nein: Lass es sein, und lass gehen, wer geht. Kommt ein Knurren, Fauchen oder Schnappen dazu, frage eine qualifizierte Fachperson für Tierverhalten.
-lessons-ready-unknown = Kein Zeichen der Bereitschaft wurde mit Tieren geprüft; diese sind übliche Praxis. Die Zahlen unten stammen von Menschen.
+lessons-ready-unknown = Kein Zeichen der Bereitschaft wurde mit Tieren geprüft; diese sind übliche Praxis. Die Wochen und die Zahlen unten stammen von Menschen.
 lessons-ready-q1 = Vier Wochen Zeigen sind vorbei, und { $name } sieht anderswohin. Lädst du ein?
 lessons-ready-q1-a = Ja, vier Wochen sind genug.
 lessons-ready-q1-a-why = Zeit allein sagt wenig. Sieh nach Wollen, Ton und Platz und zeig weiter.

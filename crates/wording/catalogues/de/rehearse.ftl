@@ -2,6 +2,7 @@ rehearse-title = Proben
 rehearse-intro = Übe mit einem Tier, dem nichts geschehen kann, bevor die Knöpfe da sind oder wann du willst. Nichts davon kommt ins Notizbuch.
 rehearse-simulation = Eine Simulation: Echte Tiere sind anders.
 rehearse-assumes = Was sie annimmt
+rehearse-assumes-short = Kurz: Zeigen lehrt am meisten, wo die Sache sofort kommt und genommen wird. „Jetzt nicht“, etwas anderes oder keine Antwort nimmt ein wenig zurück. Eile, Rufen, Versperren und eine lange Sitzung belasten, bis ein Zeichen zu sehen ist und das Tier geht. Alles geht etwa zehnmal so schnell wie in unseren simulierten Haushalten. Wie viel von jedem, ist unsere Wahl: Niemand hat es gemessen.
 rehearse-name = { $who ->
     [eager] Zip
     [wary] Moth
@@ -57,6 +58,7 @@ rehearse-see = Ansehen, wie es lief
 rehearse-all = Alle Übungen
 rehearse-no-script = Zum Proben braucht es Skripte. Die Lektionen kommen ohne aus.
 rehearse-room = Der Raum von oben: oben das Brett und du, unten rechts ein Bett, unten links die offene Tür.
+rehearse-room-likes = Das Zimmer von oben: du oben, mit einer Sache in jeder Hand, wenn du zwei hinhältst; rechts unten ein Bett, links unten die offene Tür.
 rehearse-happens = Was geschieht
 rehearse-words = Knöpfe des Bretts
 rehearse-acts = Was du tun kannst
@@ -169,6 +171,13 @@ rehearse-change = { $change ->
     [try] Probier mehr aus, bevor du sagst, woran es liegt: zeigen, zwei hinhalten, bereitlegen, leiser machen, Fenster zu.
     [stay] { $name } war noch nicht gegangen. Bleib, bis { $name } geht, und lass es dann gut sein.
     [too-soon] Es geschah zu wenig, um etwas zu sagen. Probier es noch einmal und lass dir Zeit.
+    [after-wait] Sind die fünf Sekunden um, drück selbst, sag das Wort, gib die Sache. Das Warten endet nie im Leeren.
+    [when-there-invited] Lade ein, wenn { $name } am Brett ist. Wer anderswo ist, bleibt in Ruhe.
+    [vet] Im Leben: Hör auf und frag eine Tierarztpraxis. Lektionen können warten.
+    [give-oftener] Gib öfter, was „{ $word }“ sagt. Wo es nicht geht, gib es ein andermal, ungefragt.
+    [used-up] Alle Leckerbissen des Abends sind gegeben. Antworte auf „{ $word }“ weiter mit „jetzt nicht“ oder mit etwas anderem.
+    [shorter] Mach es kürzer: Ende, solange { $name } es noch mag.
+    [shorter-left] Wer geht, hat es beendet. Lass das den Schluss des Tages sein.
    *[carry-on] Mach so weiter.
 }
 rehearse-because = { $change ->
@@ -193,11 +202,19 @@ rehearse-because = { $change ->
     [try] So viel Verschiedenes ausprobiert: { $figure }
     [stay] { $name } ging nicht weg, also lässt sich über das Gehenlassen nichts sagen.
     [too-soon] Nichts wurde gezeigt, gegeben, eingeladen oder beantwortet.
+    [after-wait] Nach dem Warten gezeigt und gegeben: { $figure }
+    [when-there-invited] Eingeladen, als { $name } am Brett oder auf dem Weg war: { $figure }
+    [vet] { $name } war nicht gesund. Im Leben sieht das am Brett niemand sicher: Eine Änderung beim Fressen, Bewegen oder Drücken ist Grund genug.
+    [give-oftener] „{ $word }“ ist hier gesunken. Von seinen Drücken mit „jetzt nicht“ oder etwas anderem beantwortet: { $figure }
+    [used-up] „{ $word }“ ist trotzdem gesunken. Von seinen Drücken mit „jetzt nicht“ oder etwas anderem beantwortet: { $figure }
+    [shorter] Am Brett, bis du zuletzt etwas wolltest: { $figure }. Für { $name } wird es nach etwa { $word } lang.
+    [shorter-left] { $name } ging nach { $figure } am Brett. Als { $name } wieder da war, hast du weitergemacht.
    *[carry-on] Hier stand dem Lernen nichts im Weg.
 }
 rehearse-would-change = Die nächste Probe nennt vielleicht etwas anderes: Diese war kurz, und wenige Aufzeichnungen sagen wenig.
 rehearse-care-strong = Im Leben beendet ein starkes Zeichen die Sitzung. Halte Abstand und frag eine Tierarztpraxis oder eine qualifizierte Fachkraft für Verhalten, bevor du weitermachst.
 rehearse-care-guards = Im Leben kann beißen, wer Futter verteidigt: Nimm nichts aus Maul oder Napf, halte Kinder fern und frag eine qualifizierte Fachkraft für Verhalten.
+rehearse-care-likes = Im Leben prüfe keine Vorlieben mit Futter oder Dingen, die jemand bewacht.
 rehearse-measured = Wie du gelehrt hast
 rehearse-measured-what = Die Zahlen des echten Gebrauchs, aus dieser einen Probe.
 rehearse-row = { $which ->
@@ -216,6 +233,8 @@ rehearse-row = { $which ->
     [strong] Starke Zeichen beachtet
     [eaten] Leckerchen in Ruhe gefressen
     [given] So oft gegeben
+    [after-wait] Nach dem Warten gezeigt und gegeben
+    [invited-there] Eingeladen, als { $name } da oder auf dem Weg war
    *[pushes] Gerufen, versperrt oder noch einmal gesagt
 }
 rehearse-times = { $times ->
@@ -229,7 +248,7 @@ rehearse-truth-what = Im Leben kann das niemand sehen. Hier sagt die Simulation,
 rehearse-of-word = Wort
 rehearse-before = vorher
 rehearse-after = nachher
-rehearse-sooner = alles eine Sekunde früher
+rehearse-sooner = alles so früh wie möglich, höchstens eine Sekunde früher
 rehearse-liked = { $name } mag, das Liebste zuerst: { $things }.
 rehearse-likes-told = { $same ->
     [yes] Am meisten gewählt wurde auch, was am liebsten ist. Doch jedes wurde höchstens { $times } hingehalten, und ein, zwei Wahlen aus Zufall drehen die Folge um: Wenige Paare trennen nicht, was nah beieinander liegt.
@@ -265,6 +284,7 @@ rehearse-who = { $who ->
 rehearse-whoswho = Wen du treffen kannst
 rehearse-the-lesson = Die Lektion dazu: { $title }
 rehearse-gain = Bei allem anderen wie es war, hätte allein das die Wörter im Mittel von { $was } auf { $would } gebracht.
+rehearse-gain-given = Wäre bei jedem Druck, der ohne Antwort blieb, die Sache gegeben worden, alles andere wie es war, wären die Wörter im Mittel von { $was } auf { $would } gekommen. „Jetzt nicht“ ist auch eine Antwort und bringt weniger.
 rehearse-asks-more = { $name } fragt öfter als vorher nach: { $things }
 rehearse-asks-less = { $name } fragt seltener als vorher nach: { $things }
 rehearse-asks-same = { $name } fragt nach allem etwa so oft wie vorher.
@@ -308,6 +328,6 @@ rehearse-share = { $club ->
    *[no] Mit { $name } teilen
 }
 rehearse-share-what = { $club ->
-    [yes] Was an { $name } geht, auf die Seite Vereinbart: Übung und Tier, dein Name, und von „Wie du gelehrt hast“ die Sekunden und die Anteile dessen, was genommen, abgewartet, beantwortet, beachtet, gehen gelassen und in Ruhe gelassen wurde, je mit der Anzahl. Was nicht: wie schnell und wie gleichmäßig du gezeigt hast, was du gedrückt hast, ohne zu geben, wie oft du gerufen, den Weg verstellt oder es noch einmal gesagt hast; kein Augenblick und nicht, was wahr war. Auch die anderen Coachs des Vereins lesen es: In seinem Namen wurde es mitgegeben. Ohne diesen Tipp sieht es niemand; auf jener Seite kannst du es zurücknehmen.
-   *[no] Was an { $name } geht, auf die Seite Vereinbart: Übung und Tier, dein Name, und von „Wie du gelehrt hast“ die Sekunden und die Anteile dessen, was genommen, abgewartet, beantwortet, beachtet, gehen gelassen und in Ruhe gelassen wurde, je mit der Anzahl. Was nicht: wie schnell und wie gleichmäßig du gezeigt hast, was du gedrückt hast, ohne zu geben, wie oft du gerufen, den Weg verstellt oder es noch einmal gesagt hast; kein Augenblick und nicht, was wahr war. Auch wer an Stelle von { $name } weitermacht, liest es. Ohne diesen Tipp sieht es niemand; auf jener Seite kannst du es zurücknehmen.
+    [yes] Was an { $name } geht, auf die Seite Vereinbart: Übung und Tier, dein Name, und von „Wie du gelehrt hast“ die Sekunden und die Anteile dessen, was genommen, abgewartet, beantwortet, beachtet, gehen gelassen und in Ruhe gelassen wurde, je mit der Anzahl. Was nicht: wie schnell und wie gleichmäßig du gezeigt hast, was du gedrückt hast, ohne zu geben, wo das Tier war, als du eingeladen hast, was nach dem Warten kam, wie oft du gerufen, den Weg verstellt oder es noch einmal gesagt hast; kein Augenblick und nicht, was wahr war. Auch die anderen Coachs des Vereins lesen es: In seinem Namen wurde es mitgegeben. Ohne diesen Tipp sieht es niemand; auf jener Seite kannst du es zurücknehmen.
+   *[no] Was an { $name } geht, auf die Seite Vereinbart: Übung und Tier, dein Name, und von „Wie du gelehrt hast“ die Sekunden und die Anteile dessen, was genommen, abgewartet, beantwortet, beachtet, gehen gelassen und in Ruhe gelassen wurde, je mit der Anzahl. Was nicht: wie schnell und wie gleichmäßig du gezeigt hast, was du gedrückt hast, ohne zu geben, wo das Tier war, als du eingeladen hast, was nach dem Warten kam, wie oft du gerufen, den Weg verstellt oder es noch einmal gesagt hast; kein Augenblick und nicht, was wahr war. Auch wer an Stelle von { $name } weitermacht, liest es. Ohne diesen Tipp sieht es niemand; auf jener Seite kannst du es zurücknehmen.
 }

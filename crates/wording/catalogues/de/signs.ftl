@@ -47,3 +47,12 @@ signs-act-call-vet = ruf sofort eine Tierarztpraxis an; bring das Tier nicht zum
 signs-act-pause = mach Pause, gib Raum
 signs-act-end = beende die Sitzung
 signs-of-any = Wegdrehen, Verstecken, Erstarren, Drohen
+signs-whose = { $species ->
+    [dog] Hund
+    [cat] Katze
+    [parrot] Papagei
+    [rabbit] Kaninchen
+   *[other] Ein anderes Tier
+}
+signs-levels = { $whose }: mild: { $mild }. Stark: { $strong }.
+signs-only-strong = { $whose }: Ein mildes Zeichen ist nicht bekannt; schon das erste kann ein starkes sein: { $strong }.

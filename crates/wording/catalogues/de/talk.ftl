@@ -205,13 +205,10 @@ talk-is-read = gelesen
 talk-lessons-read = Lektionen, die jemand im Zuhause gelesen hat: { $read } von { $of }
 talk-shared-count = Geteilte Proben: { $count }
 talk-may-share = Nach einer Probe kannst du ihre Zahlen mit { $name } teilen. Von einer Probe wird von selbst nichts geteilt.
+talk-lessons-shown = Lektionen, die das Zuhause als gelesen zeigt: { $read } von { $of }. Auch andere können gelesen sein.
 talk-lessons-seen = { $club ->
-    [yes] { $name } und andere Coachs des Vereins sehen, welche dieser Lektionen jemand im Zuhause als gelesen gekennzeichnet hat, ohne weiteren Tipp.
-   *[no] { $name } sieht, welche dieser Lektionen jemand im Zuhause als gelesen gekennzeichnet hat, ohne weiteren Tipp.
-}
-talk-sees-mark = { $club ->
-    [yes] { $name } und andere Coachs des Vereins haben diese Lektion mitgegeben und sehen, dass jemand in deinem Zuhause sie als gelesen gekennzeichnet hat.
-   *[no] { $name } hat diese Lektion mitgegeben und sieht, dass jemand in deinem Zuhause sie als gelesen gekennzeichnet hat.
+    [yes] { $name } und andere Coachs des Vereins sehen von diesen Lektionen nur, was jemand im Zuhause zeigt: mit einem Haken bei der Lektion, zuerst nicht gesetzt.
+   *[no] { $name } sieht von diesen Lektionen nur, was jemand im Zuhause zeigt: mit einem Haken bei der Lektion, zuerst nicht gesetzt.
 }
 talk-nothing-to-share = Von dieser Probe gibt es nichts zu teilen: Es geschah zu wenig.
 talk-shared = Aus einer Probe von „{ $exercise }“ mit { $name }, einem simulierten Tier:

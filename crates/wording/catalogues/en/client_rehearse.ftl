@@ -21,3 +21,5 @@ client-rehearse-hold = Hold still until one is chosen.
 client-rehearse-waits = Wait
 client-rehearse-now-press = Now press and say
 client-rehearse-end-again = Press { $key } once more to end.
+client-rehearse-none = None left: not now, or something else
+client-rehearse-none-here = None left

@@ -5,3 +5,4 @@ homescreen-not-this-page = This page needs the notebook and comes once it answer
 homescreen-what-works = Meanwhile the Board takes taps; they are kept here and sent later. Today can be read as it was last.
 homescreen-none-kept = Neither was opened on this device before, so neither can be shown now.
 homescreen-try-again = Try again
+homescreen-read-lessons = Read the lessons

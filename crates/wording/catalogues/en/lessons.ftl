@@ -10,6 +10,7 @@ lessons-stage = { $stage ->
    *[converse] When presses are answered
 }
 lessons-what-to-do = What to do
+lessons-signs = Mild and strong signs
 lessons-mistake = One mistake to avoid
 lessons-take-care = Take care:
 lessons-not-known = What is not known
@@ -29,6 +30,16 @@ lessons-read-as = { $read ->
 }
 lessons-mark = I have read it
 lessons-unmark = Undo
+lessons-show-coach = { $club ->
+    [yes] Show { $name } and other coaches of the club that I read it
+   *[no] Show { $name } that I read it
+}
+lessons-coach-sees = { $club ->
+    [yes] { $name } and other coaches of the club see that you read it.
+   *[no] { $name } sees that you read it.
+}
+lessons-hide-coach = Show it no longer
+lessons-shows-what = Without it no coach sees that you read this lesson. Whoever hands it over later sees it, too, where you show it.
 lessons-read-on = You read it on { $day }.
 lessons-read-by = Read by { $names }
 lessons-say-who = Say who you are, to mark what you have read
@@ -37,6 +48,7 @@ lessons-next = Next: { $title }
 lessons-all = All lessons
 lessons-booklet = Lessons to print
 lessons-booklet-what = All lessons with their drawings, as a booklet. Printed or kept by the browser, they are read without the notebook.
+lessons-booklet-file = The PDF has them without the drawings; the page printed by the browser has them with.
 lessons-fits = Lesson: { $title }
 
 lessons-board-title = What a board can and cannot do
@@ -143,7 +155,7 @@ lessons-placing-q2-b = Anywhere, all mixed anew, so that words and not places ar
 lessons-placing-q2-b-why = That is for a planned check, later. Now it would take away what was just learned.
 
 lessons-showing-title = Press, say, give
-lessons-showing-short = Most of the teaching happens within two seconds.
+lessons-showing-short = Give within two seconds.
 lessons-showing-do-1 = When something good is about to happen anyway, press its button.
 lessons-showing-do-2 = Say the word yourself, once, in a plain voice.
 lessons-showing-do-3 = Give the thing at once: aim for two seconds. Have it ready beside the board.
@@ -151,7 +163,7 @@ lessons-showing-do-4 = Do it many times a day, a few minutes at a time. Ask for 
 lessons-showing-drawing = Three pictures in a row: a hand presses a button, a mouth says the word, a hand gives a ball.
 lessons-showing-mistake = Pressing first and then looking for the thing. By the time it comes, something else has happened.
 lessons-showing-care = Stay within the day’s food. Give with an open hand or on the floor, and keep your hands from food or toys that are guarded.
-lessons-showing-unknown = How many showings a day an animal needs is not known. Among children who use boards, more showing went with more words learned.
+lessons-showing-unknown = Two seconds are taken from studies of children; no such figure exists for animals. Showing alone is hardly tested. How many showings a day an animal needs is not known either.
 lessons-showing-q1 = You pressed “ball”, and the ball is upstairs. What helps most next time?
 lessons-showing-q1-a = The ball lies at the board before you press.
 lessons-showing-q1-a-why = Yes. The moment after the press does the teaching.
@@ -185,12 +197,10 @@ lessons-coming-going-q2-b = No, meals stay meals.
 lessons-coming-going-q2-b-why = Yes. A lesson is free only if refusing it costs nothing.
 
 lessons-body-title = Reading the body
-lessons-body-short = Small signs come first. Look for them before, during and after.
+lessons-body-short = Mild signs ask for a pause, strong ones for an end. Look before, during and after.
 lessons-body-do-1 = Look at the whole body and at what goes on around it, never at one sign alone.
-lessons-body-do-2 = Dog: turns away, licks the nose, yawns. Cat: crouches, goes still, flicks the tip of the tail.
-lessons-body-do-3 = Parrot: leans away, feathers tight, body stiff. Rabbit: tense, flat, eyes wide, thumps.
-lessons-body-do-4 = Another animal: learn what rest looks like, and note what differs from it.
-lessons-body-do-5 = At a mild sign pause and give space. At a strong one end the session.
+lessons-body-do-2 = Another animal: learn what rest looks like, and note what differs from it.
+lessons-body-do-3 = At a mild sign pause and give space. At a strong one end the session.
 lessons-body-drawing = Four animals, each at ease and tense: a dog, a cat, a parrot and a rabbit. At ease their lines are round, tense they are low or stiff.
 lessons-body-mistake = Waiting for a growl, a hiss or a bite. Often smaller signs were there before.
 lessons-body-care = After a growl, snap, bite, hiss or lunge keep your distance and hold no session; ask a veterinarian and a qualified behaviour professional. Never punish a growl: it warns you. A rabbit that stops eating needs a veterinarian the same day.
@@ -249,14 +259,14 @@ lessons-own-way-q2-b-why = Read it as an answer about the toy. It says nothing a
 
 lessons-ready-title = Seeing that it is time to invite
 lessons-ready-short = Ready to be invited, not to be tested.
-lessons-ready-do-1 = Show each word for some weeks first, many times a day.
+lessons-ready-do-1 = Show each word first, many times a day; often some weeks.
 lessons-ready-do-2 = Look for interest: coming when you start, watching the button before you press, touching it unasked.
 lessons-ready-do-3 = Invite one word first, the one that is wanted most.
 lessons-ready-do-4 = If the interest fades, go back to showing. Going back is no loss.
 lessons-ready-drawing = A cat beside a board watches a button. Over it hang three small pictures: steps towards the board, an eye, a paw on a button.
 lessons-ready-mistake = Going by the calendar. A date says less than what { $name } does.
 lessons-ready-care = Turning away, crouching or stiffness is a no: leave off, and let whoever goes go. If it comes with a growl, a hiss or a snap, ask a qualified behaviour professional.
-lessons-ready-unknown = No signs of readiness have been tested with animals; these are common practice. The figures below come from people.
+lessons-ready-unknown = No signs of readiness have been tested with animals; these are common practice. The weeks and the figures below come from people.
 lessons-ready-q1 = Four weeks of showing are over, and { $name } looks elsewhere. Do you invite?
 lessons-ready-q1-a = Yes, four weeks are enough.
 lessons-ready-q1-a-why = Time alone says little. Look at wanting, sound and place, and go on showing.

@@ -4,6 +4,7 @@ rehearse-title = Rehearse
 rehearse-intro = Practise on an animal that cannot be harmed, before the buttons arrive or whenever you like. Nothing of it goes into the notebook.
 rehearse-simulation = A simulation: real animals differ.
 rehearse-assumes = What it assumes
+rehearse-assumes-short = In short: a showing teaches most where its thing comes at once and is taken. “Not now”, something else, or no answer takes a little back. Hurry, calling, barring the way and a long session strain, until a sign shows and the animal leaves. All goes about ten times as fast as in our simulated homes. How much of each is our choice: nobody has measured it.
 rehearse-name = { $who ->
     [eager] Zip
     [wary] Moth
@@ -59,6 +60,7 @@ rehearse-see = See how it went
 rehearse-all = All exercises
 rehearse-no-script = Rehearsing needs scripts. The lessons do without.
 rehearse-room = The room from above: the board and you at the top, a bed at the lower right, the open door at the lower left.
+rehearse-room-likes = The room from above: you at the top, with a thing in each hand once you hold two out; a bed at the lower right, the open door at the lower left.
 rehearse-happens = What happens
 rehearse-words = Buttons of the board
 rehearse-acts = What you can do
@@ -171,6 +173,13 @@ rehearse-change = { $change ->
     [try] Try more kinds of things before you say what holds it up: show, hold two out, have it at hand, soften, close the windows.
     [stay] { $name } had not gone yet. Stay until { $name } does, then let it be.
     [too-soon] Too little happened to say anything. Try again, and take your time.
+    [after-wait] When the five seconds are over, press it yourself, say it, give it. The wait never ends in nothing.
+    [when-there-invited] Invite when { $name } is at the board. Who is elsewhere is left in peace.
+    [vet] In life: stop, and ask a veterinarian. Lessons can wait.
+    [give-oftener] Give what “{ $word }” says more often. Where it cannot be had, give it at another time, unasked.
+    [used-up] All treats of the evening were given. Go on answering “{ $word }” with “not now”, or with something else.
+    [shorter] Make it shorter: end while { $name } still likes it.
+    [shorter-left] Whoever leaves has ended it. Let that be the end for the day.
    *[carry-on] Carry on like this.
 }
 rehearse-because = { $change ->
@@ -195,11 +204,19 @@ rehearse-because = { $change ->
     [try] Kinds of things tried: { $figure }
     [stay] { $name } did not go away, so nothing can be said of letting go.
     [too-soon] Nothing was shown, given, invited or answered.
+    [after-wait] Shown and given after the wait: { $figure }
+    [when-there-invited] Invited while { $name } was at the board or on the way: { $figure }
+    [vet] { $name } was not well. In life nobody sees that for certain at a board: a change in eating, moving or pressing is reason enough.
+    [give-oftener] “{ $word }” fell here. Of its presses, answered with “not now” or something else: { $figure }
+    [used-up] “{ $word }” fell all the same. Of its presses, answered with “not now” or something else: { $figure }
+    [shorter] At the board until you last asked for something: { $figure }. For { $name } it grows long after about { $word }.
+    [shorter-left] { $name } left after { $figure } at the board. Once { $name } was back, you went on.
    *[carry-on] Nothing here stood in the way of learning.
 }
 rehearse-would-change = The next rehearsal may name something else: this one was short, and few records tell little.
 rehearse-care-strong = In life, a strong sign ends the session. Keep your distance, and ask a veterinarian or a qualified behaviour professional before you go on.
 rehearse-care-guards = In life, whoever guards food may bite: take nothing from the mouth or the bowl, keep children away, and ask a qualified behaviour professional.
+rehearse-care-likes = In life do not test likes with food or things that somebody guards.
 rehearse-measured = How you taught
 rehearse-measured-what = The figures of real use, of this one rehearsal.
 rehearse-row = { $which ->
@@ -218,6 +235,8 @@ rehearse-row = { $which ->
     [strong] Strong signs heeded
     [eaten] Treats eaten in peace
     [given] Things given
+    [after-wait] Shown and given after the wait
+    [invited-there] Invited while { $name } was there or on the way
    *[pushes] Called, barred or said again
 }
 rehearse-times = { $times ->
@@ -231,7 +250,7 @@ rehearse-truth-what = In life nobody can see this. Here the simulation tells how
 rehearse-of-word = Word
 rehearse-before = before
 rehearse-after = after
-rehearse-sooner = with everything a second sooner
+rehearse-sooner = with all as soon as can be, at most a second sooner
 rehearse-liked = { $name } likes, most first: { $things }.
 rehearse-likes-told = { $same ->
     [yes] Chosen most was also what is liked most. Yet each was held out at most { $times }, and a choice or two by chance turns the order: few pairs cannot tell likes that lie close.
@@ -267,6 +286,7 @@ rehearse-who = { $who ->
 rehearse-whoswho = Whom you may meet
 rehearse-the-lesson = The lesson for this: { $title }
 rehearse-gain = All else as it was, this alone would have brought the words from { $was } to { $would }, on average.
+rehearse-gain-given = Had each of the presses left without an answer been given, all else as it was, the words would have come from { $was } to { $would }, on average. “Not now” is an answer, too, and brings less.
 rehearse-asks-more = { $name } asks more often than before for: { $things }
 rehearse-asks-less = { $name } asks less often than before for: { $things }
 rehearse-asks-same = { $name } asks about as often as before for everything.
@@ -310,6 +330,6 @@ rehearse-share = { $club ->
    *[no] Share this with { $name }
 }
 rehearse-share-what = { $club ->
-    [yes] What goes to { $name }, on the page Agreed: exercise and animal, your name, and of “How you taught” the seconds and the shares of what was taken, waited, answered, heeded, let go and left in peace, each with its count. What does not: how fast and how evenly you showed, what you pressed without giving, how often you called, barred the way or said it again; no moment of it, and not what was true. The other coaches of the club read it, too: this was handed over in its name. Without this tap nobody sees it; on that page you can take it back.
-   *[no] What goes to { $name }, on the page Agreed: exercise and animal, your name, and of “How you taught” the seconds and the shares of what was taken, waited, answered, heeded, let go and left in peace, each with its count. What does not: how fast and how evenly you showed, what you pressed without giving, how often you called, barred the way or said it again; no moment of it, and not what was true. Whoever goes on in { $name }’s place reads it, too. Without this tap nobody sees it; on that page you can take it back.
+    [yes] What goes to { $name }, on the page Agreed: exercise and animal, your name, and of “How you taught” the seconds and the shares of what was taken, waited, answered, heeded, let go and left in peace, each with its count. What does not: how fast and how evenly you showed, what you pressed without giving, where the animal was when you invited, what came after a wait, how often you called, barred the way or said it again; no moment of it, and not what was true. The other coaches of the club read it, too: this was handed over in its name. Without this tap nobody sees it; on that page you can take it back.
+   *[no] What goes to { $name }, on the page Agreed: exercise and animal, your name, and of “How you taught” the seconds and the shares of what was taken, waited, answered, heeded, let go and left in peace, each with its count. What does not: how fast and how evenly you showed, what you pressed without giving, where the animal was when you invited, what came after a wait, how often you called, barred the way or said it again; no moment of it, and not what was true. Whoever goes on in { $name }’s place reads it, too. Without this tap nobody sees it; on that page you can take it back.
 }

@@ -47,3 +47,12 @@ signs-act-call-vet = call a veterinarian at once; do not make it vomit unless to
 signs-act-pause = pause, give space
 signs-act-end = end the session
 signs-of-any = turning away, hiding, freezing, threatening
+signs-whose = { $species ->
+    [dog] Dog
+    [cat] Cat
+    [parrot] Parrot
+    [rabbit] Rabbit
+   *[other] Another animal
+}
+signs-levels = { $whose }: mild: { $mild }. Strong: { $strong }.
+signs-only-strong = { $whose }: no mild sign is known, so the first may be a strong one: { $strong }.

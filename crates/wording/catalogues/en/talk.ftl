@@ -205,13 +205,10 @@ talk-is-read = read
 talk-lessons-read = Lessons read by somebody of the home: { $read } of { $of }
 talk-shared-count = Rehearsals shared: { $count }
 talk-may-share = After a rehearsal you may share its figures with { $name }. Of a rehearsal nothing is shared by itself.
+talk-lessons-shown = Lessons that the home shows as read: { $read } of { $of }. Others may have been read, too.
 talk-lessons-seen = { $club ->
-    [yes] { $name } and other coaches of the club see which of these lessons somebody of the home has marked as read, without a tap of their own.
-   *[no] { $name } sees which of these lessons somebody of the home has marked as read, without a tap of their own.
-}
-talk-sees-mark = { $club ->
-    [yes] { $name } and other coaches of the club handed this lesson over and see that somebody of your home has marked it as read.
-   *[no] { $name } handed this lesson over and sees that somebody of your home has marked it as read.
+    [yes] { $name } and other coaches of the club see only those of these lessons that somebody of the home shows: by a tick at the lesson, off at first.
+   *[no] { $name } sees only those of these lessons that somebody of the home shows: by a tick at the lesson, off at first.
 }
 talk-nothing-to-share = Of this rehearsal there is nothing to share: too little happened.
 talk-shared = From a rehearsal of “{ $exercise }” with { $name }, a simulated animal:

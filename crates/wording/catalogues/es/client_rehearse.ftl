@@ -20,3 +20,5 @@ client-rehearse-hold = No te muevas hasta que elija.
 client-rehearse-waits = Espera
 client-rehearse-now-press = Ahora pulsa y di
 client-rehearse-end-again = Pulsa { $key } otra vez para terminar.
+client-rehearse-none = No queda: ahora no, u otra cosa
+client-rehearse-none-here = No queda

@@ -5,3 +5,4 @@ homescreen-not-this-page = Esta página necesita el cuaderno y llegará cuando r
 homescreen-what-works = Mientras tanto el Tablero recoge toques; se guardan aquí y se envían después. Hoy se puede leer como estaba la última vez.
 homescreen-none-kept = Ninguna de las dos se abrió antes en este dispositivo, así que ahora no se pueden mostrar.
 homescreen-try-again = Probar otra vez
+homescreen-read-lessons = Leer las lecciones

@@ -8,6 +8,7 @@ lessons-stage = { $stage ->
    *[converse] Cuando se responde a las pulsaciones
 }
 lessons-what-to-do = Qué hacer
+lessons-signs = Señales leves y fuertes
 lessons-mistake = Un error que conviene evitar
 lessons-take-care = Cuidado:
 lessons-not-known = Lo que no se sabe
@@ -27,6 +28,16 @@ lessons-read-as = { $read ->
 }
 lessons-mark = La he leído
 lessons-unmark = Deshacer
+lessons-show-coach = { $club ->
+    [yes] Mostrar a { $name } y a otros coaches del club que la leí
+   *[no] Mostrar a { $name } que la leí
+}
+lessons-coach-sees = { $club ->
+    [yes] { $name } y otros coaches del club ven que la leíste.
+   *[no] { $name } ve que la leíste.
+}
+lessons-hide-coach = No mostrarlo más
+lessons-shows-what = Sin eso ningún coach ve que leíste esta lección. Quien la entregue más tarde también lo ve, si lo muestras.
 lessons-read-on = La leíste el { $day }.
 lessons-read-by = Leída por { $names }
 lessons-say-who = Di quién eres, para marcar lo que has leído
@@ -35,6 +46,7 @@ lessons-next = Siguiente: { $title }
 lessons-all = Todas las lecciones
 lessons-booklet = Lecciones para imprimir
 lessons-booklet-what = Todas las lecciones con sus dibujos, en un cuadernillo. Impresas o guardadas por el navegador, se leen sin el cuaderno.
+lessons-booklet-file = El PDF las trae sin los dibujos; la página impresa por el navegador, con ellos.
 lessons-fits = Lección: { $title }
 
 lessons-board-title = Lo que un tablero puede y no puede
@@ -141,7 +153,7 @@ lessons-placing-q2-b = En cualquier parte, todo mezclado de nuevo, para que se a
 lessons-placing-q2-b-why = Eso es para una comprobación planeada, más adelante. Ahora quitaría lo que se acaba de aprender.
 
 lessons-showing-title = Pulsar, decir, dar
-lessons-showing-short = Casi todo lo que se enseña ocurre en dos segundos.
+lessons-showing-short = Da la cosa en menos de dos segundos.
 lessons-showing-do-1 = Cuando de todos modos va a pasar algo bueno, pulsa su botón.
 lessons-showing-do-2 = Di tú la palabra, una vez, con voz normal.
 lessons-showing-do-3 = Da la cosa enseguida: busca los dos segundos. Tenla lista junto al tablero.
@@ -149,7 +161,7 @@ lessons-showing-do-4 = Hazlo muchas veces al día, unos minutos cada vez. No pid
 lessons-showing-drawing = Tres imágenes en fila: una mano pulsa un botón, una boca dice la palabra, una mano da una pelota.
 lessons-showing-mistake = Pulsar primero y buscar después la cosa. Cuando llega, ya ha pasado otra cosa.
 lessons-showing-care = No pases de la comida del día. Da con la mano abierta o en el suelo, y aparta las manos de comida o juguetes que se protegen.
-lessons-showing-unknown = No se sabe cuántas veces al día necesita un animal que se le muestre. En niños que usan tableros, mostrar más fue junto con aprender más palabras.
+lessons-showing-unknown = Los dos segundos vienen de estudios con niños; para animales no existe tal cifra. Mostrar sin más apenas se ha probado. Tampoco se sabe cuántas veces al día necesita un animal que se le muestre.
 lessons-showing-q1 = Pulsaste «pelota», y la pelota está arriba. ¿Qué ayuda más la próxima vez?
 lessons-showing-q1-a = Que la pelota esté junto al tablero antes de pulsar.
 lessons-showing-q1-a-why = Sí. El momento después de la pulsación es el que enseña.
@@ -183,12 +195,10 @@ lessons-coming-going-q2-b = No, las comidas siguen siendo comidas.
 lessons-coming-going-q2-b-why = Sí. Una lección es libre solo si negarse no cuesta nada.
 
 lessons-body-title = Leer el cuerpo
-lessons-body-short = Las señales pequeñas vienen primero. Búscalas antes, durante y después.
+lessons-body-short = Las señales leves piden una pausa; las fuertes, un final. Míralas antes, durante y después.
 lessons-body-do-1 = Mira el cuerpo entero y lo que ocurre alrededor, nunca una señal sola.
-lessons-body-do-2 = Perro: aparta la cabeza, se lame la nariz, bosteza. Gato: se agacha, se queda quieto, mueve la punta de la cola.
-lessons-body-do-3 = Loro: se aparta, plumas pegadas, cuerpo rígido. Conejo: tenso, plano, ojos muy abiertos, golpea con la pata.
-lessons-body-do-4 = Otro animal: aprende cómo es su reposo y anota lo que se aparta de él.
-lessons-body-do-5 = Ante una señal leve, haz una pausa y deja espacio. Ante una fuerte, termina la sesión.
+lessons-body-do-2 = Otro animal: aprende cómo es su reposo y anota lo que se aparta de él.
+lessons-body-do-3 = Ante una señal leve, haz una pausa y deja espacio. Ante una fuerte, termina la sesión.
 lessons-body-drawing = Cuatro animales, cada uno a gusto y en tensión: un perro, una gata, un loro y un conejo. A gusto sus líneas son redondas; en tensión, bajas o rígidas.
 lessons-body-mistake = Esperar a un gruñido, un bufido o un mordisco. A menudo hubo antes señales más pequeñas.
 lessons-body-care = Tras un gruñido, un amago, un mordisco, un bufido o una embestida, guarda distancia y no hagas sesión; pregunta a un veterinario y a un profesional cualificado del comportamiento. No castigues nunca un gruñido: te avisa. Un conejo que deja de comer necesita un veterinario el mismo día.
@@ -247,14 +257,14 @@ lessons-own-way-q2-b-why = Léelo como una respuesta sobre el juguete. No dice n
 
 lessons-ready-title = Ver que es hora de invitar
 lessons-ready-short = El momento de invitar, no de examinar.
-lessons-ready-do-1 = Muestra antes cada palabra durante unas semanas, muchas veces al día.
+lessons-ready-do-1 = Muestra antes cada palabra, muchas veces al día; a menudo unas semanas.
 lessons-ready-do-2 = Busca interés: viene cuando empiezas, mira el botón antes de que pulses, lo toca sin que se pida.
 lessons-ready-do-3 = Invita primero con una palabra, la que más se quiere.
 lessons-ready-do-4 = Si el interés baja, vuelve a mostrar. Volver atrás no es perder.
 lessons-ready-drawing = Una gata junto a un tablero observa un botón. Encima, tres imágenes pequeñas: pasos hacia el tablero, un ojo, una pata sobre un botón.
 lessons-ready-mistake = Guiarse por el calendario. Una fecha dice menos que lo que { $name } hace.
 lessons-ready-care = Apartarse, agacharse o ponerse rígido es un no: déjalo, y deja ir a quien se va. Si llega con un gruñido, un bufido o un amago de mordisco, pregunta a un profesional cualificado del comportamiento.
-lessons-ready-unknown = Ninguna señal de que sea el momento se ha probado con animales; estas son práctica común. Las cifras de abajo son de personas.
+lessons-ready-unknown = Ninguna señal de que sea el momento se ha probado con animales; estas son práctica común. Las semanas y las cifras de abajo son de personas.
 lessons-ready-q1 = Han pasado cuatro semanas de mostrar, y { $name } mira a otro lado. ¿Invitas?
 lessons-ready-q1-a = Sí, cuatro semanas bastan.
 lessons-ready-q1-a-why = El tiempo solo dice poco. Mira el deseo, el sonido y el sitio, y sigue mostrando.

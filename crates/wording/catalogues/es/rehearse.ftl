@@ -2,6 +2,7 @@ rehearse-title = Ensayar
 rehearse-intro = Practica con un animal al que nada puede hacer daño, antes de que lleguen los botones o cuando quieras. Nada de esto entra en el cuaderno.
 rehearse-simulation = Una simulación: los animales de verdad son distintos.
 rehearse-assumes = Qué supone
+rehearse-assumes-short = En breve: mostrar enseña más cuando la cosa llega al instante y se toma. «Ahora no», otra cosa o ninguna respuesta quitan un poco. Las prisas, llamar, cerrar el paso y una sesión larga tensan, hasta que se ve una señal y el animal se va. Todo va unas diez veces más rápido que en nuestros hogares simulados. Cuánto de cada cosa es elección nuestra: nadie lo ha medido.
 rehearse-name = { $who ->
     [eager] Zip
     [wary] Moth
@@ -57,6 +58,7 @@ rehearse-see = Ver cómo fue
 rehearse-all = Todos los ejercicios
 rehearse-no-script = Para ensayar hacen falta scripts. Las lecciones no los necesitan.
 rehearse-room = La sala vista desde arriba: arriba el tablero y tú, abajo a la derecha una cama, abajo a la izquierda la puerta abierta.
+rehearse-room-likes = La habitación desde arriba: tú arriba, con una cosa en cada mano cuando ofreces dos; una cama abajo a la derecha, la puerta abierta abajo a la izquierda.
 rehearse-happens = Qué pasa
 rehearse-words = Botones del tablero
 rehearse-acts = Qué puedes hacer
@@ -169,6 +171,13 @@ rehearse-change = { $change ->
     [try] Prueba más cosas antes de decir qué la frena: mostrar, ofrecer dos, tenerlo a mano, bajar el sonido, cerrar ventanas.
     [stay] { $name } aún no se había ido. Quédate hasta que se vaya, y entonces déjalo estar.
     [too-soon] Pasó demasiado poco para decir algo. Prueba otra vez, sin prisa.
+    [after-wait] Cuando pasen los cinco segundos, pulsa tú, di la palabra y da la cosa. La espera nunca acaba en nada.
+    [when-there-invited] Invita cuando { $name } esté junto al tablero. A quien está en otra parte se le deja en paz.
+    [vet] En la vida: para y pregunta a un veterinario. Las lecciones pueden esperar.
+    [give-oftener] Da más a menudo lo que dice «{ $word }». Cuando no pueda ser, dalo en otro momento, sin que lo pidan.
+    [used-up] Diste todas las golosinas de la tarde. Sigue respondiendo a «{ $word }» con «ahora no» o con otra cosa.
+    [shorter] Hazlo más corto: termina mientras a { $name } aún le gusta.
+    [shorter-left] Quien se va lo ha terminado. Que ese sea el final del día.
    *[carry-on] Sigue así.
 }
 rehearse-because = { $change ->
@@ -193,11 +202,19 @@ rehearse-because = { $change ->
     [try] Cosas distintas probadas: { $figure }
     [stay] { $name } no se fue, así que nada se puede decir de dejar ir.
     [too-soon] No se mostró, dio, invitó ni respondió nada.
+    [after-wait] Mostrado y dado tras la espera: { $figure }
+    [when-there-invited] Invitaciones con { $name } junto al tablero o de camino: { $figure }
+    [vet] { $name } no estaba bien. En la vida nadie lo ve con certeza en un tablero: un cambio al comer, moverse o pulsar es motivo suficiente.
+    [give-oftener] «{ $word }» bajó aquí. De sus pulsaciones, respondidas con «ahora no» u otra cosa: { $figure }
+    [used-up] «{ $word }» bajó de todos modos. De sus pulsaciones, respondidas con «ahora no» u otra cosa: { $figure }
+    [shorter] Junto al tablero hasta que pediste algo por última vez: { $figure }. Para { $name } se hace largo tras unos { $word }.
+    [shorter-left] { $name } se fue tras { $figure } junto al tablero. Cuando volvió { $name }, seguiste.
    *[carry-on] Nada aquí estorbó al aprendizaje.
 }
 rehearse-would-change = El próximo ensayo puede nombrar otra cosa: este fue corto, y pocos registros dicen poco.
 rehearse-care-strong = En la vida, una señal fuerte termina la sesión. Mantén distancia y consulta a un veterinario o a un profesional cualificado del comportamiento antes de seguir.
 rehearse-care-guards = En la vida, quien protege su comida puede morder: no quites nada de la boca ni del cuenco, mantén lejos a los niños y consulta a un profesional cualificado del comportamiento.
+rehearse-care-likes = En la vida no pruebes gustos con comida o cosas que alguien protege.
 rehearse-measured = Cómo enseñaste
 rehearse-measured-what = Las cifras del uso real, de este único ensayo.
 rehearse-row = { $which ->
@@ -216,6 +233,8 @@ rehearse-row = { $which ->
     [strong] Señales fuertes atendidas
     [eaten] Premios comidos en paz
     [given] Cosas dadas
+    [after-wait] Mostrado y dado tras la espera
+    [invited-there] Invitaciones con { $name } allí o de camino
    *[pushes] Llamar, cerrar el paso o decirlo otra vez
 }
 rehearse-times = { $times ->
@@ -229,7 +248,7 @@ rehearse-truth-what = En la vida nadie puede verlo. Aquí la simulación dice qu
 rehearse-of-word = Palabra
 rehearse-before = antes
 rehearse-after = después
-rehearse-sooner = con todo un segundo antes
+rehearse-sooner = con todo lo antes posible, como mucho un segundo antes
 rehearse-liked = A { $name } le gusta, lo más querido primero: { $things }.
 rehearse-likes-told = { $same ->
     [yes] Lo más elegido fue también lo que más gusta. Pero cada cosa se mostró como mucho { $times }, y una o dos elecciones al azar cambian el orden: pocos pares no distinguen gustos cercanos.
@@ -265,6 +284,7 @@ rehearse-who = { $who ->
 rehearse-whoswho = A quién puedes encontrar
 rehearse-the-lesson = La lección para esto: { $title }
 rehearse-gain = Con todo lo demás igual, solo esto habría llevado las palabras de { $was } a { $would }, de media.
+rehearse-gain-given = Si se hubiera dado cada una de las pulsaciones que quedaron sin respuesta, con todo lo demás igual, las palabras habrían ido de { $was } a { $would }, de media. «Ahora no» también es respuesta, y aporta menos.
 rehearse-asks-more = { $name } pide más que antes: { $things }
 rehearse-asks-less = { $name } pide menos que antes: { $things }
 rehearse-asks-same = { $name } pide todo más o menos como antes.
@@ -308,6 +328,6 @@ rehearse-share = { $club ->
    *[no] Compartir esto con { $name }
 }
 rehearse-share-what = { $club ->
-    [yes] Lo que va a { $name }, en la página Acordado: ejercicio y animal, tu nombre, y de «Cómo enseñaste» los segundos y las proporciones de lo tomado, esperado, respondido, atendido, dejado ir y dejado en paz, cada una con su número. Lo que no va: con qué ritmo y reparto mostraste, lo que pulsaste sin dar, cuántas veces llamaste, cerraste el paso o lo repetiste; ningún momento, ni qué era verdad. También lo leen los otros coaches del club: se entregó en su nombre. Sin este toque nadie lo ve; en esa página puedes retirarlo.
-   *[no] Lo que va a { $name }, en la página Acordado: ejercicio y animal, tu nombre, y de «Cómo enseñaste» los segundos y las proporciones de lo tomado, esperado, respondido, atendido, dejado ir y dejado en paz, cada una con su número. Lo que no va: con qué ritmo y reparto mostraste, lo que pulsaste sin dar, cuántas veces llamaste, cerraste el paso o lo repetiste; ningún momento, ni qué era verdad. También lo lee quien siga en lugar de { $name }. Sin este toque nadie lo ve; en esa página puedes retirarlo.
+    [yes] Lo que va a { $name }, en la página Acordado: ejercicio y animal, tu nombre, y de «Cómo enseñaste» los segundos y las proporciones de lo tomado, esperado, respondido, atendido, dejado ir y dejado en paz, cada una con su número. Lo que no va: con qué ritmo y reparto mostraste, lo que pulsaste sin dar, dónde estaba el animal cuando invitaste, qué vino tras la espera, cuántas veces llamaste, cerraste el paso o lo repetiste; ningún momento, ni qué era verdad. También lo leen los otros coaches del club: se entregó en su nombre. Sin este toque nadie lo ve; en esa página puedes retirarlo.
+   *[no] Lo que va a { $name }, en la página Acordado: ejercicio y animal, tu nombre, y de «Cómo enseñaste» los segundos y las proporciones de lo tomado, esperado, respondido, atendido, dejado ir y dejado en paz, cada una con su número. Lo que no va: con qué ritmo y reparto mostraste, lo que pulsaste sin dar, dónde estaba el animal cuando invitaste, qué vino tras la espera, cuántas veces llamaste, cerraste el paso o lo repetiste; ningún momento, ni qué era verdad. También lo lee quien siga en lugar de { $name }. Sin este toque nadie lo ve; en esa página puedes retirarlo.
 }

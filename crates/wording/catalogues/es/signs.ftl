@@ -47,3 +47,12 @@ signs-act-call-vet = llama enseguida a un veterinario; no provoques el vómito s
 signs-act-pause = haz una pausa, deja espacio
 signs-act-end = termina la sesión
 signs-of-any = apartarse, esconderse, quedarse inmóvil, amenazar
+signs-whose = { $species ->
+    [dog] Perro
+    [cat] Gato
+    [parrot] Loro
+    [rabbit] Conejo
+   *[other] Otro animal
+}
+signs-levels = { $whose }: leves: { $mild }. Fuertes: { $strong }.
+signs-only-strong = { $whose }: no se conoce ninguna señal leve; la primera puede ser ya fuerte: { $strong }.

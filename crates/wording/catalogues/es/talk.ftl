@@ -205,13 +205,10 @@ talk-is-read = leída
 talk-lessons-read = Lecciones leídas por alguien del hogar: { $read } de { $of }
 talk-shared-count = Ensayos compartidos: { $count }
 talk-may-share = Después de un ensayo puedes compartir sus cifras con { $name }. De un ensayo nada se comparte por sí solo.
+talk-lessons-shown = Lecciones que el hogar muestra como leídas: { $read } de { $of }. Puede que se hayan leído otras.
 talk-lessons-seen = { $club ->
-    [yes] { $name } y otros coaches del club ven cuáles de estas lecciones ha marcado como leídas alguien del hogar, sin otro toque.
-   *[no] { $name } ve cuáles de estas lecciones ha marcado como leídas alguien del hogar, sin otro toque.
-}
-talk-sees-mark = { $club ->
-    [yes] { $name } y otros coaches del club entregaron esta lección y ven que alguien de tu hogar la ha marcado como leída.
-   *[no] { $name } entregó esta lección y ve que alguien de tu hogar la ha marcado como leída.
+    [yes] { $name } y otros coaches del club ven solo aquellas de estas lecciones que alguien del hogar muestra: con una marca junto a la lección, al principio sin poner.
+   *[no] { $name } ve solo aquellas de estas lecciones que alguien del hogar muestra: con una marca junto a la lección, al principio sin poner.
 }
 talk-nothing-to-share = De este ensayo no hay nada que compartir: pasó demasiado poco.
 talk-shared = De un ensayo de «{ $exercise }» con { $name }, un animal simulado:

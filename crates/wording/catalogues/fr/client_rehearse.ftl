@@ -20,3 +20,5 @@ client-rehearse-hold = Ne bouge plus avant le choix.
 client-rehearse-waits = Attends
 client-rehearse-now-press = Maintenant appuie et dis
 client-rehearse-end-again = Appuie encore une fois sur { $key } pour terminer.
+client-rehearse-none = Plus aucune : pas maintenant, ou autre chose
+client-rehearse-none-here = Plus aucune

@@ -5,3 +5,4 @@ homescreen-not-this-page = Cette page a besoin du carnet ; elle viendra dès q
 homescreen-what-works = En attendant, le Tableau prend ce que tu tapes ; c’est gardé ici et envoyé plus tard. Aujourd’hui peut se lire tel qu’il était.
 homescreen-none-kept = Aucune des deux n’a été ouverte sur cet appareil ; elles ne peuvent pas s’afficher maintenant.
 homescreen-try-again = Réessayer
+homescreen-read-lessons = Lire les leçons

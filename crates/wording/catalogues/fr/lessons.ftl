@@ -8,6 +8,7 @@ lessons-stage = { $stage ->
    *[converse] Quand on répond aux appuis
 }
 lessons-what-to-do = Que faire
+lessons-signs = Signes légers et signes forts
 lessons-mistake = Une erreur à éviter
 lessons-take-care = Attention :
 lessons-not-known = Ce qu’on ne sait pas
@@ -27,6 +28,16 @@ lessons-read-as = { $read ->
 }
 lessons-mark = Je l’ai lue
 lessons-unmark = Annuler
+lessons-show-coach = { $club ->
+    [yes] Montrer à { $name } et à d’autres coachs du club que je l’ai lue
+   *[no] Montrer à { $name } que je l’ai lue
+}
+lessons-coach-sees = { $club ->
+    [yes] { $name } et d’autres coachs du club voient que tu l’as lue.
+   *[no] { $name } voit que tu l’as lue.
+}
+lessons-hide-coach = Ne plus le montrer
+lessons-shows-what = Sinon aucun coach ne voit que tu as lu cette leçon. Qui la remettra plus tard le voit aussi, si tu le montres.
 lessons-read-on = Tu l’as lue le { $day }.
 lessons-read-by = Lue par { $names }
 lessons-say-who = Dis qui tu es, pour marquer ce que tu as lu
@@ -35,6 +46,7 @@ lessons-next = Suite : { $title }
 lessons-all = Toutes les leçons
 lessons-booklet = Leçons à imprimer
 lessons-booklet-what = Toutes les leçons avec leurs dessins, en livret. Imprimées ou gardées par le navigateur, elles se lisent sans le carnet.
+lessons-booklet-file = Le PDF les donne sans les dessins ; la page imprimée par le navigateur les a.
 lessons-fits = Leçon : { $title }
 
 lessons-board-title = Ce qu’un tableau peut et ne peut pas
@@ -141,7 +153,7 @@ lessons-placing-q2-b = N’importe où, tout mélangé de nouveau, pour que des 
 lessons-placing-q2-b-why = C’est pour une vérification prévue, plus tard. Maintenant cela enlèverait ce qui vient d’être appris.
 
 lessons-showing-title = Appuyer, dire, donner
-lessons-showing-short = L’essentiel de l’enseignement se passe en deux secondes.
+lessons-showing-short = Donne en moins de deux secondes.
 lessons-showing-do-1 = Quand quelque chose de bon va arriver de toute façon, appuie sur son bouton.
 lessons-showing-do-2 = Dis toi-même le mot, une fois, d’une voix ordinaire.
 lessons-showing-do-3 = Donne la chose aussitôt : vise deux secondes. Tiens-la prête à côté du tableau.
@@ -149,7 +161,7 @@ lessons-showing-do-4 = Fais-le bien des fois par jour, quelques minutes à la fo
 lessons-showing-drawing = Trois images en rang : une main appuie sur un bouton, une bouche dit le mot, une main donne une balle.
 lessons-showing-mistake = Appuyer d’abord, puis chercher la chose. Quand elle arrive, autre chose s’est passé.
 lessons-showing-care = Reste dans la nourriture du jour. Donne la main ouverte ou au sol, et garde les mains loin de la nourriture ou des jouets qui sont gardés.
-lessons-showing-unknown = On ne sait pas combien de fois par jour il faut montrer à un animal. Chez des enfants qui se servent de tableaux, montrer plus allait avec plus de mots appris.
+lessons-showing-unknown = Les deux secondes viennent d’études avec des enfants ; pour les animaux ce chiffre n’existe pas. Montrer seul est à peine testé. On ne sait pas non plus combien de fois par jour il faut montrer à un animal.
 lessons-showing-q1 = Tu as appuyé sur « balle », et la balle est à l’étage. Qu’est-ce qui aide le plus la prochaine fois ?
 lessons-showing-q1-a = Que la balle soit au tableau avant que tu appuies.
 lessons-showing-q1-a-why = Oui. C’est le moment après l’appui qui enseigne.
@@ -183,12 +195,10 @@ lessons-coming-going-q2-b = Non, les repas restent des repas.
 lessons-coming-going-q2-b-why = Oui. Une leçon n’est libre que si la refuser ne coûte rien.
 
 lessons-body-title = Lire le corps
-lessons-body-short = Les petits signes viennent d’abord. Cherche-les avant, pendant et après.
+lessons-body-short = Les signes légers demandent une pause, les forts une fin. Regarde avant, pendant et après.
 lessons-body-do-1 = Regarde le corps entier et ce qui se passe autour, jamais un signe seul.
-lessons-body-do-2 = Chien : se détourne, se lèche le nez, bâille. Chat : se tapit, ne bouge plus, agite le bout de la queue.
-lessons-body-do-3 = Perroquet : s’écarte, plumes serrées, corps raide. Lapin : tendu, aplati, yeux grands ouverts, tape du pied.
-lessons-body-do-4 = Un autre animal : apprends à quoi ressemble son repos, et note ce qui s’en écarte.
-lessons-body-do-5 = À un signe léger, fais une pause et laisse de l’espace. À un signe fort, termine la séance.
+lessons-body-do-2 = Un autre animal : apprends à quoi ressemble son repos, et note ce qui s’en écarte.
+lessons-body-do-3 = À un signe léger, fais une pause et laisse de l’espace. À un signe fort, termine la séance.
 lessons-body-drawing = Quatre animaux, chacun à l’aise et tendu : un chien, une chatte, un perroquet et un lapin. À l’aise leurs lignes sont rondes, tendus elles sont basses ou raides.
 lessons-body-mistake = Attendre un grognement, un feulement ou une morsure. Souvent des signes plus petits étaient là avant.
 lessons-body-care = Après un grognement, un claquement de dents, une morsure, un feulement ou une charge, garde tes distances et ne fais pas de séance ; demande à un vétérinaire et à un professionnel qualifié du comportement. Ne punis jamais un grognement : il t’avertit. Un lapin qui cesse de manger a besoin d’un vétérinaire le jour même.
@@ -247,14 +257,14 @@ lessons-own-way-q2-b-why = Lis-y une réponse sur le jouet. Cela ne dit rien du 
 
 lessons-ready-title = Voir qu’il est temps d’inviter
 lessons-ready-short = Le moment d’inviter, pas de faire passer un examen.
-lessons-ready-do-1 = Montre d’abord chaque mot pendant quelques semaines, bien des fois par jour.
+lessons-ready-do-1 = Montre d’abord chaque mot, bien des fois par jour ; souvent pendant quelques semaines.
 lessons-ready-do-2 = Cherche l’intérêt : venir quand tu commences, regarder le bouton avant ton appui, le toucher sans qu’on le demande.
 lessons-ready-do-3 = Invite d’abord pour un mot, le plus voulu.
 lessons-ready-do-4 = Si l’intérêt baisse, reviens à montrer. Revenir en arrière n’est pas une perte.
 lessons-ready-drawing = Une chatte près d’un tableau regarde un bouton. Au-dessus, trois petites images : des pas vers le tableau, un œil, une patte sur un bouton.
 lessons-ready-mistake = Se fier au calendrier. Une date en dit moins que ce que fait { $name }.
 lessons-ready-care = Se détourner, se tapir ou se raidir est un non : laisse, et laisse partir qui s’en va. Si un grognement, un feulement ou un claquement de dents s’y ajoute, demande à un professionnel qualifié du comportement.
-lessons-ready-unknown = Aucun signe de préparation n’a été testé avec des animaux ; ceux-ci sont pratique courante. Les chiffres ci-dessous viennent de personnes.
+lessons-ready-unknown = Aucun signe de préparation n’a été testé avec des animaux ; ceux-ci sont pratique courante. Les semaines et les chiffres ci-dessous viennent de personnes.
 lessons-ready-q1 = Quatre semaines de démonstrations ont passé, et { $name } regarde ailleurs. Invites-tu ?
 lessons-ready-q1-a = Oui, quatre semaines suffisent.
 lessons-ready-q1-a-why = Le temps seul dit peu. Regarde l’envie, le son et la place, et continue de montrer.

@@ -2,6 +2,7 @@ rehearse-title = Répéter
 rehearse-intro = Exerce-toi avec un animal à qui rien ne peut faire de mal, avant l’arrivée des boutons ou quand tu veux. Rien de cela n’entre dans le carnet.
 rehearse-simulation = Une simulation : les vrais animaux sont différents.
 rehearse-assumes = Ce qu’elle suppose
+rehearse-assumes-short = En bref : montrer enseigne le plus quand la chose vient aussitôt et qu’elle est prise. « Pas maintenant », autre chose ou aucune réponse en retire un peu. La hâte, les appels, le passage barré et une longue séance pèsent, jusqu’à ce qu’un signe se montre et que l’animal parte. Tout va environ dix fois plus vite que dans nos foyers simulés. La part de chacun est notre choix : personne ne l’a mesurée.
 rehearse-name = { $who ->
     [eager] Zip
     [wary] Moth
@@ -57,6 +58,7 @@ rehearse-see = Voir comment c’était
 rehearse-all = Tous les exercices
 rehearse-no-script = Pour répéter, il faut des scripts. Les leçons s’en passent.
 rehearse-room = La pièce vue d’en haut : en haut le tableau et toi, en bas à droite un lit, en bas à gauche la porte ouverte.
+rehearse-room-likes = La pièce vue d’en haut : toi en haut, une chose dans chaque main quand tu en tends deux ; un panier en bas à droite, la porte ouverte en bas à gauche.
 rehearse-happens = Ce qui se passe
 rehearse-words = Boutons du tableau
 rehearse-acts = Ce que tu peux faire
@@ -169,6 +171,13 @@ rehearse-change = { $change ->
     [try] Essaie plus de choses avant de dire ce qui le retient : montrer, en tendre deux, tout avoir sous la main, baisser le son, fermer les fenêtres.
     [stay] { $name } n’était pas encore parti. Reste jusqu’à son départ, puis laisse faire.
     [too-soon] Il s’est passé trop peu pour dire quelque chose. Réessaie, en prenant ton temps.
+    [after-wait] Quand les cinq secondes sont passées, appuie toi-même, dis le mot, donne la chose. L’attente ne finit jamais sur rien.
+    [when-there-invited] Invite quand { $name } est au tableau. Qui est ailleurs est laissé en paix.
+    [vet] Dans la vie : arrête, et demande à un vétérinaire. Les leçons peuvent attendre.
+    [give-oftener] Donne plus souvent ce que dit « { $word } ». Quand ce n’est pas possible, donne-le à un autre moment, sans demande.
+    [used-up] Toutes les friandises de la soirée ont été données. Continue de répondre à « { $word } » par « pas maintenant » ou par autre chose.
+    [shorter] Fais plus court : termine tant que { $name } aime encore cela.
+    [shorter-left] Qui s’en va l’a terminé. Que ce soit la fin pour la journée.
    *[carry-on] Continue ainsi.
 }
 rehearse-because = { $change ->
@@ -193,11 +202,19 @@ rehearse-because = { $change ->
     [try] Choses différentes essayées : { $figure }
     [stay] { $name } n’est pas parti, on ne peut donc rien dire du laisser partir.
     [too-soon] Rien n’a été montré, donné, proposé ni répondu.
+    [after-wait] Montré et donné après l’attente : { $figure }
+    [when-there-invited] Invitations avec { $name } au tableau ou en chemin : { $figure }
+    [vet] { $name } n’allait pas bien. Dans la vie, personne ne le voit avec certitude à un tableau : un changement dans l’appétit, le mouvement ou les appuis est une raison suffisante.
+    [give-oftener] « { $word } » a baissé ici. De ses appuis, ceux qui ont reçu « pas maintenant » ou autre chose : { $figure }
+    [used-up] « { $word } » a baissé tout de même. De ses appuis, ceux qui ont reçu « pas maintenant » ou autre chose : { $figure }
+    [shorter] Au tableau jusqu’à ta dernière demande : { $figure }. Pour { $name }, cela devient long après environ { $word }.
+    [shorter-left] { $name } est parti après { $figure } au tableau. Une fois { $name } de retour, tu as continué.
    *[carry-on] Rien ici n’a gêné l’apprentissage.
 }
 rehearse-would-change = La prochaine répétition nommera peut-être autre chose : celle-ci était courte, et peu de relevés disent peu.
 rehearse-care-strong = Dans la vie, un signe fort met fin à la séance. Garde tes distances et consulte un vétérinaire ou un professionnel qualifié du comportement avant de reprendre.
 rehearse-care-guards = Dans la vie, qui garde sa nourriture peut mordre : ne prends rien dans la gueule ou la gamelle, éloigne les enfants et consulte un professionnel qualifié du comportement.
+rehearse-care-likes = Dans la vie, ne teste pas les goûts avec de la nourriture ou des choses que quelqu’un garde.
 rehearse-measured = Comment tu as enseigné
 rehearse-measured-what = Les chiffres de l’usage réel, pour cette seule répétition.
 rehearse-row = { $which ->
@@ -216,6 +233,8 @@ rehearse-row = { $which ->
     [strong] Signes forts respectés
     [eaten] Friandises mangées en paix
     [given] Choses données
+    [after-wait] Montré et donné après l’attente
+    [invited-there] Invitations avec { $name } là ou en chemin
    *[pushes] Appelé, barré le passage ou redit
 }
 rehearse-times = { $times ->
@@ -230,7 +249,7 @@ rehearse-truth-what = Dans la vie, personne ne peut le voir. Ici, la simulation 
 rehearse-of-word = Mot
 rehearse-before = avant
 rehearse-after = après
-rehearse-sooner = avec tout une seconde plus tôt
+rehearse-sooner = tout aussi tôt que possible, une seconde plus tôt au plus
 rehearse-liked = { $name } aime, le plus aimé d’abord : { $things }.
 rehearse-likes-told = { $same ->
     [yes] Le plus choisi était aussi le plus aimé. Mais chaque chose a été présentée { $times } au plus, et un ou deux choix par hasard changent l’ordre : peu de paires ne séparent pas des goûts proches.
@@ -266,6 +285,7 @@ rehearse-who = { $who ->
 rehearse-whoswho = Qui tu peux rencontrer
 rehearse-the-lesson = La leçon pour cela : { $title }
 rehearse-gain = Tout le reste étant pareil, cela seul aurait mené les mots de { $was } à { $would }, en moyenne.
+rehearse-gain-given = Si chaque appui resté sans réponse avait reçu sa chose, tout le reste étant pareil, les mots seraient passés de { $was } à { $would }, en moyenne. « Pas maintenant » est aussi une réponse, et apporte moins.
 rehearse-asks-more = { $name } demande plus souvent qu’avant : { $things }
 rehearse-asks-less = { $name } demande moins souvent qu’avant : { $things }
 rehearse-asks-same = { $name } demande tout à peu près aussi souvent qu’avant.
@@ -309,6 +329,6 @@ rehearse-share = { $club ->
    *[no] Partager ceci avec { $name }
 }
 rehearse-share-what = { $club ->
-    [yes] Ce qui va à { $name }, sur la page Convenu : l’exercice et l’animal, ton nom, et de « Comment tu as enseigné » les secondes et les parts de ce qui a été pris, attendu, répondu, respecté, laissé partir et laissé en paix, chacune avec son nombre. Ce qui n’y va pas : à quel rythme et avec quel partage tu as montré, ce que tu as pressé sans donner, combien de fois tu as appelé, barré le passage ou redit le mot ; aucun moment, ni ce qui était vrai. Les autres coachs du club le lisent aussi : c’est en son nom que ceci a été remis. Sans ce geste, personne ne le voit ; sur cette page, tu peux le retirer.
-   *[no] Ce qui va à { $name }, sur la page Convenu : l’exercice et l’animal, ton nom, et de « Comment tu as enseigné » les secondes et les parts de ce qui a été pris, attendu, répondu, respecté, laissé partir et laissé en paix, chacune avec son nombre. Ce qui n’y va pas : à quel rythme et avec quel partage tu as montré, ce que tu as pressé sans donner, combien de fois tu as appelé, barré le passage ou redit le mot ; aucun moment, ni ce qui était vrai. Qui continue à la place de { $name } le lit aussi. Sans ce geste, personne ne le voit ; sur cette page, tu peux le retirer.
+    [yes] Ce qui va à { $name }, sur la page Convenu : l’exercice et l’animal, ton nom, et de « Comment tu as enseigné » les secondes et les parts de ce qui a été pris, attendu, répondu, respecté, laissé partir et laissé en paix, chacune avec son nombre. Ce qui n’y va pas : à quel rythme et avec quel partage tu as montré, ce que tu as pressé sans donner, où était l’animal quand tu as invité, ce qui suivit l’attente, combien de fois tu as appelé, barré le passage ou redit le mot ; aucun moment, ni ce qui était vrai. Les autres coachs du club le lisent aussi : c’est en son nom que ceci a été remis. Sans ce geste, personne ne le voit ; sur cette page, tu peux le retirer.
+   *[no] Ce qui va à { $name }, sur la page Convenu : l’exercice et l’animal, ton nom, et de « Comment tu as enseigné » les secondes et les parts de ce qui a été pris, attendu, répondu, respecté, laissé partir et laissé en paix, chacune avec son nombre. Ce qui n’y va pas : à quel rythme et avec quel partage tu as montré, ce que tu as pressé sans donner, où était l’animal quand tu as invité, ce qui suivit l’attente, combien de fois tu as appelé, barré le passage ou redit le mot ; aucun moment, ni ce qui était vrai. Qui continue à la place de { $name } le lit aussi. Sans ce geste, personne ne le voit ; sur cette page, tu peux le retirer.
 }

@@ -47,3 +47,12 @@ signs-act-call-vet = appelle aussitôt un vétérinaire ; ne fais pas vomir sa
 signs-act-pause = fais une pause, laisse de l’espace
 signs-act-end = termine la séance
 signs-of-any = se détourner, se cacher, se figer, menacer
+signs-whose = { $species ->
+    [dog] Chien
+    [cat] Chat
+    [parrot] Perroquet
+    [rabbit] Lapin
+   *[other] Un autre animal
+}
+signs-levels = { $whose } : légers : { $mild }. Forts : { $strong }.
+signs-only-strong = { $whose } : on ne connaît aucun signe léger ; le premier peut déjà être fort : { $strong }.

@@ -206,13 +206,10 @@ talk-is-read = lue
 talk-lessons-read = Leçons lues par quelqu’un du foyer : { $read } sur { $of }
 talk-shared-count = Répétitions partagées : { $count }
 talk-may-share = Après une répétition, tu peux en partager les chiffres avec { $name }. D’une répétition, rien n’est partagé tout seul.
+talk-lessons-shown = Leçons que le foyer montre comme lues : { $read } sur { $of }. D’autres peuvent avoir été lues.
 talk-lessons-seen = { $club ->
-    [yes] { $name } et d’autres coachs du club voient lesquelles de ces leçons quelqu’un du foyer a marquées comme lues, sans autre geste.
-   *[no] { $name } voit lesquelles de ces leçons quelqu’un du foyer a marquées comme lues, sans autre geste.
-}
-talk-sees-mark = { $club ->
-    [yes] { $name } et d’autres coachs du club ont remis cette leçon et voient que quelqu’un de ton foyer l’a marquée comme lue.
-   *[no] { $name } a remis cette leçon et voit que quelqu’un de ton foyer l’a marquée comme lue.
+    [yes] { $name } et d’autres coachs du club voient seulement celles de ces leçons que quelqu’un du foyer montre : par une coche près de la leçon, absente au début.
+   *[no] { $name } voit seulement celles de ces leçons que quelqu’un du foyer montre : par une coche près de la leçon, absente au début.
 }
 talk-nothing-to-share = De cette répétition, il n’y a rien à partager : il s’est passé trop peu.
 talk-shared = D’une répétition de « { $exercise } » avec { $name }, un animal simulé :

@@ -20,3 +20,5 @@ client-rehearse-hold = Fique imóvel até a escolha.
 client-rehearse-waits = Espere
 client-rehearse-now-press = Agora aperte e diga
 client-rehearse-end-again = Aperte { $key } mais uma vez para terminar.
+client-rehearse-none = Acabou: agora não, ou outra coisa
+client-rehearse-none-here = Acabou

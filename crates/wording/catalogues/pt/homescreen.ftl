@@ -5,3 +5,4 @@ homescreen-not-this-page = Esta página precisa do caderno e vem assim que ele r
 homescreen-what-works = Enquanto isso o Quadro recebe toques; eles ficam aqui e são enviados depois. Hoje pode ser lido como estava por último.
 homescreen-none-kept = Nenhuma das duas foi aberta neste aparelho antes, por isso não podem ser mostradas agora.
 homescreen-try-again = Tentar de novo
+homescreen-read-lessons = Ler as lições

@@ -8,6 +8,7 @@ lessons-stage = { $stage ->
    *[converse] Quando se responde aos apertos
 }
 lessons-what-to-do = O que fazer
+lessons-signs = Sinais leves e fortes
 lessons-mistake = Um erro a evitar
 lessons-take-care = Cuidado:
 lessons-not-known = O que não se sabe
@@ -27,6 +28,16 @@ lessons-read-as = { $read ->
 }
 lessons-mark = Eu li
 lessons-unmark = Desfazer
+lessons-show-coach = { $club ->
+    [yes] Mostrar a { $name } e a outros coaches do clube que eu a li
+   *[no] Mostrar a { $name } que eu a li
+}
+lessons-coach-sees = { $club ->
+    [yes] { $name } e outros coaches do clube veem que você a leu.
+   *[no] { $name } vê que você a leu.
+}
+lessons-hide-coach = Não mostrar mais
+lessons-shows-what = Sem isso nenhum coach vê que você leu esta lição. Quem a entregar depois também vê, se você mostrar.
 lessons-read-on = Você leu em { $day }.
 lessons-read-by = Lida por { $names }
 lessons-say-who = Diga quem você é, para marcar o que leu
@@ -35,6 +46,7 @@ lessons-next = A seguir: { $title }
 lessons-all = Todas as lições
 lessons-booklet = Lições para imprimir
 lessons-booklet-what = Todas as lições com seus desenhos, em um livreto. Impressas ou guardadas pelo navegador, são lidas sem o caderno.
+lessons-booklet-file = O PDF vem sem os desenhos; a página impressa pelo navegador, com eles.
 lessons-fits = Lição: { $title }
 
 lessons-board-title = O que um quadro pode e não pode
@@ -141,7 +153,7 @@ lessons-placing-q2-b = Em qualquer lugar, tudo misturado de novo, para que se ap
 lessons-placing-q2-b-why = Isso é para uma verificação planejada, mais tarde. Agora tiraria o que se acabou de aprender.
 
 lessons-showing-title = Apertar, dizer, dar
-lessons-showing-short = Quase todo o ensino acontece em dois segundos.
+lessons-showing-short = Dê em até dois segundos.
 lessons-showing-do-1 = Quando algo bom vai acontecer de qualquer jeito, aperte o botão disso.
 lessons-showing-do-2 = Diga você a palavra, uma vez, com voz comum.
 lessons-showing-do-3 = Dê a coisa na hora: mire em dois segundos. Deixe-a pronta ao lado do quadro.
@@ -149,7 +161,7 @@ lessons-showing-do-4 = Faça isso muitas vezes por dia, alguns minutos por vez. 
 lessons-showing-drawing = Três imagens em fila: uma mão aperta um botão, uma boca diz a palavra, uma mão dá uma bola.
 lessons-showing-mistake = Apertar primeiro e depois procurar a coisa. Quando ela chega, outra coisa já aconteceu.
 lessons-showing-care = Fique dentro da comida do dia. Dê com a mão aberta ou no chão, e mantenha as mãos longe de comida ou brinquedos que são guardados.
-lessons-showing-unknown = Não se sabe quantas vezes por dia é preciso mostrar a um animal. Em crianças que usam quadros, mostrar mais andou junto com mais palavras aprendidas.
+lessons-showing-unknown = Os dois segundos vêm de estudos com crianças; para animais não existe esse número. Só mostrar quase não foi testado. Também não se sabe quantas vezes por dia é preciso mostrar a um animal.
 lessons-showing-q1 = Você apertou “bola”, e a bola está lá em cima. O que mais ajuda da próxima vez?
 lessons-showing-q1-a = A bola está no quadro antes de você apertar.
 lessons-showing-q1-a-why = Sim. É o momento depois do aperto que ensina.
@@ -183,12 +195,10 @@ lessons-coming-going-q2-b = Não, refeições continuam refeições.
 lessons-coming-going-q2-b-why = Sim. Uma lição só é livre se recusá-la não custa nada.
 
 lessons-body-title = Ler o corpo
-lessons-body-short = Os sinais pequenos vêm primeiro. Procure-os antes, durante e depois.
+lessons-body-short = Sinais leves pedem uma pausa; os fortes, um fim. Olhe antes, durante e depois.
 lessons-body-do-1 = Olhe o corpo inteiro e o que acontece em volta, nunca um sinal só.
-lessons-body-do-2 = Cachorro: vira-se, lambe o nariz, boceja. Gato: agacha-se, fica parado, mexe a ponta da cauda.
-lessons-body-do-3 = Papagaio: inclina-se para longe, penas coladas, corpo rígido. Coelho: tenso, achatado, olhos arregalados, bate a pata.
-lessons-body-do-4 = Outro animal: aprenda como é o repouso, e anote o que foge dele.
-lessons-body-do-5 = Em um sinal leve, faça uma pausa e dê espaço. Em um forte, termine a sessão.
+lessons-body-do-2 = Outro animal: aprenda como é o repouso, e anote o que foge dele.
+lessons-body-do-3 = Em um sinal leve, faça uma pausa e dê espaço. Em um forte, termine a sessão.
 lessons-body-drawing = Quatro animais, cada um à vontade e tenso: um cachorro, uma gata, um papagaio e um coelho. À vontade, as linhas são redondas; tensos, baixas ou rígidas.
 lessons-body-mistake = Esperar por um rosnado, um bufo ou uma mordida. Muitas vezes havia antes sinais menores.
 lessons-body-care = Depois de um rosnado, abocanhada, mordida, bufo ou investida, mantenha distância e não faça sessão; pergunte a um veterinário e a um profissional qualificado de comportamento. Nunca puna um rosnado: ele avisa você. Um coelho que para de comer precisa de um veterinário no mesmo dia.
@@ -247,14 +257,14 @@ lessons-own-way-q2-b-why = Leia como resposta sobre o brinquedo. Não diz nada s
 
 lessons-ready-title = Ver que é hora de convidar
 lessons-ready-short = A hora de convidar, não de examinar.
-lessons-ready-do-1 = Mostre antes cada palavra por algumas semanas, muitas vezes por dia.
+lessons-ready-do-1 = Mostre antes cada palavra, muitas vezes por dia; muitas vezes por algumas semanas.
 lessons-ready-do-2 = Procure interesse: vir quando você começa, olhar o botão antes do seu aperto, tocá-lo sem ninguém pedir.
 lessons-ready-do-3 = Convide primeiro com uma palavra, a mais desejada.
 lessons-ready-do-4 = Se o interesse cai, volte a mostrar. Voltar não é perder.
 lessons-ready-drawing = Uma gata ao lado de um quadro observa um botão. Acima, três imagens pequenas: passos até o quadro, um olho, uma pata sobre um botão.
 lessons-ready-mistake = Guiar-se pelo calendário. Uma data diz menos do que aquilo que { $name } faz.
 lessons-ready-care = Virar-se, agachar-se ou ficar rígido é um não: pare, e deixe ir quem vai. Se vier com rosnado, bufo ou abocanhada, pergunte a um profissional qualificado de comportamento.
-lessons-ready-unknown = Nenhum sinal de que é hora foi testado com animais; estes são prática comum. Os números abaixo vêm de pessoas.
+lessons-ready-unknown = Nenhum sinal de que é hora foi testado com animais; estes são prática comum. As semanas e os números abaixo vêm de pessoas.
 lessons-ready-q1 = Passaram quatro semanas de demonstrações, e { $name } olha para outro lado. Você convida?
 lessons-ready-q1-a = Sim, quatro semanas bastam.
 lessons-ready-q1-a-why = O tempo sozinho diz pouco. Veja a vontade, o som e o lugar, e continue a mostrar.

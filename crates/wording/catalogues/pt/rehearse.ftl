@@ -2,6 +2,7 @@ rehearse-title = Ensaiar
 rehearse-intro = Pratique com um animal a quem nada pode fazer mal, antes de os botões chegarem ou quando quiser. Nada disso entra no caderno.
 rehearse-simulation = Uma simulação: animais de verdade são diferentes.
 rehearse-assumes = O que ela supõe
+rehearse-assumes-short = Em resumo: mostrar ensina mais quando a coisa vem na hora e é pega. “Agora não”, outra coisa ou nenhuma resposta tira um pouco. Pressa, chamar, barrar e uma sessão longa tensionam, até que um sinal aparece e o animal sai. Tudo vai umas dez vezes mais rápido que em nossos lares simulados. Quanto de cada um é escolha nossa: ninguém mediu.
 rehearse-name = { $who ->
     [eager] Zip
     [wary] Moth
@@ -57,6 +58,7 @@ rehearse-see = Ver como foi
 rehearse-all = Todos os exercícios
 rehearse-no-script = Para ensaiar são precisos scripts. As lições não precisam.
 rehearse-room = A sala vista de cima: em cima o quadro e você, embaixo à direita uma cama, embaixo à esquerda a porta aberta.
+rehearse-room-likes = O cômodo visto de cima: você em cima, com uma coisa em cada mão quando oferece duas; uma cama embaixo à direita, a porta aberta embaixo à esquerda.
 rehearse-happens = O que acontece
 rehearse-words = Botões do quadro
 rehearse-acts = O que você pode fazer
@@ -169,6 +171,13 @@ rehearse-change = { $change ->
     [try] Experimente mais coisas antes de dizer o que a segura: mostrar, oferecer duas, deixar à mão, baixar o som, fechar as janelas.
     [stay] { $name } ainda não tinha ido. Fique até { $name } ir, e então deixe estar.
     [too-soon] Aconteceu pouco demais para dizer algo. Tente de novo, sem pressa.
+    [after-wait] Passados os cinco segundos, aperte você, diga a palavra e dê a coisa. A espera nunca acaba em nada.
+    [when-there-invited] Convide quando { $name } está no quadro. Quem está em outro lugar fica em paz.
+    [vet] Na vida: pare e pergunte a um veterinário. As lições podem esperar.
+    [give-oftener] Dê mais vezes o que “{ $word }” diz. Onde não for possível, dê em outro momento, sem pedido.
+    [used-up] Todos os petiscos da noite foram dados. Continue respondendo a “{ $word }” com “agora não” ou com outra coisa.
+    [shorter] Faça mais curto: termine enquanto { $name } ainda gosta.
+    [shorter-left] Quem sai terminou. Que esse seja o fim do dia.
    *[carry-on] Continue assim.
 }
 rehearse-because = { $change ->
@@ -193,11 +202,19 @@ rehearse-because = { $change ->
     [try] Coisas diferentes experimentadas: { $figure }
     [stay] { $name } não foi embora, então nada se pode dizer de deixar ir.
     [too-soon] Nada foi mostrado, dado, convidado nem respondido.
+    [after-wait] Mostrado e dado depois da espera: { $figure }
+    [when-there-invited] Convites com { $name } no quadro ou a caminho: { $figure }
+    [vet] { $name } não estava bem. Na vida ninguém vê isso com certeza em um quadro: uma mudança ao comer, mover-se ou apertar é motivo bastante.
+    [give-oftener] “{ $word }” caiu aqui. Dos apertos dela, respondidos com “agora não” ou outra coisa: { $figure }
+    [used-up] “{ $word }” caiu mesmo assim. Dos apertos dela, respondidos com “agora não” ou outra coisa: { $figure }
+    [shorter] No quadro até você pedir algo pela última vez: { $figure }. Para { $name } fica longo depois de uns { $word }.
+    [shorter-left] { $name } saiu depois de { $figure } no quadro. Quando { $name } voltou, você continuou.
    *[carry-on] Nada aqui atrapalhou o aprendizado.
 }
 rehearse-would-change = O próximo ensaio pode apontar outra coisa: este foi curto, e poucos registros dizem pouco.
 rehearse-care-strong = Na vida, um sinal forte termina a sessão. Mantenha distância e consulte um veterinário ou um profissional qualificado de comportamento antes de continuar.
 rehearse-care-guards = Na vida, quem guarda comida pode morder: não tire nada da boca nem da tigela, mantenha crianças longe e consulte um profissional qualificado de comportamento.
+rehearse-care-likes = Na vida não teste gostos com comida ou coisas que alguém guarda.
 rehearse-measured = Como você ensinou
 rehearse-measured-what = Os números do uso real, deste único ensaio.
 rehearse-row = { $which ->
@@ -216,6 +233,8 @@ rehearse-row = { $which ->
     [strong] Sinais fortes respeitados
     [eaten] Petiscos comidos em paz
     [given] Coisas dadas
+    [after-wait] Mostrado e dado depois da espera
+    [invited-there] Convites com { $name } lá ou a caminho
    *[pushes] Chamou, barrou ou disse de novo
 }
 rehearse-times = { $times ->
@@ -230,7 +249,7 @@ rehearse-truth-what = Na vida ninguém pode ver isto. Aqui a simulação diz qu�
 rehearse-of-word = Palavra
 rehearse-before = antes
 rehearse-after = depois
-rehearse-sooner = com tudo um segundo antes
+rehearse-sooner = com tudo o mais cedo possível, no máximo um segundo antes
 rehearse-liked = { $name } gosta, o preferido primeiro: { $things }.
 rehearse-likes-told = { $same ->
     [yes] O mais escolhido foi também o mais querido. Mas cada coisa foi mostrada no máximo { $times }, e uma ou duas escolhas por acaso mudam a ordem: poucos pares não separam gostos próximos.
@@ -266,6 +285,7 @@ rehearse-who = { $who ->
 rehearse-whoswho = Quem você pode encontrar
 rehearse-the-lesson = A lição para isto: { $title }
 rehearse-gain = Com todo o resto igual, só isto teria levado as palavras de { $was } a { $would }, em média.
+rehearse-gain-given = Se cada aperto que ficou sem resposta tivesse recebido a coisa, com todo o resto igual, as palavras teriam ido de { $was } a { $would }, em média. “Agora não” também é resposta, e traz menos.
 rehearse-asks-more = { $name } pede mais do que antes: { $things }
 rehearse-asks-less = { $name } pede menos do que antes: { $things }
 rehearse-asks-same = { $name } pede tudo mais ou menos como antes.
@@ -309,6 +329,6 @@ rehearse-share = { $club ->
    *[no] Compartilhar isto com { $name }
 }
 rehearse-share-what = { $club ->
-    [yes] O que vai para { $name }, na página Combinado: exercício e animal, seu nome, e de “Como você ensinou” os segundos e as proporções do que foi pego, esperado, respondido, atendido, deixado ir e deixado em paz, cada uma com seu número. O que não vai: em que ritmo e com que divisão você mostrou, o que apertou sem dar, quantas vezes chamou, barrou o caminho ou repetiu; nenhum momento, nem o que era verdade. Os outros coaches do clube também leem: isto foi entregue em nome dele. Sem este toque ninguém vê; naquela página você pode retirar.
-   *[no] O que vai para { $name }, na página Combinado: exercício e animal, seu nome, e de “Como você ensinou” os segundos e as proporções do que foi pego, esperado, respondido, atendido, deixado ir e deixado em paz, cada uma com seu número. O que não vai: em que ritmo e com que divisão você mostrou, o que apertou sem dar, quantas vezes chamou, barrou o caminho ou repetiu; nenhum momento, nem o que era verdade. Quem continuar no lugar de { $name } também lê. Sem este toque ninguém vê; naquela página você pode retirar.
+    [yes] O que vai para { $name }, na página Combinado: exercício e animal, seu nome, e de “Como você ensinou” os segundos e as proporções do que foi pego, esperado, respondido, atendido, deixado ir e deixado em paz, cada uma com seu número. O que não vai: em que ritmo e com que divisão você mostrou, o que apertou sem dar, onde estava o animal quando você convidou, o que veio depois da espera, quantas vezes chamou, barrou o caminho ou repetiu; nenhum momento, nem o que era verdade. Os outros coaches do clube também leem: isto foi entregue em nome dele. Sem este toque ninguém vê; naquela página você pode retirar.
+   *[no] O que vai para { $name }, na página Combinado: exercício e animal, seu nome, e de “Como você ensinou” os segundos e as proporções do que foi pego, esperado, respondido, atendido, deixado ir e deixado em paz, cada uma com seu número. O que não vai: em que ritmo e com que divisão você mostrou, o que apertou sem dar, onde estava o animal quando você convidou, o que veio depois da espera, quantas vezes chamou, barrou o caminho ou repetiu; nenhum momento, nem o que era verdade. Quem continuar no lugar de { $name } também lê. Sem este toque ninguém vê; naquela página você pode retirar.
 }

@@ -47,3 +47,12 @@ signs-act-call-vet = ligue já para um veterinário; não provoque o vômito a n
 signs-act-pause = faça uma pausa, dê espaço
 signs-act-end = termine a sessão
 signs-of-any = virar-se, esconder-se, ficar imóvel, ameaçar
+signs-whose = { $species ->
+    [dog] Cachorro
+    [cat] Gato
+    [parrot] Papagaio
+    [rabbit] Coelho
+   *[other] Outro animal
+}
+signs-levels = { $whose }: leves: { $mild }. Fortes: { $strong }.
+signs-only-strong = { $whose }: não se conhece nenhum sinal leve; o primeiro já pode ser forte: { $strong }.

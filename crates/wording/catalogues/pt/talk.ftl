@@ -205,13 +205,10 @@ talk-is-read = lida
 talk-lessons-read = Lições lidas por alguém da casa: { $read } de { $of }
 talk-shared-count = Ensaios compartilhados: { $count }
 talk-may-share = Depois de um ensaio você pode compartilhar os números com { $name }. De um ensaio nada é compartilhado sozinho.
+talk-lessons-shown = Lições que a casa mostra como lidas: { $read } de { $of }. Outras também podem ter sido lidas.
 talk-lessons-seen = { $club ->
-    [yes] { $name } e outros coaches do clube veem quais destas lições alguém da casa marcou como lidas, sem outro toque.
-   *[no] { $name } vê quais destas lições alguém da casa marcou como lidas, sem outro toque.
-}
-talk-sees-mark = { $club ->
-    [yes] { $name } e outros coaches do clube entregaram esta lição e veem que alguém da sua casa a marcou como lida.
-   *[no] { $name } entregou esta lição e vê que alguém da sua casa a marcou como lida.
+    [yes] { $name } e outros coaches do clube veem destas lições só o que alguém da casa mostra: com uma marca junto da lição, no início sem marcar.
+   *[no] { $name } vê destas lições só o que alguém da casa mostra: com uma marca junto da lição, no início sem marcar.
 }
 talk-nothing-to-share = Deste ensaio não há nada a compartilhar: aconteceu pouco demais.
 talk-shared = De um ensaio de “{ $exercise }” com { $name }, um animal simulado:

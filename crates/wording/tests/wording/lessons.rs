@@ -1,8 +1,9 @@
 //! Every lesson is whole in every language.
 
-use sayso_model::Language;
-use sayso_model::facts::{Lesson, lesson_facts, lessons};
+use sayso_model::facts::{Lesson, Tells, lesson, lesson_facts, lessons, signs};
+use sayso_model::{Language, Species};
 use sayso_wording::lessons::{named, told};
+use sayso_wording::signs::seen;
 use sayso_wording::{Locale, say};
 use std::collections::{BTreeMap, BTreeSet};
 
@@ -34,7 +35,9 @@ fn written(language: Language) -> BTreeMap<String, String> {
 fn wanted() -> BTreeSet<String> {
     let of_lesson = |l: &'static Lesson| parts(l).into_iter().map(|part| format!("lessons-{}-{part}", l.id));
     let of_facts = lesson_facts().iter().map(|fact| format!("lesson-facts-{}", fact.id));
-    lessons().iter().flat_map(of_lesson).chain(of_facts).collect()
+    let described = lesson_facts().iter().filter(|fact| fact.described);
+    let of_sources = described.map(|fact| format!("lesson-facts-source-{}", fact.id));
+    lessons().iter().flat_map(of_lesson).chain(of_facts).chain(of_sources).collect()
 }
 
 #[test]
@@ -45,6 +48,7 @@ fn every_lesson_has_all_its_words_in_every_language_and_none_is_over() {
         "your-animal",
         "stage",
         "what-to-do",
+        "signs",
         "mistake",
         "take-care",
         "not-known",
@@ -58,6 +62,10 @@ fn every_lesson_has_all_its_words_in_every_language_and_none_is_over() {
         "read-as",
         "mark",
         "unmark",
+        "show-coach",
+        "coach-sees",
+        "hide-coach",
+        "shows-what",
         "read-on",
         "read-by",
         "say-who",
@@ -66,6 +74,7 @@ fn every_lesson_has_all_its_words_in_every_language_and_none_is_over() {
         "all",
         "booklet",
         "booklet-what",
+        "booklet-file",
         "fits",
     ]
     .map(|name| format!("lessons-{name}"))
@@ -82,11 +91,16 @@ fn english_has_the_facts_as_they_stand_and_every_other_language_has_its_own_word
     let english = written(Language::En);
     for fact in lesson_facts() {
         assert_eq!(english[&format!("lesson-facts-{}", fact.id)], fact.fact, "{}", fact.id);
+        if fact.described {
+            assert_eq!(english[&format!("lesson-facts-source-{}", fact.id)], fact.source, "{}", fact.id);
+        }
     }
     for language in Language::ALL.into_iter().filter(|l| *l != Language::En) {
         for (id, own) in written(language) {
             // Messages that are nothing but their arguments, or choose by one from the second line on.
-            let alike = ["lessons-fact", "lessons-stage", "lessons-read-as"].contains(&id.as_str());
+            let alike =
+                ["lessons-fact", "lessons-stage", "lessons-read-as", "lessons-show-coach", "lessons-coach-sees"]
+                    .contains(&id.as_str());
             assert!(alike || own != english[&id], "{language:?} {id}: {own}");
         }
     }
@@ -112,7 +126,7 @@ fn a_lesson_says_the_name_or_your_animal_and_leaves_nothing_open() {
             assert_eq!(of_quill.steps.len(), lesson.steps);
             assert_eq!(of_quill.rests_on.len(), lesson.facts.len());
             for (said, fact) in of_quill.rests_on.iter().zip(lesson.rests_on()) {
-                assert!(said.contains(&fact.source), "{said}");
+                assert!(fact.described || said.contains(&fact.source), "{said}");
             }
         }
     }
@@ -170,6 +184,43 @@ fn every_lesson_has_its_caution_in_every_language() {
         assert_eq!(cautions.len(), lessons().len(), "{language:?}: each of its own");
         for care in cautions {
             assert!(care.split_whitespace().count() > 5 && !care.starts_with("lessons-"), "{language:?}: {care}");
+        }
+    }
+}
+
+#[test]
+fn mild_and_strong_signs_stand_apart_as_on_the_boards_own_list() {
+    for language in Language::ALL {
+        let l = Locale::of(language);
+        let told = told(&l, lesson("body").unwrap(), None);
+        let mut lines = told.signs.iter();
+        for species in Species::ALL.into_iter().filter(|of| !signs(*of).is_empty()) {
+            let line = lines.next().unwrap();
+            assert!(line.starts_with(&say!(&l, signs::whose, species = species.name())), "{line}");
+            let at = |level: &str| -> Vec<usize> {
+                let of = signs(species).into_iter().filter(|s| s.kind == "stress" && s.level == level);
+                let listed = of.filter(|s| s.tells != Some(Tells::Swallowing));
+                listed
+                    .map(|s| line.find(&seen(&l, s)).unwrap_or_else(|| panic!("{language:?}: {} in {line}", s.id)))
+                    .collect()
+            };
+            let (mild, strong) = (at("mild"), at("strong"));
+            let first = strong.iter().min().unwrap();
+            assert!(mild.iter().all(|place| place < first), "{language:?} {line}");
+            // What is known of none is said.
+            let frame = say!(&l, signs::only_strong, whose = "", strong = "");
+            assert_eq!(
+                mild.is_empty(),
+                line.contains(frame.trim_matches([' ', '.', ':', '\u{a0}'])),
+                "{language:?} {line}"
+            );
+        }
+        assert_eq!(lines.next(), None);
+        // No step names signs of a species beside that list.
+        for step in &told.steps {
+            for sign in Species::ALL.into_iter().flat_map(signs) {
+                assert!(!step.contains(&seen(&l, sign)), "{language:?} {step}");
+            }
         }
     }
 }

@@ -31,6 +31,8 @@ pub async fn offline(page: Page) -> Markup {
                         }
                     }
                 }
+                // Kept with the first lesson that was open: of all pages the one that teaches without the notebook.
+                ul.links { li { a.button href="/learn/booklet" data-kept data-test="read-lessons" { (say!(l, homescreen::read_lessons)) } } }
                 p data-part="none-kept" data-test="none-kept" hidden { (say!(l, homescreen::none_kept)) }
                 p role="status" data-part="waiting" data-test="waiting" {}
                 p { a.button href="" data-test="try-again" { (say!(l, homescreen::try_again)) } }

@@ -21,6 +21,7 @@ pub fn view(page: &Page, about: &About) -> Markup {
         &["client/print.js"],
         html! {
             (files(page, address::BOOKLET, "", &html! { a.button href=(address::about(page, address::LEARN, about.animal)) { (say!(l, lessons::all)) } }))
+            p.hint.noprint data-test="file-without" { (say!(l, lessons::booklet_file)) }
             @for (lesson, told) in &all {
                 article.booklet id=(lesson.id) {
                     h2.title { (told.title) }

@@ -36,7 +36,7 @@ impl FirstTime {
     }
 
     /// Whether somebody did this already: whoever holds the device, or anyone where that is not known.
-    fn was(self, page: &AnimalPage) -> bool {
+    pub(super) fn was(self, page: &AnimalPage) -> bool {
         let (story, id) = (&page.story, page.id);
         let mine = |person: Option<PersonId>| page.person.is_none() || person == page.person;
         let no = |answer| matches!(answer, Answer::Declined | Answer::Alternative);

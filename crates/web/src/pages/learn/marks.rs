@@ -8,6 +8,8 @@ use std::collections::BTreeMap;
 pub struct Mark {
     /// When it was read, the first time.
     pub at: Moment,
+    /// Whether coaches who handed the lesson over may see it.
+    pub shown: bool,
     /// Every event that says so.
     pub events: Vec<EventId>,
 }
@@ -17,8 +19,9 @@ pub fn of(story: &Story, lesson: &str) -> BTreeMap<PersonId, Mark> {
     let mut marks: BTreeMap<PersonId, Mark> = BTreeMap::new();
     for fact in story.everyones::<LessonRead>().filter(|fact| fact.part.lesson.as_str() == lesson) {
         if let Some(person) = fact.person() {
-            let mark = marks.entry(person).or_insert_with(|| Mark { at: fact.at(), events: Vec::new() });
+            let mark = marks.entry(person).or_insert_with(|| Mark { at: fact.at(), shown: false, events: Vec::new() });
             mark.at = mark.at.min(fact.at());
+            mark.shown |= fact.part.shown;
             mark.events.push(fact.id());
         }
     }

@@ -10,7 +10,7 @@ mod offered;
 mod view;
 
 pub use firsts::{FirstLesson, firsts};
-pub use offered::{at_board, for_next};
+pub use offered::{at_board, for_next, for_word};
 
 use crate::error::Error;
 use crate::form::Form;
@@ -21,9 +21,10 @@ use axum::Router;
 use axum::extract::{Path, Query};
 use axum::response::{Redirect, Response};
 use axum::routing::get;
+use marks::Mark;
 use maud::Markup;
 use sayso_model::facts::{Lesson, lesson};
-use sayso_model::{Label, LessonRead, Withdrawal};
+use sayso_model::{Event, Label, LessonRead, Withdrawal};
 use sayso_wording::words;
 use serde::Deserialize;
 use view::About;
@@ -67,21 +68,22 @@ async fn show(page: Page, Path(id): Path<String>, Query(of): Query<Of>) -> Resul
     Ok(view::lesson(&page, &About::asked(&page, &of.animal), found(&id)?))
 }
 
-/// Whether it was read.
+/// Whether it was read, and whether coaches who handed it over may see that.
 #[derive(Deserialize)]
 #[serde(deny_unknown_fields)]
 struct Marked {
-    read: Read,
+    read: Option<Answer>,
+    show: Option<Answer>,
 }
 
-#[derive(Deserialize, PartialEq, Eq)]
+#[derive(Clone, Copy, Deserialize, PartialEq, Eq)]
 #[serde(rename_all = "lowercase")]
-enum Read {
+enum Answer {
     Yes,
     No,
 }
 
-/// Marks a lesson as read by whoever holds this device, or takes their mark back.
+/// Marks a lesson as read by whoever holds this device, takes their mark back, or shows it to coaches or no longer.
 async fn mark(
     page: Page,
     Path(id): Path<String>,
@@ -91,15 +93,20 @@ async fn mark(
     let lesson = found(&id)?;
     let me = page.person.ok_or_else(|| Error::refused("person", words!(faults::not_a_person)))?;
     let before = marks::of(&page.story, &lesson.id).remove(&me);
+    let shown = marked.show == Some(Answer::Yes);
+    let read = LessonRead { lesson: Label::new(&lesson.id).map_err(Error::internal)?, shown };
+    let taken_back = |mark: &Mark| -> Vec<Event> {
+        mark.events.iter().map(|of| page.about_home(Withdrawal { of: *of, because: None })).collect()
+    };
     let events = match (marked.read, before) {
-        (Read::Yes, None) => {
-            let lesson = Label::new(&lesson.id).map_err(Error::internal)?;
-            vec![page.about_home(LessonRead { lesson })]
+        (Some(Answer::Yes), None) => vec![page.about_home(read)],
+        (Some(Answer::No), Some(mark)) => taken_back(&mark),
+        (None, Some(mark)) if marked.show.is_some() && mark.shown != shown => {
+            let mut events = taken_back(&mark);
+            events.push(Event { happened_at: mark.at, ..page.about_home(read) });
+            events
         }
-        (Read::No, Some(mark)) => {
-            mark.events.into_iter().map(|of| page.about_home(Withdrawal { of, because: None })).collect()
-        }
-        (Read::Yes, Some(_)) | (Read::No, None) => Vec::new(),
+        _ => Vec::new(),
     };
     if !events.is_empty() {
         page.keep(events).await?;

@@ -1,5 +1,6 @@
 //! The one lesson that fits what comes next, as a small link: where the work is, until whoever reads has read it.
 
+use super::firsts::FirstTime;
 use super::{address, marks};
 use crate::page::AnimalPage;
 use crate::pages::rehearse;
@@ -8,9 +9,12 @@ use sayso_advisor::advice::Act;
 use sayso_advisor::stuck::Cause;
 use sayso_advisor::today::{Next, Today};
 use sayso_model::facts::{Occasion, lessons_for};
-use sayso_model::{Answer, Delivery, Invitation, SessionStart, Stage};
+use sayso_model::{Invitation, SessionStart, Stage};
 use sayso_sim::rehearsal::Exercise;
 use sayso_wording::{lessons, say};
+
+/// The lesson on seeing that it is time to invite.
+const READY: &str = "ready";
 
 /// On Today: the lesson for the next step. Where a warning stands on top, the session beneath it needs the room.
 #[must_use]
@@ -23,6 +27,12 @@ pub fn for_next(page: &AnimalPage, today: &Today) -> Markup {
         (offered(page, occasion))
         (practise(page, occasion))
     }
+}
+
+/// Beside a word's own step: the lesson for that.
+#[must_use]
+pub fn for_word(page: &AnimalPage, act: &Act) -> Markup {
+    of_word(act).map(|occasion| linked(page, occasion, "word-lesson")).unwrap_or_default()
 }
 
 /// Where to practise, until the first session was held.
@@ -49,14 +59,13 @@ fn practise(page: &AnimalPage, occasion: Occasion) -> Markup {
 /// On the Board: the lesson before a first session, a first invitation or a first "not now", given the stages of its words.
 #[must_use]
 pub fn at_board(page: &AnimalPage, stages: impl Iterator<Item = Stage>) -> Markup {
-    let (story, id) = (&page.story, page.id);
     let furthest = stages.max().unwrap_or(Stage::Prepare);
-    let declined = |answer| matches!(answer, Answer::Declined | Answer::Alternative);
-    let first = if story.of::<SessionStart>(id).next().is_none() {
+    // As the lessons that open by themselves count: who has not done it yet is new to it, whoever else has.
+    let first = if !FirstTime::Session.was(page) {
         Some(Occasion::Showing)
-    } else if furthest >= Stage::Invite && story.of::<Invitation>(id).next().is_none() {
+    } else if furthest >= Stage::Invite && !FirstTime::Invitation.was(page) {
         Some(Occasion::Inviting)
-    } else if furthest >= Stage::Converse && !story.of::<Delivery>(id).any(|d| declined(d.part.answer)) {
+    } else if furthest >= Stage::Converse && !FirstTime::NotNow.was(page) {
         Some(Occasion::Declining)
     } else {
         None
@@ -64,14 +73,20 @@ pub fn at_board(page: &AnimalPage, stages: impl Iterator<Item = Stage>) -> Marku
     first.map(|occasion| offered(page, occasion)).unwrap_or_default()
 }
 
-/// The first lesson for a moment of the work that whoever reads has not read.
 fn offered(page: &AnimalPage, occasion: Occasion) -> Markup {
+    linked(page, occasion, "lesson")
+}
+
+/// The first lesson for a moment of the work that whoever reads has not read.
+fn linked(page: &AnimalPage, occasion: Occasion, test: &str) -> Markup {
     let read = |id: &str| page.person.is_some_and(|me| marks::of(&page.story, id).contains_key(&me));
-    let unread = lessons_for(occasion).find(|lesson| !read(&lesson.id));
+    // Whether it is time is no question any more where something was invited.
+    let invited = page.story.of::<Invitation>(page.id).next().is_some();
+    let unread = lessons_for(occasion).find(|lesson| !read(&lesson.id) && !(invited && lesson.id == READY));
     html! {
         @if let Some(lesson) = unread {
             @let title = lessons::title(&page.locale, lesson, Some(page.card.name.as_str()));
-            a.link.lesson href=(address::about(page, &address::lesson(&lesson.id), Some(page.id))) data-test="lesson" {
+            a class=(if test == "lesson" { "link lesson" } else { "link" }) href=(address::about(page, &address::lesson(&lesson.id), Some(page.id))) data-test=(test) {
                 (say!(&page.locale, lessons::fits, title = title))
             }
         }
@@ -91,14 +106,26 @@ fn next(next: &Next) -> Occasion {
 }
 
 fn of_act(act: &Act) -> Occasion {
-    match act {
+    of_word(act).unwrap_or(match act {
         Act::ListRewards | Act::TestLikes | Act::RetestLikes => Occasion::Wants,
-        Act::ChooseFirstWords | Act::FillCard { .. } => Occasion::Words,
+        Act::ChooseFirstWords => Occasion::Words,
+        _ => Occasion::Begin,
+    })
+}
+
+/// What a step of a word is about; none where no lesson is.
+fn of_word(act: &Act) -> Option<Occasion> {
+    Some(match act {
+        Act::FillCard { .. } => Occasion::Words,
         Act::Mend { cause: Cause::HardToMakeOut | Cause::SoundsAlike, .. } => Occasion::Recording,
         Act::Mend { cause: Cause::Avoided, .. } => Occasion::Places,
         Act::Mend { cause: Cause::NotWanted, .. } => Occasion::Wants,
         Act::Mend { .. } | Act::StepBack { .. } => Occasion::Stuck,
         Act::PlanCheck { .. } | Act::GoOnWithCheck { .. } => Occasion::Checking,
-        _ => Occasion::Begin,
-    }
+        Act::BeginInviting { .. } | Act::Invite { .. } => Occasion::Inviting,
+        Act::Show { .. } | Act::ShowAtEnd { .. } => Occasion::Showing,
+        Act::Answer { .. } | Act::LeaveToAnimal { .. } => Occasion::Answering,
+        Act::SignalTimes { .. } => Occasion::Declining,
+        _ => return None,
+    })
 }

@@ -6,7 +6,7 @@ use super::{address, marks};
 use crate::layout::{Tab, layout};
 use crate::page::Page;
 use crate::pages::rehearse;
-use crate::pages::talk::sees_mark;
+use crate::pages::talk::handed_over;
 use maud::{Markup, html};
 use sayso_model::facts::{self, Lesson};
 use sayso_model::{AnimalCard, AnimalId, PersonId, Stage};
@@ -51,7 +51,7 @@ pub fn list(page: &Page, about: &About) -> Markup {
                 }
             }
             (say_who(page))
-            p { (say!(l, lessons::booklet_what)) }
+            p { (say!(l, lessons::booklet_what)) " " (say!(l, lessons::booklet_file)) }
             p { a.button href=(address::about(page, address::BOOKLET, about.animal)) data-test="booklet" { (say!(l, lessons::booklet)) } }
         },
     )
@@ -106,7 +106,6 @@ pub fn lesson(page: &Page, about: &About, lesson: &'static Lesson) -> Markup {
             (practised(page, lesson))
             (rests_on(l, &told))
             (mark(page, about, lesson))
-            (sees_mark(page, &lesson.id))
             (around(page, about, lesson))
         },
     )
@@ -119,6 +118,10 @@ pub fn body(l: &Locale, lesson: &Lesson, told: &Told) -> Markup {
         (drawing(&lesson.id, &told.drawing))
         h2 { (say!(l, lessons::what_to_do)) }
         ol { @for step in &told.steps { li { (step) } } }
+        @if !told.signs.is_empty() {
+            h2 { (say!(l, lessons::signs)) }
+            ul data-test="signs" { @for signs in &told.signs { li { (signs) } } }
+        }
         p.caution { strong { (say!(l, lessons::take_care)) } " " (told.care) }
         h2 { (say!(l, lessons::mistake)) }
         p { (told.mistake) }
@@ -177,14 +180,42 @@ fn mark(page: &Page, about: &About, lesson: &Lesson) -> Markup {
     let read = marks::of(&page.story, &lesson.id).remove(&me);
     html! {
         @if page.may(Capability::Record) {
-            form.row method="post" action=(to) data-test="mark" {
+            @let coach = handed_over(page, &lesson.id);
+            form method="post" action=(to) data-test="mark" {
                 @match &read {
                     Some(mark) => {
-                        span data-test="read" { (say!(l, lessons::read_on, day = l.date(mark.at.day(&page.zone)))) }
-                        button name="read" value="no" data-test="unmark" { (say!(l, lessons::unmark)) }
+                        p.row {
+                            span data-test="read" { (say!(l, lessons::read_on, day = l.date(mark.at.day(&page.zone)))) }
+                            button name="read" value="no" data-test="unmark" { (say!(l, lessons::unmark)) }
+                        }
+                        @if let Some((names, club)) = &coach { (shows(l, mark.shown, names, *club)) }
                     }
-                    None => button.primary.wide name="read" value="yes" data-test="mark-read" { (say!(l, lessons::mark)) },
+                    None => {
+                        @if let Some((names, club)) = &coach {
+                            label.tick { input type="checkbox" name="show" value="yes" data-test="show-coach" autocomplete="off"; span { (say!(l, lessons::show_coach, name = names, club = yes(*club))) } }
+                        }
+                        button.primary.wide name="read" value="yes" data-test="mark-read" { (say!(l, lessons::mark)) }
+                    }
                 }
+                @if coach.is_some() { p.hint data-test="shows-what" { (say!(l, lessons::shows_what)) } }
+            }
+        }
+    }
+}
+
+const fn yes(is: bool) -> &'static str {
+    if is { "yes" } else { "no" }
+}
+
+/// Whether coaches see a mark, and the tap that changes it.
+fn shows(l: &Locale, shown: bool, name: &str, club: bool) -> Markup {
+    html! {
+        p.row data-test="shown" data-shown=(yes(shown)) {
+            @if shown {
+                span { (say!(l, lessons::coach_sees, name = name, club = yes(club))) }
+                button name="show" value="no" data-test="hide-coach" { (say!(l, lessons::hide_coach)) }
+            } @else {
+                button name="show" value="yes" data-test="show-coach" { (say!(l, lessons::show_coach, name = name, club = yes(club))) }
             }
         }
     }

@@ -32,11 +32,12 @@ const fn about(change: &Change) -> Option<&'static str> {
         | Change::Oftener
         | Change::Longer { .. }
         | Change::Even { .. } => "showing",
-        Change::WhenThere | Change::LetChoose | Change::MorePairs => "wants",
-        Change::Wait => "inviting",
-        Change::Answer | Change::Instead { .. } => "not-now",
+        Change::WhenThere { invited: false } | Change::LetChoose | Change::MorePairs => "wants",
+        Change::Wait | Change::AfterWait | Change::WhenThere { invited: true } => "inviting",
+        Change::Answer | Change::Instead { .. } | Change::GiveOftener { .. } | Change::UsedUp { .. } => "not-now",
+        Change::Shorter { .. } => "closing",
         Change::Soften { .. } => "recording",
-        Change::Try => "stuck",
+        Change::Try | Change::Vet => "stuck",
         Change::TooSoon | Change::CarryOn => return None,
     })
 }

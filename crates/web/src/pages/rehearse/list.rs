@@ -18,6 +18,10 @@ pub fn view(page: &Page) -> Markup {
         html! {
             p { (say!(l, rehearse::intro)) }
             (simulation(l))
+            details.fold data-test="assumes" {
+                summary { (say!(l, rehearse::assumes)) }
+                p { (say!(l, rehearse::assumes_short)) }
+            }
             (all(page, fits(page)))
             p { a.link href=(page.of_home("/learn")) { (say!(l, lessons::all)) } }
         },

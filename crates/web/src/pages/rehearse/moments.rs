@@ -1,7 +1,7 @@
 //! What happens, moment by moment, for the page to draw.
 
 use super::captions::{captions, over};
-use sayso_sim::rehearsal::{Run, What};
+use sayso_sim::rehearsal::{Run, Thing, What};
 use sayso_wording::Locale;
 use serde::Serialize;
 
@@ -29,6 +29,9 @@ struct Moment {
     thing: Option<usize>,
     #[serde(skip_serializing_if = "Option::is_none")]
     level: Option<&'static str>,
+    /// Places of two things held out: on the animal's left and on its right.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pair: Option<[usize; 2]>,
     /// Whether it is the person's doing.
     mine: bool,
     says: String,
@@ -43,8 +46,9 @@ pub fn of(l: &Locale, run: &Run) -> Moments {
     let moment = |what: What, at: u32, says: String| Moment {
         at,
         what: what.name(),
-        thing: what.thing().map(sayso_sim::rehearsal::Thing::place),
+        thing: what.thing().map(Thing::place),
         level: if let What::Sign(sign) = what { Some(sign.level.name()) } else { None },
+        pair: if let What::Held(left, right) = what { Some([left, right].map(Thing::place)) } else { None },
         mine: matches!(what, What::Person(_)),
         says,
     };

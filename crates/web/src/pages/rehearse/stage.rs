@@ -11,7 +11,7 @@ use crate::layout::{Tab, layout_with};
 use crate::page::Page;
 use crate::pages::board::label::length;
 use maud::{Markup, html};
-use sayso_sim::rehearsal::{Exercise, INVITATIONS, Setup, TREATS, Thing, play};
+use sayso_sim::rehearsal::{Character, Exercise, INVITATIONS, Setup, TREATS, Thing, play};
 use sayso_wording::{Locale, say};
 
 /// What can be done beside the buttons, at places that never change, with its key.
@@ -79,11 +79,12 @@ pub fn view(page: &Page, setup: Setup) -> Markup {
                     p { (say!(l, rehearse::character, who = setup.character.name())) }
                     p { (say!(l, rehearse::how, which = which, name = name.as_str())) }
                     (stuck::before_it(l, setup))
+                    (cautions(l, setup))
                     (lessons::links(page, setup.exercise))
                     p.hint.for-keys data-test="keys-before" { (keys_before(l, acts)) }
                     button.primary.wide type="button" data-part="start" data-test="start" { (say!(l, rehearse::start)) }
                 }
-                (room(l, setup.character, begins))
+                (room(l, setup, begins))
                 (happens(l, "polite"))
                 p.caution data-part="away" data-test="away" role="status" hidden {}
                 p.asks.num data-part="line" data-test="line" { span.so-far { span data-part="clock" data-test="clock" {} " " span data-part="count" data-test="invited" {} } " " span data-part="ask" data-test="ask" {} }
@@ -96,6 +97,19 @@ pub fn view(page: &Page, setup: Setup) -> Markup {
             p { a.link href=(page.of_home(super::asked::REHEARSE)) { (say!(l, rehearse::all)) } }
         },
     )
+}
+
+/// What would be done otherwise in life, before it begins.
+fn cautions(l: &Locale, setup: Setup) -> Markup {
+    let guards = setup.character == Character::Guards;
+    html! {
+        @if guards {
+            p.caution data-test="care-guards" {
+                @if setup.exercise == Exercise::Likes { strong { (say!(l, rehearse::care_likes)) } " " }
+                (say!(l, rehearse::care_guards))
+            }
+        }
+    }
 }
 
 /// The buttons, as the board lies.

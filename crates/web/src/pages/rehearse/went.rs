@@ -67,7 +67,7 @@ fn next_time(l: &Locale, run: &Run, conduct: &Conduct, next: &Gain) -> Markup {
         say!(
             l,
             rehearse::change,
-            change = change.name(),
+            change = change.because(),
             name = name.as_str(),
             word = more.as_str(),
             least = less.as_str()
@@ -75,7 +75,7 @@ fn next_time(l: &Locale, run: &Run, conduct: &Conduct, next: &Gain) -> Markup {
         say!(
             l,
             rehearse::because,
-            change = change.name(),
+            change = change.because(),
             name = name.as_str(),
             word = more.as_str(),
             figure = figure(l, change, conduct)
@@ -87,7 +87,10 @@ fn next_time(l: &Locale, run: &Run, conduct: &Conduct, next: &Gain) -> Markup {
             p.act { (act) }
             p { (because) }
             @if let Some((was, would)) = next.brings(run) {
-                p data-test="gain" { (say!(l, rehearse::gain, was = l.percent(was), would = l.percent(would))) }
+                p data-test="gain" {
+                    @if matches!(change, Change::Answer) { (say!(l, rehearse::gain_given, was = l.percent(was), would = l.percent(would))) }
+                    @else { (say!(l, rehearse::gain, was = l.percent(was), would = l.percent(would))) }
+                }
             }
             @if !matches!(change, Change::CarryOn | Change::TooSoon) { p.quiet { (say!(l, rehearse::would_change)) } }
         }
@@ -98,7 +101,12 @@ fn next_time(l: &Locale, run: &Run, conduct: &Conduct, next: &Gain) -> Markup {
 fn named(l: &Locale, change: &Change) -> (String, String) {
     match change {
         Change::Even { most, least } => (word(l, *most), word(l, *least)),
-        Change::Instead { word: of } | Change::Soften { word: of, .. } => (word(l, *of), String::new()),
+        Change::Instead { word: of }
+        | Change::GiveOftener { word: of }
+        | Change::UsedUp { word: of }
+        | Change::Soften { word: of, .. } => (word(l, *of), String::new()),
+        // No word, but the seconds after which it grows long.
+        Change::Shorter { stays_s, .. } => (l.seconds(*stays_s), String::new()),
         _ => (String::new(), String::new()),
     }
 }
@@ -110,14 +118,14 @@ fn figure(l: &Locale, change: &Change, c: &Conduct) -> String {
         (Some(estimate), _) => finding(l, estimate),
         (None, Change::MorePairs) => c.chosen.iter().map(|(_, held)| held).sum::<usize>().div_euclid(2).to_string(),
         (None, Change::DoNotPush { times }) => say!(l, rehearse::times, times = *times),
-        (None, Change::Instead { word }) => {
+        (None, Change::Instead { word } | Change::GiveOftener { word } | Change::UsedUp { word }) => {
             let (no, all) = c.declined[word.place()];
             say!(l, rehearse::k_of_n, k = no, n = all)
         }
         (None, Change::Even { .. }) => balance(l, c),
         (None, Change::Oftener) => c.showings().to_string(),
         (None, Change::Soften { times, .. }) => say!(l, rehearse::times, times = *times),
-        (None, Change::Longer { after_s }) => l.seconds(*after_s),
+        (None, Change::Longer { after_s } | Change::Shorter { after_s, .. }) => l.seconds(*after_s),
         (None, Change::Try) => c.tries.to_string(),
         (None, _) => String::new(),
     }
@@ -148,7 +156,9 @@ fn measured(l: &Locale, setup: Setup, c: &Conduct) -> Markup {
     let shares = [
         ("paid", &c.paid),
         ("taken", &c.taken),
+        ("invited-there", &c.invited_there),
         ("waits", &c.waits),
+        ("after-wait", &c.after_wait),
         ("held", &c.held),
         ("answered", &c.answered),
         ("alternatives", &c.alternatives),
@@ -267,7 +277,7 @@ fn again(l: &Locale, run: &Run, json: &str) -> Markup {
             (line(l, run))
             button type="button" data-part="watch" data-test="watch" hidden { (say!(l, rehearse::watch)) }
             div data-part="again" hidden {
-                (room(l, run.setup.character, run.begins_at))
+                (room(l, run.setup, run.begins_at))
                 (happens(l, "off"))
             }
         }

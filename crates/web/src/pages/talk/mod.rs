@@ -17,7 +17,7 @@ mod tried;
 mod view;
 mod write;
 
-pub use practice::{sees_mark, share};
+pub use practice::{handed_over, share};
 
 use self::about::said_about;
 use crate::error::Error;

@@ -9,13 +9,13 @@ use crate::page::Page;
 use crate::typed::{Typed, named};
 use axum::response::Redirect;
 use maud::{Markup, html};
-use sayso_advisor::programme::is_read;
+use sayso_advisor::programme::{Marks, course, is_read};
 use sayso_advisor::{Estimate, Unit};
 use sayso_model::facts::{lesson, lessons};
 use sayso_model::talks::Talk;
 use sayso_model::{
-    Event, EventId, Label, Practice, ProposalAnswer, Proposed, RehearsalMeasure, Rehearsed, RehearsedFigure, Reply,
-    Withdrawal,
+    Aim, Event, EventId, Label, Practice, ProposalAnswer, Proposed, RehearsalMeasure, Rehearsed, RehearsedFigure,
+    Reply, Withdrawal,
 };
 use sayso_people::Capability;
 use sayso_rehearse::{Conduct, conduct, figures, is_worth_sharing};
@@ -70,7 +70,7 @@ pub fn taken_up(typed: Typed, practice: &Practice) -> Typed {
 pub fn card(page: &Page, talk: &Talk<'_>) -> Markup {
     let l = &page.locale;
     let Proposed::Practice { practice } = &talk.part.proposes else { return html! {} };
-    let read = |of: &Label| is_read(&page.story, of.as_str(), page.now);
+    let read = |of: &Label| is_read(&page.story, of.as_str(), page.now, marks(page));
     let shared = talk.answers.iter().filter(|a| a.part.rehearsed.is_some()).count();
     html! {
         div data-test="practice" {
@@ -87,7 +87,11 @@ pub fn card(page: &Page, talk: &Talk<'_>) -> Markup {
                         }
                     }
                 }
-                p.quiet data-test="lessons-read" { (say!(l, talk::lessons_read, read = practice.lessons.iter().filter(|of| read(of)).count(), of = practice.lessons.len())) }
+                @let (times, of) = (practice.lessons.iter().filter(|of| read(of)).count(), practice.lessons.len());
+                p.quiet data-test="lessons-read" {
+                    @if is_home(page) { (say!(l, talk::lessons_read, read = times, of = of)) }
+                    @else { (say!(l, talk::lessons_shown, read = times, of = of)) }
+                }
             }
             @if !practice.lessons.is_empty() && is_home(page) && talk.is_live() {
                 p.quiet data-test="lessons-seen" { (say!(l, talk::lessons_seen, name = &talk.part.from.name, club = club(page, talk))) }
@@ -178,23 +182,34 @@ fn club(page: &Page, talk: &Talk<'_>) -> &'static str {
     if reads { "yes" } else { "no" }
 }
 
-/// Beside a lesson's mark: who sees it, being who handed the lesson over.
-pub fn sees_mark(page: &Page, lesson: &str) -> Markup {
-    let l = &page.locale;
+/// Which marks on lessons whoever asks sees: a coach those that are shown.
+pub fn marks(page: &Page) -> Marks {
+    if is_home(page) { Marks::All } else { Marks::Shown }
+}
+
+/// Who handed a lesson over to practise or as an aim, one of each coach, and whether other coaches of a club read it, too: they
+/// would see that it was read, where the reader shows it. Nobody where whoever asks is not of the home.
+pub fn handed_over(page: &Page, lesson: &str) -> Option<(String, bool)> {
     if !is_home(page) {
-        return html! {};
+        return None;
     }
     let all = seen(page);
-    let handed = |talk: &&Talk<'_>| talk.practice().is_some_and(|of| of.lessons.iter().any(|id| id.as_str() == lesson));
-    // One of each coach, and of those the one that more people read.
-    let mut by: Vec<&Talk<'_>> = all.iter().filter(handed).collect();
-    by.sort_by_key(|talk| club(page, talk));
-    let by: BTreeMap<_, &Talk<'_>> = by.into_iter().map(|talk| (talk.part.from.account, talk)).collect();
-    html! {
-        @for talk in by.values() {
-            p.hint data-test="sees-mark" { (say!(l, talk::sees_mark, name = &talk.part.from.name, club = club(page, talk))) }
-        }
-    }
+    let practised =
+        |talk: &Talk<'_>| talk.practice().is_some_and(|of| of.lessons.iter().any(|id| id.as_str() == lesson));
+    let aimed = |talk: &Talk<'_>| {
+        course(talk).is_some_and(|(course, _)| {
+            course
+                .weeks
+                .iter()
+                .flat_map(|week| &week.aims)
+                .any(|aim| matches!(aim, Aim::Lesson { lesson: of } if of.as_str() == lesson))
+        })
+    };
+    let by: Vec<&Talk<'_>> = all.iter().filter(|talk| practised(talk) || aimed(talk)).collect();
+    let names: BTreeMap<_, String> =
+        by.iter().map(|talk| (talk.part.from.account, talk.part.from.name.to_string())).collect();
+    let names: Vec<String> = names.into_values().collect();
+    (!names.is_empty()).then(|| (page.locale.and(&names), by.iter().any(|talk| club(page, talk) == "yes")))
 }
 
 /// After a rehearsal: one tap for each coach who handed something over to practise. Without it nobody sees anything.

@@ -1,5 +1,6 @@
 //! A programme on its card: its weeks, where the home stands against its own aims, and a tick for what the log cannot tell.
 
+use super::practice::marks;
 use super::{back_to, case, no_such, seen};
 use crate::error::Error;
 use crate::page::Page;
@@ -28,7 +29,7 @@ pub fn weeks(page: &Page, talk: &Talk<'_>) -> Markup {
                     @if let Some(text) = &of.exercise { p.lines { (text) } }
                     @if of.aims.is_empty() { p.quiet { (say!(l, programme::no_aims)) } }
                     @if talk.standing.is_agreed() && from <= today {
-                        ul { @for (place, one) in doing(&case, talk, week).iter().enumerate() {
+                        ul { @for (place, one) in doing(&case, talk, week, marks(page)).iter().enumerate() {
                             li data-test="aim" data-done=(one.is_done()) { (told(l, one)) (tick(page, talk, (week, place), one.aim.is_ticked(), one.is_done())) }
                         } }
                     } @else { ul { @for one in &of.aims { li { (aim(l, one)) } } } }

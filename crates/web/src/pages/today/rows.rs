@@ -4,6 +4,7 @@ use super::advice::{button, caution, cautions, helps_only, of_cards, reason, rea
 use super::coach;
 use crate::chart::spark;
 use crate::page::AnimalPage;
+use crate::pages::learn::for_word;
 use crate::pages::words::too_alike;
 use maud::{Markup, html};
 use sayso_advisor::advice::{Because, Reason};
@@ -112,6 +113,7 @@ fn line(page: &AnimalPage, w: &WordStep, agreed: Option<&PlanLine>) -> Markup {
             (cautions(page, &w.advice))
             @if let Some(others) = alike(page, w) { p data-test="alike" { (say!(l, today::alike, word = &w.word.says, others = others)) } }
             (button(page, &w.advice.act, false))
+            (for_word(page, &w.advice.act))
             p.quiet { (say!(l, today::why, sure = words_of::sure(l, w.advice.sure))) }
             (reasons(page, &w.advice))
             (also(page, w))

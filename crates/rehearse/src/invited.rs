@@ -1,0 +1,82 @@
+//! Invitations: whether the animal was there, whether the wait was kept, and what came after it.
+
+use crate::conduct::{GIVES_MS, each, share};
+use sayso_advisor::Estimate;
+use sayso_model::SignLevel;
+use sayso_sim::rehearsal::{BED, Does, Run, Told, WAIT_S, What};
+
+/// Milliseconds after the wait in which the button is to be pressed for it, and again in which the thing is to be given: then it
+/// belongs to that wait.
+const AFTER_MS: u32 = 8_000;
+
+/// Whether it was at the board at each place of what was told, or on its way there.
+fn near(run: &Run) -> Vec<bool> {
+    let mut near = run.begins_at != BED;
+    let mut all = Vec::with_capacity(run.told.len());
+    for told in &run.told {
+        match told.what {
+            What::Comes | What::Joined | What::Barred => near = true,
+            What::Leaves | What::Wanders | What::Startled(_) => near = false,
+            _ => {}
+        }
+        all.push(near);
+    }
+    all
+}
+
+/// Of invitations, those made while it was there or on its way.
+pub(crate) fn there(run: &Run) -> Estimate {
+    let each = run.told.iter().zip(near(run));
+    share(each.filter(|(t, _)| matches!(t.what, What::Person(Does::Offer(_)))).map(|(_, near)| near))
+}
+
+/// Of invitations, those whose wait was kept: nothing said, shown or given until it was over, the animal pressed, or left.
+pub(crate) fn waits(run: &Run) -> Estimate {
+    let wait_ms = (WAIT_S * 1000.0) as u32;
+    let offers = each(run, |what| matches!(what, What::Person(Does::Offer(_))));
+    share(offers.filter_map(|(told, after)| {
+        let over_ms = told.at_ms + wait_ms;
+        let ended = after.iter().find(|t| {
+            t.at_ms >= over_ms
+                || matches!(t.what, What::Pressed(_) | What::WaitOver(_) | What::Leaves | What::Person(_))
+        })?;
+        match ended.what {
+            // Ending in the midst of a wait is no wait; stepping away is.
+            What::Person(Does::End) if ended.at_ms < over_ms => None,
+            What::Person(Does::Back) => Some(true),
+            What::Person(_) => Some(ended.at_ms >= over_ms),
+            _ => Some(true),
+        }
+    }))
+}
+
+/// Of waits that were over while it was there, those after which the button was pressed and its thing given. What its own press, its
+/// going, a strong sign or the end cut short tells nothing.
+pub(crate) fn after_wait(run: &Run) -> Estimate {
+    let near = near(run);
+    let over = run.told.iter().enumerate().filter(|(i, t)| near[*i] && matches!(t.what, What::WaitOver(_)));
+    share(over.filter_map(|(i, told)| given_after(run, *told, &run.told[i + 1..])))
+}
+
+fn given_after(run: &Run, wait: Told, after: &[Told]) -> Option<bool> {
+    let thing = wait.what.thing()?;
+    let mut since_ms = wait.at_ms;
+    let mut shown = false;
+    let cut_short = |at_ms: u32, since_ms: u32| if at_ms < since_ms + GIVES_MS { None } else { Some(false) };
+    for told in after {
+        if told.at_ms > since_ms + AFTER_MS {
+            return Some(false);
+        }
+        match told.what {
+            What::Person(Does::Show(of)) if of == thing => (shown, since_ms) = (true, told.at_ms),
+            What::Person(Does::Give(of)) if of == thing => return Some(shown),
+            What::Person(Does::Offer(_) | Does::Two | Does::Show(_)) => return Some(false),
+            What::Person(Does::End | Does::Back) | What::Pressed(_) | What::Leaves => {
+                return cut_short(told.at_ms, since_ms);
+            }
+            What::Sign(sign) if sign.level == SignLevel::Strong => return cut_short(told.at_ms, since_ms),
+            _ => {}
+        }
+    }
+    cut_short(run.over.0, since_ms)
+}

@@ -1,0 +1,51 @@
+//! How long the animal was at the board, and whether that grew long for it.
+
+use sayso_sim::rehearsal::{BED, Exercise, Run, Told, What};
+
+/// Of the time for which it stays at ease, this much is no short session when it leaves.
+const HALF: f64 = 0.5;
+
+/// Seconds at the board until a moment.
+pub(crate) fn at_board_s(run: &Run, until_ms: u32) -> f64 {
+    let mut since = (run.begins_at != BED).then_some(0);
+    let mut all = 0;
+    for Told { at_ms, what } in run.told.iter().copied().take_while(|t| t.at_ms <= until_ms) {
+        match what {
+            What::Joined | What::Barred => since = since.or(Some(at_ms)),
+            What::Leaves | What::Wanders | What::Startled(_) => {
+                all += since.take().map_or(0, |since: u32| at_ms.saturating_sub(since));
+            }
+            _ => {}
+        }
+    }
+    f64::from(all + since.map_or(0, |since| until_ms.saturating_sub(since))) / 1000.0
+}
+
+/// A session that grew long.
+#[derive(Clone, Copy, PartialEq, Debug)]
+pub(crate) struct TooLong {
+    /// Seconds at the board until it left, else until something was asked for the last time.
+    pub after_s: f64,
+    /// Whether it left, and was asked again once it was back.
+    pub left: bool,
+}
+
+/// Whether it grew long for the animal, where its length is the person's to choose: that of the other exercises is set.
+pub(crate) fn too_long(run: &Run) -> Option<TooLong> {
+    if run.setup.exercise != Exercise::Free {
+        return None;
+    }
+    let asked = |t: &Told| matches!(t.what, What::Person(does) if does.asks());
+    let last_ms = run.told.iter().rev().find(|t| asked(t))?.at_ms;
+    let stays_s = run.traits.stays_s;
+    let left = run.told.iter().filter(|t| t.what == What::Leaves && t.at_ms < last_ms);
+    let left = left.map(|t| at_board_s(run, t.at_ms)).find(|after_s| *after_s >= HALF * stays_s);
+    let after_s = at_board_s(run, last_ms);
+    left.map(|after_s| TooLong { after_s, left: true })
+        .or((after_s > stays_s).then_some(TooLong { after_s, left: false }))
+}
+
+/// Whether it was at the board for as long as it stays at ease.
+pub(crate) fn had_enough(run: &Run) -> bool {
+    at_board_s(run, run.over.0) >= run.traits.stays_s
+}

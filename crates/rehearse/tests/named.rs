@@ -1,0 +1,227 @@
+//! What is named where the animal comes before teaching: one that is not well, one kept too long, a wait that ends in nothing, a word
+//! that fell.
+#![allow(clippy::unwrap_used, clippy::expect_used, missing_docs)]
+
+use sayso_rehearse::{Change, change, conduct, truth};
+use sayso_sim::Cause;
+use sayso_sim::rehearsal::{
+    Act, BED, Came, Character, Does, Exercise, Over, Rehearsal, Run, Setup, TREATS, Thing, Told, What, play, read,
+};
+
+const SETUP: Setup = Setup { seed: 1, character: Character::Eager, exercise: Exercise::Inviting };
+
+/// A rehearsal in which just this happened.
+fn run(told: &[(u32, What)]) -> Run {
+    Run {
+        setup: SETUP,
+        over: (120_000, Over::Time),
+        begins_at: BED,
+        told: told.iter().map(|&(at_ms, what)| Told { at_ms, what }).collect(),
+        motions: Vec::new(),
+        likes: [0.0; 4],
+        traits: SETUP.character.traits(),
+        pairings: Vec::new(),
+        logits: ([0.0; 4], [0.0; 4]),
+        demand: [1.0; 4],
+        shut: (None, None),
+        stays: true,
+    }
+}
+
+fn you(does: Does) -> What {
+    What::Person(does)
+}
+
+fn named(run: &Run) -> Change {
+    change(&conduct(run), run).change
+}
+
+fn every(step_ms: u32, most_ms: u32) -> Vec<Act> {
+    let showing = |at_ms: u32| {
+        let thing = Thing::ALL[(at_ms / step_ms) as usize % 4];
+        [Act { at_ms, does: Does::Show(thing) }, Act { at_ms: at_ms + 800, does: Does::Give(thing) }]
+    };
+    (1..most_ms / step_ms).flat_map(|i| showing(i * step_ms)).collect()
+}
+
+/// An invitation of the ball whose wait is kept to its end.
+fn waited(at: u32) -> Vec<(u32, What)> {
+    vec![(at, you(Does::Offer(Thing::Ball))), (at + 5_000, What::WaitOver(Thing::Ball))]
+}
+
+#[test]
+fn a_wait_that_ends_in_nothing_is_named_and_one_that_is_shown_and_given_is_not() {
+    let there = vec![(0, What::Joined)];
+    let shown = |at: u32| vec![(at, you(Does::Show(Thing::Ball))), (at + 900, you(Does::Give(Thing::Ball)))];
+    let nothing: Vec<_> = [there.clone(), (0..5).flat_map(|i| waited(1_000 + i * 20_000)).collect()].concat();
+    let c = conduct(&run(&nothing));
+    assert_eq!((c.after_wait.value, c.after_wait.n, c.waits.value), (Some(0.0), 5, Some(1.0)));
+    assert_eq!(named(&run(&nothing)), Change::AfterWait);
+    let whole = (0..5).flat_map(|i| [waited(1_000 + i * 20_000), shown(6_500 + i * 20_000)].concat());
+    let whole: Vec<_> = there.iter().copied().chain(whole).collect();
+    assert_eq!(conduct(&run(&whole)).after_wait.value, Some(1.0));
+    assert_eq!(named(&run(&whole)), Change::CarryOn);
+    // Given without its word, or much later, it does not belong to the wait; what was cut short tells nothing.
+    let of = |more: &[(u32, What)]| {
+        let told = [there.clone(), waited(1_000), more.to_vec()].concat();
+        let share = conduct(&run(&told)).after_wait;
+        (share.value, share.n)
+    };
+    assert_eq!(of(&[(7_000, you(Does::Give(Thing::Ball)))]), (Some(0.0), 1));
+    assert_eq!(of(&shown(40_000)), (Some(0.0), 1));
+    assert_eq!(of(&[(7_000, What::Leaves)]), (None, 0));
+    assert_eq!(of(&[(8_000, What::Pressed(Thing::Ball))]), (None, 0));
+}
+
+#[test]
+fn to_invite_who_is_not_there_is_named_as_that() {
+    let absent: Vec<_> = (0..5).flat_map(|i| waited(1_000 + i * 6_000)).collect();
+    let c = conduct(&run(&absent));
+    assert_eq!((c.invited_there.value, c.invited_there.n, c.after_wait.n), (Some(0.0), 5, 0));
+    assert_eq!(named(&run(&absent)), Change::WhenThere { invited: true });
+    // On its way it is there.
+    let comes: Vec<_> = [vec![(0, What::Comes)], absent].concat();
+    assert_eq!(conduct(&run(&comes)).invited_there.value, Some(1.0));
+    // As the engine plays it: five invitations to a dog in its bed, each ending in nothing.
+    let setup = Setup { seed: 5, character: Character::Old, exercise: Exercise::Inviting };
+    let played = play(setup, &read("o0.500_o0.6100_o0.11700_o0.17300_o0.22900", 240_000).unwrap());
+    assert_eq!(named(&played), Change::WhenThere { invited: true });
+}
+
+#[test]
+fn with_one_that_is_not_well_the_one_thing_is_a_veterinarian_and_no_gain() {
+    let mut seen = 0;
+    for seed in 0..60 {
+        let setup = Setup { seed, character: Character::Eager, exercise: Exercise::Stuck };
+        let run = play(setup, &every(10_000, 180_000));
+        let gain = change(&conduct(&run), &run);
+        let unwell = setup.hides().unwrap().cause == Cause::Unwell;
+        assert_eq!(gain.change == Change::Vet, unwell, "seed {seed}: {:?}", gain.change);
+        seen += usize::from(unwell);
+        assert!(!unwell || gain.brings(&run).is_none(), "seed {seed}");
+    }
+    assert!(seen > 4, "{seen}");
+}
+
+#[test]
+fn a_session_that_grows_long_is_to_be_shorter_and_never_to_hold_more() {
+    let (mut shorter, mut all) = (0, 0);
+    for character in [Character::Old, Character::Wary] {
+        for seed in 0..20 {
+            let run = play(Setup { seed, character, exercise: Exercise::Free }, &every(12_000, 300_000));
+            let named = named(&run);
+            assert_ne!(named, Change::Oftener, "{character:?} {seed}");
+            if let Change::Shorter { after_s, stays_s, left } = named {
+                assert!(left || after_s > stays_s, "{after_s} {stays_s}");
+                shorter += 1;
+            }
+            all += 1;
+        }
+    }
+    assert!(shorter * 4 > all, "{shorter} of {all}: the others were told of a sign, or of what else the animal felt");
+    // Ended in time it is not too long; the length of another exercise is not the person's to choose.
+    let told =
+        [(1_000, What::Joined), (100_000, you(Does::Show(Thing::Ball))), (100_900, you(Does::Give(Thing::Ball)))];
+    let of = |exercise, stays_s| {
+        let run = run(&told);
+        let traits = sayso_sim::rehearsal::Traits { stays_s, ..run.traits };
+        named(&Run { setup: Setup { exercise, ..SETUP }, traits, ..run })
+    };
+    assert!(matches!(of(Exercise::Free, 80.0), Change::Shorter { left: false, .. }));
+    assert!(!matches!(of(Exercise::Free, 150.0), Change::Shorter { .. }));
+    assert!(!matches!(of(Exercise::Evening, 80.0), Change::Shorter { .. }));
+    // It left and came back, and was asked again.
+    let left = [&[(500, What::Joined), (70_000, What::Leaves), (90_000, What::Joined)][..], &told[1..]].concat();
+    let left = Run { setup: Setup { exercise: Exercise::Free, ..SETUP }, ..run(&left) };
+    let left = Run { traits: sayso_sim::rehearsal::Traits { stays_s: 100.0, ..left.traits }, ..left };
+    assert_eq!(named(&left), Change::Shorter { after_s: 69.5, stays_s: 100.0, left: true });
+}
+
+/// An evening in which every press gets "not now" and something else, a second later.
+fn refused(setup: Setup) -> Run {
+    let mut live = Rehearsal::new(setup);
+    let (mut seen, mut due) = (0, None);
+    while !live.is_over() {
+        for told in &live.told()[seen..] {
+            if let What::Pressed(thing) = told.what {
+                due = Some((told.at_ms + 1_000, thing));
+            }
+        }
+        seen = live.told().len();
+        if let Some((_, pressed)) = due.take_if(|(at, _)| *at <= live.now_ms()) {
+            live.does(Does::Instead(Thing::ALL[(pressed.place() + 1) % 4]));
+        }
+        live.step();
+    }
+    live.ends()
+}
+
+#[test]
+fn where_a_word_fell_nothing_is_said_to_have_gone_well_and_it_is_named() {
+    let setup = Setup { seed: 3, character: Character::Quick, exercise: Exercise::Evening };
+    let run = refused(setup);
+    assert!(run.pairings.iter().any(|p| p.came == Came::Instead) && run.pairings.iter().all(|p| p.came != Came::Wrong));
+    let t = truth(&run);
+    let change = named(&run);
+    let fallen: Vec<Thing> =
+        Thing::ALL.into_iter().filter(|w| t.after[w.place()] < t.before[w.place()] - 0.005).collect();
+    assert!(!fallen.is_empty());
+    let Change::GiveOftener { word } = change else { panic!("{change:?}") };
+    assert!(fallen.contains(&word));
+    assert!(conduct(&run).declined[word.place()].0 > 0);
+    // Whatever is done in an evening: it is not told to carry on where a word fell.
+    for seed in 0..40 {
+        let setup = Setup { seed, character: Character::ALL[seed as usize % 5], exercise: Exercise::Evening };
+        let acts: Vec<Act> = (1..40)
+            .map(|i| Act { at_ms: i * 9_000, does: if i % 2 == 0 { Does::NotNow } else { Does::Instead(Thing::Ball) } })
+            .collect();
+        let run = play(setup, &acts);
+        let t = truth(&run);
+        let fell = (0..4).any(|place| t.before[place] - t.after[place] >= 0.005);
+        assert!(!fell || named(&run) != Change::CarryOn, "seed {seed}");
+    }
+}
+
+#[test]
+fn whose_things_were_all_given_is_not_to_be_given_oftener() {
+    let given = (0..TREATS as u32).flat_map(|i| {
+        let at = 1_000 + i * 9_000;
+        [
+            (at, What::Pressed(Thing::Treat)),
+            (at + 800, you(Does::Give(Thing::Treat))),
+            (at + 1_400, What::Took(Thing::Treat)),
+        ]
+    });
+    let declined = (0..3).flat_map(|i| {
+        let at = 80_000 + i * 9_000;
+        [(at, What::Pressed(Thing::Treat)), (at + 800, you(Does::Instead(Thing::Ball)))]
+    });
+    let told: Vec<_> = [(0, What::Joined)].into_iter().chain(given).chain(declined).collect();
+    let fell = |exercise| {
+        let run = Run { logits: ([1.0; 4], [0.5, 1.0, 1.0, 1.0]), ..run(&told) };
+        named(&Run { setup: Setup { exercise, ..SETUP }, ..run })
+    };
+    assert_eq!(fell(Exercise::Evening), Change::UsedUp { word: Thing::Treat });
+    assert_eq!(fell(Exercise::Free), Change::GiveOftener { word: Thing::Treat }, "there treats are not counted");
+}
+
+#[test]
+fn something_else_after_not_now_teaches_no_less_than_leaving_the_press_without_an_answer() {
+    assert!(Came::Instead.weight() >= Came::Unanswered.weight() && Came::Instead.weight() >= Came::NotNow.weight());
+    assert!(Came::Wrong.weight() < Came::Instead.weight());
+    let (mut instead, mut left) = (0.0, 0.0);
+    for seed in 0..30 {
+        let setup = Setup { seed, character: Character::Quick, exercise: Exercise::Evening };
+        let unanswered = play(setup, &[]);
+        let first = unanswered.told.iter().find(|t| matches!(t.what, What::Pressed(_))).unwrap();
+        let (at_ms, pressed) = (first.at_ms + 1_000, first.what.thing().unwrap());
+        let other = Thing::ALL.into_iter().find(|thing| *thing != pressed).unwrap();
+        let answered = play(setup, &[Act { at_ms, does: Does::Instead(other) }]);
+        // What the first press taught, in both.
+        let taught = |run: &Run| run.pairings.first().map_or(0.0, |p| p.teaches(&run.traits));
+        instead += taught(&answered);
+        left += taught(&unanswered);
+        assert!(taught(&answered) >= taught(&unanswered), "seed {seed}");
+    }
+    assert!(instead > left, "{instead} {left}");
+}
