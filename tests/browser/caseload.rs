@@ -189,7 +189,7 @@ fn not_pressed(pattern: &Event, animal: AnimalId) -> Vec<Event> {
 #[tokio::test(flavor = "multi_thread")]
 async fn a_word_outside_the_middle_of_comparable_homes_is_told_with_whose_figures_these_are() {
     let norms = sayso_norms::Release::read(include_str!("../norms/invented.sayso-norms")).unwrap();
-    let server = Hosted::start_beside(Some(norms)).await;
+    let server = Hosted::start_beside(norms).await;
     let (home, keeper_link, club, coach_link) = server.home_and_club().await;
     let story = server.story(home).await;
     let dog = story.animals().into_values().find(|card| card.species == sayso_model::Species::Dog).unwrap().animal;

@@ -1,7 +1,7 @@
 //! A server of many homes of one's own for each test, on a database server of the tests' own.
 
 use crate::cluster::Cluster;
-use sayso_host::{Host, HostConfig, links};
+use sayso_host::{Host, HostConfig, Mail, links, send_tidings};
 use sayso_model::{
     AccountId, ClubId, Coach, Consent, ConsentGiven, Event, EventId, HomeId, Label, Language, Note, Sign, SignLevel,
     Story, When,
@@ -27,17 +27,27 @@ pub struct Hosted {
 
 impl Hosted {
     pub async fn start() -> Self {
-        Self::start_beside(None).await
+        Self::start_with(|_| {}).await
     }
 
     /// The same that was given what other homes did.
-    pub async fn start_beside(norms: Option<Release>) -> Self {
+    pub async fn start_beside(norms: Release) -> Self {
+        Self::start_with(|config| config.norms = Some(Arc::new(norms))).await
+    }
+
+    /// The same whose mail goes to a server on that port.
+    pub async fn start_posting(port: u16) -> Self {
+        let (url, from) = (format!("smtp://127.0.0.1:{port}"), "Sayso <sayso@sayso.example>".to_owned());
+        Self::start_with(|config| config.mail = Mail::Smtp { url, from }).await
+    }
+
+    async fn start_with(set: impl FnOnce(&mut HostConfig)) -> Self {
         let cluster = Cluster::start(false);
         let listener = TcpListener::bind((Ipv4Addr::LOCALHOST, 0)).await.unwrap();
         let at = listener.local_addr().unwrap();
         let database = Database::at(cluster.address("postgres", "postgres"));
         let mut config = HostConfig::here(database, format!("http://localhost:{}", at.port()).parse().unwrap());
-        config.norms = norms.map(Arc::new);
+        set(&mut config);
         let host = Arc::new(Host::open(&config).await.unwrap());
         let (app, patience) = (sayso_host::app(Arc::clone(&host)), config.patience);
         let runs = tokio::spawn(async move {
@@ -192,6 +202,11 @@ impl Hosted {
         let by = Allowed { capability: Capability::Leave, account, scope, role: Role::Keeper, person: None };
         self.host.people.leave(&by, self.host.now()).await.unwrap();
         self.host.server.erase(home).await.unwrap();
+    }
+
+    /// The letters that are due in so many days go out; how many.
+    pub async fn letters_in(&self, days: f64) -> usize {
+        send_tidings(&self.host, self.host.now().plus_seconds(days * 86_400.0)).await.unwrap()
     }
 
     /// What happened in a home, written down by nobody's page.

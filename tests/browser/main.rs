@@ -35,6 +35,10 @@ mod outbox;
 mod pad;
 mod phone;
 mod pictures;
+// Its letters with one link are those of another test.
+#[allow(dead_code)]
+#[path = "../../crates/host/tests/signing/post.rs"]
+mod post;
 mod printed;
 mod recorder;
 mod rehearse;
@@ -44,4 +48,5 @@ mod session;
 #[path = "../../crates/listen/tests/common/mod.rs"]
 mod sounds;
 mod talking;
+mod tidings;
 mod tour;
