@@ -6,6 +6,7 @@ use crate::{Locale, say};
 use sayso_advisor::Estimate;
 use sayso_advisor::designs::Outcome;
 use sayso_advisor::desk::ChangeKind;
+use std::collections::BTreeMap;
 
 /// A kind of change.
 #[must_use]
@@ -38,6 +39,15 @@ pub fn share(l: &Locale, of: &Estimate) -> String {
         more = more,
         homes = of.n
     )
+}
+
+/// How trials came out, the counts one after the other; none at all is said.
+#[must_use]
+pub fn outcomes(l: &Locale, all: &BTreeMap<Outcome, usize>) -> String {
+    if all.is_empty() {
+        return say!(l, followed::none_alone);
+    }
+    all.iter().map(|(how, count)| outcome(l, *how, *count)).collect::<Vec<_>>().join("; ")
 }
 
 /// How many trials came out so.

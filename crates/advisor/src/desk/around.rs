@@ -3,7 +3,7 @@
 use super::looks::watched_of;
 use super::tried::{ChangeKind, ChangeLine, DAYS, PracticeLine, Pressed, ProgrammeLine, TrialLine};
 use crate::case::Case;
-use crate::designs::{Outcome, Try, outcome, trial_among};
+use crate::designs::{Outcome, Try, beside, outcome, trial_among};
 use crate::programme::{course, doing, is_read};
 use sayso_model::talks::Talk;
 use sayso_model::{CaseQuestion, Day, DesignPlan, EventId, Fact, Press, Proposed, WordId};
@@ -88,7 +88,9 @@ pub(super) fn trials(case: &Case<'_>, plans: &[Fact<'_, DesignPlan>]) -> Vec<Tri
     let one = |p: &Fact<'_, DesignPlan>| {
         let found = trial_among(story, plans, case.animal(), p.part.trial)?;
         let outcome = found.map_or(Outcome::Untested, |t| outcome(story, &t, case.now()));
-        Some(TrialLine { trial: p.part.trial, question: p.part.question, first: p.part.first, outcome })
+        let all = beside(story, case.animal(), p.part, case.now());
+        let beside = all.iter().any(|other| other.plan.at() <= case.now());
+        Some(TrialLine { trial: p.part.trial, question: p.part.question, first: p.part.first, outcome, beside })
     };
     recent.filter_map(one).collect()
 }

@@ -22,15 +22,24 @@ pub struct Followed {
     pub early: usize,
 }
 
-/// How trials of a kind of change came out, each counted by itself.
+/// How trials of a kind of change came out, each counted by itself. Those beside another trial that measures the same stand apart: what
+/// came of one change may be of the other.
 #[derive(Clone, PartialEq, Eq, Debug)]
 pub struct Drawn {
     /// What was changed.
     pub question: CaseQuestion,
     /// In so many homes.
     pub homes: usize,
-    /// Trials by how they came out.
+    /// Trials that ran alone, by how they came out.
     pub outcomes: BTreeMap<Outcome, usize>,
+    /// Trials beside another one, by how they came out.
+    pub beside: BTreeMap<Outcome, usize>,
+}
+
+impl Drawn {
+    const fn none(question: CaseQuestion) -> Self {
+        Self { question, homes: 0, outcomes: BTreeMap::new(), beside: BTreeMap::new() }
+    }
 }
 
 /// What followed over all homes.
@@ -61,7 +70,7 @@ pub fn overall<'a, H: Ord + Copy>(
 ) -> Overall {
     let mut changes: BTreeMap<ChangeKind, BTreeMap<H, Vec<Told>>> = BTreeMap::new();
     let mut nothing: BTreeMap<H, bool> = BTreeMap::new();
-    let mut drawn: BTreeMap<CaseQuestion, (BTreeSet<H>, BTreeMap<Outcome, usize>)> = BTreeMap::new();
+    let mut drawn: BTreeMap<CaseQuestion, (BTreeSet<H>, Drawn)> = BTreeMap::new();
     let mut counted = BTreeSet::new();
     for (home, line) in lines {
         for change in line.changes.iter().filter(|c| !c.drawn && mine(c)) {
@@ -70,8 +79,10 @@ pub fn overall<'a, H: Ord + Copy>(
         }
         // A trial over several animals stands in the line of each.
         for trial in line.trials.iter().filter(|t| counted.insert(t.trial)) {
-            let (homes, outcomes) = drawn.entry(trial.question).or_default();
+            let (homes, drawn) =
+                drawn.entry(trial.question).or_insert_with(|| (BTreeSet::new(), Drawn::none(trial.question)));
             homes.insert(home);
+            let outcomes = if trial.beside { &mut drawn.beside } else { &mut drawn.outcomes };
             *outcomes.entry(trial.outcome).or_insert(0) += 1;
         }
         if let Some(up) = weeks_went_up(line) {
@@ -82,7 +93,7 @@ pub fn overall<'a, H: Ord + Copy>(
         changes.into_iter().map(|(kind, homes)| of_kind(kind, homes.into_values())).collect();
     followed.sort_by_key(|f| (std::cmp::Reverse(f.more.n), f.kind));
     let still: Vec<bool> = nothing.into_values().collect();
-    let drawn = drawn.into_iter().map(|(question, (homes, outcomes))| Drawn { question, homes: homes.len(), outcomes });
+    let drawn = drawn.into_values().map(|(homes, drawn)| Drawn { homes: homes.len(), ..drawn });
     Overall { followed, nothing: share(&still), drawn: drawn.collect() }
 }
 

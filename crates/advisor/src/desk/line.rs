@@ -23,7 +23,7 @@ pub struct Version;
 
 impl Version {
     /// The number of this form.
-    pub const NUMBER: u16 = 6;
+    pub const NUMBER: u16 = 7;
 }
 
 /// A line of another form.

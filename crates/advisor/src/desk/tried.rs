@@ -73,6 +73,8 @@ pub struct TrialLine {
     pub first: Day,
     /// How it came out.
     pub outcome: Outcome,
+    /// Whether another trial measures the same on some of its days, so that neither can be told apart.
+    pub beside: bool,
 }
 
 /// Something handed to the home to practise.

@@ -120,6 +120,38 @@ fn what_was_drawn_by_lot_is_counted_apart_and_judged_by_its_own_test() {
 }
 
 #[test]
+fn trials_that_measured_the_same_on_the_same_days_are_counted_apart() {
+    let first = ago(38.0).day(&sayso_model::Zone::utc());
+    let plan = |trial: u32, question: &str, measure: &str| {
+        json!({ "kind": "design_plan", "trial": Uuid::from_u128(u128::from(trial)), "design": "reversal",
+            "question": question, "measure": measure, "expected": "more", "unit": "day", "first": first,
+            "points": 28, "phases": 4, "least": 5, "apart": 0, "seed": trial })
+    };
+    let with = |plans: &[Value]| {
+        let mut home = lived(3, 3);
+        for plan in plans {
+            home.tell(ago(39.0), plan.clone());
+        }
+        home.line()
+    };
+    let alone = with(&[plan(1, "quieter_button", "own_presses")]);
+    let two = with(&[plan(2, "quieter_button", "own_presses"), plan(3, "faster_delivery", "own_presses")]);
+    // On the same days, but another measure says nothing of these.
+    let apart = with(&[plan(4, "quieter_button", "own_presses"), plan(5, "faster_delivery", "stress_signs")]);
+    let beside = |line: &Line| line.trials.iter().map(|t| t.beside).collect::<Vec<_>>();
+    assert_eq!((beside(&alone), beside(&two), beside(&apart)), (vec![false], vec![true; 2], vec![false; 2]));
+    let found = overall([(1, &alone), (2, &two), (3, &apart)], of_all);
+    let quieter = found.drawn.iter().find(|d| d.question == CaseQuestion::QuieterButton).unwrap();
+    let count = |of: &std::collections::BTreeMap<Outcome, usize>| of.values().sum::<usize>();
+    assert_eq!((quieter.homes, count(&quieter.outcomes), count(&quieter.beside)), (3, 2, 1), "{quieter:?}");
+    // What was planned only later was not beside it then.
+    let mut home = lived(3, 3);
+    home.tell(ago(39.0), plan(6, "quieter_button", "own_presses"));
+    home.tell(ago(5.0), plan(7, "faster_delivery", "own_presses"));
+    assert_eq!((beside(&home.line_at(ago(20.0))), beside(&home.line())), (vec![false], vec![true; 2]));
+}
+
+#[test]
 fn a_line_with_changes_and_trials_comes_back_as_it_was_written() {
     let mut home = lived(3, 6);
     agrees(&mut home, 30.0, 9, &quieter());

@@ -100,11 +100,23 @@ async fn a_change_becomes_a_trial_by_two_taps_of_the_home() {
     assert_eq!(over.status, StatusCode::OK, "{}", over.body);
     assert_eq!((over.marked("nobody-drew").len(), over.marked("none").len(), over.marked("kind").len()), (1, 1, 0));
     assert!(over.holds("A quieter button") && over.holds("going on: 1"), "{}", over.body);
+    assert!(over.marked("beside").is_empty(), "{}", over.body);
+    // A second one of the home's own on the same days that measures the same: both stand apart, in both places.
+    let beside = DesignPlan { trial: DesignId(Uuid::now_v7()), proposal: None, ..plan.clone() };
+    put(&house, 0.0, beside).await;
+    let over = house.get(&coach, "/desk/changes").await;
+    assert!(over.holds("none alone yet") && over.holds("2 trials (going on: 2)"), "{}", over.body);
+    assert_eq!(
+        (over.marked("beside").len(), over.body.matches("beside another trial").count()),
+        (1, 2),
+        "{}",
+        over.body
+    );
     // Taken back: gone at the next tap.
     let back = house.consent("coach_figures", club);
     house.post(&house.keeper, "/sharing/consent/back", &back).await;
     let over = house.get(&coach, "/desk/changes").await;
-    assert!(!over.holds("going on: 1") && over.marked("drawn").is_empty(), "{}", over.body);
+    assert!(!over.holds("going on") && over.marked("drawn").is_empty(), "{}", over.body);
 }
 
 #[tokio::test(flavor = "multi_thread")]

@@ -19,7 +19,7 @@ followed-plan = { $way ->
 }
 followed-stage = Stufe: { $stage }
 followed-drawn-title = Ausgelost
-followed-drawn-how = Hier bestimmte das Los, wann die Änderung begann. Jeder Versuch wird am Ende gegen alle Reihenfolgen gehalten, die hätten ausgelost werden können. Von zwanzig Änderungen, die nichts tun, sieht etwa eine so aus, als täte sie etwas.
+followed-drawn-how = Hier bestimmte das Los, wann die Änderung begann. Jeder Versuch wird am Ende gegen alle Reihenfolgen gehalten, die hätten ausgelost werden können. Von zwanzig Änderungen, die nichts tun, sieht etwa eine so aus, als täte sie etwas. Versuche neben einem anderen, der dasselbe misst, sind getrennt gezählt.
 followed-drawn = Ausgeloste Änderung
 followed-came-out = Wie es ausging
 followed-outcome = { $outcome ->
@@ -30,6 +30,12 @@ followed-outcome = { $outcome ->
     [too_few_orders] zu klein, um es zu sagen: { $count }
    *[untested] ohne Test zu Ende: { $count }
 }
+followed-beside = Oben nicht mitgezählt, weil an einigen derselben Tage ein anderer Versuch dasselbe maß: { $count ->
+    [one] { $count } Versuch
+   *[other] { $count } Versuche
+} ({ $outcomes }). Beide lassen sich nicht auseinanderhalten.
+followed-was-beside = neben einem anderen Versuch
+followed-none-alone = noch keiner allein
 followed-no-drawn = Noch kein Versuch. Was du unter „Eine Änderung zum Ausprobieren“ vorschlägst, kann das Zuhause auslosen.
 followed-each = Jeder Versuch
 followed-in-home = { $animal }, { $home }

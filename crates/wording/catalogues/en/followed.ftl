@@ -25,7 +25,7 @@ followed-plan = { $way ->
 }
 followed-stage = Stage: { $stage }
 followed-drawn-title = Drawn by lot
-followed-drawn-how = Here lots decided when the change began. Each trial is judged at its end against all orders that might have been drawn. Of twenty changes that do nothing, about one looks as if it did something.
+followed-drawn-how = Here lots decided when the change began. Each trial is judged at its end against all orders that might have been drawn. Of twenty changes that do nothing, about one looks as if it did something. Trials beside another one that measures the same are counted apart.
 followed-drawn = Change drawn by lot
 followed-came-out = How it came out
 followed-outcome = { $outcome ->
@@ -36,6 +36,12 @@ followed-outcome = { $outcome ->
     [too_few_orders] too small to tell: { $count }
    *[untested] ended without a test: { $count }
 }
+followed-beside = Not counted above, as another trial measured the same on some of the same days: { $count ->
+    [one] { $count } trial
+   *[other] { $count } trials
+} ({ $outcomes }). Neither can be told apart.
+followed-was-beside = beside another trial
+followed-none-alone = none alone yet
 followed-no-drawn = No trial yet. What you propose under “A change to try” can be drawn by lot by the home.
 followed-each = Each trial
 followed-in-home = { $animal }, { $home }

@@ -25,7 +25,7 @@ followed-plan = { $way ->
 }
 followed-stage = Etapa: { $stage }
 followed-drawn-title = Por sorteo
-followed-drawn-how = Aquí el sorteo decidió cuándo empezaba el cambio. Cada prueba se juzga al final frente a todos los órdenes que podrían haber salido. De veinte cambios que no hacen nada, más o menos uno parece hacer algo.
+followed-drawn-how = Aquí el sorteo decidió cuándo empezaba el cambio. Cada prueba se juzga al final frente a todos los órdenes que podrían haber salido. De veinte cambios que no hacen nada, más o menos uno parece hacer algo. Las pruebas junto a otra que mide lo mismo se cuentan aparte.
 followed-drawn = Cambio sorteado
 followed-came-out = Cómo salió
 followed-outcome = { $outcome ->
@@ -36,6 +36,12 @@ followed-outcome = { $outcome ->
     [too_few_orders] demasiado pequeñas para saberlo: { $count }
    *[untested] terminadas sin test: { $count }
 }
+followed-beside = No cuentan arriba, porque otra prueba midió lo mismo en algunos de los mismos días: { $count ->
+    [one] { $count } prueba
+   *[other] { $count } pruebas
+} ({ $outcomes }). No se puede distinguir una de la otra.
+followed-was-beside = junto a otra prueba
+followed-none-alone = todavía ninguna sola
 followed-no-drawn = Todavía ninguna prueba. Lo que propones en «Un cambio para probar» puede sortearlo el hogar.
 followed-each = Cada prueba
 followed-in-home = { $animal }, { $home }

@@ -27,7 +27,7 @@ followed-plan = { $way ->
 }
 followed-stage = Étape : { $stage }
 followed-drawn-title = Tiré au sort
-followed-drawn-how = Ici, le sort a décidé quand le changement commençait. Chaque test est jugé à sa fin contre tous les ordres qui auraient pu être tirés. Sur vingt changements qui ne font rien, environ un semble faire quelque chose.
+followed-drawn-how = Ici, le sort a décidé quand le changement commençait. Chaque test est jugé à sa fin contre tous les ordres qui auraient pu être tirés. Sur vingt changements qui ne font rien, environ un semble faire quelque chose. Les tests à côté d’un autre qui mesure la même chose sont comptés à part.
 followed-drawn = Changement tiré au sort
 followed-came-out = Ce qui en est sorti
 followed-outcome = { $outcome ->
@@ -38,6 +38,12 @@ followed-outcome = { $outcome ->
     [too_few_orders] trop petits pour le dire : { $count }
    *[untested] finis sans analyse : { $count }
 }
+followed-beside = Non comptés ci-dessus, car un autre test a mesuré la même chose certains des mêmes jours : { $count ->
+    [one] { $count } test
+   *[other] { $count } tests
+} ({ $outcomes }). On ne peut pas distinguer l’un de l’autre.
+followed-was-beside = à côté d’un autre test
+followed-none-alone = encore aucun seul
 followed-no-drawn = Pas encore de test. Ce que tu proposes sous « Un changement à essayer » peut être tiré au sort par le foyer.
 followed-each = Chaque test
 followed-in-home = { $animal }, { $home }

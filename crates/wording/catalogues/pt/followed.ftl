@@ -27,7 +27,7 @@ followed-plan = { $way ->
 }
 followed-stage = Etapa: { $stage }
 followed-drawn-title = Por sorteio
-followed-drawn-how = Aqui o sorteio decidiu quando a mudança começava. Cada teste é julgado no fim contra todas as ordens que poderiam ter saído. De vinte mudanças que não fazem nada, cerca de uma parece fazer algo.
+followed-drawn-how = Aqui o sorteio decidiu quando a mudança começava. Cada teste é julgado no fim contra todas as ordens que poderiam ter saído. De vinte mudanças que não fazem nada, cerca de uma parece fazer algo. Os testes ao lado de outro que mede o mesmo são contados à parte.
 followed-drawn = Mudança sorteada
 followed-came-out = No que deu
 followed-outcome = { $outcome ->
@@ -38,6 +38,12 @@ followed-outcome = { $outcome ->
     [too_few_orders] pequenos demais para dizer: { $count }
    *[untested] terminados sem análise: { $count }
 }
+followed-beside = Não contados acima, porque outro teste mediu o mesmo em alguns dos mesmos dias: { $count ->
+    [one] { $count } teste
+   *[other] { $count } testes
+} ({ $outcomes }). Não dá para distinguir um do outro.
+followed-was-beside = ao lado de outro teste
+followed-none-alone = nenhum sozinho ainda
 followed-no-drawn = Nenhum teste ainda. O que você propõe em “Uma mudança para testar” pode ser sorteado pela casa.
 followed-each = Cada teste
 followed-in-home = { $animal }, { $home }

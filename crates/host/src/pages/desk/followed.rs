@@ -11,7 +11,7 @@ use maud::{Markup, html};
 use sayso_advisor::desk::{DAYS, Overall, TrialLine, overall};
 use sayso_model::{AnimalId, HomeId};
 use sayso_web::Error;
-use sayso_wording::followed::{kind, outcome, share};
+use sayso_wording::followed::{kind, outcome, outcomes, share};
 use sayso_wording::talk::change;
 use sayso_wording::{Locale, say};
 
@@ -78,10 +78,16 @@ fn drawn(l: &Locale, overall: &Overall) -> Markup {
                     th scope="col" { (say!(l, followed::came_out)) }
                 } }
                 tbody { @for of in &overall.drawn {
-                    @let said: Vec<String> = of.outcomes.iter().map(|(how, count)| outcome(l, *how, *count)).collect();
                     tr {
                         th scope="row" { (change(l, of.question, None)) " " span.quiet { (say!(l, followed::homes, homes = of.homes)) } }
-                        td { (said.join("; ")) }
+                        td {
+                            (outcomes(l, &of.outcomes))
+                            @if !of.beside.is_empty() {
+                                p.quiet data-test="beside" {
+                                    (say!(l, followed::beside, count = of.beside.values().sum::<usize>(), outcomes = outcomes(l, &of.beside)))
+                                }
+                            }
+                        }
                     }
                 } }
             } }
@@ -108,6 +114,7 @@ fn each(l: &Locale, found: &Found) -> Markup {
                             (say!(l, followed::in_home, animal = name, home = called(l, found, home)))
                         }
                         ": " (change(l, trial.question, None)) " · " (l.date(trial.first)) " · " (outcome(l, trial.outcome, 1))
+                        @if trial.beside { " · " (say!(l, followed::was_beside)) }
                     }
                 } }
             }
