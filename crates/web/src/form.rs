@@ -21,8 +21,10 @@ impl<T: DeserializeOwned, S: Send + Sync> FromRequest<S> for Form<T> {
         if request.method() == Method::HEAD {
             *request.method_mut() = Method::GET;
         }
+        let by_query = request.method().is_safe();
         match axum::Form::<T>::from_request(request, state).await {
             Ok(axum::Form(value)) => Ok(Self(value)),
+            Err(_) if by_query => Err(Error::BadRequest(words!(errors::address_broken))),
             Err(FormRejection::InvalidFormContentType(_)) => Err(Error::BadRequest(words!(faults::form_expected))),
             Err(e) if e.status() == StatusCode::PAYLOAD_TOO_LARGE => Err(Error::TooLarge(crate::MOST_BODY)),
             Err(e) => Err(Error::refused("form", words!(faults::form_broken, why = e.body_text()))),

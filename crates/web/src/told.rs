@@ -47,6 +47,10 @@ pub async fn in_words(mut request: Request, next: Next) -> Response {
         None if status == StatusCode::PAYLOAD_TOO_LARGE => {
             Told { error: words!(errors::too_large_here), problems: Vec::new(), leads: None, log: None }
         }
+        // A query or a part of the path that cannot be read: wherever it is asked for, its refusal passes here.
+        None if status == StatusCode::BAD_REQUEST => {
+            Told { error: words!(errors::address_broken), problems: Vec::new(), leads: None, log: None }
+        }
         None if status.is_server_error() => {
             tracing::error!("{asked} was answered {status}.");
             return response;

@@ -12,6 +12,7 @@ mod health;
 mod house;
 mod links;
 mod own;
+mod queries;
 mod scores;
 mod table;
 mod tabs;

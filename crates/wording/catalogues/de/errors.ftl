@@ -8,6 +8,7 @@ errors-no-home = Hier gibt es noch kein Zuhause. Öffne /start, um eines anzuleg
 errors-disk-full = Der Datenträger des Notizbuchs ist voll: Schaffe Platz auf dem Rechner, auf dem es liegt. Was du getippt hast, ist bis dahin auf dem Telefon sicher; was ein Formular gesendet hat, wurde nicht gespeichert.
 errors-internal = Hier ist etwas schiefgegangen; nichts von dem, was du gesendet hast, wurde gespeichert. Was es war, steht im Protokoll, dort, wo Sayso gestartet wurde.
 errors-no-such-page = Unter dieser Adresse gibt es nichts.
+errors-address-broken = In dieser Adresse fehlt etwas, oder etwas ist nicht lesbar. Geh zurück und folge dem Link noch einmal.
 errors-no-such-file = Eine solche Datei gibt es hier nicht.
 errors-no-such-animal = Dieses Notizbuch kennt kein solches Tier.
 errors-no-such-lesson = Eine solche Lektion gibt es nicht.

@@ -8,6 +8,7 @@ errors-no-home = There is no home here yet. Open /start to set one up.
 errors-disk-full = The notebook's disk is full: make room on the machine it is on. Taps are safe on the phone until then; what a form sent was not kept.
 errors-internal = Something went wrong here; nothing you sent was kept. What it was stands in the log, where Sayso was started.
 errors-no-such-page = There is nothing at this address.
+errors-address-broken = Something in this address is missing or cannot be read. Go back and follow the link again.
 errors-no-such-file = There is no such file here.
 errors-no-such-animal = This notebook knows no such animal.
 errors-no-such-lesson = There is no such lesson.

@@ -8,6 +8,7 @@ errors-no-home = Aquí no hay todavía ningún hogar. Abre /start para crear uno
 errors-disk-full = El disco del cuaderno está lleno: haz sitio en el equipo donde está. Los toques están a salvo en el teléfono hasta entonces; lo que envió un formulario no se guardó.
 errors-internal = Algo ha fallado aquí; no se guardó nada de lo que enviaste. Qué fue consta en el registro, donde se inició Sayso.
 errors-no-such-page = No hay nada en esta dirección.
+errors-address-broken = En esta dirección falta algo o algo no se puede leer. Vuelve atrás y sigue el enlace otra vez.
 errors-no-such-file = Aquí no hay tal archivo.
 errors-no-such-animal = Este cuaderno no conoce a ese animal.
 errors-no-such-lesson = No hay ninguna lección así.

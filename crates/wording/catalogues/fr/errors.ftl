@@ -8,6 +8,7 @@ errors-no-home = Il n’y a pas encore de foyer ici. Ouvre /start pour en créer
 errors-disk-full = Le disque du carnet est plein : fais de la place sur la machine où il se trouve. Les appuis sont à l’abri sur le téléphone jusque-là ; ce qu’un formulaire a envoyé n’a pas été gardé.
 errors-internal = Quelque chose s’est mal passé ici ; rien de ce que tu as envoyé n’a été gardé. Le détail est dans le journal, là où Sayso a été lancé.
 errors-no-such-page = Il n’y a rien à cette adresse.
+errors-address-broken = Dans cette adresse, quelque chose manque ou ne peut être lu. Reviens en arrière et suis le lien à nouveau.
 errors-no-such-file = Il n’y a pas de fichier de ce nom ici.
 errors-no-such-animal = Ce carnet ne connaît pas cet animal.
 errors-no-such-lesson = Cette leçon n’existe pas.

@@ -8,6 +8,7 @@ errors-no-home = Ainda não há nenhuma casa aqui. Abra /start para criar uma.
 errors-disk-full = O disco do caderno está cheio: libere espaço na máquina onde ele está. Até lá os toques estão a salvo no celular; o que um formulário enviou não ficou guardado.
 errors-internal = Algo deu errado aqui; nada do que você enviou foi guardado. O que houve está no registro do programa, onde o Sayso foi iniciado.
 errors-no-such-page = Não há nada neste endereço.
+errors-address-broken = Neste endereço falta algo, ou algo não pode ser lido. Volte e siga o link de novo.
 errors-no-such-file = Não há tal arquivo aqui.
 errors-no-such-animal = Este caderno não conhece esse animal.
 errors-no-such-lesson = Não há essa lição.
