@@ -95,6 +95,7 @@ async fn the_desk_is_worked_by_keyboard_alone_and_holds_by_the_rules() {
     tabs_to(&coach, "back").await;
     key(&coach, "\u{e007}").await;
     coach.until("is back", "return !document.querySelector('[data-test=put]')").await;
+    coach.until("back in the list", "return document.activeElement?.dataset?.test === 'open'").await;
     assert_eq!(count(&coach, "row").await, rows);
     // Enter opens the animal's Today.
     tabs_to(&coach, "open").await;
@@ -109,6 +110,9 @@ async fn the_desk_is_worked_by_keyboard_alone_and_holds_by_the_rules() {
         tabs_to(&coach, "spoken").await;
         key(&coach, "\u{e007}").await;
         coach.until("they spoke", "return document.body.textContent.includes('Since you spoke') || !!document.querySelector('[data-test=no-news]')").await;
+        // Never lost: at a row, or at the heading where none is left.
+        let kept = "return document.activeElement?.matches('h1, [data-test=open]') ?? false";
+        coach.until("the focus is kept", kept).await;
     }
     let pages = ["/desk", "/desk/week", "/desk/changes", "/desk?kind=none"];
     let wrong = faults_of(&server, (&keeper, &coach), &pages, async |reader| {
@@ -266,6 +270,22 @@ async fn a_caseload_of_ten_stands_on_one_screen_of_the_week_and_nothing_lies_on_
         assert_eq!(told[2].as_array().unwrap().len(), 0, "{told}");
         assert!(told[1].as_u64().unwrap() >= 8, "{told}");
     }
+    // In letters twice as large it is read as on a phone: nothing leaves the screen.
+    coach.page.execute("document.documentElement.style.fontSize = '200%'", vec![]).await.unwrap();
+    let leaves = "return [...document.querySelectorAll('main :is(a, button, summary, .what)')].filter((e) => e.checkVisibility() \
+                  && (e.getBoundingClientRect().right > innerWidth || e.scrollWidth > e.clientWidth + 1 && getComputedStyle(e).overflowX === 'hidden')).length";
+    assert_eq!(coach.page.execute(leaves, vec![]).await.unwrap(), json!(0));
+    coach.picture("week-1280-large").await;
+    coach.page.execute("document.documentElement.style.fontSize = ''", vec![]).await.unwrap();
+    // The keys go through it as it is seen: down, and along a row.
+    let order = "const all = [...document.querySelectorAll('ul.desk.close')[0].querySelectorAll('a, button, summary')]
+        .filter((e) => e.checkVisibility()).map((e) => e.getBoundingClientRect());
+        return all.filter((r, i) => i > 0 && r.bottom < all[i - 1].top).length";
+    for size in [(1280, 800), PHONE] {
+        coach.resize(size).await;
+        assert_eq!(coach.page.execute(order, vec![]).await.unwrap(), json!(0), "{size:?}");
+    }
+    coach.resize((1280, 800)).await;
     // Every figure has its number and its scale.
     let figures = count(&coach, "figures").await;
     let bare = "return [...document.querySelectorAll('figure.tiny')].filter((f) => !f.querySelector('.value').textContent || f.querySelectorAll('.scale span').length !== 2).length";

@@ -1,7 +1,7 @@
 // Keys at the coach's desk: j and k move from row to row, wherever one is on the page unless that was turned off; while the focus is in the
 // list the arrows do, too, Enter opens as any link does, a puts aside. Everything is a link or a button besides.
 
-/** Where one was in the list before the page was made anew. */
+/** Where one was before the page was made anew: the list and the row in it. */
 const PLACE = "sayso-desk-place";
 /** Whether letters count outside the list: "no" where they do not. */
 const ANYWHERE = "sayso-desk-keys";
@@ -18,7 +18,40 @@ function to(list, place) {
   const all = rows(list);
   const row = all[Math.max(0, Math.min(place, all.length - 1))];
   const open = row?.querySelector("a.open");
-  if (open instanceof HTMLElement) open.focus();
+  if (!(open instanceof HTMLElement)) return;
+  const folded = list.closest("details");
+  if (folded) folded.open = true;
+  open.focus();
+}
+
+/**
+ * Keeps where one is, for the page that what is sent leads back to.
+ * @param {Element[]} lists
+ * @param {Element} row
+ */
+function keepPlace(lists, row) {
+  const list = lists.findIndex((list) => list.contains(row));
+  if (lists[list]) sessionStorage.setItem(PLACE, `${list} ${rows(lists[list]).indexOf(row)}`);
+}
+
+/**
+ * Where one was before; at the heading where no row is left.
+ * @param {Element[]} lists
+ */
+function backToPlace(lists) {
+  const place = sessionStorage.getItem(PLACE);
+  sessionStorage.removeItem(PLACE);
+  if (place === null) return;
+  const [at, row] = place.split(" ").map(Number);
+  const list = lists[at ?? 0] ?? lists[0];
+  if (list) {
+    to(list, row ?? 0);
+    return;
+  }
+  const heading = document.querySelector("main h1");
+  if (!(heading instanceof HTMLElement)) return;
+  heading.tabIndex = -1;
+  heading.focus();
 }
 
 /**
@@ -30,12 +63,10 @@ const way = (key) => (key === "j" || key === "ArrowDown" ? 1 : key === "k" || ke
 /**
  * Puts aside what a row needs first; false where it has nothing of that kind.
  * @param {Element} row
- * @param {number} place
  */
-function putAside(row, place) {
+function putAside(row) {
   const button = row.querySelector(".does > .row [data-aside]");
   if (!(button instanceof HTMLElement)) return false;
-  sessionStorage.setItem(PLACE, String(place));
   button.click();
   return true;
 }
@@ -56,12 +87,17 @@ function listen(lists) {
     const moves = inside || (localStorage.getItem(ANYWHERE) !== "no" && event.key.length === 1) ? way(event.key) : 0;
     if (inside) last = rows(list).indexOf(row);
     if (moves !== 0) to(list, last + moves);
-    else if (!(inside && event.key === "a" && putAside(row, last))) return;
+    else if (!(inside && event.key === "a" && putAside(row))) return;
     event.preventDefault();
   });
-  const place = sessionStorage.getItem(PLACE);
-  sessionStorage.removeItem(PLACE);
-  if (place !== null && lists[0]) to(lists[0], Number(place));
+  // Whatever is sent from a row, or about what was just put aside, leads back to this page.
+  document.addEventListener("submit", (event) => {
+    const form = event.target instanceof Element ? event.target : document.body;
+    const row = form.closest(".desk-row");
+    if (row) keepPlace(lists, row);
+    else if (form.closest("[data-back]")) sessionStorage.setItem(PLACE, "0 0");
+  });
+  backToPlace(lists);
 }
 
 listen([...document.querySelectorAll("ul.desk")]);

@@ -117,7 +117,7 @@ fn notices(l: &Locale, opened: &Opened, asked: &Asked) -> Markup {
     html! {
         @if !asked.gone.is_empty() { p.caution role="status" data-test="gone" { (say!(l, desk_page::gone)) } }
         @if let Some((aside, animal)) = named {
-            div.row role="status" data-test="put" {
+            div.row role="status" data-back data-test="put" {
                 p { (say!(l, desk_page::was_put, name = animal.name.as_str())) }
                 (back(l, &Asked { put: String::new(), ..asked.clone() }, (aside.home, aside.animal), &aside.need))
             }

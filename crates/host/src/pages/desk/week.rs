@@ -94,9 +94,10 @@ pub async fn show(asker: &Asker, opened: &Opened, asked: Asked) -> Result<Markup
                         @else { (say!(l, desk_page::since_week, day = day)) }
                     }
                 }
+                // In the order in which they are seen, which is that of the keys.
+                div.does { (spoken(&of, "week")) }
                 (figures(l, &animal.line, asker.now, &says, WORDS))
                 (new_things(&of, &news.what, &says))
-                div.does { (spoken(&of, "week")) }
             }
         }
     };
