@@ -33,9 +33,13 @@ pub fn brief(l: &Locale, name: &str, of: &Act) -> String {
 /// The step of a word as it was agreed, where what would be done is to show it or to invite, and the agreement says in which way.
 #[must_use]
 pub fn as_agreed(l: &Locale, of: &Act, agreed: &PlanLine) -> Option<String> {
-    let way = agreed.way.filter(|_| matches!(of, Act::Show { .. } | Act::Invite { .. } | Act::BeginInviting { .. }))?;
-    let invites = matches!(of, Act::Invite { .. } | Act::BeginInviting { .. });
-    let agrees = if way == PlanWay::Show { !invites } else { invites };
+    let invites = match of {
+        Act::Show { .. } => false,
+        Act::Invite { .. } | Act::BeginInviting { .. } => true,
+        _ => return None,
+    };
+    let way = agreed.way?;
+    let agrees = (way != PlanWay::Show) == invites;
     (!agrees).then(|| say!(l, brief::agreed, way = way.name()))
 }
 

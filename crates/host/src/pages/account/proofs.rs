@@ -10,17 +10,18 @@ use crate::mailing;
 use crate::onward::Led;
 use crate::reader::Reads;
 use crate::signed::Signed;
-use crate::stories::name_of;
+use crate::stories::opening;
 use axum::Json;
 use axum::extract::{Extension, Path, State};
 use axum::http::{HeaderMap, StatusCode};
 use axum::response::{IntoResponse, Response};
-use sayso_model::Label;
+use sayso_model::{HomeId, Label};
 use sayso_people::{CeremonyId, Email, OsSecrets, Role, Secret};
 use sayso_web::Error;
 use sayso_web::device::kind_of;
 use sayso_web::form::{Form, checked};
 use sayso_web::typed::{Typed, again};
+use sayso_wording::events::home_name;
 use sayso_wording::{say, words};
 use serde::{Deserialize, Serialize};
 use std::sync::Arc;
@@ -169,10 +170,10 @@ pub async fn new_codes(State(host): State<Arc<Host>>, signed: Signed, headers: H
     let who = host.people.who(signed.account.id).await.map_err(told)?;
     let kept = who.memberships.iter().filter(|m| m.part.role() == Role::Keeper).filter_map(|m| m.part.scope().home());
     let l = signed.locale(&headers);
-    let mut ids = Vec::new();
-    for home in kept {
-        ids.push((Some(name_of(&host, &l, home).await?), home.to_string()));
-    }
+    let kept: Vec<HomeId> = kept.collect();
+    let mut logs = opening(&host.server, &kept).await?;
+    let mut name = |home: &HomeId| home_name(&l, &logs.remove(home).unwrap_or_default());
+    let mut ids: Vec<_> = kept.iter().map(|home| (Some(name(home)), home.to_string())).collect();
     ids.push((None, signed.account.id.to_string()));
     match host.people.new_recovery_codes(&signed.session, host.now(), &mut OsSecrets).await {
         Ok(codes) => Ok(view::codes(&l, host_name, &codes, &ids).into_response()),

@@ -55,7 +55,7 @@ pub async fn choices(asker: &Asker, who: &Who) -> Result<Vec<Choice>, Error> {
         let Some(known) = host.people.known_to(who, home, &stories, now).await.map_err(told)? else { continue };
         let open = |capability: &Capability| may(who, *capability, home, Some(&known), now).is_ok();
         let held = who.memberships.iter().find(|m| m.part.scope() == Scope::Home(home));
-        let shares = [Capability::SeeFigures, Capability::SeeLog, Capability::HearSnippets];
+        let shares = [Capability::SeeFigures, Capability::SeeLog];
         if held.is_none() && !shares.iter().any(open) {
             continue;
         }

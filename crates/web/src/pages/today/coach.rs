@@ -9,12 +9,12 @@ use sayso_advisor::designs::trying;
 use sayso_advisor::programme::{course, week_of};
 use sayso_advisor::today::{Next, Today};
 use sayso_model::talks::{Passed, Standing, Talk, agreed as lines, talks};
-use sayso_model::{EventId, Moment, PlanLine, Programme, Proposed, WordId};
+use sayso_model::{Moment, PlanLine, Programme, Proposed, WordId};
 use sayso_people::Capability;
 use sayso_wording::advice as words_of;
 use sayso_wording::talk::{dose, proposed};
 use sayso_wording::{Locale, say};
-use std::collections::{BTreeMap, BTreeSet};
+use std::collections::BTreeMap;
 
 /// Of what holds, so much stands on Today; of what has a day of its own, so much.
 const HELD: usize = 2;
@@ -92,12 +92,11 @@ fn holds(page: &AnimalPage, all: &[Talk<'_>]) -> (Markup, usize) {
     let mut dated: Vec<(Moment, &Talk<'_>, String)> =
         agreed.iter().filter_map(|talk| dated(page, talk).map(|(at, says)| (at, *talk, says))).collect();
     dated.sort_by_key(|(at, talk, _)| (*at, talk.id()));
-    let meetings = dated.iter().filter(|(_, talk, _)| is_meeting(talk)).skip(1).map(|(_, talk, _)| talk.id());
-    let later: BTreeSet<EventId> = meetings.collect();
-    dated.retain(|(_, talk, _)| !later.contains(&talk.id()));
+    let mut meets = false;
+    dated.retain(|(_, talk, _)| !is_meeting(talk) || !std::mem::replace(&mut meets, true));
     dated.truncate(DATED);
-    let rest = agreed.iter().filter(|t| !has_a_day(t)).take(if dated.is_empty() { HELD } else { 1 });
-    let rest: Vec<_> = rest.collect();
+    let many = if dated.is_empty() { HELD } else { 1 };
+    let rest: Vec<_> = agreed.iter().filter(|t| !has_a_day(t)).take(many).collect();
     let further = (dated.len() + rest.len()).saturating_sub(HELD);
     let to = |talk: &Talk<'_>| format!("{}#t-{}", page.of_home("/talk"), talk.id());
     let held = html! {
