@@ -33,10 +33,9 @@ fn curve() -> Curve {
 
 fn cell(question: Question, age_band: Option<AgeBand>, word_kind: Option<WordKind>) -> Cell {
     let answer = match question {
-        Question::ShowingsToFirstPress
-        | Question::DaysToFirstPress
-        | Question::DaysInShow
-        | Question::DaysInInvite => Answer::Curve(curve()),
+        Question::ShowingsToFirstPress | Question::DaysToFirstPress | Question::DaysInShow | Question::DaysInInvite => {
+            Answer::Curve(curve())
+        }
         Question::Joined => Answer::Spread(Spread {
             quantiles: Quantiles {
                 p05: quantile(0.3, 0.22, 0.36),
