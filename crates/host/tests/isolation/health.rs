@@ -7,7 +7,7 @@ use axum::extract::ConnectInfo;
 use axum::http::{Request, StatusCode};
 use http_body_util::BodyExt;
 use sayso_host::{Host, HostConfig, Mail};
-use sayso_people::Secret;
+use sayso_people::{Lifetimes, Secret};
 use sayso_store::Database;
 use sayso_web::connections::Patience;
 use sayso_web::secure::Peer;
@@ -23,6 +23,7 @@ async fn server(cluster: &Cluster) -> (Arc<Host>, Router) {
         provider: None,
         behind_proxy: true,
         metrics_token: Some(Secret::typed("a-token-of-the-test")),
+        lifetimes: Lifetimes::default(),
         norms: None,
         patience: Patience::default(),
         opened: Arc::new(|_| {}),
