@@ -120,5 +120,5 @@ async fn figures_are_for_this_machine_and_for_whoever_has_the_token() {
     );
     assert!(!text.contains(&home.to_string()), "nothing of a home: {text}");
     // Each family is typed once, before its samples, and the whole ends as the format asks.
-    assert!(text.ends_with("# EOF\n") && text.matches("# TYPE ").count() == 5, "{text}");
+    assert!(text.ends_with("# EOF\n") && text.matches("# TYPE ").count() == 7, "{text}");
 }
