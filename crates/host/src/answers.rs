@@ -127,8 +127,8 @@ mod tests {
         }
         assert!((answers.times(Asked::Pages).seconds() - 60.310_001).abs() < 1e-9);
         assert_eq!(answers.times(Asked::Taps).at_most().last(), Some(("+Inf", 0)));
-        for ((end, micros), written) in ENDS.iter().zip(ENDS.iter().map(|(end, _)| end.parse::<f64>())) {
-            assert_eq!(written.map(|seconds| (seconds * 1e6).round()), Ok(*micros as f64), "{end}");
+        for (end, micros) in ENDS {
+            assert_eq!(end.parse().map(Duration::from_secs_f64), Ok(Duration::from_micros(micros)), "{end}");
         }
     }
 

@@ -7,7 +7,7 @@ use axum::extract::ConnectInfo;
 use axum::http::{Request, StatusCode};
 use http_body_util::BodyExt;
 use sayso_host::{Host, HostConfig, Mail};
-use sayso_people::Secret;
+use sayso_people::{Lifetimes, Secret};
 use sayso_store::Database;
 use sayso_web::connections::Patience;
 use sayso_web::secure::Peer;
@@ -23,6 +23,7 @@ async fn server(cluster: &Cluster) -> (Arc<Host>, Router) {
         provider: None,
         behind_proxy: true,
         metrics_token: Some(Secret::typed("a-token-of-the-test")),
+        lifetimes: Lifetimes::default(),
         norms: None,
         patience: Patience::default(),
         opened: Arc::new(|_| {}),
@@ -119,5 +120,5 @@ async fn figures_are_for_this_machine_and_for_whoever_has_the_token() {
     );
     assert!(!text.contains(&home.to_string()), "nothing of a home: {text}");
     // Each family is typed once, before its samples, and the whole ends as the format asks.
-    assert!(text.ends_with("# EOF\n") && text.matches("# TYPE ").count() == 5, "{text}");
+    assert!(text.ends_with("# EOF\n") && text.matches("# TYPE ").count() == 7, "{text}");
 }

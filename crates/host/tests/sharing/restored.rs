@@ -4,7 +4,7 @@ use crate::house::{CLUSTER, Has, House, Signed, asked, open, take};
 use axum::http::StatusCode;
 use sayso_host::{Host, HostConfig, HostError};
 use sayso_model::Label;
-use sayso_people::db::{Keyed, Standing};
+use sayso_people::db::{KeyName, Keyed, Standing};
 use sayso_people::{Closed, Closings, Lifetimes, People, Secret};
 use sayso_store::Database;
 use sqlx::Connection;
@@ -177,7 +177,7 @@ async fn a_passkey_that_was_removed_is_not_brought_back() {
     assert_eq!(people.restored(&list, house.host.now()).await.unwrap().passkeys, 1);
     let left = people.passkeys(house.keeper.account).await.unwrap();
     assert_eq!(left.iter().map(|key| key.credential.as_slice()).collect::<Vec<_>>(), [[2_u8; 16].as_slice()]);
-    assert_eq!(left[0].label, Label::new("Phone").unwrap());
+    assert_eq!(left[0].name, KeyName::Own(Label::new("Phone").unwrap()));
 }
 
 #[tokio::test(flavor = "multi_thread")]

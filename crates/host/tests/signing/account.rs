@@ -48,10 +48,10 @@ async fn a_passkey_without_a_name_is_told_by_its_device_in_the_language_of_whoev
     let mut wren = server.keeper().await;
     let mut key = Key::made(&mut wren, "  ").await;
     let page = wren.get("/account").await.text;
-    assert!(page.contains("<strong>A device</strong>"), "{page}");
+    assert!(page.contains("<strong>An iPhone</strong>"), "{page}");
     wren.post("/account", &[("name", "Wren"), ("language", "de")]).await;
     let page = wren.get("/account").await.text;
-    assert!(page.contains("<strong>Ein Gerät</strong>") && !page.contains("A device"), "{page}");
+    assert!(page.contains("<strong>Ein iPhone</strong>") && !page.contains("An iPhone"), "{page}");
     assert_eq!(key.signs_in(&mut server.browser(), "/").await.status, 200);
 }
 

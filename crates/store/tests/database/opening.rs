@@ -1,6 +1,6 @@
 //! Opening a database of many homes, what keeps it from being used, and connections that are cut.
 
-use crate::common::{at, event, press};
+use crate::common::press;
 use crate::server::{CLUSTER, count, of, open, raw, say, some_home};
 use sayso_store::{Appended, Database, Revision, Server, StoreError};
 use std::collections::BTreeSet;
@@ -44,7 +44,8 @@ async fn what_keeps_a_database_from_being_used_is_told_by_its_kind() {
     // Where there is something to make, it is told who may, empty or of an earlier version.
     let refused = Server::open(&Database::at(CLUSTER.address("anybody", "closed"))).await.unwrap_err();
     assert!(matches!(refused, StoreError::NeedsOwner { .. }), "{refused}");
-    say(&mut root, "CREATE DATABASE earlier; CREATE ROLE web LOGIN IN ROLE sayso_server").await.unwrap();
+    say(&mut root, "CREATE DATABASE earlier").await.unwrap();
+    say(&mut root, "CREATE ROLE web LOGIN IN ROLE sayso_server").await.unwrap();
     Server::open(&Database::at(CLUSTER.address("postgres", "earlier"))).await.unwrap();
     let mut earlier = raw("postgres", "earlier").await;
     let older = "DELETE FROM sayso._sqlx_migrations WHERE version = (SELECT max(version) FROM sayso._sqlx_migrations)";

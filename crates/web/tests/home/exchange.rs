@@ -52,8 +52,11 @@ pub const DIARY: &str = "kind,happened_at,animal,person,text\n\
 async fn a_table_is_looked_at_first_and_then_taken_in_once() {
     let home = Home::new().await;
     home.page("/people").await.says("href=\"/exchange\"");
-    let page = home.page("/exchange").await.says("type=\"file\"").says("/api/export.csv");
-    page.says("/exchange/backup.sayso").says("href=\"/exchange/columns\"");
+    let page = home.page("/exchange").await;
+    page.says("type=\"file\"")
+        .says("/api/export.csv")
+        .says("/exchange/backup.sayso")
+        .says("href=\"/exchange/columns\"");
     home.page("/exchange/columns")
         .await
         .says("Import and export")

@@ -23,7 +23,7 @@ use sayso_web::device::kind_of;
 use sayso_web::form::{Form, checked};
 use sayso_web::typed::{Typed, again};
 use sayso_wording::events::home_name;
-use sayso_wording::{say, words};
+use sayso_wording::words;
 use serde::{Deserialize, Serialize};
 use std::sync::Arc;
 use webauthn_rs_proto::{PublicKeyCredentialCreationOptions, RegisterPublicKeyCredential};

@@ -38,7 +38,7 @@ pub fn begin(l: &Locale, page: Option<&Page>) -> Markup {
             }
             @if has_home { details { summary { (say!(l, exchange::help_open)) } (example(l, &at("/exchange/diary.csv"))) } }
             @else { p { (say!(l, exchange::diary_first)) } }
-            @if has_home { p.quiet { (columns(l)) } }
+            @if has_home { p.quiet { (all_columns(l)) } }
         }
         @if has_home {
             section #out {
@@ -63,7 +63,7 @@ pub fn begin(l: &Locale, page: Option<&Page>) -> Markup {
 }
 
 /// Where it is told what a table may hold.
-fn columns(l: &Locale) -> Markup {
+fn all_columns(l: &Locale) -> Markup {
     let page = html! { a href=(COLUMNS) { (say!(l, exchange::columns_title)) } };
     rich!(l, exchange::columns, page = page)
 }
@@ -84,7 +84,7 @@ fn help(l: &Locale, columns: &[String], save: &str) -> Markup {
             h2 { (say!(l, exchange::help)) }
             p { (say!(l, exchange::help_found, columns = l.and(columns))) }
             (example(l, save))
-            p.quiet { (columns(l)) }
+            p.quiet { (all_columns(l)) }
         }
     }
 }
