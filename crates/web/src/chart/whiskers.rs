@@ -77,13 +77,5 @@ pub fn whiskers_of(
             ]
         })
         .collect();
-    figure(
-        locale,
-        title,
-        told,
-        height,
-        &out,
-        &[&say!(locale, chart::what), &axis.label, interval, "n"],
-        &table,
-    )
+    figure(locale, title, told, height, &out, &[&say!(locale, chart::what), &axis.label, interval, "n"], &table)
 }

@@ -15,6 +15,7 @@ use sayso_advisor::ration::forbidden;
 use sayso_methods::likes::schedule;
 use sayso_model::facts::held_up;
 use sayso_model::{AssessmentId, LikesFormat, LikesTest, RewardCard, RewardId};
+use sayso_people::Capability;
 use sayso_wording::say;
 use serde::Deserialize;
 use uuid::Uuid;

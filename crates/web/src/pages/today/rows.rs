@@ -7,14 +7,14 @@ use crate::page::AnimalPage;
 use crate::pages::learn::for_word;
 use crate::pages::words::too_alike;
 use maud::{Markup, html};
+use sayso_advisor::Caution;
 use sayso_advisor::advice::{Because, Reason};
 use sayso_advisor::steps::WordStep;
 use sayso_advisor::today::{Next, Today};
-use sayso_advisor::Caution;
 use sayso_model::{PlanLine, Stage};
 use sayso_people::Capability;
 use sayso_wording::advice as words_of;
-use sayso_wording::{Locale, say};
+use sayso_wording::say;
 
 /// Words with a line of their own; what does not fit a screen and a half is folded, and named. Those that need something come
 /// first, and have a line whatever else there is as long as there are lines.
