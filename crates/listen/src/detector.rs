@@ -76,7 +76,8 @@ impl Detector {
         self.enrolled.words()
     }
 
-    /// Takes interleaved samples (full scale 1.0), any number of them, and returns the presses now certain.
+    /// Takes interleaved samples (full scale 1.0), any number of them, and returns the presses now certain, in order of
+    /// onset. One that was unsure may come up to two minutes late, once others show that the board is in use.
     ///
     /// Samples that are not finite count as silence.
     pub fn push(&mut self, samples: &[f32]) -> Vec<Detection> {

@@ -165,6 +165,8 @@ pub fn hear_file(
         if go_on {
             reorder.heard.extend(state.decider.decide_up_to(u64::MAX, enrolled));
             reorder.heard.retain(|h| h.onset_s < end as f64 / RATE as f64);
+            // Those told late stand where they began.
+            reorder.heard.sort_by(|a, b| a.onset_s.total_cmp(&b.onset_s));
         }
         Ok((reorder.heard, info))
     })

@@ -1,5 +1,6 @@
 //! What may be a press.
 
+use crate::dsp::resampler::RATE;
 use serde::{Deserialize, Serialize};
 
 /// A candidate that may be a press, waiting to be decided. Times in engine-rate samples.
@@ -24,6 +25,11 @@ pub(crate) struct Hypothesis {
 }
 
 impl Hypothesis {
+    /// Seconds from the start of the sound.
+    pub(crate) fn onset_s(&self) -> f64 {
+        self.onset / RATE as f64
+    }
+
     /// Where it lies.
     pub(crate) const fn place(&self) -> (f64, f64) {
         (self.onset, self.end)

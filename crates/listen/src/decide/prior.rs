@@ -20,6 +20,11 @@ const BUSY: f64 = 2.0;
 /// Seconds within which what begins is one press for this, whatever words it is told as: one sound that is none can be like two.
 const ONE_PRESS_S: f64 = 1.0;
 
+/// Whether what begins at these seconds counts as one press.
+pub(crate) fn one_press(a_s: f64, b_s: f64) -> bool {
+    (a_s - b_s).abs() < ONE_PRESS_S
+}
+
 /// How busy the board has been: presses of late, fading.
 #[derive(Debug, Clone, Copy, Default, PartialEq, Serialize, Deserialize)]
 pub(crate) struct Activity {
@@ -31,11 +36,19 @@ pub(crate) struct Activity {
 }
 
 impl Activity {
+    /// Presses of late, as of the latest.
+    pub(crate) const fn presses(&self) -> f64 {
+        self.presses
+    }
+
+    /// Presses of late, as of a time; of one before the latest press, as of that press.
+    fn presses_at(&self, now_s: f64) -> f64 {
+        self.presses * (-(now_s - self.at_s).max(0.0) / BUSY_S).exp()
+    }
+
     /// Change of the log odds of a candidate at this time; `idle_prior` are the odds where nothing was pressed.
-    pub(crate) fn log_odds(&mut self, now_s: f64, idle_prior: f64) -> f64 {
-        let fade = (-(now_s - self.at_s).max(0.0) / BUSY_S).exp();
-        *self = Self { presses: self.presses * fade, at_s: now_s.max(self.at_s), ..*self };
-        (idle_prior + (self.presses / BUSY).powi(2)).min(1.0).ln()
+    pub(crate) fn log_odds(&self, now_s: f64, idle_prior: f64) -> f64 {
+        (idle_prior + (self.presses_at(now_s) / BUSY).powi(2)).min(1.0).ln()
     }
 
     /// Takes in a candidate of this time that is a press with this probability.
@@ -46,11 +59,17 @@ impl Activity {
         }
         // The surer of two at one moment counts.
         let (since_s, counted) = match self.latest {
-            Some((at_s, counted)) if (time_s - at_s).abs() < ONE_PRESS_S => (at_s, counted),
+            Some((at_s, counted)) if one_press(time_s, at_s) => (at_s, counted),
             _ => (time_s, 0.0),
         };
-        self.presses += (counts - counted).max(0.0);
+        self.presses = self.presses_at(time_s) + (counts - counted).max(0.0);
+        self.at_s = self.at_s.max(time_s);
         self.latest = Some((since_s, counts.max(counted)));
+    }
+
+    /// Takes in a press of before that is one with this probability, and no other press of its moment.
+    pub(crate) fn add_late(&mut self, probability: f64) {
+        self.presses += (2.0 * probability - 1.0).max(0.0);
     }
 }
 
@@ -105,10 +124,7 @@ mod tests {
     /// Odds after sure presses begun at these times, as the candidates that come see them.
     fn odds_after(times_s: &[f64], now_s: f64) -> f64 {
         let mut activity = Activity::default();
-        for &t in times_s {
-            activity.log_odds(t, IDLE);
-            activity.add(t, 1.0);
-        }
+        times_s.iter().for_each(|t| activity.add(*t, 1.0));
         activity.log_odds(now_s, IDLE)
     }
 
