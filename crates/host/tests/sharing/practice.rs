@@ -118,7 +118,6 @@ async fn an_exercise_and_lessons_are_handed_over_and_a_home_shares_figures_by_it
         let line = format!("To practise: {shown} of 2 lessons shown as read, rehearsals shared: 1");
         assert!(desk.holds(&line), "{form}: {}", desk.body);
     }
-    assert_ne!(house.post(&coach, "/learn/brushed", "show=yes").await.status, StatusCode::OK);
     // Taken back by the coach it is over: nothing more can be shared with it.
     house.post(&coach, "/talk/back", &format!("of={of}")).await;
     assert!(house.get(&house.keeper, &went()).await.marked("share").is_empty());
