@@ -97,6 +97,7 @@ async fn an_exercise_and_lessons_are_handed_over_and_a_home_shares_figures_by_it
     }
     assert_eq!(house.get(&house.keeper, &went()).await.marked("share").len(), 1);
     let member = house.joined(Has::Member, "Wren").await;
+    assert_eq!(house.post(&member, "/who", "person=new").await.status, StatusCode::SEE_OTHER);
     let lesson = house.get(&member, "/learn/brushed").await;
     assert_eq!(lesson.marked("show-coach").len(), 1, "{}", lesson.body);
     let (before, after) = lesson.body.split_once("data-test=\"show-coach\"").unwrap();
