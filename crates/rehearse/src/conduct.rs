@@ -1,5 +1,6 @@
 //! How a person taught in a rehearsal: delay, pace, balance, waits, answers, leaving honoured, signs heeded.
 
+use crate::counted::{GIVES_MS, each, k_of, share};
 use crate::invited::{after_wait, there, waits};
 use sayso_advisor::estimate::{LEVEL, median};
 use sayso_advisor::observe::{Answered, answered_between, own_presses, showings};
@@ -14,8 +15,6 @@ const MILD_MS: u32 = 5_000;
 /// Milliseconds after a strong one in which the person is to step away or to end.
 const STRONG_MS: u32 = 8_000;
 
-/// Milliseconds in which what was pressed can be given, at the least: what cut it short before that is no fault of giving.
-pub(crate) const GIVES_MS: u32 = 5_000;
 /// Milliseconds in which a press can be answered, at the least.
 const ANSWERS_MS: u32 = 3_000;
 
@@ -92,21 +91,6 @@ impl Conduct {
 
 fn asks(told: &Told) -> bool {
     matches!(told.what, What::Person(does) if does.asks())
-}
-
-/// Each moment at which that happened, and what was told after it.
-pub(crate) fn each(run: &Run, is: impl Fn(What) -> bool) -> impl Iterator<Item = (&Told, &[Told])> {
-    run.told.iter().enumerate().filter(move |(_, t)| is(t.what)).map(|(i, told)| (told, &run.told[i + 1..]))
-}
-
-/// A share with its interval; where there was nothing to count, nothing is known.
-fn k_of(k: usize, n: usize) -> Estimate {
-    if n == 0 { Estimate::unknown(Unit::Share) } else { Estimate::share(k, n) }
-}
-
-pub(crate) fn share(of: impl Iterator<Item = bool>) -> Estimate {
-    let all: Vec<bool> = of.collect();
-    k_of(all.iter().filter(|k| **k).count(), all.len())
 }
 
 /// Looks at a rehearsal as the notebook looks at a session, and at what only a rehearsal can see.

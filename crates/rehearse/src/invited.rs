@@ -1,6 +1,6 @@
 //! Invitations: whether the animal was there, whether the wait was kept, and what came after it.
 
-use crate::conduct::{GIVES_MS, each, share};
+use crate::counted::{GIVES_MS, each, share};
 use sayso_advisor::Estimate;
 use sayso_model::SignLevel;
 use sayso_sim::rehearsal::{BED, Does, Run, Told, WAIT_S, What};

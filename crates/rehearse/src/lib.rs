@@ -6,6 +6,7 @@
 mod change;
 mod choose;
 mod conduct;
+mod counted;
 mod found;
 mod gain;
 mod invited;

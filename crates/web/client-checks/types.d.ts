@@ -1203,6 +1203,8 @@ export interface components {
             kind: "lesson_read";
             /** @description Its short name. One that this version does not have was written by another version, and is left as it is. */
             lesson: components["schemas"]["Label"];
+            /** @description Whether coaches of the home who handed the lesson over may see that it was read. Where that is not said they may not. */
+            shown?: boolean;
         } | {
             /** @description For what and whom. */
             consent: components["schemas"]["Consent"];
