@@ -1,7 +1,7 @@
 //! Measures the estimates of releases on households of known truth, and writes tables in Markdown: `norms_lab [SETS]`.
 
-use std::process::ExitCode;
 use sayso_norms::TimedStage;
+use std::process::ExitCode;
 use study_norms::coverage::{Found, Setting, Wait, measure, stages};
 use study_norms::known::Laws;
 use study_norms::{FromSeed, Loss, NoNoise, Noise, Proven};
