@@ -1,7 +1,7 @@
 //! The Board on a phone: whole before a session and in every mode, in large letters, and still under a strong sign.
 
 use crate::harness::{Browser, PHONE, Server, demo_dir, story};
-use crate::phone::{NARROW, faults, reads};
+use crate::phone::{NARROW, reads};
 use fantoccini::Locator;
 use serde_json::{Value, json};
 
