@@ -57,7 +57,7 @@ pub fn given(flag: Option<&String>, variable: &str) -> Option<String> {
 fn read<T: Clone>(
     l: &Locale,
     flag: Option<&T>,
-    variable: &str,
+    variable: &'static str,
     reads: impl Fn(&str) -> Result<T, WrongValue>,
 ) -> Result<Option<T>, CliError> {
     let Some(value) = given(None, variable).filter(|_| flag.is_none()) else { return Ok(flag.cloned()) };
