@@ -6,6 +6,7 @@ use crate::case::Case;
 use crate::cause::{Bearing, Cause, Weighed};
 use crate::stages::Standing;
 use crate::stuck::{differential_with, is_stuck, when_wanted};
+use crate::welfare::rest_because;
 use sayso_model::facts::WAIT;
 use sayso_model::{Stage, WordCard};
 use serde::Serialize;
@@ -129,7 +130,7 @@ fn rest(asked: &Asked<'_, '_>) -> Vec<Advice> {
         return Vec::new();
     }
     let act = Act::Rest { word: asked.standing.named() };
-    vec![asked.advice(Topic::Welfare, act, Vec::new(), Sure::Very, Change::CalmStart)]
+    vec![asked.advice(Topic::Welfare, act, rest_because(asked.board.case), Sure::Very, Change::CalmStart)]
 }
 
 /// A cause as advice, with what came of its invitations.

@@ -105,13 +105,13 @@ fn lasting(case: &Case<'_>, sign: Lasting) -> Option<Advice> {
     Some(advice)
 }
 
-fn strong_signs(case: &Case<'_>) -> Option<Advice> {
-    let until = rests_until(case)?;
+/// Why sessions rest now, and until when; nothing where they do not.
+pub(crate) fn rest_because(case: &Case<'_>) -> Vec<Reason> {
+    let Some(until) = rests_until(case) else { return Vec::new() };
     let zone = case.zone();
     let week = of_level(case, SignLevel::Strong, case.since(WEEK));
     let today = week.iter().filter(|s| s.at().day(zone) == case.now().day(zone)).count();
     let days: BTreeSet<Day> = week.iter().map(|s| s.at().day(zone)).collect();
-    let threat = week.iter().any(|s| tells(s.part.sign.as_str()) == Some(Tells::Threat));
     let fact = Because::StrongSigns {
         today,
         count: week.len(),
@@ -119,8 +119,19 @@ fn strong_signs(case: &Case<'_>) -> Option<Advice> {
         days: WEEK,
         last: week.last().map_or_else(String::new, |s| s.part.sign.to_string()),
     };
-    let mut because = vec![Reason::from_events(fact, week.iter().map(Fact::id))];
-    because.push(Because::RestsUntil { until, zone: zone.clone() }.into());
+    let until = Because::RestsUntil { until, zone: zone.clone() };
+    vec![Reason::from_events(fact, week.iter().map(Fact::id)), until.into()]
+}
+
+fn strong_signs(case: &Case<'_>) -> Option<Advice> {
+    let mut because = rest_because(case);
+    if because.is_empty() {
+        return None;
+    }
+    let zone = case.zone();
+    let week = of_level(case, SignLevel::Strong, case.since(WEEK));
+    let days: BTreeSet<Day> = week.iter().map(|s| s.at().day(zone)).collect();
+    let threat = week.iter().any(|s| tells(s.part.sign.as_str()) == Some(Tells::Threat));
     let (act, caution) = if threat {
         because.extend(lasting_facts(case, Lasting::Threat).into_iter().flat_map(|f| f.0));
         (Act::GiveSpace, Caution::AskBoth)
