@@ -24,6 +24,7 @@ mod invitation;
 mod joining;
 mod killed;
 mod kit;
+mod large;
 mod learn;
 mod left;
 mod likes;

@@ -48,6 +48,7 @@ static FILES: &[Asset] = &[
     ("client/wave.js", JS, include_str!("../client/wave.js")),
     ("client/stream.js", JS, include_str!("../client/stream.js")),
     ("client/board.js", JS, include_str!("../client/board.js")),
+    ("client/offering.js", JS, include_str!("../client/offering.js")),
     ("client/choose.js", JS, include_str!("../client/choose.js")),
     ("client/catch.js", JS, include_str!("../client/catch.js")),
     ("client/say.js", JS, include_str!("../client/say.js")),

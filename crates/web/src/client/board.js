@@ -358,17 +358,17 @@ function wire() {
 const TO_ANSWER = "#answer";
 
 /** Opens what the address asks for, once: a page that is loaded again keeps what was chosen since. */
-function openAsAsked() {
+async function openAsAsked() {
   if (location.hash !== TO_ANSWER) return;
   history.replaceState(null, "", location.pathname + location.search);
-  pad.memo = { ...pad.memo, mode: "day" };
+  await pad.setMemo({ mode: "day" });
 }
 
 async function main() {
-  openAsAsked();
   wire();
   try {
     await pad.begin();
+    await openAsAsked();
     await begin();
   } catch (error) {
     pad.broken = say("client-board-cannot-keep", { why: nameOf(error) });

@@ -1,5 +1,5 @@
 // On every page: keeps room for the bars above and below as tall as they are, so that neither lies over what has the focus,
-// also in large letters, where they take several rows.
+// also in large letters, where they take several rows; and opens for paper what is folded on the screen.
 
 /** @type {HTMLElement | null} */
 const head = document.querySelector("header.top");
@@ -15,3 +15,16 @@ const measure = () => {
 const watch = new ResizeObserver(measure);
 for (const node of [head, bar]) if (node) watch.observe(node);
 measure();
+
+// Paper has no taps: what is folded is open on it, and folded again afterwards.
+/** @type {HTMLDetailsElement[]} */
+let folded = [];
+addEventListener("beforeprint", () => {
+  folded = [...document.querySelectorAll("main details:not(.print-sheet *)")].filter(
+    /** @returns {node is HTMLDetailsElement} */ (node) => node instanceof HTMLDetailsElement && !node.open,
+  );
+  for (const fold of folded) fold.open = true;
+});
+addEventListener("afterprint", () => {
+  for (const fold of folded) fold.open = false;
+});

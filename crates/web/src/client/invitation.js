@@ -6,6 +6,7 @@ import * as day from "./day.js";
 import { button, el, slots, tell, text } from "./dom.js";
 import { isDue, readyPanel } from "./due.js";
 import { CLEAR, done, drop, event, given, result, round, set, since, state, tenths, took } from "./inviting.js";
+import { KINDS, waits, ways } from "./offering.js";
 import * as rounds from "./round.js";
 import { padState as showState } from "./showing.js";
 import { restUntil } from "./rest.js";
@@ -13,14 +14,6 @@ import { number, say, weekdayTime } from "./say.js";
 import { atEase } from "./starting.js";
 
 /** @import { Going, InvitationMemo, OpenRound, Pad, Way } from "../../client-checks/client" */
-
-/** @type {[Way, "client-board-way-view" | "client-board-way-point" | "client-board-way-two"][]} */
-const KINDS = [
-  ["offer_in_view", "client-board-way-view"],
-  ["ask_and_point", "client-board-way-point"],
-  ["ask_between_two", "client-board-way-two"],
-];
-const WAITS = [3, 5, 8, 10, 15, 20, 30];
 
 /** @type {(string | undefined)[]} */
 const STEPS = ["waiting", "late", "after", "shown", "left"];
@@ -142,45 +135,6 @@ const offered = (pad, open) => {
     call: { round: open.round, number: open.next },
   });
 };
-
-/**
- * @param {Pad} pad
- * @param {Way} way
- * @param {typeof KINDS} kinds
- */
-const ways = (pad, way, kinds) =>
-  el(
-    "div",
-    { class: kinds.length === 2 ? "row even" : "then three" },
-    ...kinds.map(([k, t]) =>
-      button(say(t), `way-${k}`, () => set(pad, { way: k }), { "aria-pressed": String(way === k) }),
-    ),
-  );
-
-/**
- * @param {Pad} pad
- * @param {number} wait
- */
-const waits = (pad, wait) =>
-  el(
-    "label",
-    { class: "inline" },
-    `${say("client-board-wait")} `,
-    el(
-      "select",
-      {
-        "data-test": "wait",
-        onchange: (/** @type {{ target: HTMLSelectElement }} */ e) => set(pad, { wait: Number(e.target.value) }),
-      },
-      ...WAITS.map((w) =>
-        el(
-          "option",
-          { value: String(w), selected: w === wait },
-          say(w === pad.now.wait_s ? "client-board-wait-usual" : "client-board-wait-seconds", { n: w }),
-        ),
-      ),
-    ),
-  );
 
 /**
  * @param {Pad} pad
