@@ -108,3 +108,13 @@ fn place(page: &AnimalPage, act: &Act) -> Option<(String, String)> {
         _ => return None,
     })
 }
+
+/// Whether whoever looks writes down what happens, and changes no cards.
+pub(super) fn helps_only(page: &AnimalPage) -> bool {
+    page.may(Capability::Record) && !page.may(Capability::ChangeCards)
+}
+
+/// Whether it is done by filling in cards.
+pub(super) const fn of_cards(act: &Act) -> bool {
+    matches!(act, Act::ListRewards | Act::TestLikes | Act::ChooseFirstWords | Act::SetAllowance | Act::FillCard { .. })
+}

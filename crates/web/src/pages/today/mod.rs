@@ -3,6 +3,7 @@
 pub mod advice;
 mod coach;
 mod ration;
+mod rows;
 mod trial;
 mod view;
 
