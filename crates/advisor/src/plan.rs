@@ -252,7 +252,12 @@ fn ranked(stretches: &BTreeMap<u8, (usize, usize)>) -> Vec<TimeOfDay> {
         table.fisher(Tail::Greater).is_ok_and(|test| test.p <= each)
     };
     let mut times: Vec<TimeOfDay> = enough()
-        .map(|(&from, &(k, n))| TimeOfDay { from, to: from + 3, joining: Estimate::share(k, n), clearly: clearly(k, n) })
+        .map(|(&from, &(k, n))| TimeOfDay {
+            from,
+            to: from + 3,
+            joining: Estimate::share(k, n),
+            clearly: clearly(k, n),
+        })
         .collect();
     // Rank by the lower end: a lucky few sessions should not win.
     times.sort_by(|a, b| b.joining.low.unwrap_or(0.0).total_cmp(&a.joining.low.unwrap_or(0.0)));

@@ -16,6 +16,8 @@ pub enum Care {
     Slipping,
     /// Nothing that can be bitten off and swallowed.
     SmallParts,
+    /// Too large to be swallowed or to lodge in the throat.
+    Size,
     /// On the floor, on its own terms, never held.
     HandsOff,
 }

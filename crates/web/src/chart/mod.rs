@@ -15,7 +15,7 @@ pub use phases::{Panel, PhasePoint, Phases, phases};
 pub use scale::{Axis, nice_axis};
 pub use small::{small_bars, steps, weeks};
 pub use spark::{spark, spark_of, tallest};
-pub use whiskers::whiskers;
+pub use whiskers::{whiskers, whiskers_of};
 
 pub use sayso_paper::Whisker;
 

@@ -12,9 +12,22 @@ const ROW: f64 = 40.0;
 /// Of a row, what its name takes above the whisker; no line runs through it.
 const NAMED: f64 = 19.0;
 
-/// Rows in the order given; `level` is a value drawn through all of them.
+/// Rows in the order given, with intervals of 95 %; `level` is a value drawn through all of them.
 #[must_use]
 pub fn whiskers(locale: &Locale, title: &str, told: &str, axis: &Axis, level: Option<f64>, rows: &[Whisker]) -> Markup {
+    whiskers_of(locale, title, told, axis, level, (&say!(locale, chart::interval), rows))
+}
+
+/// The same with intervals of another kind, which is named.
+#[must_use]
+pub fn whiskers_of(
+    locale: &Locale,
+    title: &str,
+    told: &str,
+    axis: &Axis,
+    level: Option<f64>,
+    (interval, rows): (&str, &[Whisker]),
+) -> Markup {
     #[allow(clippy::cast_precision_loss)]
     let height = 46.0 + ROW * rows.len() as f64;
     let plot = Plot { left: 12.0, top: 4.0, right: WIDTH - 22.0, bottom: height - 36.0 };
@@ -64,13 +77,5 @@ pub fn whiskers(locale: &Locale, title: &str, told: &str, axis: &Axis, level: Op
             ]
         })
         .collect();
-    figure(
-        locale,
-        title,
-        told,
-        height,
-        &out,
-        &[&say!(locale, chart::what), &axis.label, &say!(locale, chart::interval), "n"],
-        &table,
-    )
+    figure(locale, title, told, height, &out, &[&say!(locale, chart::what), &axis.label, interval, "n"], &table)
 }

@@ -1,19 +1,19 @@
-because-strong-signs = Starke Stresszeichen: { $count } in { $days } Tagen, an { $on } davon{ $today ->
+because-strong-signs = Starke Stresszeichen: { $count } in den letzten { $days } Tagen, an { $on } davon{ $today ->
     [0] { "" }
    *[other] , { $today } heute
 }. Das letzte: „{ $last }“.
 because-rests-until = Sitzungen ruhen bis { $until }: nach einem starken Zeichen für den Rest des Tages und mindestens zwölf Stunden, nach starken Zeichen an zwei Tagen eine Woche.
 because-lasting-threat = { $count ->
-    [one] Ein Knurren, Schnappen oder Biss in { $days } Tagen: „{ $last }“, { $day }.
-   *[other] { $count }-mal Knurren, Schnappen oder Biss in { $days } Tagen. Zuletzt: „{ $last }“, { $day }.
+    [one] Ein Knurren, Schnappen oder Biss in den letzten { $days } Tagen: „{ $last }“, { $day }.
+   *[other] { $count }-mal Knurren, Schnappen oder Biss in den letzten { $days } Tagen. Zuletzt: „{ $last }“, { $day }.
 }
 because-lasting-guarding = { $count ->
-    [one] { $name } hat in { $days } Tagen einmal etwas verteidigt: „{ $last }“, { $day }.
-   *[other] { $name } hat in { $days } Tagen { $count }-mal etwas verteidigt. Zuletzt: „{ $last }“, { $day }.
+    [one] { $name } hat in den letzten { $days } Tagen einmal etwas verteidigt: „{ $last }“, { $day }.
+   *[other] { $name } hat in den letzten { $days } Tagen { $count }-mal etwas verteidigt. Zuletzt: „{ $last }“, { $day }.
 }
 because-lasting-swallowing = { $count ->
-    [one] { $name } hat in { $days } Tagen einmal etwas verschluckt: „{ $last }“, { $day }.
-   *[other] { $name } hat in { $days } Tagen { $count }-mal etwas verschluckt. Zuletzt: „{ $last }“, { $day }.
+    [one] { $name } hat in den letzten { $days } Tagen einmal etwas verschluckt: „{ $last }“, { $day }.
+   *[other] { $name } hat in den letzten { $days } Tagen { $count }-mal etwas verschluckt. Zuletzt: „{ $last }“, { $day }.
 }
 because-recurring = Es kommt immer wieder: in { $weeks } der letzten { $of } Wochen.
 because-left-few = { $name } hat { $left } der letzten { $of } mitgemachten Sitzungen verlassen.
@@ -150,8 +150,8 @@ because-recording = { $found ->
     [quiet] Die Aufnahme ({ $seconds }) ist leiser als die anderen.
    *[other] Die Aufnahme ({ $seconds }) wurde geprüft; was ein Tier heraushört, sagt das nicht.
 } Familienhunde folgten gelernten Signalen aus Knöpfen zu etwa 30 %, von einem Menschen gesprochen zu fast 100 % (17 Hunde; Higaki 2025, Zahlen aus einer Pressemitteilung).
-because-taken = Von dem, was es in { $days } Tagen für dieses Wort gab, wurde genommen: { $share } (Grenze { $bar }).
-because-showings-a-day = Gezeigt in { $days } Tagen: { $rate } (Grenze { $bar } am Tag).
+because-taken = Von dem, was es in den letzten { $days } Tagen für dieses Wort gab, wurde genommen: { $share } (Grenze { $bar }).
+because-showings-a-day = Gezeigt in den letzten { $days } Tagen: { $rate } (Grenze { $bar } am Tag).
 because-delay = Vom Drücken bis zum Geben, im Median: { $seconds } (Grenze { $bar }).
 because-near = Anteil dieses Knopfes an Blicken, Streifen und eigenem Drücken: { $share }. Sein Anteil am Zeigen: { $expected }.
 because-comes-more = Selbst gedrückt in sieben Tagen: { $now }; in den vier Wochen davor: { $before }. Das ist mehr, als Zufall erklärt.
@@ -167,7 +167,7 @@ because-sounds = { $alike ->
 because-too-few-people = Weniger als zwei Menschen mit je fünf Antworten.
 because-people-delay = { $one } gibt nach { $first }, { $two } nach { $second } (Rangsummentest, { $p }).
 because-people-give = { $one } gibt bei { $first } des Drückens, { $two } bei { $second } ({ $p }).
-because-many-presses = Eigenes Drücken in { $days } Tagen: { $rate } (Grenze { $bar } am Tag).
+because-many-presses = Eigenes Drücken in den letzten { $days } Tagen: { $rate } (Grenze { $bar } am Tag).
 because-given-share = Mit der Sache beantwortet: { $share }.
 because-signalled-times = Dauer von Ja und Nein mit Zeichen: Hanley, Iwata & Thompson 2001, deren letzte Stufe 60 s und 240 s war. Die erste Stufe ist aus dem Gedächtnis, die dazwischen sind unsere.
 because-never-checked = { $words ->

@@ -25,8 +25,8 @@ days-mini-joined = Mitgemachte Sitzungen je Woche
 days-mini-delay = Vom Druck zum Geben, je Woche
 days-mini-hours = Nach Stunden
 days-mini-weekdays = Nach Wochentagen
-days-told-presses = { $n } in { $days } Tagen
-days-told-showings = { $n } in { $days } Tagen{ $without ->
+days-told-presses = { $n } in den letzten { $days } Tagen
+days-told-showings = { $n } in den letzten { $days } Tagen{ $without ->
     [0] { "" }
    *[other] , { $without } ohne
 }
@@ -34,7 +34,8 @@ days-told-joined = { $joined } von { $sessions }
 days-no-sessions = keine Sitzung
 days-told-delay = { $seconds } in den letzten sieben Tagen
 days-too-few = zu wenige, um etwas zu sagen
-days-stands-out = sticht heraus: { $which }
+days-stands-out = mehr: { $which }
+days-quiet = weniger: { $which }
 days-none-stands-out = nichts sticht heraus
 days-figures-hours = Eigene Drücke nach Stunden
 days-figures-weekdays = Eigene Drücke nach Wochentagen

@@ -4,11 +4,11 @@ desk-swallowing = { $today ->
 }
 desk-threat = { $count ->
     [one] { $name } hat am { $day } geknurrt, geschnappt oder gebissen.
-   *[other] { $name } hat in { $days } Tagen { $count }-mal geknurrt, geschnappt oder gebissen, zuletzt am { $day }.
+   *[other] { $name } hat in den letzten { $days } Tagen { $count }-mal geknurrt, geschnappt oder gebissen, zuletzt am { $day }.
 }
 desk-guarding = { $count ->
     [one] { $name } hat am { $day } etwas verteidigt.
-   *[other] { $name } hat in { $days } Tagen { $count }-mal etwas verteidigt, zuletzt am { $day }.
+   *[other] { $name } hat in den letzten { $days } Tagen { $count }-mal etwas verteidigt, zuletzt am { $day }.
 }
 desk-strong = { $on ->
     [one] { $name } hat am { $day } starke Stresszeichen gezeigt.

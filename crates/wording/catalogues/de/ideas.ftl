@@ -75,6 +75,7 @@ ideas-care = { $care ->
     [guarding] Nicht für ein Tier, das Futter oder Spielzeug bewacht. Wird { $name } steif oder knurrt, gib Raum und frage Fachleute für Verhalten.
     [slipping] Auf einem Boden, der nicht rutscht; bei steifen oder jungen Beinen erst in der Tierarztpraxis fragen.
     [small_parts] Nichts, was abgebissen und verschluckt werden kann; danach wegräumen.
+    [size] So groß, dass { $name } nichts verschluckt und nichts im Rachen stecken bleibt; abgenutzt kommt es weg.
    *[hands_off] Nur solange { $name } darum kommt: nie festgehalten, nie gegen den Willen auf dem Schoß.
 }
 ideas-none-ticked = sind nicht angetippt; tippe eine an, oder wähle Später

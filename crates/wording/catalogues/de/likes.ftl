@@ -31,6 +31,7 @@ likes-no-stand-in = „{ $thing }“ kann man nicht neben etwas anderes halten. 
 likes-name-stand-in = Auf der Karte nennen
 likes-time-freely = Frei die Zeit nehmen
 likes-needs-stand-in = kann man nicht hinhalten: nenne auf der Karte, was dafür steht, oder nimm die Stoppuhr
+likes-to-card = Karte öffnen
 likes-stands = Was dafür steht
 likes-stands-wrong = { $things } lässt sich nicht hinhalten. Nenn auf jeder Karte, was dafür steht, nimm den Haken weg oder hak unten ab
 likes-stands-tick = Ich biete etwas an, das immer dafür steht, jedes Mal dasselbe

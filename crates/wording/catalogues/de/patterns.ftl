@@ -6,13 +6,14 @@ patterns-pace = Nehmen die Drücke zu oder ab?
 patterns-no-press = Noch kein eigener Druck.
 patterns-factor = Faktor je Woche
 patterns-factor-told = Jeder Punkt ist der Faktor, um den sich Drücke je Woche vervielfachen, mit 90-%-Intervall; die Linie ist keine Änderung.
+patterns-factor-interval = 90-%-Intervall
 patterns-times-a-week = Mal je Woche
 patterns-pace-does-not-show = Ein Faktor von 1 ist keine Änderung. Eine wachsende Zahl zeigt nicht, dass ein Wort verstanden wird, eine schwindende nicht, dass es vergessen wurde: Was gewollt ist, wie bald Menschen antworten und wie lange das Brett in Reichweite liegt, ändert sie auch. Bei mehreren Wörtern überrascht ein Intervall ohne 1 nicht.
 patterns-by-week = Eigene Drücke nach Wochen
 patterns-by-week-told = { $n ->
     [one] { $n } eigener Druck
    *[other] { $n } eigene Drücke
-} in { $days } Tagen, nach Wochen bis heute; die erste Woche kann verkürzt sein.
+} in den letzten { $days } Tagen, nach Wochen bis heute; die erste Woche kann verkürzt sein.
 patterns-week-ago = { $ago ->
     [0] die letzten sieben Tage
    *[other] { $ago ->

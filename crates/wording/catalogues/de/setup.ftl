@@ -17,7 +17,7 @@ setup-why = { $step ->
    *[people] alle zeigen, und alle antworten gleich
 }
 setup-title = Einrichten für { $name }
-setup-done-of = { $done } von { $of } erledigt
+setup-done-of = { $done } von { $of } nötigen Schritten erledigt
 setup-is-done = – erledigt
 setup-next = Weiter
 setup-keep = Speichern

@@ -146,7 +146,7 @@ sheets-score = { $format ->
     [multiple] Alle in einer Reihe: Anteil der Angebote, bei denen es genommen wurde
    *[free_access] Stoppuhr: Anteil der Zeit, die damit verbracht wurde
 }
-sheets-likes-note = Vorlieben ändern sich mit Hunger, Stunde und Tag; dies wählte { $name }, als gefragt wurde. Ein Strich ist das 95-%-Intervall; n zählt die Angebote.
+sheets-likes-note = Vorlieben ändern sich mit Hunger, Stunde und Tag; dies wählte { $name }, als gefragt wurde. Ein Strich ist das 95-%-Intervall; „aus“ zählt die Angebote.
 sheets-never-give = Gib das { $name } nie.
 sheets-eaten = { $thing }: { $why }. Schon gefressen? Ruf jetzt eine Tierarztpraxis an.
 sheets-care = Vorsicht, für { $name }:

@@ -75,6 +75,7 @@ ideas-care = { $care ->
     [guarding] Not for an animal that guards food or toys. If { $name } stiffens or growls over it, give space and ask a qualified behaviour professional.
     [slipping] On a floor that does not slide; ask a veterinarian first for stiff or young legs.
     [small_parts] Nothing that can be bitten off and swallowed; put it away afterwards.
+    [size] Too large to be swallowed or to lodge in the throat; put it away once it is worn.
    *[hands_off] Only while { $name } comes for it: never held, never on a lap against its will.
 }
 ideas-none-ticked = are not ticked yet; tap one, or choose Later

@@ -31,6 +31,7 @@ likes-no-stand-in = “{ $thing }” cannot be held up beside another thing. Off
 likes-name-stand-in = Name it on the card
 likes-time-freely = Time it freely
 likes-needs-stand-in = cannot be held up: name what stands for it on its card, or use the stopwatch
+likes-to-card = Open its card
 likes-stands = What stands for it
 likes-stands-wrong = { $things } cannot be held up. Name on the card of each what stands for it, untick it, or tick below
 likes-stands-tick = I offer something that always stands for it, the same each time

@@ -6,6 +6,7 @@ patterns-pace = Do presses grow or fade?
 patterns-no-press = No own press yet.
 patterns-factor = Factor a week
 patterns-factor-told = Each dot is the factor by which presses multiply a week, with its 90% interval; the line is no change.
+patterns-factor-interval = 90% interval
 patterns-times-a-week = times a week
 patterns-pace-does-not-show = A factor of 1 is no change. A growing number does not show that a word is understood, nor a fading one that it was forgotten: what it wants, how soon people answer and how long the board is within reach change it as well. With several words, an interval of one that leaves out 1 is no surprise.
 patterns-by-week = Own presses by week

@@ -17,7 +17,7 @@ setup-why = { $step ->
    *[people] everyone shows, and everyone answers alike
 }
 setup-title = Setting up for { $name }
-setup-done-of = { $done } of { $of } done
+setup-done-of = { $done } of { $of } needed steps done
 setup-is-done = – done
 setup-next = Next
 setup-keep = Save

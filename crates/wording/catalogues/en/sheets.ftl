@@ -147,7 +147,7 @@ sheets-score = { $format ->
     [multiple] All in a row: share of offers in which it was taken
    *[free_access] Stopwatch: share of the time busy with it
 }
-sheets-likes-note = Likes change with hunger, hour and day; this is what { $name } chose when asked. A line is the 95% interval; n counts the offers.
+sheets-likes-note = Likes change with hunger, hour and day; this is what { $name } chose when asked. A line is the 95% interval; “from” counts the offers.
 sheets-never-give = Never give this to { $name }.
 sheets-eaten = { $thing }: { $why }. Eaten already? Call a veterinarian now.
 sheets-care = Care, for { $name }:

@@ -13,6 +13,7 @@ today-change-our-mind = We’d change our mind if:
 today-records = the records
 today-also = What also holds:
 today-alike = “{ $word }” sounds much like { $others }. A different word for one of them is easier to tell apart.
+today-alike-first = Not shown yet, and it sounds much like { $others }: choose another word first.
 today-best-time = Best time so far: { $from } to { $to }. Joined then: { $joined }.
 today-shown-today = “{ $word }” { $times ->
     [0] has not been shown yet today.
@@ -24,6 +25,7 @@ today-more-words = { $count ->
     [one] One more word: { $words }
    *[other] { $count } more words: { $words }
 }
+today-many-more-words = { $count } more words
 today-trend = Own presses in the last eight weeks: { $counts }
 today-evidence = What presses of “{ $word }” tell
 today-lately = In the last seven days

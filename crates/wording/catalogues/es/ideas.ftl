@@ -75,6 +75,7 @@ ideas-care = { $care ->
     [guarding] No para un animal que protege comida o juguetes. Si { $name } se tensa o gruñe, deja espacio y pregunta a un profesional del comportamiento cualificado.
     [slipping] En un suelo que no resbale; con patas rígidas o jóvenes, pregunta antes a un veterinario.
     [small_parts] Nada que se pueda arrancar y tragar; guárdalo después.
+    [size] Demasiado grande para tragarla o que se quede en la garganta; retírala cuando esté gastada.
    *[hands_off] Solo mientras { $name } lo busca: nunca sujeto ni en el regazo a la fuerza.
 }
 ideas-none-ticked = no están marcadas; toca una, o elige Más tarde

@@ -31,6 +31,7 @@ likes-no-stand-in = «{ $thing }» no se puede mostrar junto a otra cosa. Ofrece
 likes-name-stand-in = Ponlo en la ficha
 likes-time-freely = Cronometrar libremente
 likes-needs-stand-in = no se puede mostrar: pon en su ficha qué lo representa, o usa el cronómetro
+likes-to-card = Abrir su ficha
 likes-stands = Lo que la representa
 likes-stands-wrong = { $things } no se puede mostrar en la mano. Nombra en cada ficha lo que representa, desmárcala o marca abajo
 likes-stands-tick = Ofrezco algo que siempre la representa, igual cada vez

@@ -6,6 +6,7 @@ patterns-pace = ¿Crecen o menguan las pulsaciones?
 patterns-no-press = Aún ninguna pulsación propia.
 patterns-factor = Factor por semana
 patterns-factor-told = Cada punto es el factor por el que se multiplican las pulsaciones por semana, con su intervalo del 90 %; la línea es sin cambio.
+patterns-factor-interval = intervalo del 90 %
 patterns-times-a-week = veces por semana
 patterns-pace-does-not-show = Un factor de 1 es sin cambio. Un número que crece no muestra que se entienda una palabra, ni uno que mengua que se olvidara: lo que quiere, cuán pronto se responde y cuánto tiempo está el tablero al alcance también lo cambian. Con varias palabras, que el intervalo de una excluya 1 no sorprende.
 patterns-by-week = Pulsaciones propias por semana

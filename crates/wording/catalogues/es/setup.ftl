@@ -17,7 +17,7 @@ setup-why = { $step ->
    *[people] todos enseñan y todos responden igual
 }
 setup-title = Preparación para { $name }
-setup-done-of = { $done } de { $of } hechos
+setup-done-of = { $done } de { $of } pasos necesarios hechos
 setup-is-done = – hecho
 setup-next = Siguiente
 setup-keep = Guardar

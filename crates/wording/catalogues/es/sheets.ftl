@@ -146,7 +146,7 @@ sheets-score = { $format ->
     [multiple] Todas en fila: parte de las ofertas en que se tomó
    *[free_access] Cronómetro: parte del tiempo dedicado
 }
-sheets-likes-note = Los gustos cambian con el hambre, la hora y el día; esto es lo que { $name } eligió cuando se le preguntó. Una línea es el intervalo del 95 %; n cuenta las ofertas.
+sheets-likes-note = Los gustos cambian con el hambre, la hora y el día; esto es lo que { $name } eligió cuando se le preguntó. Una línea es el intervalo del 95 %; «de» cuenta las ofertas.
 sheets-never-give = Nunca le des esto a { $name }.
 sheets-eaten = { $thing }: { $why }. ¿Ya se lo ha comido? Llama ahora a una persona veterinaria.
 sheets-care = Cuidado, para { $name }:

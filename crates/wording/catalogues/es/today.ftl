@@ -13,6 +13,7 @@ today-change-our-mind = Cambiaríamos de opinión si:
 today-records = los registros
 today-also = Lo que también vale:
 today-alike = «{ $word }» suena muy parecida a { $others }. Otra palabra para una de ellas se distingue mejor.
+today-alike-first = Aún sin mostrar, y suena muy parecida a { $others }: elige antes otra palabra.
 today-best-time = Mejor hora hasta ahora: de { $from } a { $to }. Participó entonces: { $joined }.
 today-shown-today = «{ $word }» { $times ->
     [0] aún no se ha mostrado hoy.
@@ -24,6 +25,7 @@ today-more-words = { $count ->
     [one] Una palabra más: { $words }
    *[other] { $count } palabras más: { $words }
 }
+today-many-more-words = { $count } palabras más
 today-trend = Pulsaciones propias en las últimas ocho semanas: { $counts }
 today-evidence = Qué dicen las pulsaciones de «{ $word }»
 today-lately = En los últimos siete días

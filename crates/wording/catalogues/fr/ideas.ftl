@@ -75,6 +75,7 @@ ideas-care = { $care ->
     [guarding] Pas pour un animal qui garde nourriture ou jouets. Si { $name } se raidit ou gronde, laisse de l’espace et demande à un spécialiste qualifié du comportement.
     [slipping] Sur un sol qui ne glisse pas ; pour des pattes raides ou jeunes, demande d’abord à un vétérinaire.
     [small_parts] Rien qui puisse être arraché et avalé ; range-le ensuite.
+    [size] Trop grande pour être avalée ou rester dans la gorge ; range-la dès qu’elle est usée.
    *[hands_off] Seulement tant que { $name } vient le chercher : jamais tenu, jamais sur les genoux de force.
 }
 ideas-none-ticked = ne sont pas cochées ; touches-en une, ou choisis Plus tard

@@ -31,6 +31,7 @@ likes-no-stand-in = « { $thing } » ne peut pas être montré à côté d’a
 likes-name-stand-in = Le nommer sur la fiche
 likes-time-freely = Chronométrer librement
 likes-needs-stand-in = ne peut pas être montré : nomme sur sa fiche ce qui le représente, ou prends le chronomètre
+likes-to-card = Ouvrir sa fiche
 likes-stands = Ce qui la représente
 likes-stands-wrong = { $things } ne peut pas être présenté. Nomme sur chaque fiche ce qui représente la chose, décoche-la ou coche ci-dessous
 likes-stands-tick = Je propose quelque chose qui le représente toujours, le même à chaque fois

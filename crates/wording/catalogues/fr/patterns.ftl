@@ -6,6 +6,7 @@ patterns-pace = Les appuis augmentent-ils ou baissent-ils ?
 patterns-no-press = Pas encore d’appui spontané.
 patterns-factor = Facteur par semaine
 patterns-factor-told = Chaque point est le facteur de multiplication des appuis par semaine, avec son intervalle à 90 % ; le trait est l’absence de changement.
+patterns-factor-interval = intervalle à 90 %
 patterns-times-a-week = fois par semaine
 patterns-pace-does-not-show = Un facteur de 1 est l’absence de changement. Un nombre qui croît ne montre pas qu’un mot est compris, ni un nombre qui baisse qu’il est oublié : l’envie, la rapidité des réponses et la durée d’accès au tableau le changent aussi. Avec plusieurs mots, un intervalle excluant 1 ne surprend pas.
 patterns-by-week = Appuis spontanés par semaine

@@ -17,7 +17,7 @@ setup-why = { $step ->
    *[people] tout le monde montre et répond de la même façon
 }
 setup-title = Mise en route pour { $name }
-setup-done-of = { $done } sur { $of } faits
+setup-done-of = { $done } sur { $of } étapes nécessaires faites
 setup-is-done = – fait
 setup-next = Suivant
 setup-keep = Enregistrer

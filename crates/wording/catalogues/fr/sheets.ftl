@@ -146,7 +146,7 @@ sheets-score = { $format ->
     [multiple] Toutes en rang : part des offres où elle a été prise
    *[free_access] Chronomètre : part du temps passé avec
 }
-sheets-likes-note = Les préférences changent avec la faim, l’heure et le jour ; voilà ce que { $name } a choisi au moment du test. Un trait est l’intervalle à 95 % ; n compte les offres.
+sheets-likes-note = Les préférences changent avec la faim, l’heure et le jour ; voilà ce que { $name } a choisi au moment du test. Un trait est l’intervalle à 95 % ; « sur » compte les offres.
 sheets-never-give = Ne donne jamais cela à { $name }.
 sheets-eaten = { $thing } : { $why }. Déjà mangé ? Appelle tout de suite un cabinet vétérinaire.
 sheets-care = Attention, pour { $name } :

@@ -13,6 +13,7 @@ today-change-our-mind = Nous changerions d’avis si :
 today-records = les notes
 today-also = Ce qui compte aussi :
 today-alike = « { $word } » ressemble beaucoup à { $others }. Un autre mot pour l’un d’eux se distingue mieux.
+today-alike-first = Pas encore montré, et il ressemble beaucoup à { $others } : choisis d’abord un autre mot.
 today-best-time = Meilleure heure jusqu’ici : de { $from } à { $to }. Participation alors : { $joined }.
 today-shown-today = « { $word } » { $times ->
     [0] n’a pas encore été montré aujourd’hui.
@@ -24,6 +25,7 @@ today-more-words = { $count ->
     [1] Encore un mot : { $words }
    *[other] Encore { $count } mots : { $words }
 }
+today-many-more-words = Encore { $count } mots
 today-trend = Appuis spontanés ces huit dernières semaines : { $counts }
 today-evidence = Ce que disent les appuis sur « { $word } »
 today-lately = Ces sept derniers jours

@@ -35,4 +35,4 @@ board-never = { $food }: nunca dê. { $why }. Já comeu? Ligue agora para o vete
 board-safe = Segurança no quadro
 board-no-words = Ainda não há palavras. { $link }.
 board-choose-words = Escolher as primeiras palavras
-board-goes-on = O tabuleiro continua à direita: deslize-o.
+board-goes-on = O quadro continua à direita: deslize-o.

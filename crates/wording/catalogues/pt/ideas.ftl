@@ -75,6 +75,7 @@ ideas-care = { $care ->
     [guarding] Não para um animal que guarda comida ou brinquedos. Se { $name } ficar tenso ou rosnar, dê espaço e pergunte a um profissional qualificado de comportamento.
     [slipping] Em um chão que não escorregue; com patas rígidas ou ainda em crescimento, pergunte antes a um veterinário.
     [small_parts] Nada que se possa arrancar e engolir; guarde depois.
+    [size] Grande demais para ser engolida ou ficar presa na garganta; retire quando estiver gasta.
    *[hands_off] Só enquanto { $name } vier buscar: nunca preso, nunca no colo à força.
 }
 ideas-none-ticked = não estão marcadas; toque em uma, ou escolha Mais tarde

@@ -31,6 +31,7 @@ likes-no-stand-in = “{ $thing }” não pode ser mostrado ao lado de outra coi
 likes-name-stand-in = Ponha na ficha
 likes-time-freely = Cronometrar livremente
 likes-needs-stand-in = não pode ser mostrado: ponha na ficha o que o representa, ou use o cronômetro
+likes-to-card = Abrir a ficha
 likes-stands = O que a representa
 likes-stands-wrong = { $things } não dá para mostrar na mão. Diga em cada ficha o que representa, desmarque-a ou marque abaixo
 likes-stands-tick = Ofereço algo que sempre a representa, igual todas as vezes

@@ -6,6 +6,7 @@ patterns-pace = Os apertos crescem ou diminuem?
 patterns-no-press = Ainda nenhum aperto próprio.
 patterns-factor = Fator por semana
 patterns-factor-told = Cada ponto é o fator pelo qual os apertos se multiplicam por semana, com seu intervalo de 90%; a linha é sem mudança.
+patterns-factor-interval = intervalo de 90%
 patterns-times-a-week = vezes por semana
 patterns-pace-does-not-show = Um fator de 1 é sem mudança. Um número que cresce não mostra que uma palavra é entendida, nem um que diminui que foi esquecida: o que quer, quão cedo as pessoas respondem e por quanto tempo o quadro está ao alcance também o mudam. Com várias palavras, um intervalo que exclui 1 não surpreende.
 patterns-by-week = Apertos próprios por semana

@@ -17,7 +17,7 @@ setup-why = { $step ->
    *[people] todos mostram e todos respondem da mesma forma
 }
 setup-title = Preparação para { $name }
-setup-done-of = { $done } de { $of } feitos
+setup-done-of = { $done } de { $of } passos necessários feitos
 setup-is-done = – feito
 setup-next = Avançar
 setup-keep = Salvar

@@ -146,7 +146,7 @@ sheets-score = { $format ->
     [multiple] Todas em fileira: parte das ofertas em que foi escolhida
    *[free_access] Cronômetro: parte do tempo passado com ela
 }
-sheets-likes-note = Os gostos mudam com a fome, a hora e o dia; isto é o que { $name } escolheu quando houve pergunta. Um traço é o intervalo de 95%; n conta as ofertas.
+sheets-likes-note = Os gostos mudam com a fome, a hora e o dia; isto é o que { $name } escolheu quando houve pergunta. Um traço é o intervalo de 95%; “de” conta as ofertas.
 sheets-never-give = Nunca dê isto a { $name }.
 sheets-eaten = { $thing }: { $why }. Já comeu? Ligue agora para uma clínica veterinária.
 sheets-care = Cuidado, para { $name }:

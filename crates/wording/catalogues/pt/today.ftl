@@ -13,6 +13,7 @@ today-change-our-mind = Mudaríamos de opinião se:
 today-records = os registros
 today-also = O que também vale:
 today-alike = “{ $word }” soa muito parecida com { $others }. Outra palavra para uma delas se distingue melhor.
+today-alike-first = Ainda não mostrada, e soa muito parecida com { $others }: escolha antes outra palavra.
 today-best-time = Melhor hora até agora: das { $from } às { $to }. Participou então: { $joined }.
 today-shown-today = “{ $word }” { $times ->
     [0] ainda não foi mostrada hoje.
@@ -24,6 +25,7 @@ today-more-words = { $count ->
     [1] Mais uma palavra: { $words }
    *[other] Mais { $count } palavras: { $words }
 }
+today-many-more-words = Mais { $count } palavras
 today-trend = Apertos próprios nas últimas oito semanas: { $counts }
 today-evidence = O que dizem os apertos de “{ $word }”
 today-lately = Nos últimos sete dias

@@ -41,12 +41,21 @@ pub fn minis(locale: &Locale, days: &Days) -> Markup {
     let joining: Vec<Option<f64>> = days.weeks.iter().map(|w| w.joining.value).collect();
     let bins = |all: &[Bin]| -> Vec<Option<f64>> { all.iter().map(|b| b.per_day.value).collect() };
     let stands_out = |all: &[Bin], named: &dyn Fn(u8) -> String| {
-        let found: Vec<String> = days.rhythm.outstanding(all).iter().map(|b| named(b.at)).collect();
-        match (presses < sayso_advisor::estimate::TOO_EARLY, found.is_empty()) {
-            (true, _) => say!(locale, days::too_few),
-            (false, true) => say!(locale, days::none_stands_out),
-            (false, false) => say!(locale, days::stands_out, which = locale.and(&found)),
+        if presses < sayso_advisor::estimate::TOO_EARLY {
+            return say!(locale, days::too_few);
         }
+        let found = days.rhythm.outstanding(all);
+        // A quiet hour is one to note as well, but not as a busy one.
+        let side = |more: bool| -> Vec<String> {
+            found.iter().filter(|b| b.ratio.is_some_and(|r| (r > 1.0) == more)).map(|b| named(b.at)).collect()
+        };
+        let (more, fewer) = (side(true), side(false));
+        let told = [
+            (!more.is_empty()).then(|| say!(locale, days::stands_out, which = locale.and(&more))),
+            (!fewer.is_empty()).then(|| say!(locale, days::quiet, which = locale.and(&fewer))),
+        ];
+        let told: Vec<String> = told.into_iter().flatten().collect();
+        if told.is_empty() { say!(locale, days::none_stands_out) } else { locale.apart(&told) }
     };
     let rhythm = &days.rhythm;
     html! {

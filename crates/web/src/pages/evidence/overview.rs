@@ -103,7 +103,7 @@ fn compared(page: &AnimalPage, words: &[Standing]) -> Markup {
                 @if !pressed.is_empty() {
                     (whiskers(
                         locale,
-                        &say!(locale, evidence::pressed_of_wanted),
+                        &say!(locale, evidence::pressed_of_wanted, name = &page.card.name),
                         &say!(locale, evidence::pressed_told, name = &page.card.name),
                         &Axis::share(locale, &say!(locale, evidence::share_pressed)),
                         None,

@@ -139,7 +139,7 @@ fn claim(page: &AnimalPage, e: &Evidence) -> Markup {
     }
 }
 
-fn settings(locale: &Locale, rows: &[Setting]) -> Markup {
+fn settings(locale: &Locale, name: &str, rows: &[Setting]) -> Markup {
     html! {
         @if !rows.is_empty() {
             details {
@@ -149,7 +149,7 @@ fn settings(locale: &Locale, rows: &[Setting]) -> Markup {
                         thead { tr {
                             th scope="col" { (say!(locale, evidence::compared_what)) }
                             th scope="col" { (say!(locale, evidence::which)) }
-                            th scope="col" { (say!(locale, evidence::pressed_of_wanted)) }
+                            th scope="col" { (say!(locale, evidence::pressed_of_wanted, name = name)) }
                             th scope="col" { (say!(locale, evidence::right_of_presses)) }
                         } }
                         tbody { @for r in rows { tr {
@@ -174,7 +174,7 @@ fn invitations(locale: &Locale, name: &str, e: &Evidence) -> Markup {
     };
     html! {
         dl.facts {
-            dt { (say!(locale, evidence::pressed_of_wanted)) }
+            dt { (say!(locale, evidence::pressed_of_wanted, name = name)) }
             dd { (of(i.pressed, i.wanted, &s.response)) }
             dt { (say!(locale, evidence::right_of_presses)) }
             dd { (of(i.right, i.presses, &s.right)) @if let Some(more) = presses_more(locale, name, e) { ". " (more) } }
@@ -188,7 +188,7 @@ fn invitations(locale: &Locale, name: &str, e: &Evidence) -> Markup {
                 dd { (say!(locale, evidence::not_counted_wanted, n = i.unrecorded)) }
             }
         }
-        (settings(locale, &e.settings))
+        (settings(locale, name, &e.settings))
     }
 }
 

@@ -15,6 +15,7 @@ use sayso_advisor::ration::forbidden;
 use sayso_methods::likes::schedule;
 use sayso_model::facts::held_up;
 use sayso_model::{AssessmentId, LikesFormat, LikesTest, RewardCard, RewardId};
+use sayso_people::Capability;
 use sayso_wording::say;
 use serde::Deserialize;
 use uuid::Uuid;
@@ -134,10 +135,13 @@ fn form(page: &AnimalPage, typed: &Typed) -> Markup {
             let text = html! {
                 (r.name.as_str()) " " span.quiet { (say!(l, ideas::kind, kind = r.kind.name())) }
                 @if !held_up(r) {
-                    span.hint { (match &r.stand_in {
-                        Some(stand_in) => say!(l, likes::shown_as, stand_in = stand_in),
-                        None => say!(l, likes::needs_stand_in),
-                    }) }
+                    span.hint { @match &r.stand_in {
+                        Some(stand_in) => (say!(l, likes::shown_as, stand_in = stand_in)),
+                        None => {
+                            (say!(l, likes::needs_stand_in))
+                            @if page.may(Capability::ChangeCards) { ". " a href=(format!("/people/reward/{}", r.reward)) { (say!(l, likes::to_card)) } }
+                        }
+                    } }
                 }
                 (for_animal(&page.locale, &page.card, r))
             };

@@ -1,6 +1,6 @@
 //! Markup of Patterns.
 
-use crate::chart::{Axis, Bar, Panel, PhasePoint, Phases, Whisker, bars, nice_axis, phases, whiskers};
+use crate::chart::{Axis, Bar, Panel, PhasePoint, Phases, Whisker, bars, nice_axis, phases, whiskers, whiskers_of};
 use crate::page::AnimalPage;
 use crate::rich;
 use maud::{Markup, html};
@@ -41,13 +41,13 @@ fn pace(locale: &Locale, name: &str, all: &[Pace]) -> Markup {
         @if all.is_empty() { p { (say!(locale, patterns::no_press)) } }
         @if let Some(together) = all.first() { (weeks(locale, together)) }
         @if !rows.is_empty() {
-            (whiskers(
+            (whiskers_of(
                 locale,
                 &say!(locale, patterns::factor),
                 &say!(locale, patterns::factor_told),
                 &nice_axis(locale, &say!(locale, patterns::times_a_week), 0.0, most),
                 Some(1.0),
-                &clipped(rows, most),
+                (&say!(locale, patterns::factor_interval), &clipped(rows, most)),
             ))
         }
         ul { @for p in all { li { (told::pace(locale, name, p)) } } }

@@ -201,6 +201,7 @@ const fn care_key(care: Care) -> &'static str {
         Care::Guarding => "guarding",
         Care::Slipping => "slipping",
         Care::SmallParts => "small_parts",
+        Care::Size => "size",
         Care::HandsOff => "hands_off",
     }
 }

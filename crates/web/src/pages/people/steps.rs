@@ -126,12 +126,15 @@ pub fn along(page: &Page, animal: &AnimalCard, at: StepName) -> Markup {
 pub fn steps(page: &Page, animal: &AnimalCard) -> Markup {
     let all = list(page, animal);
     let l = &page.locale;
-    let done = all.iter().filter(|s| s.done).count();
+    // Those the first session waits for, as each step's own page counts them; the others can come any time.
+    let needed = || all.iter().filter(|s| s.needed);
+    let done = needed().filter(|s| s.done).count();
     let title = say!(l, setup::title, name = &animal.name);
     html! {
         @if all.iter().any(|s| s.needed && !s.done) {
             section.card aria-label=(title) {
-                h2 { (title) " " span.quiet { (say!(l, setup::done_of, done = done, of = all.len())) } }
+                h2 { (title) " " span.quiet { (say!(l, setup::done_of, done = done, of = needed().count())) } }
+                @if let Some(next) = next(page, animal, None) { p { a.button.primary.wide href=(next.to) { (say!(l, setup::next)) } } }
                 ol.steps {
                     @for s in &all {
                         li.done[s.done] {
@@ -140,7 +143,6 @@ pub fn steps(page: &Page, animal: &AnimalCard) -> Markup {
                         }
                     }
                 }
-                @if let Some(next) = next(page, animal, None) { a.button.primary.wide href=(next.to) { (say!(l, setup::next)) } }
             }
         }
     }
