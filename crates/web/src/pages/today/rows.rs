@@ -4,10 +4,7 @@ use super::advice::{button, caution, cautions, helps_only, of_cards, reason, rea
 use super::coach;
 use crate::chart::spark;
 use crate::page::AnimalPage;
-<<<<<<< HEAD
 use crate::pages::learn::for_word;
-=======
->>>>>>> h-pages
 use crate::pages::words::too_alike;
 use maud::{Markup, html};
 use sayso_advisor::Caution;
@@ -116,10 +113,7 @@ fn line(page: &AnimalPage, w: &WordStep, agreed: Option<&PlanLine>) -> Markup {
             (cautions(page, &w.advice))
             @if let Some(others) = alike(page, w) { p data-test="alike" { (say!(l, today::alike, word = &w.word.says, others = others)) } }
             (button(page, &w.advice.act, false))
-<<<<<<< HEAD
             (for_word(page, &w.advice.act))
-=======
->>>>>>> h-pages
             p.quiet { (say!(l, today::why, sure = words_of::sure(l, w.advice.sure))) }
             (reasons(page, &w.advice))
             (also(page, w))
