@@ -1,6 +1,7 @@
 //! The sheets of a check.
 
-use crate::{DEMO, animals, frames, now, of_cell, read, texts, words};
+use crate::sizes::frames;
+use crate::{DEMO, animals, now, of_cell, read, texts, words};
 use sayso_advisor::Case;
 use sayso_model::{AnimalId, Event, EventId, Language, ProbeDesign, ProbeId, ProbePlan, Story, WordId};
 use sayso_paper::{Block, Paper, Sheet, check_scorer, check_setter};

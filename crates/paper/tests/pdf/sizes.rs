@@ -1,6 +1,6 @@
 //! How large papers and labels are.
 
-use crate::{DEMO, now, read, words};
+use crate::{DEMO, now, read};
 use lopdf::content::Content;
 use lopdf::{Document, Object, ObjectId};
 use sayso_paper::{LabelSize, Paper, labels, rules};
@@ -22,7 +22,7 @@ fn papers_have_their_sizes() {
 }
 
 /// Widths and heights of the frames on all pages, mm.
-fn frames(document: &Document) -> Vec<(f32, f32)> {
+pub fn frames(document: &Document) -> Vec<(f32, f32)> {
     document.get_pages().values().flat_map(|page| frames_of(document, *page)).collect()
 }
 

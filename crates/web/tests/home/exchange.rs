@@ -57,11 +57,7 @@ async fn a_table_is_looked_at_first_and_then_taken_in_once() {
         .says("/api/export.csv")
         .says("/exchange/backup.sayso")
         .says("href=\"/exchange/columns\"");
-    home.page("/exchange/columns")
-        .await
-        .says("Import and export")
-        .says("happened_at")
-        .does_not_say("href=\"decisions");
+    home.page("/exchange/columns").await.says("Import and export").says("happened_at").does_not_say("href=\"decisions");
     let before = events(&home).await;
     let to = bring(&home, "C:\\notes\\diary.csv", DIARY.as_bytes()).await;
     home.page(&to)
