@@ -144,8 +144,8 @@ pub struct Export {
     #[arg(long, value_name = "FILE")]
     pub homes: Option<PathBuf>,
     /// Which ethics board approved the study, and the number of its approval: homes agreed to such studies alone. It stands beside the
-    /// tables, in approval.txt; a folder is of one approval.
-    #[arg(long, value_name = "BOARD AND NUMBER", requires = "homes", required_unless_present_any = ["from", "check"])]
+    /// tables, in approval.txt; a folder is of one approval. Homes of a server are not exported without.
+    #[arg(long, value_name = "BOARD AND NUMBER", conflicts_with = "check", required_unless_present_any = ["from", "check"])]
     pub approval: Option<Approval>,
     /// The database, where it does not stand in the variable SAYSO_DATABASE. This program must be of the server's version.
     #[arg(long, value_name = "URL", requires = "homes")]

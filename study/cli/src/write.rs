@@ -23,11 +23,7 @@ pub fn export(order: &Export) -> Result<(), Failed> {
     match &order.homes {
         Some(list) => {
             let database = order.database.clone().or_else(|| std::env::var(DATABASE).ok()).ok_or(Failed::NoDatabase)?;
-            let homes = OnServer::open(&database, &key, (list, &order.tables.out), now)?;
-            if let Some(approval) = &order.approval {
-                approval.stand_in(&order.tables.out)?;
-            }
-            written(order, &homes)
+            written(order, &OnServer::open(&database, &key, (list, &order.tables.out), now)?)
         }
         None => written(order, &Logs::open(&order.from, &key, now())?),
     }
@@ -35,6 +31,9 @@ pub fn export(order: &Export) -> Result<(), Failed> {
 
 fn written(order: &Export, source: &dyn Source) -> Result<(), Failed> {
     if !order.check {
+        if let Some(approval) = &order.approval {
+            approval.stand_in(&order.tables.out)?;
+        }
         return tables(source, &order.tables);
     }
     let manifest = check(&order.tables.out, source, Bucket(order.tables.bucket))?;

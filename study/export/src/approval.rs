@@ -17,7 +17,7 @@ pub struct Approval(String);
 
 /// What an approval must say.
 #[derive(Clone, Copy, PartialEq, Eq, Debug, thiserror::Error)]
-#[error("which board approved the study, and the number of its approval, in one line of at most {MOST} letters")]
+#[error("which board approved the study, and the number of its approval, in one line of at most {most} letters", most = MOST)]
 pub struct NoApproval;
 
 impl FromStr for Approval {
