@@ -78,7 +78,7 @@ async fn no_pad_moves_or_grows_while_a_session_runs() {
         }
         tokio::time::sleep(Duration::from_millis(300)).await;
         let before = run(&browser, PLACES).await;
-        let mut look = async |when: &str| {
+        let look = async |when: &str| {
             tokio::time::sleep(Duration::from_millis(300)).await;
             assert_eq!(run(&browser, PLACES).await, before, "{words} words, {when}");
         };

@@ -179,7 +179,7 @@ export interface Messages {
   "client-board-sum-nothing": {};
   "client-board-sum-pressed": { list: string | number; name: string | number };
   "client-board-sum-shown": { list: string | number };
-  "client-board-sum-waiting": { list: unknown };
+  "client-board-sum-waiting": { list: string | number };
   "client-board-swap-as-always": { name: string | number };
   "client-board-swap-ask": { name: string | number; word: string | number };
   "client-board-swap-give": { thing: string | number };

@@ -55,8 +55,7 @@ export function asks(pad) {
   ) {
     return afterNo(pad, last);
   }
-  // What was shown and not given before is still there to be given.
-  return thenPanel(pad, 60_000) ?? givePanel(pad);
+  return thenPanel(pad, 60_000);
 }
 
 /**
@@ -64,7 +63,9 @@ export function asks(pad) {
  * @returns {Panel}
  */
 export const panel = (pad) =>
-  asks(pad) ?? {
+  asks(pad) ??
+  // What was shown and not given before is still there to be given.
+  givePanel(pad) ?? {
     key: "day",
     build: () => [
       tell(el("p", { class: "quiet" }, say("client-board-tap-pressed", { name: pad.now.name }))),

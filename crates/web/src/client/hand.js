@@ -50,7 +50,7 @@ function least(mat) {
     (g) => /** @type {HTMLElement} */ (g).offsetHeight > 0 && !(beside && g.matches(".pinned")),
   );
   const heights = grids.map((g) => {
-    if (!g.matches(".pads, .zones")) return /** @type {HTMLElement} */ (g).offsetHeight;
+    if (!g.matches(".pads") && !g.matches(".zones")) return /** @type {HTMLElement} */ (g).offsetHeight;
     const columns = getComputedStyle(g).gridTemplateColumns.split(" ").length;
     const places = [...g.children].filter((p) => /** @type {HTMLElement} */ (p).offsetWidth > 0).length;
     return Math.ceil(places / columns) * (place + GAP_PX) - GAP_PX;
@@ -62,19 +62,19 @@ function least(mat) {
  * Holds the mat as high as it was when the session began, or the screen was turned: no pad moves or grows under a thumb,
  * whatever is asked or opened.
  * @param {HTMLElement} mat
- * @returns {(now: boolean) => number} how high it is held, 0 where it is not
+ * @returns {(now: boolean, begins: boolean) => number} how high it is held, 0 where it is not
  */
 function holding(mat) {
   let screen = "";
   let high = 0;
-  return (now) => {
+  return (now, begins) => {
     const at = `${innerWidth} ${innerHeight} ${letterPx()}`;
     if (!now || at !== screen) {
       mat.classList.remove("held");
       high = 0;
     }
     if (!now || mat.hidden) return high;
-    if (high === 0) {
+    if (high === 0 && begins) {
       high = mat.offsetHeight;
       screen = at;
       mat.style.setProperty("--held", `${high}px`);
@@ -122,8 +122,8 @@ export function fit(root) {
     give(left);
     // Where even so not all rows fit, the mat scrolls in its own place, and none lies under the dock.
     const crowded = left < LEAST_ASKED_PX && !flows;
-    root.classList.toggle("crowded", crowded);
-    const held = hold(root.dataset.state === "session" && !flows && !crowded && !beside);
+    const held = hold(root.dataset.state === "session" && !flows && !beside, !crowded);
+    root.classList.toggle("crowded", crowded && held === 0);
     if (held > 0) give(mat?.hidden ? left : Math.min(left, free - held));
     // What stops a session lies over the mat, between the line with Undo and what is asked: all that is still needed stays
     // in reach.

@@ -178,11 +178,11 @@ async fn fields_a_form_does_not_have_are_refused() {
 #[tokio::test]
 async fn the_way_to_the_first_session_is_shown_until_it_is_gone() {
     let home = Home::new().await;
-    home.page("/people").await.says("Setting up for Pip").says("0 of 7 done");
+    home.page("/people").await.says("Setting up for Pip").says("0 of 4 needed steps done");
     for (i, name) in ["ball", "tug", "outside", "scratch"].iter().enumerate() {
         home.reward(["play", "play", "exploring", "touch"][i], name, &[]).await;
     }
-    home.page("/people").await.says("1 of 7 done");
+    home.page("/people").await.says("1 of 4 needed steps done");
 }
 
 #[tokio::test]
