@@ -57,7 +57,9 @@ pub fn words(page: &AnimalPage, today: &Today, taken: usize) -> Markup {
     let both = steps.iter().filter(|w| w.needs_something() || planned(today, w)).count();
     let plan_first = both <= lines || needy > most;
     let mut sorted: Vec<&WordStep> = steps.iter().collect();
-    sorted.sort_by_key(|w| (!(plan_first && planned(today, w)), !w.needs_something(), w.stage == Stage::Prepare));
+    sorted.sort_by_key(|w| {
+        (!(plan_first && planned(today, w)), !w.needs_something(), plan_first && w.stage == Stage::Prepare)
+    });
     let (open, folded) = sorted.split_at(sorted.len().min(lines));
     let agreed = coach::agreed(page, today);
     html! {
