@@ -62,7 +62,7 @@ async fn in_letters_twice_as_large_planned_words_are_whole_and_in_sight() {
 }
 
 /// Where the pads in sight lie.
-const PLACES: &str = "return [...document.querySelectorAll('[data-part=pads] > *')].filter((p) => p.checkVisibility()).map((p) => { const r = p.getBoundingClientRect(); return [r.left, r.top, r.width, r.height].map(Math.round); })";
+const PLACES: &str = "scrollTo(0, 0); return [...document.querySelectorAll('[data-part=pads] > *')].filter((p) => p.checkVisibility()).map((p) => { const r = p.getBoundingClientRect(); return [r.left, r.top, r.width, r.height].map(Math.round); })";
 
 #[tokio::test(flavor = "multi_thread")]
 async fn no_pad_moves_or_grows_while_a_session_runs() {

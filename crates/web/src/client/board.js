@@ -347,7 +347,7 @@ function wire() {
   at("undo").addEventListener("click", () => undoLast(pad));
   at("attention").addEventListener("click", attention);
   at("outbox-text").addEventListener("click", nudge);
-  zones(at("mat"));
+  zones(at("mat"), () => measure());
   listenForKeys(root);
   // Heard by way of the notebook: it is asked what it knows of it.
   document.addEventListener("sayso-heard", () => pad.refresh());

@@ -123,7 +123,7 @@ export function fit(root) {
     // Where even so not all rows fit, the mat scrolls in its own place, and none lies under the dock.
     const crowded = left < LEAST_ASKED_PX && !flows;
     const held = hold(root.dataset.state === "session" && !flows && !beside, !crowded);
-    root.classList.toggle("crowded", crowded && held === 0);
+    root.classList.toggle("crowded", crowded);
     if (held > 0) give(mat?.hidden ? left : Math.min(left, free - held));
     // What stops a session lies over the mat, between the line with Undo and what is asked: all that is still needed stays
     // in reach.

@@ -3,10 +3,11 @@
 import { find } from "./dom.js";
 
 /**
- * Makes the zones work, where there are any.
+ * Makes the zones work, where there are any. `changed` is called once one is opened or closed.
  * @param {HTMLElement} mat
+ * @param {() => void} changed
  */
-export function zones(mat) {
+export function zones(mat, changed) {
   const buttons = /** @type {HTMLButtonElement[]} */ ([...mat.querySelectorAll("[data-zone]")]);
   if (buttons.length === 0) return;
   /** @type {HTMLElement} */
@@ -25,6 +26,7 @@ export function zones(mat) {
     pads.style.setProperty("--zone-cols", String(Math.min(width, columns - first)));
     mat.dataset.open = zone;
     whole.hidden = false;
+    changed();
     const pad = cells.find((cell, i) => inside[i] && cell.matches("button"));
     pad?.focus({ preventScroll: true });
   };
@@ -32,6 +34,7 @@ export function zones(mat) {
     const was = buttons.find((b) => b.dataset.zone === mat.dataset.open);
     delete mat.dataset.open;
     whole.hidden = true;
+    changed();
     was?.focus({ preventScroll: true });
   };
   for (const b of buttons) b.addEventListener("click", () => open(b.dataset.zone ?? ""));

@@ -13,7 +13,7 @@ today-change-our-mind = Das würde unsere Meinung ändern:
 today-records = die Einträge
 today-also = Außerdem gilt:
 today-alike = „{ $word }“ klingt sehr ähnlich wie { $others }. Ein anderes Wort für eines davon ist leichter zu unterscheiden.
-today-alike-first = Noch nicht gezeigt, und es klingt sehr ähnlich wie { $others }: Wähle zuerst ein anderes Wort.
+today-alike-first = „{ $word }“ klingt sehr ähnlich wie { $others } und wurde noch nicht gezeigt: Wähle zuerst ein anderes Wort.
 today-best-time = Beste Zeit bisher: { $from } bis { $to }. Dann mitgemacht: { $joined }.
 today-shown-today = „{ $word }“ wurde heute { $times ->
     [0] noch nicht gezeigt.

@@ -13,7 +13,7 @@ today-change-our-mind = We’d change our mind if:
 today-records = the records
 today-also = What also holds:
 today-alike = “{ $word }” sounds much like { $others }. A different word for one of them is easier to tell apart.
-today-alike-first = Not shown yet, and it sounds much like { $others }: choose another word first.
+today-alike-first = “{ $word }” sounds much like { $others } and was not shown yet: choose another word first.
 today-best-time = Best time so far: { $from } to { $to }. Joined then: { $joined }.
 today-shown-today = “{ $word }” { $times ->
     [0] has not been shown yet today.

@@ -13,7 +13,7 @@ today-change-our-mind = Cambiaríamos de opinión si:
 today-records = los registros
 today-also = Lo que también vale:
 today-alike = «{ $word }» suena muy parecida a { $others }. Otra palabra para una de ellas se distingue mejor.
-today-alike-first = Aún sin mostrar, y suena muy parecida a { $others }: elige antes otra palabra.
+today-alike-first = «{ $word }» suena muy parecida a { $others } y aún no se ha mostrado: elige antes otra palabra.
 today-best-time = Mejor hora hasta ahora: de { $from } a { $to }. Participó entonces: { $joined }.
 today-shown-today = «{ $word }» { $times ->
     [0] aún no se ha mostrado hoy.

@@ -13,7 +13,7 @@ today-change-our-mind = Nous changerions d’avis si :
 today-records = les notes
 today-also = Ce qui compte aussi :
 today-alike = « { $word } » ressemble beaucoup à { $others }. Un autre mot pour l’un d’eux se distingue mieux.
-today-alike-first = Pas encore montré, et il ressemble beaucoup à { $others } : choisis d’abord un autre mot.
+today-alike-first = « { $word } » ressemble beaucoup à { $others } et n’a pas encore été montré : choisis d’abord un autre mot.
 today-best-time = Meilleure heure jusqu’ici : de { $from } à { $to }. Participation alors : { $joined }.
 today-shown-today = « { $word } » { $times ->
     [0] n’a pas encore été montré aujourd’hui.

@@ -13,7 +13,7 @@ today-change-our-mind = Mudaríamos de opinião se:
 today-records = os registros
 today-also = O que também vale:
 today-alike = “{ $word }” soa muito parecida com { $others }. Outra palavra para uma delas se distingue melhor.
-today-alike-first = Ainda não mostrada, e soa muito parecida com { $others }: escolha antes outra palavra.
+today-alike-first = “{ $word }” soa muito parecida com { $others } e ainda não foi mostrada: escolha antes outra palavra.
 today-best-time = Melhor hora até agora: das { $from } às { $to }. Participou então: { $joined }.
 today-shown-today = “{ $word }” { $times ->
     [0] ainda não foi mostrada hoje.

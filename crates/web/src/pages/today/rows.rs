@@ -29,19 +29,10 @@ const LINES_FOR_PAUSE: usize = 1;
 const FEWEST_LINES: usize = 1;
 /// Folded words that are named; of more, their number is told.
 const NAMED: usize = 6;
-/// Up to this rank a word keeps a line.
-const NEEDY: u8 = 2;
 
-/// Words of the session first, then those that need something, a word that waits for its button after one that is taught; else as
-/// they come.
-fn rank(today: &Today, w: &WordStep) -> u8 {
-    let planned = today.plan().is_some_and(|plan| plan.words.iter().any(|of| of.word.word == w.word.word));
-    match (planned, w.needs_something(), w.stage) {
-        (true, ..) => 0,
-        (_, true, Stage::Prepare) => NEEDY,
-        (_, true, _) => 1,
-        _ => NEEDY + 1,
-    }
+/// Whether the session that is planned shows it.
+fn planned(today: &Today, w: &WordStep) -> bool {
+    today.plan().is_some_and(|plan| plan.words.iter().any(|of| of.word.word == w.word.word))
 }
 
 /// A line a word: its trend, stage and one step; why, and what also holds, behind the tap. Other things on the page take lines of theirs.
@@ -54,8 +45,7 @@ pub fn words(page: &AnimalPage, today: &Today, taken: usize) -> Markup {
     };
     // While several things concern its wellbeing, no word is urgent.
     let most = if today.welfare.len() > 1 { FEWEST_LINES } else { LINES };
-    let rank = |w: &WordStep| rank(today, w);
-    let needy = steps.iter().filter(|w| rank(w) <= NEEDY).count();
+    let needy = steps.iter().filter(|w| w.needs_something()).count();
     let welfare = match today.welfare.len() {
         0 => 0,
         all => LINES_FOR_WELFARE + LINES_FOR_FURTHER * (all - 1),
@@ -63,8 +53,14 @@ pub fn words(page: &AnimalPage, today: &Today, taken: usize) -> Markup {
     let lines = (LINES + free).saturating_sub(welfare + taken).max(FEWEST_LINES).max(needy.min(most));
     // A fold is as tall as a line: for one word alone it would win nothing.
     let lines = if steps.len() <= lines + 1 { steps.len() } else { lines };
+    // Words of the session first, where those that need something have lines beside them, or are too many for them anyway; a word that
+    // waits for its button comes after one that is taught; else as they come.
+    let both = steps.iter().filter(|w| w.needs_something() || planned(today, w)).count();
+    let plan_first = both <= lines || needy > most;
     let mut sorted: Vec<&WordStep> = steps.iter().collect();
-    sorted.sort_by_key(|w| rank(w));
+    sorted.sort_by_key(|w| {
+        (!(plan_first && planned(today, w)), !w.needs_something(), plan_first && w.stage == Stage::Prepare)
+    });
     let (open, folded) = sorted.split_at(sorted.len().min(lines));
     let agreed = coach::agreed(page, today);
     html! {
@@ -102,16 +98,17 @@ fn line(page: &AnimalPage, w: &WordStep, agreed: Option<&PlanLine>) -> Markup {
                 }
                 (spark(&w.trend, &trend))
                 span.step data-test="step" { (step) }
-                @if let Some(others) = never_shown(page, w).then(|| alike(page, w)).flatten() {
-                    span.why data-test="alike-first" { (say!(l, today::alike_first, others = others)) }
-                }
                 @if let Some(why) = words_of::back_because(l, &w.advice) { span.why data-test="back-because" { (why) } }
                 @if let Some(agreed) = agreed { (coach::beside(l, agreed)) }
             }
             @if !not_theirs { p { strong { (act) } } }
             @if let Some(hint) = &w.hint { p { (words_of::hint(l, name, hint)) } }
             (cautions(page, &w.advice))
-            @if let Some(others) = alike(page, w) { p data-test="alike" { (say!(l, today::alike, word = &w.word.says, others = others)) } }
+            @if let Some(others) = alike(page, w) {
+                p data-test="alike" {
+                    @if never_shown(page, w) { (say!(l, today::alike_first, word = &w.word.says, others = others)) } @else { (say!(l, today::alike, word = &w.word.says, others = others)) }
+                }
+            }
             (button(page, &w.advice.act, false))
             (for_word(page, &w.advice.act))
             p.quiet { (say!(l, today::why, sure = words_of::sure(l, w.advice.sure))) }

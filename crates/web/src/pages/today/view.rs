@@ -181,7 +181,8 @@ fn next(page: &AnimalPage, today: &Today) -> Markup {
                 Next::Rest if !today.welfare.is_empty() => (say!(l, today::answer_only, name = name)),
                 _ => (words_of::next(l, name, &page.zone, next)),
             } }
-            @if let Some(held) = &today.held { p.hint data-test="held" { (words_of::held(l, &page.zone, held)) } }
+            // Beside what concerns its wellbeing a session that is planned takes the room; what was held is told behind the tap.
+            @if let Some(held) = today.held.filter(|_| !held_behind(today)) { p.hint data-test="held" { (words_of::held(l, &page.zone, &held)) } }
             @match next {
                 Next::Session { plan } => { (session(page, plan, today)) }
                 Next::SetUp { advice } | Next::TestLikes { advice } | Next::Mend { advice } => {
@@ -204,6 +205,10 @@ fn next(page: &AnimalPage, today: &Today) -> Markup {
             }
         }
     }
+}
+
+fn held_behind(today: &Today) -> bool {
+    matches!(today.next, Next::Session { .. }) && !today.welfare.is_empty()
 }
 
 fn session(page: &AnimalPage, plan: &Plan, today: &Today) -> Markup {
@@ -234,6 +239,7 @@ fn session(page: &AnimalPage, plan: &Plan, today: &Today) -> Markup {
         details {
             summary { (say!(l, today::why_plan)) }
             ul {
+                @if let Some(held) = today.held.filter(|_| held_behind(today)) { li data-test="held" { (words_of::held(l, &page.zone, &held)) } }
                 li { (words_of::length(l, &plan.minutes_from)) }
                 (best_time(l, plan))
                 li { (l.colon(&say!(l, today::joining), &finding(l, &today.joining))) }
