@@ -78,7 +78,7 @@ pub fn told(l: &Locale, lesson: &Lesson, name: Option<&str>) -> Told {
         title: part.said("title"),
         short: part.said("short"),
         steps: (1..=lesson.steps).map(|i| part.said(&format!("do-{i}"))).collect(),
-        signs: lesson.signs.then(|| signs::levels(l)).unwrap_or_default(),
+        signs: if lesson.signs { signs::levels(l) } else { Vec::default() },
         drawing: part.said("drawing"),
         mistake: part.said("mistake"),
         care: part.said("care"),
