@@ -106,7 +106,7 @@ async fn what_was_open_goes_on_with_the_new_coach_who_can_answer_and_end_it() {
     assert_eq!((before.marked("stands").len(), before.marked("handed-on").len()), (0, 1));
     assert!(!before.holds("Tarn") && !before.holds("Birch House"), "{}", before.body);
     let desk = house.get(&ash, "/desk?kind=none").await.body + &house.get(&ash, "/desk").await.body;
-    assert!(desk.contains("To practise: 0 of 1 lessons read"), "{desk}");
+    assert!(desk.contains("To practise: 0 of 1 lessons shown as read"), "{desk}");
     // At home Today says who it is from now on; what was agreed stands there as before.
     let today = house.get(&house.keeper, &house.about("today")).await;
     assert_eq!(today.marked("whose-now"), ["Ash is your coach now, in place of Brook. What was agreed goes on."]);
