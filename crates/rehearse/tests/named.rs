@@ -1,6 +1,6 @@
 //! What is named where the animal comes before teaching: one that is not well, one kept too long, a wait that ends in nothing, a word
 //! that fell.
-#![allow(clippy::unwrap_used, clippy::expect_used, missing_docs)]
+#![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic, missing_docs)]
 
 use sayso_rehearse::{Change, change, conduct, truth};
 use sayso_sim::Cause;
@@ -110,7 +110,8 @@ fn well_but_long(setup: Setup) -> Run {
     let mut due: Option<(u32, Thing)> = None;
     while !live.is_over() {
         let now = live.now_ms();
-        for told in live.told()[seen..].to_vec() {
+        let fresh = live.told()[seen..].to_vec();
+        for told in fresh {
             match told.what {
                 What::Pressed(thing) => due = Some((now + 900, thing)),
                 What::Leaves => due = None,

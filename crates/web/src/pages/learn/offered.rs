@@ -82,7 +82,7 @@ fn linked(page: &AnimalPage, occasion: Occasion, test: &str) -> Markup {
     let read = |id: &str| page.person.is_some_and(|me| marks::of(&page.story, id).contains_key(&me));
     // Whether it is time is no question any more where something was invited.
     let invited = page.story.of::<Invitation>(page.id).next().is_some();
-    let unread = lessons_for(occasion).find(|lesson| !read(&lesson.id) && !(invited && lesson.id == READY));
+    let unread = lessons_for(occasion).find(|lesson| !read(&lesson.id) && (!invited || lesson.id != READY));
     html! {
         @if let Some(lesson) = unread {
             @let title = lessons::title(&page.locale, lesson, Some(page.card.name.as_str()));
