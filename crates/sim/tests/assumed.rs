@@ -1,5 +1,5 @@
 //! What a rehearsal assumes stands in `docs/methods/rehearsal.md` as it is computed with.
-#![allow(clippy::unwrap_used, missing_docs)]
+#![allow(clippy::unwrap_used, clippy::panic, missing_docs)]
 
 use sayso_sim::rehearsal::{Came, Character, Traits};
 
