@@ -1,34 +1,20 @@
 //! What is told after a rehearsal, on rehearsals written by hand: each figure counts what it says, and the animal comes first.
 #![allow(clippy::unwrap_used, clippy::expect_used, missing_docs)]
 
+mod common;
+
+use common::you;
 use sayso_model::SignLevel;
 use sayso_rehearse::{Change, Conduct, change, conduct, truth};
 use sayso_sim::rehearsal::{
-    Act, BED, Came, Character, Does, Exercise, Over, Pairing, Run, Setup, SignSeen, Thing, Told, What, play, read,
+    Act, Came, Character, Does, Exercise, Over, Pairing, Run, Setup, SignSeen, Thing, What, play, read,
 };
 
 const SETUP: Setup = Setup { seed: 1, character: Character::Eager, exercise: Exercise::Free };
 
 /// A rehearsal in which just this happened.
 fn run(told: &[(u32, What)]) -> Run {
-    Run {
-        setup: SETUP,
-        over: (60_000, Over::Time),
-        begins_at: BED,
-        told: told.iter().map(|&(at_ms, what)| Told { at_ms, what }).collect(),
-        motions: Vec::new(),
-        likes: [0.0; 4],
-        traits: SETUP.character.traits(),
-        pairings: Vec::new(),
-        logits: ([0.0; 4], [0.0; 4]),
-        demand: [1.0; 4],
-        shut: (None, None),
-        stays: true,
-    }
-}
-
-fn you(does: Does) -> What {
-    What::Person(does)
+    common::run(SETUP, 60_000, told)
 }
 
 fn sign(level: SignLevel) -> What {

@@ -2,34 +2,20 @@
 //! that fell.
 #![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic, missing_docs)]
 
+mod common;
+
+use common::you;
 use sayso_rehearse::{Change, change, conduct, truth};
 use sayso_sim::Cause;
 use sayso_sim::rehearsal::{
-    Act, BED, Came, Character, Does, Exercise, Over, Rehearsal, Run, Setup, TREATS, Thing, Told, What, play, read,
+    Act, Came, Character, Does, Exercise, Rehearsal, Run, Setup, TREATS, Thing, What, play, read,
 };
 
 const SETUP: Setup = Setup { seed: 1, character: Character::Eager, exercise: Exercise::Inviting };
 
 /// A rehearsal in which just this happened.
 fn run(told: &[(u32, What)]) -> Run {
-    Run {
-        setup: SETUP,
-        over: (120_000, Over::Time),
-        begins_at: BED,
-        told: told.iter().map(|&(at_ms, what)| Told { at_ms, what }).collect(),
-        motions: Vec::new(),
-        likes: [0.0; 4],
-        traits: SETUP.character.traits(),
-        pairings: Vec::new(),
-        logits: ([0.0; 4], [0.0; 4]),
-        demand: [1.0; 4],
-        shut: (None, None),
-        stays: true,
-    }
-}
-
-fn you(does: Does) -> What {
-    What::Person(does)
+    common::run(SETUP, 120_000, told)
 }
 
 fn named(run: &Run) -> Change {
