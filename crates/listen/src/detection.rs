@@ -28,6 +28,11 @@ pub struct Detection {
     pub share: f64,
 }
 
+/// Puts presses in the order in which they began: some are told late.
+pub(crate) fn by_onset(heard: &mut [Detection]) {
+    heard.sort_by(|a, b| a.onset_s.total_cmp(&b.onset_s));
+}
+
 /// A candidate of the first look and its evidence, heard or not.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
 pub struct Candidate {

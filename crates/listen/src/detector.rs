@@ -1,7 +1,7 @@
 //! The streaming engine: sound in, presses out.
 
 use crate::decide::decider::Decider;
-use crate::detection::{Candidate, Detection, LEAST_CONFIDENCE};
+use crate::detection::{Candidate, Detection, LEAST_CONFIDENCE, by_onset};
 use crate::dsp::resampler::{RATE, Resampler};
 use crate::enrolled::{Enrolled, Pace};
 use crate::error::ListenError;
@@ -91,6 +91,7 @@ impl Detector {
             self.decider.add(self.pipeline.take_hypotheses());
             heard.extend(self.decider.decide_up_to(self.pipeline.certain(), &self.enrolled));
         }
+        by_onset(&mut heard);
         heard
     }
 
@@ -103,6 +104,7 @@ impl Detector {
             heard.extend(self.push(&silence[..n]));
             left -= n as u64;
         }
+        by_onset(&mut heard);
         heard
     }
 

@@ -2,7 +2,7 @@
 
 use crate::decide::decider::Decider;
 use crate::decide::hypothesis::Hypothesis;
-use crate::detection::{Detection, LEAST_CONFIDENCE};
+use crate::detection::{Detection, LEAST_CONFIDENCE, by_onset};
 use crate::dsp::resampler::{RATE, Resampler};
 use crate::enrolled::Enrolled;
 use crate::error::ListenError;
@@ -165,9 +165,8 @@ pub fn hear_file(
         if go_on {
             reorder.heard.extend(state.decider.decide_up_to(u64::MAX, enrolled));
             reorder.heard.retain(|h| h.onset_s < end as f64 / RATE as f64);
-            // Those told late stand where they began.
-            reorder.heard.sort_by(|a, b| a.onset_s.total_cmp(&b.onset_s));
         }
+        by_onset(&mut reorder.heard);
         Ok((reorder.heard, info))
     })
 }

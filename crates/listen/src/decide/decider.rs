@@ -7,7 +7,7 @@ use crate::decide::classifier;
 use crate::decide::hypothesis::Hypothesis;
 use crate::decide::prior::{Activity, SpeedHistory, one_press};
 use crate::decide::rivals::{greatest_lead, overlap, together};
-use crate::detection::{Detection, SURE};
+use crate::detection::{Detection, SURE, by_onset};
 use crate::dsp::resampler::RATE;
 use crate::enrolled::Enrolled;
 use serde::{Deserialize, Serialize};
@@ -100,7 +100,7 @@ impl Decider {
             }
             self.recent.push_back(v);
         }
-        heard.sort_by(|a, b| a.onset_s.total_cmp(&b.onset_s));
+        by_onset(&mut heard);
         heard
     }
 

@@ -81,6 +81,13 @@ struct Believed {
     probability: f64,
 }
 
+impl Believed {
+    /// Whether it is of the candidate that begins at these seconds: none speaks for itself.
+    fn is_of(&self, time_s: f64) -> bool {
+        (self.time_s - time_s).abs() < 1e-6
+    }
+}
+
 /// The speeds one button has had of late.
 #[derive(Debug, Clone, Default, PartialEq, Serialize, Deserialize)]
 pub(crate) struct SpeedHistory(VecDeque<Believed>);
@@ -92,7 +99,7 @@ impl SpeedHistory {
     /// the button may have any of the speeds it is listened for.
     pub(crate) fn log_odds(&self, speed: f64, now_s: f64, listened: Speeds) -> f64 {
         let (mut sum, mut weight) = (0.5 * SPEED_RANGE * listened.density(speed), 0.5);
-        for b in &self.0 {
+        for b in self.0.iter().filter(|b| !b.is_of(now_s)) {
             let since = (now_s - b.time_s).max(0.0);
             let z = (speed - b.speed) / SPEED_SPREAD;
             let mut density = 0.9 * (-0.5 * z * z).exp() / (SPEED_SPREAD * (2.0 * std::f64::consts::PI).sqrt());
@@ -108,6 +115,8 @@ impl SpeedHistory {
 
     /// Takes in a candidate that is a press with this probability.
     pub(crate) fn add(&mut self, time_s: f64, speed: f64, probability: f64) {
+        // What is told late was believed less before.
+        self.0.retain(|b| !b.is_of(time_s));
         self.0.push_back(Believed { time_s, speed, probability });
         if self.0.len() > REMEMBERED {
             self.0.pop_front();
