@@ -25,7 +25,7 @@ impl Asked {
     pub fn of(method: &Method, path: &str) -> Option<Self> {
         match path {
             "/api/events" if method == Method::POST => Some(Self::Taps),
-            "/healthz" | "/readyz" | "/metrics" => None,
+            "/healthz" | "/readyz" | "/metrics" | "/sw.js" => None,
             path if path.starts_with("/assets/") => None,
             _ => Some(Self::Pages),
         }
@@ -137,5 +137,6 @@ mod tests {
         assert_eq!(Asked::of(&Method::POST, "/api/events"), Some(Asked::Taps));
         assert_eq!(Asked::of(&Method::GET, "/api/events"), Some(Asked::Pages));
         assert_eq!((Asked::of(&Method::GET, "/assets/x/base.css"), Asked::of(&Method::GET, "/readyz")), (None, None));
+        assert_eq!(Asked::of(&Method::GET, "/sw.js"), None);
     }
 }

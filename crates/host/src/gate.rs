@@ -5,7 +5,7 @@ use crate::fault::told;
 use crate::host::Host;
 use crate::news;
 use crate::pages::shut;
-use crate::signed::{self, Signed};
+use crate::signed::Signed;
 use crate::stories::Stories;
 use crate::to_home::ToHome;
 use axum::extract::{MatchedPath, Request, State};
@@ -15,7 +15,6 @@ use axum::response::Response;
 use sayso_model::HomeId;
 use sayso_people::{Allowed, Capability};
 use sayso_web::Error;
-use sayso_web::api::openapi::SessionCookie;
 use sayso_web::leave::{Leave, NewProposal};
 use sayso_web::reading::asks_json;
 use sayso_web::told::no_such_page;
@@ -36,18 +35,18 @@ pub async fn guard(State(host): State<Arc<Host>>, mut request: Request, next: Ne
     let (Some(path), Some(to)) = (extensions.get::<MatchedPath>(), extensions.get::<ToHome>().cloned()) else {
         return Err(no_such_page().await);
     };
-    let account = extensions.get::<Signed>().cloned().ok_or(Error::NotSignedIn)?;
+    let signed = extensions.get::<Signed>().cloned().ok_or(Error::NotSignedIn)?;
     let Some(any_of) = asked::of(request.method(), path.as_str()) else { return Err(no_such_page().await) };
     let home = to.home;
     let role = to.who.memberships.iter().find(|m| m.part.scope().home() == Some(to.home)).map(|m| m.part);
-    let locale = account.locale(request.headers());
+    let locale = signed.locale(request.headers());
     let page = (asked::page_of(path.as_str()), request.method().is_safe(), locale);
     let tells = page.1 && news::is_first(path.as_str());
-    let (by, mut leave) = match visit(&host, &account, any_of, page, to).await {
+    let (by, mut leave) = match visit(&host, &signed, any_of, page, to).await {
         Ok(found) => found,
         // A page is told with the ways out; scripts get the error as it is.
         Err(Error::Forbidden(why)) if !asks_json(request.headers()) && request.method().is_safe() => {
-            return Ok(shut::out(&account, request.headers(), role, why));
+            return Ok(shut::out(&signed, request.headers(), role, why));
         }
         Err(other) => return Err(other),
     };
@@ -57,7 +56,6 @@ pub async fn guard(State(host): State<Arc<Host>>, mut request: Request, next: Ne
         leave.news = news::at(&host, &leave).await?;
     }
     request.extensions_mut().insert(leave);
-    request.extensions_mut().insert(SessionCookie(signed::name(&host)));
     let mut response = next.run(request).await;
     response.headers_mut().insert(KEEP, HeaderValue::from_str(&kept).map_err(Error::internal)?);
     if let Some(NewProposal(event)) = response.extensions_mut().remove() {

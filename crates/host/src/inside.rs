@@ -2,11 +2,13 @@
 
 use crate::gate;
 use crate::host::Host;
-use axum::Router;
+use crate::signed;
 use axum::middleware::from_fn_with_state;
+use axum::{Extension, Router};
 use sayso_model::HomeId;
 use sayso_web::AppState;
 use sayso_web::access::Access;
+use sayso_web::api::openapi::SessionCookie;
 use std::sync::Arc;
 use uuid::Uuid;
 
@@ -14,7 +16,9 @@ use uuid::Uuid;
 pub fn of(host: &Arc<Host>, home: HomeId) -> Router {
     host.rooms.kept(home, || {
         let gate = from_fn_with_state(Arc::clone(host), gate::guard);
-        sayso_web::rooms().route_layer(gate).fallback(sayso_web::told::no_such_page).with_state(state(host, home))
+        let session = Extension(SessionCookie(signed::name(host)));
+        let rooms = sayso_web::rooms().route_layer(gate).layer(session);
+        rooms.fallback(sayso_web::told::no_such_page).with_state(state(host, home))
     })
 }
 

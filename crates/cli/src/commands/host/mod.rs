@@ -86,6 +86,7 @@ struct Given {
     provider: Option<ProviderConfig>,
     norms: Option<Arc<Release>>,
     lifetimes: Lifetimes,
+    metrics_token: Option<Secret>,
 }
 
 /// Hosts many homes until told to stop.
@@ -95,6 +96,7 @@ pub async fn host(l: &Locale, asked: &Hosting) -> Result<(), CliError> {
         provider: provider(l, asked)?,
         norms: norms(asked)?,
         lifetimes: lifetimes(l, asked)?,
+        metrics_token: given(None, METRICS_TOKEN).map(|token| Secret::typed(&token)),
     };
     if asked.demo {
         return demo(l, asked, given).await;
@@ -154,8 +156,7 @@ async fn serve(
     given: Given,
     opened: Arc<dyn Fn(&HostOpened) + Send + Sync>,
 ) -> Result<(), CliError> {
-    let metrics_token = self::given(None, METRICS_TOKEN).map(|token| Secret::typed(&token));
-    let Given { mail, provider, norms, lifetimes } = given;
+    let Given { mail, provider, norms, lifetimes, metrics_token } = given;
     if matches!(mail, Mail::Printed) {
         tell!(l, command_host::mail_printed);
         tracing::warn!("No mail is sent: it is printed to the terminal.");

@@ -146,8 +146,7 @@ fn one(inside: &Inside, past: &Past, consent: Consent, who: &str, club: &str) ->
                 // What was agreed to stays what it was.
                 p { (say!(l, sharing::words_since, number = given.words)) }
                 blockquote data-test="words-given" { @for text in said(given.words) { p { (text) } } }
-                // One that ends by itself, as of a cover, is not made one without an end.
-                @if given.until.is_none() {
+                @if given.may_be_renewed(l) {
                     (form(inside, consent, club, "/sharing/consent", html! { button.primary.wide data-test="agree-newer" { (say!(l, sharing::agree_newer)) } }))
                 }
             }
@@ -247,10 +246,7 @@ pub async fn give(asker: Asker, typed: Typed) -> Result<Redirect, Error> {
     let given = ConsentGiven { consent, words_version: Consent::WORDS, holds: None };
     if !inside.known.consents.is_open(consent) {
         write(&asker, &inside, vec![given]).await?;
-    } else if Past::of(&inside, &[])
-        .open(consent)
-        .is_some_and(|of| of.until.is_none() && of.words_are_newer(&inside.page.locale))
-    {
+    } else if Past::of(&inside, &[]).open(consent).is_some_and(|of| of.may_be_renewed(&inside.page.locale)) {
         renew(&asker, &inside, given).await?;
     }
     Ok(Redirect::to(&back))

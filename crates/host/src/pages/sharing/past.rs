@@ -45,6 +45,11 @@ impl Giving {
         let said = |version| asked(l, self.consent.purpose(), version, "");
         said(self.words) != said(Consent::WORDS)
     }
+
+    /// Whether it may be given anew in the newer words. One that ends by itself, as of a cover, is not made one without an end.
+    pub fn may_be_renewed(&self, l: &Locale) -> bool {
+        self.until.is_none() && self.words_are_newer(l)
+    }
 }
 
 /// All of them, newest first.
