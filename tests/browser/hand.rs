@@ -3,6 +3,7 @@
 use crate::board::Home;
 use crate::harness::{Browser, PHONE, Server, animal, demo_dir, story, taps};
 use crate::phone::{NARROW, reads};
+use crate::session::{opened, run};
 use sayso_model::{Body, PressedBy};
 use serde_json::{Value, json};
 use std::time::Duration;
@@ -10,18 +11,6 @@ use std::time::Duration;
 const ALL_SENT: &str = "const o = document.querySelector('[data-test=outbox]'); return o.dataset.kept === '0' && Number(o.dataset.sent) > 0";
 /// Two touches at one spot within a third of a second count as a tremble.
 const A_MOMENT: Duration = Duration::from_millis(420);
-
-async fn opened(home: &Home) -> (Server, Browser) {
-    let server = Server::start(home.dir.path(), 0);
-    let browser = Browser::open(PHONE).await;
-    browser.goto(&server.url(&format!("/a/{}/board", home.animal))).await;
-    browser.until("the board", "return document.getElementById('board').dataset.ready === 'yes'").await;
-    (server, browser)
-}
-
-async fn run(browser: &Browser, script: &str) -> Value {
-    browser.page.execute(script, vec![]).await.unwrap()
-}
 
 #[tokio::test(flavor = "multi_thread")]
 async fn todays_plan_stands_on_the_pads_and_the_closing_word_in_its_corner() {

@@ -3,16 +3,13 @@
 use crate::board::Home;
 use crate::harness::{Browser, PHONE, Server};
 use crate::phone::NARROW;
+use crate::session::{opened, run};
 use serde_json::{Value, json};
 use std::time::Duration;
 
 /// The reader's own letters, as a browser is set to them: pages' media queries count in them, too.
 const TWICE: &str = "--blink-settings=defaultFontSize=32";
 const TABLET: (u32, u32) = (768, 1024);
-
-async fn run(browser: &Browser, script: &str) -> Value {
-    browser.page.execute(script, vec![]).await.unwrap()
-}
 
 /// Planned words that are cut, and those of which no pad is in sight from edge to edge.
 const PLANNED: &str = "
@@ -104,9 +101,7 @@ async fn no_pad_moves_or_grows_while_a_session_runs() {
 #[tokio::test(flavor = "multi_thread")]
 async fn where_nothing_may_be_invited_the_mat_stays_and_answers() {
     let home = Home::new(7, Some((2, 4))).await;
-    let server = Server::start(home.dir.path(), 0);
-    let browser = Browser::open(PHONE).await;
-    browser.goto(&server.url(&format!("/a/{}/board", home.animal))).await;
+    let (_server, browser) = opened(&home).await;
     browser.tap("mode-invitation").await;
     browser.find("round-needs-two").await;
     browser.tap("pad-ball").await;
@@ -118,9 +113,7 @@ async fn where_nothing_may_be_invited_the_mat_stays_and_answers() {
 #[tokio::test(flavor = "multi_thread")]
 async fn which_word_was_pressed_is_chosen_at_its_place_and_no_word_is_broken() {
     let home = Home::new(9, Some((2, 5))).await;
-    let server = Server::start(home.dir.path(), 0);
-    let browser = Browser::open(PHONE).await;
-    browser.goto(&server.url(&format!("/a/{}/board", home.animal))).await;
+    let (_server, browser) = opened(&home).await;
     browser.tap("start").await;
     browser.tap("act-pressed").await;
     browser.find("choose-scratch").await;

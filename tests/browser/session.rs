@@ -9,11 +9,11 @@ use std::time::Duration;
 
 const DESK: (u32, u32) = (1280, 850);
 
-async fn run(browser: &Browser, script: &str) -> Value {
+pub async fn run(browser: &Browser, script: &str) -> Value {
     browser.page.execute(script, vec![]).await.unwrap()
 }
 
-async fn opened(home: &Home) -> (Server, Browser) {
+pub async fn opened(home: &Home) -> (Server, Browser) {
     let server = Server::start(home.dir.path(), 0);
     let browser = Browser::open(PHONE).await;
     browser.goto(&server.url(&format!("/a/{}/board", home.animal))).await;

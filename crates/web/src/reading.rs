@@ -34,8 +34,7 @@ pub fn locale(headers: &HeaderMap, person: Option<&PersonCard>) -> Locale {
 #[must_use]
 pub fn of_account(headers: &HeaderMap, language: Language) -> Locale {
     let told = locale(headers, None);
-    let is_chosen = cookie(headers, LANGUAGE_COOKIE).is_none() && told.language != language;
-    if is_chosen { Locale { language, clock: Locale::of(language).clock, ..told } } else { told }
+    if cookie(headers, LANGUAGE_COOKIE).is_none() { told.in_language(language) } else { told }
 }
 
 /// Whether a script asks for JSON where a person would get a page.

@@ -53,14 +53,19 @@ impl Locale {
     #[must_use]
     pub fn chosen(person: Option<&PersonCard>, accept_language: Option<&str>) -> Self {
         let (guess, region) = accept_language.and_then(accepted).unwrap_or((Language::En, None));
-        let language = person.and_then(|p| p.language).unwrap_or(guess);
-        let usual = region.map_or(Self::of(language), |region| Self::of(language).in_region(region, guess));
-        let clock = if language == guess { usual.clock } else { Self::of(language).clock };
+        let browser = region.map_or(Self::of(guess), |region| Self::of(guess).in_region(region, guess));
+        let usual = browser.in_language(person.and_then(|p| p.language).unwrap_or(guess));
         Self {
-            clock: person.and_then(|p| p.clock).unwrap_or(clock),
+            clock: person.and_then(|p| p.clock).unwrap_or(usual.clock),
             weight_unit: person.and_then(|p| p.weight_unit).unwrap_or(usual.weight_unit),
             ..usual
         }
+    }
+
+    /// The same in a language that was chosen: another one brings its clock, the unit stays.
+    #[must_use]
+    pub fn in_language(self, language: Language) -> Self {
+        if self.language == language { self } else { Self { language, clock: Self::of(language).clock, ..self } }
     }
 
     /// Clock and unit as a region writes them where people speak `spoken`; as usual in any other region.

@@ -69,9 +69,7 @@ pub fn half(l: &Locale, release: &Release, cell: &Cell, curve: &Curve) -> String
     let (half, level) = (curve.quantiles.p50, level(l, release));
     let [low, high] = ends(l, half);
     let days = cell.question == Question::DaysToFirstPress;
-    // A place on a grid of whole showings or days, checked as it was read.
-    #[allow(clippy::cast_possible_truncation, clippy::cast_sign_loss)]
-    let first = match half.value.map(|x| x.round() as u32) {
+    let first = match whole(half) {
         Some(value) if days => say!(l, others::half_days, value = value, level = level, low = low, high = high),
         Some(value) => say!(
             l,
@@ -87,6 +85,17 @@ pub fn half(l: &Locale, release: &Release, cell: &Cell, curve: &Curve) -> String
         None if days => say!(l, others::half_open_days),
         None => say!(l, others::half_open, homes = cell.households, who = who(l, cell), kind = kind(l, cell)),
     };
+    with_middle(l, curve, first)
+}
+
+/// A place on a grid of whole showings or days, checked as it was read.
+#[allow(clippy::cast_possible_truncation, clippy::cast_sign_loss)]
+fn whole(of: Quantile) -> Option<u32> {
+    of.value.map(|x| x.round() as u32)
+}
+
+/// A sentence, and where the middle half lies after it.
+fn with_middle(l: &Locale, curve: &Curve, first: String) -> String {
     match middle(l, curve) {
         Some(middle) => format!("{first} {middle}"),
         None => first,
@@ -142,9 +151,7 @@ pub fn stages_told(l: &Locale, release: &Release, stage: TimedStage, found: Opti
     let cell = nearest.cell;
     let (half, who) = (curve.quantiles.p50, who(l, cell));
     let [low, high] = ends(l, half);
-    // A place on a grid of whole days, checked as it was read.
-    #[allow(clippy::cast_possible_truncation, clippy::cast_sign_loss)]
-    let first = match half.value.map(|x| x.round() as u32) {
+    let first = match whole(half) {
         Some(value) => say!(
             l,
             others::stages,
@@ -158,10 +165,7 @@ pub fn stages_told(l: &Locale, release: &Release, stage: TimedStage, found: Opti
         ),
         None => say!(l, others::stages_open, homes = cell.households, who = who, stage = name),
     };
-    match middle(l, curve) {
-        Some(middle) => format!("{first} {middle}"),
-        None => first,
-    }
+    with_middle(l, curve, first)
 }
 
 /// In which hours most presses of others lay, with whose they are.

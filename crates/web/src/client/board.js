@@ -242,16 +242,14 @@ function drawSwaps() {
   const box = at("swaps");
   // What stops the session comes first; that swaps were stopped with it is read after it.
   const now = pad.view.stop ? undefined : strip(pad, mode() === "day", () => showing.signs(pad));
-  const { session } = pad.view;
-  const key = now ? `${now.key}-${session}` : "";
+  // What comes up in the middle of a session lies over the page: no pad may move under a thumb. Else it covers nothing.
+  box.classList.toggle("laid", Boolean(now?.alert) && pad.view.session !== undefined);
+  const key = now?.key ?? "";
   if (box.dataset.key === key) return;
-  const vibrates = now?.alert && !box.dataset.key?.startsWith(now.key);
   box.dataset.key = key;
   box.hidden = !now;
   box.classList.toggle("caution", Boolean(now?.alert));
-  // What comes up in the middle of a session lies over the page: no pad may move under a thumb. Else it covers nothing.
-  box.classList.toggle("laid", Boolean(now?.alert) && session !== undefined);
-  if (vibrates) navigator.vibrate?.([120, 60, 120]);
+  if (now?.alert) navigator.vibrate?.([120, 60, 120]);
   box.replaceChildren(...(now?.build() ?? []).filter(Boolean));
 }
 

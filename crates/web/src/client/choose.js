@@ -1,6 +1,7 @@
 // Which word it was: a sheet with all words, each at its place on the board and in letters as on its pad.
 
-import { el, openSheet } from "./dom.js";
+import { el, letterPx, openSheet } from "./dom.js";
+import { zoneOf } from "./mat.js";
 
 /** @import { Child, Pad, WordNow } from "../../client-checks/client" */
 
@@ -18,13 +19,11 @@ const SHEET_REM = 34;
 function parts(mat) {
   const cells = /** @type {HTMLElement[]} */ ([...mat.querySelectorAll("[data-part=pads] > *")]);
   const columns = Number(mat.dataset.columns);
-  const rem = parseFloat(getComputedStyle(document.documentElement).fontSize);
+  const rem = letterPx();
   const room = Math.min(innerWidth, SHEET_REM * rem) - EDGES_REM * rem;
   if (room / columns >= PLACE_REM * rem) return [{ columns, cells: filled(cells, columns) }];
   const zones = [...new Set(cells.map((cell) => cell.dataset.z))].map((zone) => {
-    const inside = cells.map((cell) => cell.dataset.z === zone);
-    const first = inside.indexOf(true) % columns;
-    const wide = Math.min(Number(mat.dataset.zoneWidth), columns - first);
+    const { inside, wide } = zoneOf(mat, cells, zone);
     const own = cells.filter((_, i) => inside[i]);
     return { columns: wide, cells: filled(own, wide) };
   });

@@ -109,3 +109,6 @@ function closeSheet(which = sheet) {
   if (which?.open) which.close();
   which?.remove();
 }
+
+/** The height of a letter, as the reader chose it. */
+export const letterPx = () => parseFloat(getComputedStyle(document.documentElement).fontSize);

@@ -1,5 +1,7 @@
 // The pad in a hand: a trembling finger counts once, and what does not fit a screen flows instead of lying over the pads.
 
+import { letterPx } from "./dom.js";
+
 const TWICE_MS = 350; // a second touch this soon at the same spot is a tremble, not a second tap
 const NEAR_PX = 24;
 const LEAST_ROOM_REM = 28; // in letters this large, or a screen this low, dock and mat do not both fit
@@ -8,9 +10,6 @@ const LEAST_PLACE_REM = 2.75; // what letters need
 const GAP_PX = 4;
 const DOCK_EDGE_PX = 2;
 const LEAST_ASKED_PX = 140; // what is asked and its two rows of answers
-
-/** The height of a letter, as the reader chose it. */
-const letterPx = () => parseFloat(getComputedStyle(document.documentElement).fontSize);
 
 /**
  * Lets no second touch through that comes too soon after the first, also where another button has come under the finger.

@@ -15,15 +15,12 @@ export function zones(mat, changed) {
   const cells = /** @type {HTMLElement[]} */ ([...pads.querySelectorAll("[data-z]")]);
   /** @type {HTMLButtonElement} */
   const whole = find("[data-part=whole]", mat);
-  const columns = Number(mat.dataset.columns);
-  const width = Number(mat.dataset.zoneWidth);
 
   /** @param {string} zone */
   const open = (zone) => {
-    const inside = cells.map((cell) => cell.dataset.z === zone);
-    const first = inside.indexOf(true) % columns;
+    const { inside, wide } = zoneOf(mat, cells, zone);
     cells.forEach((cell, i) => cell.classList.toggle("elsewhere", !inside[i]));
-    pads.style.setProperty("--zone-cols", String(Math.min(width, columns - first)));
+    pads.style.setProperty("--zone-cols", String(wide));
     mat.dataset.open = zone;
     whole.hidden = false;
     changed();
@@ -39,4 +36,16 @@ export function zones(mat, changed) {
   };
   for (const b of buttons) b.addEventListener("click", () => open(b.dataset.zone ?? ""));
   whole.addEventListener("click", close);
+}
+
+/**
+ * Which places are a zone's, and how many of them lie in a row.
+ * @param {HTMLElement} mat
+ * @param {HTMLElement[]} cells
+ * @param {string | undefined} zone
+ */
+export function zoneOf(mat, cells, zone) {
+  const columns = Number(mat.dataset.columns);
+  const inside = cells.map((cell) => cell.dataset.z === zone);
+  return { inside, wide: Math.min(Number(mat.dataset.zoneWidth), columns - (inside.indexOf(true) % columns)) };
 }

@@ -34,7 +34,7 @@ lessons-show-coach = { $club ->
 }
 lessons-coach-sees = { $club ->
     [yes] { $name } und andere Coachs des Vereins sehen, dass du sie gelesen hast.
-   *[no] { $name } sieht, dass du sie gelesen hast.
+   *[no] Sichtbar für { $name }: du hast sie gelesen.
 }
 lessons-hide-coach = Nicht mehr zeigen
 lessons-shows-what = Sonst sieht kein Coach, dass du diese Lektion gelesen hast. Auch wer sie später mitgibt, sieht es, wenn du es zeigst.

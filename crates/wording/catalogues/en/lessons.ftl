@@ -36,7 +36,7 @@ lessons-show-coach = { $club ->
 }
 lessons-coach-sees = { $club ->
     [yes] { $name } and other coaches of the club see that you read it.
-   *[no] { $name } sees that you read it.
+   *[no] Visible to { $name }: you read it.
 }
 lessons-hide-coach = Show it no longer
 lessons-shows-what = Without it no coach sees that you read this lesson. Whoever hands it over later sees it, too, where you show it.

@@ -34,7 +34,7 @@ lessons-show-coach = { $club ->
 }
 lessons-coach-sees = { $club ->
     [yes] { $name } y otros coaches del club ven que la leíste.
-   *[no] { $name } ve que la leíste.
+   *[no] Visible para { $name }: la leíste.
 }
 lessons-hide-coach = No mostrarlo más
 lessons-shows-what = Sin eso ningún coach ve que leíste esta lección. Quien la entregue más tarde también lo ve, si lo muestras.

@@ -34,7 +34,7 @@ lessons-show-coach = { $club ->
 }
 lessons-coach-sees = { $club ->
     [yes] { $name } et d’autres coachs du club voient que tu l’as lue.
-   *[no] { $name } voit que tu l’as lue.
+   *[no] Visible pour { $name } : tu l’as lue.
 }
 lessons-hide-coach = Ne plus le montrer
 lessons-shows-what = Sinon aucun coach ne voit que tu as lu cette leçon. Qui la remettra plus tard le voit aussi, si tu le montres.

@@ -34,7 +34,7 @@ lessons-show-coach = { $club ->
 }
 lessons-coach-sees = { $club ->
     [yes] { $name } e outros coaches do clube veem que você a leu.
-   *[no] { $name } vê que você a leu.
+   *[no] Visível para { $name }: você a leu.
 }
 lessons-hide-coach = Não mostrar mais
 lessons-shows-what = Sem isso nenhum coach vê que você leu esta lição. Quem a entregar depois também vê, se você mostrar.

@@ -107,8 +107,8 @@ async fn look(visitor: Visitor, Admits(admits): Admits, Path(id): Path<Uuid>) ->
     }
     let look = upload.look(&visitor.state.store, &visitor.locale, admits).await;
     let look = look.inspect_err(|_| visitor.state.brought.remove(id))?;
-    let to =
-        [visitor.at(&address(id)), visitor.at(&format!("{}/away", address(id))), visitor.at("/exchange/diary.csv")];
+    let away = format!("{}/away", address(id));
+    let to = [&address(id), &away, "/exchange/diary.csv", columns::COLUMNS].map(|to| visitor.at(to));
     let preview = view::look(&visitor.locale, &upload.name, &to, &look, &zone, visitor.page.is_none());
     upload.show(Shown { at, zone, locale: visitor.locale, page: preview.clone() });
     framed(preview)

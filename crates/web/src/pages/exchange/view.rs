@@ -38,7 +38,7 @@ pub fn begin(l: &Locale, page: Option<&Page>) -> Markup {
             }
             @if has_home { details { summary { (say!(l, exchange::help_open)) } (example(l, &at("/exchange/diary.csv"))) } }
             @else { p { (say!(l, exchange::diary_first)) } }
-            @if has_home { p.quiet { (all_columns(l)) } }
+            @if has_home { p.quiet { (all_columns(l, &at(COLUMNS))) } }
         }
         @if has_home {
             section #out {
@@ -63,8 +63,8 @@ pub fn begin(l: &Locale, page: Option<&Page>) -> Markup {
 }
 
 /// Where it is told what a table may hold.
-fn all_columns(l: &Locale) -> Markup {
-    let page = html! { a href=(COLUMNS) { (say!(l, exchange::columns_title)) } };
+fn all_columns(l: &Locale, to: &str) -> Markup {
+    let page = html! { a href=(to) { (say!(l, exchange::columns_title)) } };
     rich!(l, exchange::columns, page = page)
 }
 
@@ -78,13 +78,13 @@ fn example(l: &Locale, save: &str) -> Markup {
 }
 
 /// What helps where a table's columns are not ours.
-fn help(l: &Locale, columns: &[String], save: &str) -> Markup {
+fn help(l: &Locale, found: &[String], save: &str, columns: &str) -> Markup {
     html! {
         section #help data-test="columns-help" {
             h2 { (say!(l, exchange::help)) }
-            p { (say!(l, exchange::help_found, columns = l.and(columns))) }
+            p { (say!(l, exchange::help_found, columns = l.and(found))) }
             (example(l, save))
-            p.quiet { (all_columns(l)) }
+            p.quiet { (all_columns(l, columns)) }
         }
     }
 }
@@ -108,13 +108,20 @@ pub fn take_in_box(l: &Locale, empty: bool) -> String {
 
 /// What a file would bring, with days as they are in `zone`, and what there is to decide: the form goes `to`, or the file `away`;
 /// an example of a table is to be had under `save`.
-pub fn look(l: &Locale, name: &str, [to, away, save]: &[String; 3], look: &Look, zone: &Zone, empty: bool) -> Markup {
+pub fn look(
+    l: &Locale,
+    name: &str,
+    [to, away, save, columns]: &[String; 4],
+    look: &Look,
+    zone: &Zone,
+    empty: bool,
+) -> Markup {
     let (told, brings, leave_out) = match look {
         Look::Events { preview, recordings } => {
             let told = html! {
                 @if let Some(found) = &preview.diary { (diary(l, found, empty)) }
                 (events(l, preview, *recordings, zone))
-                @if !preview.strange_columns.is_empty() { (help(l, &preview.strange_columns, save)) }
+                @if !preview.strange_columns.is_empty() { (help(l, &preview.strange_columns, save, columns)) }
             };
             (told, preview.new + recordings > 0, preview.bad_rows)
         }

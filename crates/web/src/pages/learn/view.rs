@@ -137,7 +137,7 @@ fn question(number: usize, asked: &Asked) -> Markup {
         section.check data-test=(format!("question-{number}")) {
             h3 { (asked.question) }
             @for answer in &asked.answers {
-                details.answer name=(format!("question-{number}")) data-right=(if answer.right { "yes" } else { "no" }) {
+                details.answer name=(format!("question-{number}")) data-right=(yes(answer.right)) {
                     summary { (answer.says) }
                     p { (answer.why) }
                 }

@@ -129,18 +129,17 @@ pub fn steps(page: &Page, animal: &AnimalCard) -> Markup {
     // Those the first session waits for, as each step's own page counts them; the others can come any time.
     let needed = || all.iter().filter(|s| s.needed);
     let done = needed().filter(|s| s.done).count();
+    let Some(next) = needed().find(|s| !s.done) else { return html! {} };
     let title = say!(l, setup::title, name = &animal.name);
     html! {
-        @if all.iter().any(|s| s.needed && !s.done) {
-            section.card aria-label=(title) {
-                h2 { (title) " " span.quiet { (say!(l, setup::done_of, done = done, of = needed().count())) } }
-                @if let Some(next) = next(page, animal, None) { p { a.button.primary.wide href=(next.to) { (say!(l, setup::next)) } } }
-                ol.steps {
-                    @for s in &all {
-                        li.done[s.done] {
-                            a.link href=(s.to) { (s.what) } @if s.done { " " span.quiet { (say!(l, setup::is_done)) } }
-                            @if !s.done { span.hint { (s.why) } }
-                        }
+        section.card aria-label=(title) {
+            h2 { (title) " " span.quiet { (say!(l, setup::done_of, done = done, of = needed().count())) } }
+            p { a.button.primary.wide href=(next.to) { (say!(l, setup::next)) } }
+            ol.steps {
+                @for s in &all {
+                    li.done[s.done] {
+                        a.link href=(s.to) { (s.what) } @if s.done { " " span.quiet { (say!(l, setup::is_done)) } }
+                        @if !s.done { span.hint { (s.why) } }
                     }
                 }
             }

@@ -176,10 +176,14 @@ fn told(l: &Locale, figure: &RehearsedFigure) -> String {
     }
 }
 
-/// Whether the other coaches of a club read it too, as messages choose by.
+/// Whether the other coaches of a club read it too.
+fn club_reads(page: &Page, talk: &Talk<'_>) -> bool {
+    talk.part.club.is_some_and(|club| open_now(page).club_reads(club))
+}
+
+/// The same, as messages choose by.
 fn club(page: &Page, talk: &Talk<'_>) -> &'static str {
-    let reads = talk.part.club.is_some_and(|club| open_now(page).club_reads(club));
-    if reads { "yes" } else { "no" }
+    if club_reads(page, talk) { "yes" } else { "no" }
 }
 
 /// Which marks on lessons whoever asks sees: a coach those that are shown.
@@ -209,7 +213,7 @@ pub fn handed_over(page: &Page, lesson: &str) -> Option<(String, bool)> {
     let names: BTreeMap<_, String> =
         by.iter().map(|talk| (talk.part.from.account, talk.part.from.name.to_string())).collect();
     let names: Vec<String> = names.into_values().collect();
-    (!names.is_empty()).then(|| (page.locale.and(&names), by.iter().any(|talk| club(page, talk) == "yes")))
+    (!names.is_empty()).then(|| (page.locale.and(&names), by.iter().any(|talk| club_reads(page, talk))))
 }
 
 /// After a rehearsal: one tap for each coach who handed something over to practise. Without it nobody sees anything.
