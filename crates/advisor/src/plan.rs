@@ -274,26 +274,14 @@ fn shown_so_far(case: &Case<'_>, step: &WordStep) -> Option<SoFar> {
 #[allow(clippy::unwrap_used)]
 mod tests {
     use super::*;
-
-    /// Draws that are the same in every run (Steele, Lea & Flood 2014, SplitMix64).
-    struct Draws(u64);
-
-    impl Draws {
-        fn share(&mut self) -> f64 {
-            self.0 = self.0.wrapping_add(0x9e37_79b9_7f4a_7c15);
-            let mut z = self.0;
-            z = (z ^ (z >> 30)).wrapping_mul(0xbf58_476d_1ce4_e5b9);
-            z = (z ^ (z >> 27)).wrapping_mul(0x94d0_49bb_1331_11eb);
-            f64::from(((z ^ (z >> 31)) >> 32) as u32) / f64::from(u32::MAX)
-        }
-    }
+    use sayso_sim::Chance;
 
     /// Sessions over four weeks at five times of day, joined with the chance that `of` gives for the hour.
-    fn month(rng: &mut Draws, of: impl Fn(u8) -> f64) -> BTreeMap<u8, (usize, usize)> {
+    fn month(chance: &mut Chance, of: impl Fn(u8) -> f64) -> BTreeMap<u8, (usize, usize)> {
         let mut all = BTreeMap::new();
         for session in 0..56_u8 {
             let hour = 6 + 3 * (session % 5);
-            let joined = rng.share() < of(hour);
+            let joined = chance.coin(of(hour));
             let stretch = all.entry(hour).or_insert((0, 0));
             *stretch = (stretch.0 + usize::from(joined), stretch.1 + 1);
         }
@@ -301,8 +289,8 @@ mod tests {
     }
 
     fn kept(of: impl Fn(u8) -> f64 + Copy) -> usize {
-        let mut rng = Draws(6);
-        (0..2_000).filter(|_| ranked(&month(&mut rng, of)).iter().any(|t| t.clearly)).count()
+        let mut chance = Chance::new(6, 0);
+        (0..2_000).filter(|_| ranked(&month(&mut chance, of)).iter().any(|t| t.clearly)).count()
     }
 
     #[test]

@@ -61,7 +61,11 @@ pub fn doing<'a>(case: &Case<'_>, talk: &Talk<'a>, week: usize, marks: Marks) ->
             Aim::Showings { times } => (shown(case, days), usize::from(*times)),
             Aim::Invitations { times } => (invited(case, days), usize::from(*times)),
             Aim::Sessions { a_day, days: on } => (days_with(case, days, usize::from(*a_day)), usize::from(*on)),
-            Aim::Lesson { lesson } => (usize::from(read(case, lesson.as_str(), days.1, marks)), 1),
+            Aim::Lesson { lesson } => {
+                // Anybody of the home, by the end of the week, also before the programme.
+                let end = moments(case, days).1;
+                (usize::from(is_read(case.story(), lesson.as_str(), end, marks)), 1)
+            }
             Aim::Own { .. } => (usize::from(ticked(case, talk, week, place)), 1),
         };
         Doing { aim, done, of }
@@ -93,12 +97,6 @@ fn days_with(case: &Case<'_>, (from, upto): (Day, Day), a_day: usize) -> usize {
         }
     }
     days.values().filter(|sessions| **sessions >= a_day).count()
-}
-
-/// Whether anybody of the home has read it by the end of the week, also before the programme.
-fn read(case: &Case<'_>, lesson: &str, upto: Day, marks: Marks) -> bool {
-    let end = upto.start(case.zone()).plus_seconds(-0.001);
-    is_read(case.story(), lesson, end.min(case.now()), marks)
 }
 
 /// Whether anybody of the home has read a lesson at a moment, as far as these marks tell.

@@ -105,13 +105,23 @@ fn lasting(case: &Case<'_>, sign: Lasting) -> Option<Advice> {
     Some(advice)
 }
 
+/// Strong signs of the week, and the days on which they fell.
+fn strong_week<'a>(case: &Case<'a>) -> (Vec<Fact<'a, Sign>>, BTreeSet<Day>) {
+    let week = of_level(case, SignLevel::Strong, case.since(WEEK));
+    let days = week.iter().map(|s| s.at().day(case.zone())).collect();
+    (week, days)
+}
+
 /// Why sessions rest now, and until when; nothing where they do not.
 pub(crate) fn rest_because(case: &Case<'_>) -> Vec<Reason> {
     let Some(until) = rests_until(case) else { return Vec::new() };
+    let (week, days) = strong_week(case);
+    because_of(case, until, &week, &days)
+}
+
+fn because_of(case: &Case<'_>, until: Moment, week: &[Fact<'_, Sign>], days: &BTreeSet<Day>) -> Vec<Reason> {
     let zone = case.zone();
-    let week = of_level(case, SignLevel::Strong, case.since(WEEK));
     let today = week.iter().filter(|s| s.at().day(zone) == case.now().day(zone)).count();
-    let days: BTreeSet<Day> = week.iter().map(|s| s.at().day(zone)).collect();
     let fact = Because::StrongSigns {
         today,
         count: week.len(),
@@ -124,13 +134,9 @@ pub(crate) fn rest_because(case: &Case<'_>) -> Vec<Reason> {
 }
 
 fn strong_signs(case: &Case<'_>) -> Option<Advice> {
-    let mut because = rest_because(case);
-    if because.is_empty() {
-        return None;
-    }
-    let zone = case.zone();
-    let week = of_level(case, SignLevel::Strong, case.since(WEEK));
-    let days: BTreeSet<Day> = week.iter().map(|s| s.at().day(zone)).collect();
+    let until = rests_until(case)?;
+    let (week, days) = strong_week(case);
+    let mut because = because_of(case, until, &week, &days);
     let threat = week.iter().any(|s| tells(s.part.sign.as_str()) == Some(Tells::Threat));
     let (act, caution) = if threat {
         because.extend(lasting_facts(case, Lasting::Threat).into_iter().flat_map(|f| f.0));

@@ -28,6 +28,10 @@ const fn low(id: Uuid) -> u64 {
     id.as_u64_pair().1
 }
 
+const fn of_two(one: Uuid, other: Uuid) -> u64 {
+    mix(low(one).wrapping_add(mix(low(other))))
+}
+
 fn below(bits: u64, n: usize) -> usize {
     // The upper half of the product is below n.
     usize::try_from((u128::from(bits) * n as u128) >> 64).unwrap_or(0)
@@ -43,7 +47,7 @@ pub fn called(round: RoundId, number: u16, words: &[WordId]) -> Option<WordId> {
 /// Whether the answer to a press brings the partner's thing.
 #[must_use]
 pub fn swapped(swap: SwapId, press: EventId, one_in: u16) -> bool {
-    below(mix(low(press.0).wrapping_add(mix(low(swap.0)))), usize::from(one_in.max(1))) == 0
+    below(of_two(press.0, swap.0), usize::from(one_in.max(1))) == 0
 }
 
 /// A number that follows from an event's id alone. Of many events the one with the smallest is one drawn by lot, and stays it until
@@ -56,7 +60,7 @@ pub fn lot(event: EventId) -> u64 {
 /// Heads or tails for a word of an animal, which follows from their ids alone and so is the same whatever becomes of the word.
 #[must_use]
 pub fn heads(animal: AnimalId, word: WordId) -> bool {
-    below(mix(low(word.0).wrapping_add(mix(low(animal.0)))), 2) == 0
+    below(of_two(word.0, animal.0), 2) == 0
 }
 
 /// Blocks of [`PARTNER_DAYS`] since a time of swaps began; none before it.

@@ -173,7 +173,7 @@ impl Release {
             let at = cells.item(number);
             cell.check(&at, self.least())?;
             let since = cell.question.since_form();
-            let wanted = format!("a question of form {}, or the form {since}", self.form);
+            let wanted = format_args!("a question of form {}, or the form {since}", self.form);
             at.field("question").must(self.form >= since, cell.question.name(), wanted)?;
             let group = (cell.question, cell.species, cell.age_band, cell.word_kind);
             let name = format!("{} of the same group again", cell.question.name());

@@ -188,25 +188,23 @@ impl SummaryRow {
         within("days", self.days, least, self.watched)?;
         within("invited", self.invited, 0, Self::MOST_COUNTED)?;
         within("joined", self.joined, 0, self.invited)?;
-        let left_out = |field: &'static str, found: String, wanted: &str| {
-            Err(RowFault::Value { line, field, found, wanted: format!("left out {wanted}") })
+        let left_out = |field: &'static str, found: &dyn std::fmt::Display, wanted: &str| {
+            Err(RowFault::Value { line, field, found: found.to_string(), wanted: format!("left out {wanted}") })
         };
         if let Some(part) = self.hours {
-            let found = part.number().to_string();
             if self.form <= Self::WITHOUT_HOURS {
-                return left_out("hours", found, "in form 1");
+                return left_out("hours", &part.number(), "in form 1");
             }
             if !self.pressed {
-                return left_out("hours", found, "where nothing was pressed yet");
+                return left_out("hours", &part.number(), "where nothing was pressed yet");
             }
         }
         if let Some(stay) = self.stage {
-            let found = stay.stage.name().to_owned();
             if self.form <= Self::WITHOUT_STAGE {
-                return left_out("stage", found, "before form 3");
+                return left_out("stage", &stay.stage.name(), "before form 3");
             }
             if self.word_kind == WordKind::Closing {
-                return left_out("stage", found, "of a word that ends a session");
+                return left_out("stage", &stay.stage.name(), "of a word that ends a session");
             }
             // What is shown still has been since the first showing.
             let open = stay.stage == TimedStage::Show && !stay.moved_on;

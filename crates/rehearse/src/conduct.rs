@@ -1,6 +1,6 @@
 //! How a person taught in a rehearsal: delay, pace, balance, waits, answers, leaving honoured, signs heeded.
 
-use crate::counted::{GIVES_MS, each, k_of, share};
+use crate::counted::{GIVES_MS, asks, each, k_of, share};
 use crate::invited::{after_wait, there, waits};
 use sayso_advisor::estimate::{LEVEL, median};
 use sayso_advisor::observe::{Answered, answered_between, own_presses, showings};
@@ -87,10 +87,6 @@ impl Conduct {
     pub fn showings(&self) -> usize {
         self.balance.iter().sum()
     }
-}
-
-fn asks(told: &Told) -> bool {
-    matches!(told.what, What::Person(does) if does.asks())
 }
 
 /// Looks at a rehearsal as the notebook looks at a session, and at what only a rehearsal can see.

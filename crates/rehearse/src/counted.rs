@@ -11,6 +11,11 @@ pub(crate) fn each(run: &Run, is: impl Fn(What) -> bool) -> impl Iterator<Item =
     run.told.iter().enumerate().filter(move |(_, t)| is(t.what)).map(|(i, told)| (told, &run.told[i + 1..]))
 }
 
+/// Whether the person asks something of it there.
+pub(crate) fn asks(told: &Told) -> bool {
+    matches!(told.what, What::Person(does) if does.asks())
+}
+
 /// A share with its interval; where there was nothing to count, nothing is known.
 pub(crate) fn k_of(k: usize, n: usize) -> Estimate {
     if n == 0 { Estimate::unknown(Unit::Share) } else { Estimate::share(k, n) }

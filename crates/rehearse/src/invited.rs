@@ -1,6 +1,7 @@
 //! Invitations: whether the animal was there, whether the wait was kept, and what came after it.
 
 use crate::counted::{GIVES_MS, each, share};
+use crate::there::is_there_after;
 use sayso_advisor::Estimate;
 use sayso_model::SignLevel;
 use sayso_sim::rehearsal::{BED, Does, Run, Told, WAIT_S, What};
@@ -14,11 +15,7 @@ fn near(run: &Run) -> Vec<bool> {
     let mut near = run.begins_at != BED;
     let mut all = Vec::with_capacity(run.told.len());
     for told in &run.told {
-        match told.what {
-            What::Comes | What::Joined | What::Barred => near = true,
-            What::Leaves | What::Wanders | What::Startled(_) => near = false,
-            _ => {}
-        }
+        near = is_there_after(told.what).unwrap_or(near || told.what == What::Comes);
         all.push(near);
     }
     all

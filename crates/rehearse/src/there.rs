@@ -1,21 +1,29 @@
 //! How long the animal was at the board, and whether that grew long for it.
 
+use crate::counted::asks;
 use sayso_sim::rehearsal::{BED, Exercise, Run, Told, What};
 
 /// Of the time for which it stays at ease, this much is no short session when it leaves.
 const HALF: f64 = 0.5;
+
+/// Whether it is at the board from this on; none where this changes nothing.
+pub(crate) const fn is_there_after(what: What) -> Option<bool> {
+    match what {
+        What::Joined | What::Barred => Some(true),
+        What::Leaves | What::Wanders | What::Startled(_) => Some(false),
+        _ => None,
+    }
+}
 
 /// Seconds at the board until a moment.
 pub(crate) fn at_board_s(run: &Run, until_ms: u32) -> f64 {
     let mut since = (run.begins_at != BED).then_some(0);
     let mut all = 0;
     for Told { at_ms, what } in run.told.iter().copied().take_while(|t| t.at_ms <= until_ms) {
-        match what {
-            What::Joined | What::Barred => since = since.or(Some(at_ms)),
-            What::Leaves | What::Wanders | What::Startled(_) => {
-                all += since.take().map_or(0, |since: u32| at_ms.saturating_sub(since));
-            }
-            _ => {}
+        match is_there_after(what) {
+            Some(true) => since = since.or(Some(at_ms)),
+            Some(false) => all += since.take().map_or(0, |since: u32| at_ms.saturating_sub(since)),
+            None => {}
         }
     }
     f64::from(all + since.map_or(0, |since| until_ms.saturating_sub(since))) / 1000.0
@@ -35,8 +43,7 @@ pub(crate) fn too_long(run: &Run) -> Option<TooLong> {
     if run.setup.exercise != Exercise::Free {
         return None;
     }
-    let asked = |t: &Told| matches!(t.what, What::Person(does) if does.asks());
-    let last_ms = run.told.iter().rev().find(|t| asked(t))?.at_ms;
+    let last_ms = run.told.iter().rev().find(|t| asks(t))?.at_ms;
     let stays_s = run.traits.stays_s;
     let left = run.told.iter().filter(|t| t.what == What::Leaves && t.at_ms < last_ms);
     let left = left.map(|t| at_board_s(run, t.at_ms)).find(|after_s| *after_s >= HALF * stays_s);

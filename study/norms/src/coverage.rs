@@ -123,13 +123,16 @@ pub fn measure(laws: &Laws, setting: Setting, sets: u32, seed: u64, noise: &mut 
     let places = SHARES.map(|share| laws.quantile(|laws, by| setting.wait.truth(laws, by), share));
     let mut found = Found { sets, ..Found::default() };
     for set in 0..sets {
-        let seed = seed.wrapping_mul(1 << 32).wrapping_add(u64::from(set));
-        let rows = laws.rows(setting.households, seed);
-        let counts = counts(&draw(&rows, "coverage"), setting, noise)?;
+        let counts = counts(&drawn(laws, setting.households, seed, set), setting, noise)?;
         let steps = steps(&counts, grid, z);
         found.count(&steps, &quantiles(&steps, Between::Waits), &truths, &places);
     }
     Ok(found)
+}
+
+/// The households of one of the data sets, as a release draws them.
+fn drawn(laws: &Laws, households: u32, seed: u64, set: u32) -> Vec<Drawn> {
+    draw(&laws.rows(households, seed.wrapping_mul(1 << 32).wrapping_add(u64::from(set))), "coverage")
 }
 
 /// Waits are whole numbers, so a quantile is known to within one.
@@ -174,8 +177,7 @@ pub fn stages(
         (by, SHARES.map(|share| laws.quantile(|laws, days| laws.moved_on_by(stage, days), share)))
     });
     for set in 0..sets {
-        let rows = laws.rows(households, seed.wrapping_mul(1 << 32).wrapping_add(u64::from(set)));
-        let measured = counted(&draw(&rows, "coverage"), Kind::Noisy(loss, noise))?;
+        let measured = counted(&drawn(laws, households, seed, set), Kind::Noisy(loss, noise))?;
         for cell in cells(&measured) {
             let Some(stage) = TimedStage::ALL.into_iter().find(|s| Question::in_stage(*s) == cell.question) else {
                 continue;

@@ -62,7 +62,7 @@ mod tests {
         assert_eq!([bin(0, true), bin(1, true), bin(3, true), bin(4, true), bin(400, true)], [0, 1, 3, 3, 14]);
         assert_eq!([bin(401, true), bin(u32::MAX, true), bin(400, false), bin(u32::MAX, false)], [29; 4]);
         assert_eq!([bin(0, false), bin(1, false), bin(2, false), bin(3, false), bin(4, false)], [15, 16, 17, 17, 18]);
-        for grid in [SHOWINGS, DAYS] {
+        for grid in [SHOWINGS, DAYS, STAGE_DAYS] {
             assert_eq!(grid.places()[0], 0);
             assert!(grid.places().is_sorted_by(|a, b| a < b));
             let all: std::collections::BTreeSet<usize> =

@@ -36,12 +36,6 @@ pub struct Drawn {
     pub beside: BTreeMap<Outcome, usize>,
 }
 
-impl Drawn {
-    const fn none(question: CaseQuestion) -> Self {
-        Self { question, homes: 0, outcomes: BTreeMap::new(), beside: BTreeMap::new() }
-    }
-}
-
 /// What followed over all homes.
 #[derive(Clone, PartialEq, Debug)]
 pub struct Overall {
@@ -70,7 +64,8 @@ pub fn overall<'a, H: Ord + Copy>(
 ) -> Overall {
     let mut changes: BTreeMap<ChangeKind, BTreeMap<H, Vec<Told>>> = BTreeMap::new();
     let mut nothing: BTreeMap<H, bool> = BTreeMap::new();
-    let mut drawn: BTreeMap<CaseQuestion, (BTreeSet<H>, Drawn)> = BTreeMap::new();
+    // Homes, and outcomes of trials alone and beside another.
+    let mut drawn: BTreeMap<CaseQuestion, (BTreeSet<H>, [BTreeMap<Outcome, usize>; 2])> = BTreeMap::new();
     let mut counted = BTreeSet::new();
     for (home, line) in lines {
         for change in line.changes.iter().filter(|c| !c.drawn && mine(c)) {
@@ -79,11 +74,9 @@ pub fn overall<'a, H: Ord + Copy>(
         }
         // A trial over several animals stands in the line of each.
         for trial in line.trials.iter().filter(|t| counted.insert(t.trial)) {
-            let (homes, drawn) =
-                drawn.entry(trial.question).or_insert_with(|| (BTreeSet::new(), Drawn::none(trial.question)));
+            let (homes, outcomes) = drawn.entry(trial.question).or_default();
             homes.insert(home);
-            let outcomes = if trial.beside { &mut drawn.beside } else { &mut drawn.outcomes };
-            *outcomes.entry(trial.outcome).or_insert(0) += 1;
+            *outcomes[usize::from(trial.beside)].entry(trial.outcome).or_insert(0) += 1;
         }
         if let Some(up) = weeks_went_up(line) {
             nothing.entry(home).or_insert(up);
@@ -93,7 +86,12 @@ pub fn overall<'a, H: Ord + Copy>(
         changes.into_iter().map(|(kind, homes)| of_kind(kind, homes.into_values())).collect();
     followed.sort_by_key(|f| (std::cmp::Reverse(f.more.n), f.kind));
     let still: Vec<bool> = nothing.into_values().collect();
-    let drawn = drawn.into_values().map(|(homes, drawn)| Drawn { homes: homes.len(), ..drawn });
+    let drawn = drawn.into_iter().map(|(question, (homes, [outcomes, beside]))| Drawn {
+        question,
+        homes: homes.len(),
+        outcomes,
+        beside,
+    });
     Overall { followed, nothing: share(&still), drawn: drawn.collect() }
 }
 
