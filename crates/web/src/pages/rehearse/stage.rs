@@ -80,9 +80,9 @@ pub fn view(page: &Page, setup: Setup) -> Markup {
                     p { (say!(l, rehearse::how, which = which, name = name.as_str())) }
                     (stuck::before_it(l, setup))
                     (cautions(l, setup))
-                    (lessons::links(page, setup.exercise))
                     p.hint.for-keys data-test="keys-before" { (keys_before(l, acts)) }
                     button.primary.wide type="button" data-part="start" data-test="start" { (say!(l, rehearse::start)) }
+                    (lessons::links(page, setup.exercise))
                 }
                 (room(l, setup, begins))
                 (happens(l, "polite"))
