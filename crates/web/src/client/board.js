@@ -324,6 +324,21 @@ async function attention() {
   ]);
 }
 
+/** What was tapped last, once it is kept. @type {Promise<unknown>} */
+let kept = Promise.resolve();
+
+/**
+ * What a tap on a pad means follows from those before it, also where the device is slow to keep them.
+ * @param {() => unknown} tap
+ */
+function inTurn(tap) {
+  const next = () => {
+    pad.look();
+    return tap();
+  };
+  kept = kept.then(next, next);
+}
+
 function wire() {
   for (const b of buttons("[data-mode]")) {
     b.addEventListener("click", () =>
@@ -333,10 +348,10 @@ function wire() {
   once(root);
   for (const b of pads) {
     b.addEventListener("click", () => {
-      lastTap.word = b.dataset.word;
-      pad.look();
+      const { word } = b.dataset;
+      lastTap.word = word;
       pad.broken = undefined;
-      if (b.dataset.word) MODES[mode()].tap(pad, b.dataset.word);
+      if (word) inTurn(() => MODES[mode()].tap(pad, word));
     });
   }
   for (const b of buttons("[data-part=actions] [data-action]")) {
