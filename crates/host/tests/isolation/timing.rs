@@ -17,6 +17,9 @@ const WARM: usize = 100;
 /// Two-sided 95% of a normal distribution: with thousands of pairs the mean of their differences is one.
 const Z: f64 = 1.959_964;
 
+/// What an event for no home of one's own is told.
+const NOT_YOURS: &str = "is not a home you can write in here";
+
 /// Of how much longer the first of each pair took than the second, in microseconds: mean and median, each with its 95% interval. On a
 /// machine that does other things too the median says more: a few answers that waited long move the mean.
 struct Differences {
