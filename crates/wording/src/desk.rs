@@ -7,10 +7,10 @@ use crate::advice::{because, caution, change, stage_name};
 use crate::figures::{finding, told};
 use crate::others::{animals, place, words_for};
 use crate::{Locale, say};
-use sayso_advisor::desk::{Changed, Held, Line, Look, Measure, Need, SignKind, Until, What};
+use sayso_advisor::desk::{BackFor, Changed, Held, Look, Measure, Need, Put, SignKind, Until, What};
 use sayso_advisor::stuck::Cause;
 use sayso_advisor::{Because, Caution, Change};
-use sayso_model::{Day, WordId};
+use sayso_model::{Day, Moment, WordId};
 use sayso_norms::{Outside, Quantile, Question};
 
 /// Days looked back on by the causes of a word.
@@ -243,10 +243,26 @@ pub fn until(l: &Locale, names: &Names<'_>, until: Until) -> String {
     }
 }
 
-/// When a need was put aside; none where it was not.
+/// When a need was put aside and when it is back, or that it had been and why it is back; none where it never was. In days gone by, so
+/// that no zone makes another date of it.
 #[must_use]
-pub fn aside(l: &Locale, line: &Line, need: &Need) -> Option<String> {
-    Some(say!(l, desk::aside, day = l.weekday_date(need.seen?.day(&line.zone))))
+pub fn put(l: &Locale, need: &Need, now: Moment) -> Option<String> {
+    let days = |seconds: f64| seconds.max(0.0) / 86_400.0;
+    let ago = |at: Moment| days(now.seconds_since(at)).floor() as usize;
+    Some(match need.put? {
+        Put::Aside { at, until } => {
+            say!(l, desk::aside, ago = ago(at), days = days(until.seconds_since(now)).ceil() as usize)
+        }
+        Put::Back { at, because } => {
+            let why = match because {
+                BackFor::Days => "days",
+                BackFor::Anew => "anew",
+                BackFor::Worse => "worse",
+                BackFor::Cause => "cause",
+            };
+            say!(l, desk::back, ago = ago(at), why = why)
+        }
+    })
 }
 
 /// What changed between two lines, in a sentence.

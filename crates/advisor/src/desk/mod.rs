@@ -6,6 +6,7 @@
 //! figures are, and what would change them.
 
 mod around;
+mod aside;
 mod bar;
 mod changes;
 mod followed;
@@ -20,6 +21,7 @@ mod outside;
 mod tried;
 mod words;
 
+pub use aside::{ASIDE_DAYS, BackFor, Extent, Mark, Put, PutAside, REMEMBERED_DAYS, Seen};
 pub use bar::Bar;
 pub use changes::{Changed, changes};
 pub use followed::{Drawn, Followed, LEAST_DAYS, Overall, overall};
@@ -28,7 +30,7 @@ pub use line::{
     WeekLine, WordLine,
 };
 pub use logging::LEAST_SILENT;
-pub use need::{About, Comparable, Mark, Need, Seen, Until, What};
+pub use need::{About, Comparable, Need, Until, What};
 pub use needs::needs;
 pub use order::order;
 pub use tried::{ChangeKind, ChangeLine, DAYS, PracticeLine, Pressed, ProgrammeLine, TrialLine};

@@ -1,12 +1,12 @@
 //! What may need a coach: typed, with figures, what it rests on, how sure it is, since when, and what would change it.
 
+use super::aside::Put;
 use super::line::{Held, Look, SignKind};
 use crate::advice::Sure;
 use crate::estimate::Estimate;
-use sayso_model::{AnimalId, Day, Moment, Species, WordId};
+use sayso_model::{Day, Species, WordId};
 use sayso_norms::{AgeBand, Cell, Outside, Quantile, Question, WordKind};
 use serde::{Deserialize, Serialize};
-use std::collections::BTreeMap;
 
 /// What a need is about, the first in the order of precedence to the last. See `docs/decisions/desk.md`.
 #[derive(Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash, Debug, Serialize, Deserialize)]
@@ -233,47 +233,6 @@ pub struct Need {
     pub sure: Sure,
     /// What would change it.
     pub until: Until,
-    /// When the coach put it aside, if nothing new came to it since. Safety is never put aside.
-    pub seen: Option<Moment>,
-}
-
-impl Need {
-    /// By what it is known from one day to the next.
-    #[must_use]
-    pub const fn mark(&self) -> Mark {
-        let (word, kind) = match &self.what {
-            What::Held { word, .. } | What::Ready { word, .. } | What::Outside { word, .. } => (Some(*word), None),
-            What::Signs { kind, .. } | What::TakenBack { kind, .. } => (None, Some(*kind)),
-            _ => (None, None),
-        };
-        Mark { about: self.about, word, kind }
-    }
-}
-
-/// By what a need of one animal is known from one day to the next.
-#[derive(Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash, Debug, Serialize, Deserialize)]
-pub struct Mark {
-    /// What it is about.
-    pub about: About,
-    /// The word it is about.
-    pub word: Option<WordId>,
-    /// The sign it is about.
-    pub kind: Option<SignKind>,
-}
-
-/// What a coach has put aside, and when. A need comes back to its place when it begins anew after that.
-#[derive(Clone, PartialEq, Eq, Debug, Default)]
-pub struct Seen(BTreeMap<(AnimalId, Mark), Moment>);
-
-impl Seen {
-    /// Puts a need of an animal aside at a moment.
-    pub fn put_aside(&mut self, animal: AnimalId, need: Mark, at: Moment) {
-        self.0.insert((animal, need), at);
-    }
-
-    /// When it was put aside.
-    #[must_use]
-    pub fn at(&self, animal: AnimalId, need: Mark) -> Option<Moment> {
-        self.0.get(&(animal, need)).copied()
-    }
+    /// Whether the coach put it aside, or had. Safety is never put aside.
+    pub put: Option<Put>,
 }

@@ -1,8 +1,9 @@
 //! What a line says that may need a coach, on the day it is read.
 
+use super::aside::Seen;
 use super::bar::Bar;
 use super::line::{Line, Look, Measure, SignDay, SignKind, WordLine};
-use super::need::{About, Need, Seen, Until, What};
+use super::need::{About, Need, Until, What};
 use super::outside::outside;
 use crate::advice::Sure;
 use crate::estimate::Estimate;
@@ -60,15 +61,10 @@ pub fn needs(line: &Line, now: Moment, bar: &Bar, seen: &Seen, norms: Option<&Re
         found.extend(norms.into_iter().flat_map(|release| outside(line, today, release, bar)));
     }
     for need in &mut found {
-        need.seen = seen.at(line.animal, need.mark()).filter(|at| aside(need, *at, line));
+        need.put = seen.of(line.animal, need, (now, &line.zone));
     }
     super::order::order(&mut found);
     found
-}
-
-/// What was put aside stays so until something newer came to it. Safety is never put aside.
-fn aside(need: &Need, at: Moment, line: &Line) -> bool {
-    need.about != About::Safety && need.since.is_none_or(|since| since <= at.day(&line.zone))
 }
 
 fn ago(today: Day, day: Day) -> i32 {
@@ -111,7 +107,7 @@ fn signs(line: &Line, today: Day, kind: SignKind, seen: &[&SignDay], days: i32, 
         recurring: (kind != SignKind::Other && weeks.len() >= from).then_some((weeks.len(), of)),
     };
     let since = seen.iter().map(|s| s.day).min();
-    Some(Need { about: About::Safety, what, since, n: count, sure: Sure::Very, until, seen: None })
+    Some(Need { about: About::Safety, what, since, n: count, sure: Sure::Very, until, put: None })
 }
 
 fn taken_back(line: &Line, today: Day) -> Vec<Need> {
@@ -125,7 +121,7 @@ fn taken_back(line: &Line, today: Day) -> Vec<Need> {
         let count = gone().map(|s| s.count).sum();
         let what = What::TakenBack { kind, count, last };
         let until = Until::Asked;
-        Some(Need { about: About::TakenBack, what, since: Some(last), n: count, sure: Sure::Little, until, seen: None })
+        Some(Need { about: About::TakenBack, what, since: Some(last), n: count, sure: Sure::Little, until, put: None })
     };
     kinds.into_iter().filter_map(one).collect()
 }
@@ -145,7 +141,7 @@ fn change(look: &Look, bar: &Bar) -> Need {
     let n = look.lately.n + look.before.n;
     let sure = if bar.change(20.0 * look.p) { Sure::Very } else { Sure::Fairly };
     let (what, since) = (What::Change(*look), Some(look.since));
-    Need { about: About::Change, what, since, n, sure, until: Until::AsBefore, seen: None }
+    Need { about: About::Change, what, since, n, sure, until: Until::AsBefore, put: None }
 }
 
 fn leaves(line: &Line) -> Option<Need> {
@@ -161,7 +157,7 @@ fn leaves(line: &Line) -> Option<Need> {
         n: share.n,
         sure: Sure::Fairly,
         until: Until::FewerLeft,
-        seen: None,
+        put: None,
     })
 }
 
@@ -177,7 +173,7 @@ fn silent(line: &Line, now: Moment, today: Day) -> Option<Need> {
     // Beyond every gap there was, and with a habit to hold it against.
     let sure = if log.usual_gap.n >= 10 { Sure::Very } else { Sure::Fairly };
     let (since, n) = (Some(last.plus(1)), log.usual_gap.n);
-    Some(Need { about: About::Silent, what, since, n, sure, until: Until::Record, seen: None })
+    Some(Need { about: About::Silent, what, since, n, sure, until: Until::Record, put: None })
 }
 
 fn held(word: &WordLine, bar: &Bar) -> Option<Need> {
@@ -189,7 +185,7 @@ fn held(word: &WordLine, bar: &Bar) -> Option<Need> {
     let n = held.map_or(word.right.n, |h| h.figure.n);
     let until = if held.is_some() { Until::Mended } else { Until::MoreRecords };
     let what = What::Held { word: word.word, stuck: word.stuck, right: word.right, held };
-    Some(Need { about: About::Held, what, since: word.first_shown, n, sure, until, seen: None })
+    Some(Need { about: About::Held, what, since: word.first_shown, n, sure, until, put: None })
 }
 
 fn ration(line: &Line, today: Day) -> Option<Need> {
@@ -201,7 +197,7 @@ fn ration(line: &Line, today: Day) -> Option<Need> {
     let most_kcal = over.iter().map(|o| o.given_kcal).fold(0.0, f64::max);
     let what = What::Ration { days: over.len(), of: WEEK, most_kcal, budget_kcal };
     let (since, n) = (over.iter().map(|o| o.day).min(), over.len());
-    Some(Need { about: About::Ration, what, since, n, sure: Sure::Fairly, until: Until::FewerOver, seen: None })
+    Some(Need { about: About::Ration, what, since, n, sure: Sure::Fairly, until: Until::FewerOver, put: None })
 }
 
 fn ready(word: &WordLine, today: Day) -> Option<Need> {
@@ -216,13 +212,13 @@ fn ready(word: &WordLine, today: Day) -> Option<Need> {
         n,
         sure: Sure::Fairly,
         until: Until::Invited,
-        seen: None,
+        put: None,
     })
 }
 
 fn check(line: &Line) -> Option<Need> {
     let need = |what, n| {
-        Some(Need { about: About::Check, what, since: None, n, sure: Sure::Fairly, until: Until::Checked, seen: None })
+        Some(Need { about: About::Check, what, since: None, n, sure: Sure::Fairly, until: Until::Checked, put: None })
     };
     match (line.check.open, line.check.never) {
         (Some((done, of)), _) => need(What::CheckOpen { done, of }, done),
@@ -245,6 +241,6 @@ fn little(line: &Line) -> Option<Need> {
         n,
         sure: Sure::Very,
         until: Until::MoreRecords,
-        seen: None,
+        put: None,
     })
 }

@@ -14,7 +14,7 @@ use std::cmp::Reverse;
 pub(crate) type Place = (About, u8, bool, Reverse<i64>, Option<Day>);
 
 /// How pressing within what it is about, 0 first.
-fn pressing(need: &Need) -> u8 {
+pub(super) fn pressing(need: &Need) -> u8 {
     match &need.what {
         // What cannot wait; what rests sessions; what comes back; what lasts.
         What::Signs { kind: SignKind::Swallowing | SignKind::Threat, today: true, .. } => 0,
@@ -57,7 +57,7 @@ fn strength(need: &Need) -> i64 {
 }
 
 pub(crate) fn place(need: &Need) -> Place {
-    (need.about, pressing(need), need.seen.is_some(), Reverse(strength(need)), need.since)
+    (need.about, pressing(need), need.is_aside(), Reverse(strength(need)), need.since)
 }
 
 /// Sorts needs of one animal: the first is why it stands where it stands.

@@ -88,7 +88,24 @@ desk-until-fewer-over = Weniger als drei solche Tage in einer Woche oder eine Me
 desk-until-invited = Zu dem Wort wird eingeladen, oder seine Zahlen weisen nicht mehr aufs Einladen.
 desk-until-first-press = Ein erster Druck oder eine neuere Ausgabe dieser Vergleichswerte.
 desk-until-since-press = { $days } Tage seit dem ersten Druck oder eine neuere Ausgabe dieser Vergleichswerte.
-desk-aside = Zur Seite gelegt am { $day }.
+desk-aside = { $ago ->
+    [0] Vor weniger als einem Tag beiseitegelegt
+    [one] Vor { $ago } Tag beiseitegelegt
+   *[other] Vor { $ago } Tagen beiseitegelegt
+}; in höchstens { $days ->
+    [one] { $days } Tag
+   *[other] { $days } Tagen
+} wieder da, früher, wenn es schlimmer wird.
+desk-back = { $ago ->
+    [0] Vor weniger als einem Tag hast du das beiseitegelegt.
+    [one] Vor { $ago } Tag hast du das beiseitegelegt.
+   *[other] Vor { $ago } Tagen hast du das beiseitegelegt.
+} { $why ->
+    [worse] Seither ist es schlimmer geworden.
+    [anew] Seither hat es neu begonnen.
+    [cause] Jetzt weisen die Einträge auf eine andere Ursache.
+   *[days] Die Tage dafür sind um.
+}
 
 desk-new-signs = { $kind ->
     [swallowing] { $count ->

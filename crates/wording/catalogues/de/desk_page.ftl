@@ -28,7 +28,7 @@ desk-page-unread = { $unread ->
 }
 desk-page-look-again = Noch einmal nachsehen
 desk-page-gone = Dieses Zuhause teilt seine Zahlen nicht mehr mit dir. Es wurde nichts behalten.
-desk-page-was-put = Für { $name } beiseitegelegt. Es kommt von selbst wieder, wenn etwas Neues dazukommt.
+desk-page-was-put = Für { $name } beiseitegelegt. Es kommt nach diesen Tagen wieder, und sofort, wenn es schlimmer wird oder neu beginnt.
 desk-page-show = Zeigen
 desk-page-all-needs = Alle Anliegen
 desk-page-kind = { $kind ->
@@ -70,11 +70,11 @@ desk-page-from = Aus { $n ->
    *[other] { $n } Einträgen
 }: { $sure }.
 desk-page-until = Was es ändern würde: { $what }
-desk-page-put-aside = Beiseitelegen
 desk-page-put-aside-days = { $days ->
     [one] Für { $days } Tag beiseitelegen
    *[other] Für { $days } Tage beiseitelegen
 }
+desk-page-aside-ends = Was schlimmer wird, neu beginnt oder eine andere Ursache zeigt, ist sofort wieder da.
 desk-page-bring-back = Zurückholen
 desk-page-safety-stays = was die Sicherheit betrifft, lässt sich nicht beiseitelegen
 desk-page-unclear = öffne das Pult noch einmal: dieses Anliegen gibt es nicht

@@ -92,7 +92,24 @@ desk-until-fewer-over = Fewer than three such days in a week, or an allowance a 
 desk-until-invited = The word is invited, or its figures no longer point to inviting.
 desk-until-first-press = A first press, or a newer release of these figures.
 desk-until-since-press = { $days } days since the first press, or a newer release of these figures.
-desk-aside = Put aside on { $day }.
+desk-aside = { $ago ->
+    [0] Put aside less than a day ago
+    [one] Put aside { $ago } day ago
+   *[other] Put aside { $ago } days ago
+}; back within { $days ->
+    [one] { $days } day
+   *[other] { $days } days
+}, sooner if it gets worse.
+desk-back = { $ago ->
+    [0] You put this aside less than a day ago.
+    [one] You put this aside { $ago } day ago.
+   *[other] You put this aside { $ago } days ago.
+} { $why ->
+    [worse] It has got worse since.
+    [anew] It has begun anew since.
+    [cause] The records now point to another cause.
+   *[days] Its days are over.
+}
 
 desk-new-signs = { $kind ->
     [swallowing] { $count ->

@@ -28,7 +28,7 @@ desk-page-unread = { $unread ->
 }
 desk-page-look-again = Look again
 desk-page-gone = This home shares its figures with you no more. Nothing was kept.
-desk-page-was-put = Put aside for { $name }. It comes back by itself when something new comes to it.
+desk-page-was-put = Put aside for { $name }. It is back by its day, and at once when it gets worse or begins anew.
 desk-page-show = Show
 desk-page-all-needs = All needs
 desk-page-kind = { $kind ->
@@ -70,11 +70,11 @@ desk-page-from = From { $n ->
    *[other] { $n } records
 }: { $sure }.
 desk-page-until = What would change it: { $what }
-desk-page-put-aside = Put aside
 desk-page-put-aside-days = { $days ->
     [one] Put aside for { $days } day
    *[other] Put aside for { $days } days
 }
+desk-page-aside-ends = What gets worse, begins anew or turns out to have another cause is back at once.
 desk-page-bring-back = Bring back
 desk-page-safety-stays = what is about safety cannot be put aside
 desk-page-unclear = open the desk again: this need is not there

@@ -91,7 +91,24 @@ desk-until-fewer-over = Menos de tres días así en una semana, o una cantidad q
 desk-until-invited = Se invita a la palabra, o sus cifras ya no apuntan a invitar.
 desk-until-first-press = Una primera pulsación, o una edición más nueva de estas cifras.
 desk-until-since-press = { $days } días desde la primera pulsación, o una edición más nueva de estas cifras.
-desk-aside = Apartado el { $day }.
+desk-aside = { $ago ->
+    [0] Apartado hace menos de un día
+    [one] Apartado hace { $ago } día
+   *[other] Apartado hace { $ago } días
+}; vuelve en { $days ->
+    [one] { $days } día
+   *[other] { $days } días
+} como mucho, antes si empeora.
+desk-back = { $ago ->
+    [0] Apartaste esto hace menos de un día.
+    [one] Apartaste esto hace { $ago } día.
+   *[other] Apartaste esto hace { $ago } días.
+} { $why ->
+    [worse] Desde entonces ha empeorado.
+    [anew] Desde entonces ha empezado de nuevo.
+    [cause] Los registros apuntan ahora a otra causa.
+   *[days] Sus días han pasado.
+}
 
 desk-new-signs = { $kind ->
     [swallowing] { $count ->

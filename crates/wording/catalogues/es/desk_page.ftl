@@ -28,7 +28,7 @@ desk-page-unread = { $unread ->
 }
 desk-page-look-again = Mirar otra vez
 desk-page-gone = Este hogar ya no comparte sus cifras contigo. No se guardó nada.
-desk-page-was-put = Apartado para { $name }. Vuelve por sí solo cuando le llega algo nuevo.
+desk-page-was-put = Apartado para { $name }. Vuelve pasados esos días, y enseguida si empeora o empieza de nuevo.
 desk-page-show = Mostrar
 desk-page-all-needs = Todas las necesidades
 desk-page-kind = { $kind ->
@@ -70,11 +70,11 @@ desk-page-from = De { $n ->
    *[other] { $n } registros
 }: { $sure }.
 desk-page-until = Qué lo cambiaría: { $what }
-desk-page-put-aside = Apartar
 desk-page-put-aside-days = { $days ->
     [one] Apartar { $days } día
    *[other] Apartar { $days } días
 }
+desk-page-aside-ends = Lo que empeora, empieza de nuevo o muestra otra causa vuelve enseguida.
 desk-page-bring-back = Recuperar
 desk-page-safety-stays = lo que toca a la seguridad no se puede apartar
 desk-page-unclear = abre la mesa otra vez: esta necesidad no está

@@ -91,7 +91,24 @@ desk-until-fewer-over = Moins de trois jours ainsi par semaine, ou une quantité
 desk-until-invited = Le mot est proposé, ou ses chiffres ne mènent plus à l’invitation.
 desk-until-first-press = Un premier appui, ou une édition plus récente de ces chiffres.
 desk-until-since-press = { $days } jours depuis le premier appui, ou une édition plus récente de ces chiffres.
-desk-aside = Mis de côté le { $day }.
+desk-aside = { $ago ->
+    [0] Mis de côté il y a moins d’un jour
+    [one] Mis de côté il y a { $ago } jour
+   *[other] Mis de côté il y a { $ago } jours
+} ; revient dans { $days ->
+    [one] { $days } jour
+   *[other] { $days } jours
+} au plus, plus tôt si cela empire.
+desk-back = { $ago ->
+    [0] Tu as mis ceci de côté il y a moins d’un jour.
+    [one] Tu as mis ceci de côté il y a { $ago } jour.
+   *[other] Tu as mis ceci de côté il y a { $ago } jours.
+} { $why ->
+    [worse] Depuis, cela a empiré.
+    [anew] Depuis, cela a recommencé.
+    [cause] Les notes indiquent maintenant une autre cause.
+   *[days] Ces jours sont passés.
+}
 
 desk-new-signs = { $kind ->
     [swallowing] { $count ->

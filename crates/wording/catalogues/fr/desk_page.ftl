@@ -28,7 +28,7 @@ desk-page-unread = { $unread ->
 }
 desk-page-look-again = Regarder de nouveau
 desk-page-gone = Ce foyer ne partage plus ses chiffres avec toi. Rien n’a été gardé.
-desk-page-was-put = Mis de côté pour { $name }. Cela revient tout seul dès qu’il y a du nouveau.
+desk-page-was-put = Mis de côté pour { $name }. Cela revient après ces jours, et aussitôt si cela empire ou recommence.
 desk-page-show = Montrer
 desk-page-all-needs = Tous les besoins
 desk-page-kind = { $kind ->
@@ -70,11 +70,11 @@ desk-page-from = Sur { $n ->
    *[other] { $n } notes
 } : { $sure }.
 desk-page-until = Ce qui le changerait : { $what }
-desk-page-put-aside = Mettre de côté
 desk-page-put-aside-days = { $days ->
     [one] Mettre de côté { $days } jour
    *[other] Mettre de côté { $days } jours
 }
+desk-page-aside-ends = Ce qui empire, recommence ou montre une autre cause revient aussitôt.
 desk-page-bring-back = Reprendre
 desk-page-safety-stays = ce qui touche à la sécurité ne se met pas de côté
 desk-page-unclear = ouvre le bureau de nouveau : ce besoin n’y est pas

@@ -91,7 +91,24 @@ desk-until-fewer-over = Menos de três dias assim em uma semana, ou uma quantida
 desk-until-invited = A palavra é convidada, ou seus números não apontam mais para o convite.
 desk-until-first-press = Um primeiro aperto, ou uma edição mais nova destes números.
 desk-until-since-press = { $days } dias desde o primeiro aperto, ou uma edição mais nova destes números.
-desk-aside = Posto de lado em { $day }.
+desk-aside = { $ago ->
+    [0] Posto de lado há menos de um dia
+    [one] Posto de lado há { $ago } dia
+   *[other] Posto de lado há { $ago } dias
+}; volta em { $days ->
+    [one] { $days } dia
+   *[other] { $days } dias
+} no máximo, antes se piorar.
+desk-back = { $ago ->
+    [0] Você pôs isto de lado há menos de um dia.
+    [one] Você pôs isto de lado há { $ago } dia.
+   *[other] Você pôs isto de lado há { $ago } dias.
+} { $why ->
+    [worse] Desde então piorou.
+    [anew] Desde então recomeçou.
+    [cause] Os registros apontam agora para outra causa.
+   *[days] Os dias passaram.
+}
 
 desk-new-signs = { $kind ->
     [swallowing] { $count ->

@@ -28,7 +28,7 @@ desk-page-unread = { $unread ->
 }
 desk-page-look-again = Olhar de novo
 desk-page-gone = Esta casa não compartilha mais seus números com você. Nada foi guardado.
-desk-page-was-put = Posto de lado para { $name }. Volta sozinho quando chega algo novo.
+desk-page-was-put = Posto de lado para { $name }. Volta passados esses dias, e logo que piore ou recomece.
 desk-page-show = Mostrar
 desk-page-all-needs = Todas as necessidades
 desk-page-kind = { $kind ->
@@ -70,11 +70,11 @@ desk-page-from = De { $n ->
    *[other] { $n } registros
 }: { $sure }.
 desk-page-until = O que mudaria isso: { $what }
-desk-page-put-aside = Pôr de lado
 desk-page-put-aside-days = { $days ->
     [one] Pôr de lado por { $days } dia
    *[other] Pôr de lado por { $days } dias
 }
+desk-page-aside-ends = O que piora, recomeça ou mostra outra causa volta logo.
 desk-page-bring-back = Trazer de volta
 desk-page-safety-stays = o que toca a segurança não pode ser posto de lado
 desk-page-unclear = abra a mesa de novo: esta necessidade não está lá

@@ -1,13 +1,13 @@
 //! A coach's desk, said in every language: every need, its why, what would change it, and every change.
 
 use sayso_advisor::Sure;
-use sayso_advisor::desk::{About, Changed, Comparable, Held, Look, Measure, Need, SignKind, Until, What};
+use sayso_advisor::desk::{About, BackFor, Changed, Comparable, Held, Look, Measure, Need, Put, SignKind, Until, What};
 use sayso_advisor::estimate::{Estimate, Unit};
 use sayso_advisor::stuck::Cause;
-use sayso_model::{Day, Language, Species, Stage, WordId};
+use sayso_model::{Day, Language, Moment, Species, Stage, WordId};
 use sayso_norms::{Outside, Quantile, Question, WordKind};
 use sayso_wording::Locale;
-use sayso_wording::desk::{Names, changed, need, until, why};
+use sayso_wording::desk::{Names, changed, need, put, until, why};
 
 const CAUSES: [Cause; 9] = [
     Cause::HardToMakeOut,
@@ -98,7 +98,7 @@ fn changes() -> Vec<Changed> {
 
 fn of(what: What) -> Need {
     let (about, until) = (About::Held, Until::Record);
-    Need { about, what, since: Some(day()), n: 12, sure: Sure::Fairly, until, seen: None }
+    Need { about, what, since: Some(day()), n: 12, sure: Sure::Fairly, until, put: None }
 }
 
 fn said(l: &Locale) -> (Vec<String>, Vec<String>) {
@@ -128,6 +128,11 @@ fn said(l: &Locale) -> (Vec<String>, Vec<String>) {
         Until::DaysSincePress { days: 28 },
     ];
     rest.extend(untils.map(|u| until(l, &names, u)));
+    let (at, now) = (Moment::clamped(0), Moment::clamped(86_400_000));
+    let back = [BackFor::Days, BackFor::Anew, BackFor::Worse, BackFor::Cause].map(|because| Put::Back { at, because });
+    let puts = back.into_iter().chain([Put::Aside { at, until: now.plus_seconds(3.5 * 86_400.0) }]);
+    let one = |of_put: Put| put(l, &Need { put: Some(of_put), ..of(whats().remove(0)) }, now);
+    rest.extend(puts.filter_map(one));
     (needs, rest)
 }
 
@@ -146,6 +151,21 @@ fn every_need_its_why_and_every_change_is_said_in_every_language() {
         let same = own.iter().zip(&english).filter(|(a, b)| a == b).count();
         assert!(language == Language::En || same == 0, "{language:?}: {same} as in English");
     }
+}
+
+#[test]
+fn what_is_put_aside_says_for_how_long_and_what_is_back_says_why() {
+    let (at, l) = (Moment::clamped(0), &Locale::ENGLISH);
+    let day = |days: f64| at.plus_seconds(days * 86_400.0);
+    let said = |of_put: Put, now: f64| {
+        put(l, &Need { put: Some(of_put), ..of(whats().remove(0)) }, day(now)).unwrap_or_default()
+    };
+    let aside = Put::Aside { at, until: day(7.0) };
+    assert_eq!(said(aside, 0.0), "Put aside less than a day ago; back within 7 days, sooner if it gets worse.");
+    assert_eq!(said(aside, 6.5), "Put aside 6 days ago; back within 1 day, sooner if it gets worse.");
+    let worse = Put::Back { at, because: BackFor::Worse };
+    assert_eq!(said(worse, 1.2), "You put this aside 1 day ago. It has got worse since.");
+    assert_eq!(put(l, &of(whats().remove(0)), at), None);
 }
 
 #[test]
