@@ -120,6 +120,13 @@ async fn the_desk_is_worked_by_keyboard_alone_and_holds_by_the_rules() {
     })
     .await;
     assert!(wrong.is_empty(), "{} faults:\n{}", wrong.len(), wrong.join("\n"));
+    // On a phone the first need stands on the first screen, whole.
+    coach.resize(PHONE).await;
+    coach.goto(&server.url("/desk")).await;
+    let ends = "return document.querySelector('[data-test=need]').getBoundingClientRect().bottom";
+    let ends = coach.page.execute(ends, vec![]).await.unwrap().as_f64().unwrap();
+    assert!(ends <= f64::from(PHONE.1), "the first need ends {ends} below the top");
+    coach.resize(SCREEN).await;
     // Taken back while the coach looks: gone at the next tap.
     coach.goto(&server.url("/desk")).await;
     turns_figures(&keeper, &server, club).await;
