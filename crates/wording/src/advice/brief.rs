@@ -30,17 +30,21 @@ pub fn brief(l: &Locale, name: &str, of: &Act) -> String {
     }
 }
 
-/// The step of a word as it was agreed, where what would be done is to show it or to invite, and the agreement says in which way.
+/// The step of a word as it was agreed, where the agreement says how and the step is one of teaching; and whether that is something
+/// else than what would be done without it. What is to be mended, settled or left in peace first stays: no agreement goes before it.
 #[must_use]
-pub fn as_agreed(l: &Locale, of: &Act, agreed: &PlanLine) -> Option<String> {
-    let invites = match of {
-        Act::Show { .. } => false,
-        Act::Invite { .. } | Act::BeginInviting { .. } => true,
+pub fn as_agreed(l: &Locale, of: &Advice, agreed: &PlanLine) -> Option<(String, bool)> {
+    let way = agreed.way?;
+    let invites = way != PlanWay::Show;
+    let strained = || of.because.iter().any(|why| why.fact == Because::Strain);
+    let differs = match &of.act {
+        Act::Show { .. } => invites,
+        Act::Invite { .. } | Act::BeginInviting { .. } => !invites,
+        Act::StepBack { to, .. } if invites != (*to == Stage::Invite) && !strained() => true,
+        Act::LeaveToAnimal { .. } | Act::Answer { .. } | Act::ShowAtEnd { .. } => true,
         _ => return None,
     };
-    let way = agreed.way?;
-    let agrees = (way != PlanWay::Show) == invites;
-    (!agrees).then(|| say!(l, brief::agreed, way = way.name()))
+    Some((say!(l, brief::agreed, way = way.name()), differs))
 }
 
 /// Why a word goes back a stage, in a few words; the figure stands with the reasons. None for any other step.
@@ -79,5 +83,46 @@ fn mend(l: &Locale, cause: Cause) -> String {
         Cause::Health => say!(l, brief::health),
         Cause::SoundsAlike => say!(l, brief::sounds_alike),
         Cause::PeopleDiffer => say!(l, brief::people_differ),
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use sayso_advisor::{NamedWord, Reason, Sure, Topic};
+    use sayso_model::WordId;
+    use uuid::Uuid;
+
+    fn advice(act: Act, because: Vec<Because>) -> Advice {
+        let because = because.into_iter().map(|fact| Reason { fact, events: Vec::new() }).collect();
+        let cautions = Vec::new();
+        Advice { topic: Topic::Show, act, because, sure: Sure::Fairly, would_change: Vec::new(), cautions }
+    }
+
+    #[test]
+    fn what_was_agreed_is_the_step_of_a_word_that_is_taught_and_how_it_differs_is_known() {
+        let id = WordId(Uuid::nil());
+        let word = || NamedWord { word: id, says: "ball".to_owned() };
+        let plan = |way| PlanLine { word: id, way, minutes: 3, times: 3 };
+        let l = &Locale::ENGLISH;
+        let of = |act: Act, way| as_agreed(l, &advice(act, Vec::new()), &plan(Some(way)));
+        let told = |step: &str, differs| Some((step.to_owned(), differs));
+        let begin = || Act::BeginInviting { word: word(), wait_s: 10.0 };
+        let back = |to| Act::StepBack { word: word(), to };
+        let point = "Invite, ask and point";
+        assert_eq!(of(Act::Show { word: word() }, PlanWay::Show), told("Show it", false));
+        assert_eq!(of(Act::Show { word: word() }, PlanWay::AskAndPoint), told(point, true));
+        assert_eq!(of(begin(), PlanWay::Show), told("Show it", true));
+        assert_eq!(of(Act::Invite { word: word() }, PlanWay::AskAndPoint), told(point, false), "how, too");
+        assert_eq!(of(back(Stage::Show), PlanWay::AskAndPoint), told(point, true));
+        assert_eq!(of(back(Stage::Invite), PlanWay::Show), told("Show it", true));
+        assert_eq!(of(back(Stage::Show), PlanWay::Show), None, "both show: that it goes back is still told");
+        assert_eq!(of(Act::LeaveToAnimal { word: word() }, PlanWay::Show), told("Show it", true));
+        // What comes first stays, and so does a step back for stress.
+        assert_eq!(of(Act::Mend { word: word(), cause: Cause::Avoided }, PlanWay::Show), None);
+        assert_eq!(of(Act::Rest { word: word() }, PlanWay::Show), None);
+        let strained = advice(back(Stage::Show), vec![Because::Strain]);
+        assert_eq!(as_agreed(l, &strained, &plan(Some(PlanWay::AskAndPoint))), None);
+        assert_eq!(as_agreed(l, &advice(begin(), Vec::new()), &plan(None)), None, "as it fits");
     }
 }

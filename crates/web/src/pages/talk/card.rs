@@ -1,6 +1,7 @@
 //! One thing a coach wrote: whose words, what, what was answered, and what can be done about it.
 
 use super::about::place_of;
+use super::ended::{ended, told};
 use super::going::going;
 use super::practice;
 use super::programme::weeks;
@@ -29,6 +30,7 @@ pub fn card(
     let at = l.weekday_date_time(talk.event.happened_at, &page.zone);
     let with = talk.event.animal.filter(|_| page.animals().len() > 1);
     let with = with.and_then(|id| page.story.animals().get(&id).map(|card| card.name.to_string()));
+    let ended = ended(page, (passed, open), talk);
     let earlier = part.takes_up.and_then(|id| all.iter().find(|t| t.id() == id));
     html! {
         section.card id=(format!("t-{}", talk.id())) data-test="talk" data-standing=(named(talk.standing)) {
@@ -39,6 +41,7 @@ pub fn card(
                 ul.short { @for one in lines { li { (line(l, &page.story, one)) } } }
             }
             @if part.club.is_some_and(|club| open.any_to(Coach::Club { club })) { p.quiet data-test="for-club" { (say!(l, talk::for_club)) } }
+            @if let Some(ended) = ended.filter(|_| talk.may_be_settled()) { (told(page, talk, ended)) }
             @if let Some(text) = &part.text { p.lines data-test="text" { (text) } }
             (looked_at(page, talk))
             @if let Some(earlier) = earlier {
@@ -50,7 +53,7 @@ pub fn card(
             (going(page, talk))
             (tried(page, talk))
             (weeks(page, talk))
-            (practice::card(page, talk))
+            (practice::card(page, talk, ended.is_none()))
             (to_do(page, talk))
             @if is_home(page) { (answer(page, talk, typed)) }
             (of_the_coach(page, passed, talk))
