@@ -1,7 +1,7 @@
 //! What a coach put aside: by what a need is known, how far it had gone then, until when, and what brings it back before.
 
 use super::line::{Measure, SignKind};
-use super::need::{About, Need, What};
+use super::need::{About, Need, Since, What};
 use super::order::pressing;
 use crate::cause::Cause;
 use sayso_model::{AnimalId, Moment, WordId, Zone};
@@ -179,7 +179,10 @@ impl Seen {
             return None;
         }
         let PutAside { at, until, extent } = *self.0.get(&(animal, need.mark()))?;
-        let anew = need.since.is_some_and(|since| since > at.day(zone)).then_some(BackFor::Anew);
+        let anew = need
+            .since
+            .is_some_and(|since| matches!(since, Since::Began(day) if day > at.day(zone)))
+            .then_some(BackFor::Anew);
         let because = anew
             .or_else(|| need.extent().worse_than(extent?, need.about))
             .or_else(|| (until <= now).then_some(BackFor::Days));

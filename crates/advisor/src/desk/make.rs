@@ -41,6 +41,7 @@ impl Line {
             at: case.now(),
             signs: signs(case),
             left: (joined.iter().filter(|s| s.left()).count(), joined.len()),
+            left_since: joined.iter().filter(|s| s.left()).map(|s| s.start.at().day(case.zone())).min(),
             last_joined: joined.first().map(|s| s.start.at().day(case.zone())),
             looks: looks(case, &logging),
             words: words(case, &logging),

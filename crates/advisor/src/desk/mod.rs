@@ -30,7 +30,7 @@ pub use line::{
     WeekLine, WordLine,
 };
 pub use logging::LEAST_SILENT;
-pub use need::{About, Comparable, Need, Until, What};
+pub use need::{About, Comparable, Lack, Need, Since, Until, What};
 pub use needs::needs;
 pub use order::order;
 pub use tried::{ChangeKind, ChangeLine, DAYS, PracticeLine, Pressed, ProgrammeLine, TrialLine};

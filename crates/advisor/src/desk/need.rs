@@ -1,9 +1,10 @@
 //! What may need a coach: typed, with figures, what it rests on, how sure it is, since when, and what would change it.
 
 use super::aside::Put;
-use super::line::{Held, Look, SignKind};
+use super::line::{Held, Logging, Look, SignKind};
 use crate::advice::Sure;
 use crate::estimate::Estimate;
+use crate::stuck::StuckFor;
 use sayso_model::{Day, Species, WordId};
 use sayso_norms::{AgeBand, Cell, Outside, Quantile, Question, WordKind};
 use serde::{Deserialize, Serialize};
@@ -52,6 +53,53 @@ pub struct Comparable {
 impl Comparable {
     pub(crate) const fn of(cell: &Cell) -> Self {
         Self { homes: cell.households, species: cell.species, age_band: cell.age_band, word_kind: cell.word_kind }
+    }
+}
+
+/// What too little is written down of.
+#[derive(Clone, Copy, PartialEq, Eq, Debug, Serialize)]
+#[serde(rename_all = "snake_case")]
+pub enum Lack {
+    /// Days with a record.
+    Days,
+    /// Presses and sessions, on days that are enough.
+    Records,
+    /// Answers and ends, on days that are enough.
+    Whole,
+}
+
+impl Lack {
+    /// What a log that is not full lacks first; none where it is.
+    pub(super) fn of(log: &Logging) -> Option<Self> {
+        if log.full() {
+            None
+        } else if !log.enough_days() {
+            Some(Self::Days)
+        } else if log.closed.too_early() {
+            Some(Self::Records)
+        } else {
+            Some(Self::Whole)
+        }
+    }
+}
+
+/// Since when something is so.
+#[derive(Clone, Copy, PartialEq, Eq, Debug, Serialize)]
+#[serde(tag = "since", content = "day", rename_all = "snake_case")]
+pub enum Since {
+    /// The records tell the day on which it began.
+    Began(Day),
+    /// They do not: the day on which it was first seen here.
+    Seen(Day),
+}
+
+impl Since {
+    /// The day.
+    #[must_use]
+    pub const fn day(self) -> Day {
+        match self {
+            Self::Began(day) | Self::Seen(day) => day,
+        }
     }
 }
 
@@ -107,8 +155,8 @@ pub enum What {
     Held {
         /// The word.
         word: WordId,
-        /// Whether it does not get on.
-        stuck: bool,
+        /// Because of what it does not get on; none where it does.
+        stuck: Option<StuckFor>,
         /// Right, of invitations in which the thing was wanted.
         right: Estimate,
         /// The best supported cause; none where the records carry none.
@@ -148,6 +196,8 @@ pub enum What {
     },
     /// Too little is written down to say why a word does or does not get on.
     Little {
+        /// What there is too little of.
+        lack: Lack,
         /// Days with a record.
         days: usize,
         /// Of so many.
@@ -184,13 +234,11 @@ pub enum What {
 #[derive(Clone, Copy, PartialEq, Debug, Serialize)]
 #[serde(tag = "until", rename_all = "snake_case")]
 pub enum Until {
-    /// So many days without one.
-    DaysWithout {
-        /// How many.
-        days: i32,
+    /// No other such sign before a day to come.
+    Without {
+        /// The first day on which it would not stand here any more.
+        before: Day,
     },
-    /// A calm week: at most one day of strong signs.
-    CalmWeek,
     /// A word with the home on why it was taken back.
     Asked,
     /// Figures back where they were, or a plain cause.
@@ -201,8 +249,13 @@ pub enum Until {
     Record,
     /// The cause mended, and more right presses in two weeks.
     Mended,
-    /// More records, so that a cause can be weighed.
-    MoreRecords,
+    /// Clearly more right presses, or records that point to a cause.
+    MoreRight,
+    /// More records, so that a cause can be weighed: of what there is too little now.
+    MoreRecords {
+        /// See there.
+        lack: Lack,
+    },
     /// Fewer days over, or an allowance that a veterinarian sets.
     FewerOver,
     /// The word is invited, or the figures no longer point to it.
@@ -226,7 +279,7 @@ pub struct Need {
     /// What is so, with its figures.
     pub what: What,
     /// Since when.
-    pub since: Option<Day>,
+    pub since: Option<Since>,
     /// Records behind it.
     pub n: usize,
     /// How sure.

@@ -5,7 +5,7 @@ use sayso_advisor::desk::{
     ASIDE_DAYS, About, BackFor, Bar, CheckLine, Held, Line, Measure, Need, Put, PutAside, Seen, What, desk, needs,
     order,
 };
-use sayso_advisor::stuck::Cause;
+use sayso_advisor::stuck::{Cause, StuckFor};
 use sayso_advisor::{Estimate, Sure};
 use sayso_model::Moment;
 use serde_json::json;
@@ -147,6 +147,7 @@ fn held(cause: Option<Cause>, stuck: bool) -> Line {
     let (figure, beside) = (Estimate::share(1, 20), Estimate::share(1, 2));
     let found = |cause| Held { cause, sure: Sure::Fairly, figure, beside, p: Some(1e-9) };
     line.words.truncate(1);
+    let stuck = stuck.then_some(StuckFor::SeldomRight);
     line.words.iter_mut().for_each(|w| (w.stuck, w.held) = (stuck, cause.map(found)));
     line
 }

@@ -89,14 +89,13 @@ fn mend(l: &Locale, cause: Cause) -> String {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use sayso_advisor::{NamedWord, Reason, Sure, Topic};
+    use sayso_advisor::{Change, NamedWord, Reason, Sure, Topic};
     use sayso_model::WordId;
     use uuid::Uuid;
 
     fn advice(act: Act, because: Vec<Because>) -> Advice {
         let because = because.into_iter().map(|fact| Reason { fact, events: Vec::new() }).collect();
-        let cautions = Vec::new();
-        Advice { topic: Topic::Show, act, because, sure: Sure::Fairly, would_change: Vec::new(), cautions }
+        Advice::new(Topic::Show, act, because, Sure::Fairly, Change::WordMade)
     }
 
     #[test]

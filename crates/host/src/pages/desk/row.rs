@@ -5,7 +5,7 @@ use crate::pages::desk::asked::{Asked, DAYS, FIELDS};
 use crate::pages::desk::figures::figures;
 use crate::pages::desk::open::Key;
 use maud::{Markup, html};
-use sayso_advisor::desk::{About, Need};
+use sayso_advisor::desk::{About, Need, Since};
 use sayso_model::{Label, Moment, WordId, Zone};
 use sayso_norms::Release;
 use sayso_wording::advice::sure;
@@ -172,7 +172,8 @@ fn told(of: &Of<'_>, names: &Names<'_>, need: &Need) -> Markup {
         @for why in why(l, names, need) { p.why { (why) } }
         p.quiet {
             @match need.since {
-                Some(day) => (say!(l, desk_page::since, day = l.weekday_date(day), n = need.n, sure = sure(l, need.sure))),
+                Some(Since::Began(day)) => (say!(l, desk_page::since, day = l.weekday_date(day), n = need.n, sure = sure(l, need.sure))),
+                Some(Since::Seen(day)) => (say!(l, desk_page::first_seen, day = l.weekday_date(day), n = need.n, sure = sure(l, need.sure))),
                 None => (say!(l, desk_page::from, n = need.n, sure = sure(l, need.sure))),
             }
         }
