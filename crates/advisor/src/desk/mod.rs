@@ -18,6 +18,7 @@ mod need;
 mod needs;
 mod order;
 mod outside;
+mod sureness;
 mod tried;
 mod words;
 
@@ -33,6 +34,7 @@ pub use logging::LEAST_SILENT;
 pub use need::{About, Comparable, Lack, Need, Since, Until, What};
 pub use needs::needs;
 pub use order::order;
+pub use sureness::{Claim, MEASURED, sure};
 pub use tried::{ChangeKind, ChangeLine, DAYS, PracticeLine, Pressed, ProgrammeLine, TrialLine};
 
 use sayso_model::Moment;

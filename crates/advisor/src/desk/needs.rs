@@ -2,9 +2,10 @@
 
 use super::aside::Seen;
 use super::bar::Bar;
-use super::line::{Line, Logging, Look, Measure, SignDay, SignKind, WordLine};
+use super::line::{Held, Line, Logging, Look, Measure, SignDay, SignKind, WordLine};
 use super::need::{About, Lack, Need, Since, Until, What};
 use super::outside::outside;
+use super::sureness::{Claim, sure};
 use crate::advice::Sure;
 use crate::estimate::Estimate;
 use crate::weeks::WEEK;
@@ -37,7 +38,7 @@ pub fn needs(line: &Line, now: Moment, bar: &Bar, seen: &Seen, norms: Option<&Re
     let mut found: Vec<Need> = safety(line, today);
     let unsafe_now = !found.is_empty();
     found.extend(taken_back(line, today));
-    let fallen: Vec<Need> = line.looks.iter().filter(|l| bar.change(l.p) && worse(l)).map(|l| change(l, bar)).collect();
+    let fallen: Vec<Need> = line.looks.iter().filter(|l| bar.change(l.p) && worse(l)).map(change).collect();
     found.extend(fallen);
     found.extend(leaves(line));
     let silent = silent(line, now, today);
@@ -160,9 +161,14 @@ fn worse(look: &Look) -> bool {
     }
 }
 
-fn change(look: &Look, bar: &Bar) -> Need {
+/// How sure a kind of need is called by what was measured; a guess where it was not.
+fn measured(about: About) -> Sure {
+    sure(Claim::Of(about)).unwrap_or(Sure::Little)
+}
+
+fn change(look: &Look) -> Need {
     let n = look.lately.n + look.before.n;
-    let sure = if bar.change(20.0 * look.p) { Sure::Very } else { Sure::Fairly };
+    let sure = measured(About::Change);
     let (what, since) = (What::Change(*look), Some(Since::Began(look.since)));
     Need { about: About::Change, what, since, n, sure, until: Until::AsBefore, put: None }
 }
@@ -193,8 +199,8 @@ fn silent(line: &Line, now: Moment, today: Day) -> Option<Need> {
         return None;
     }
     let what = What::Silent { days, usual: log.usual_gap, longest: log.longest_gap, after: log.silent_after };
-    // Beyond every gap there was, and with a habit to hold it against.
-    let sure = if log.usual_gap.n >= 10 { Sure::Very } else { Sure::Fairly };
+    // Without a habit there is nothing to hold it against.
+    let sure = if log.usual_gap.n >= 10 { measured(About::Silent) } else { Sure::Fairly };
     let (since, n) = (Some(Since::Began(last.plus(1))), log.usual_gap.n);
     Some(Need { about: About::Silent, what, since, n, sure, until: Until::Record, put: None })
 }
@@ -204,8 +210,9 @@ fn held(word: &WordLine, bar: &Bar, log: &Logging) -> Option<Need> {
     if word.stuck.is_none() && held.is_none() {
         return None;
     }
-    let sure =
-        held.map_or(Sure::Fairly, |h| h.sure.max(if word.stuck.is_some() { Sure::Little } else { Sure::Fairly }));
+    // What was not measured is no more than its own figures say, and never sure.
+    let of = |h: Held| sure(Claim::HeldBy(h.cause)).unwrap_or(h.sure.min(Sure::Fairly));
+    let sure = held.map_or(Sure::Fairly, of);
     let n = held.map_or(word.right.n, |h| h.figure.n);
     let until = match (held, Lack::of(log)) {
         (Some(_), _) => Until::Mended,
@@ -225,7 +232,8 @@ fn ration(line: &Line, today: Day) -> Option<Need> {
     let most_kcal = over.iter().map(|o| o.given_kcal).fold(0.0, f64::max);
     let what = What::Ration { days: over.len(), of: WEEK, most_kcal, budget_kcal };
     let (since, n) = (over.iter().map(|o| o.day).min().map(Since::Began), over.len());
-    Some(Need { about: About::Ration, what, since, n, sure: Sure::Fairly, until: Until::FewerOver, put: None })
+    let sure = measured(About::Ration);
+    Some(Need { about: About::Ration, what, since, n, sure, until: Until::FewerOver, put: None })
 }
 
 fn ready(word: &WordLine, today: Day) -> Option<Need> {
@@ -238,7 +246,7 @@ fn ready(word: &WordLine, today: Day) -> Option<Need> {
         what,
         since: Some(Since::Began(since)),
         n,
-        sure: Sure::Fairly,
+        sure: measured(About::Ready),
         until: Until::Invited,
         put: None,
     })
