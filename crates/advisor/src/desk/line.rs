@@ -4,7 +4,7 @@
 //! Dates stand in it, never ages, so that what depends on the day of reading (silence, what lasts four weeks) is right on the
 //! day it is read. No name, note or free text of a home is in it.
 
-use super::tried::{ChangeLine, PracticeLine, ProgrammeLine, TrialLine};
+use super::tried::{AgreedLine, ChangeLine, PracticeLine, ProgrammeLine, TrialLine};
 use crate::advice::Sure;
 use crate::cause::Cause;
 use crate::estimate::Estimate;
@@ -281,6 +281,8 @@ pub struct Line {
     pub trials: Vec<TrialLine>,
     /// Programmes joined, oldest first.
     pub programmes: Vec<ProgrammeLine>,
+    /// Plans for some days that hold, oldest first.
+    pub agreed: Vec<AgreedLine>,
     /// What was handed to the home to practise, oldest first.
     pub practices: Vec<PracticeLine>,
 }

@@ -53,6 +53,7 @@ impl Line {
             changes: around::changes(case, &talks, &plans),
             trials: around::trials(case, &plans),
             programmes: around::programmes(case, &talks),
+            agreed: around::agreed(case, &talks),
             practices: around::practices(case, &talks),
             logging,
         }

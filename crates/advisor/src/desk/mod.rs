@@ -35,7 +35,7 @@ pub use need::{About, Comparable, Lack, Need, Since, Until, What};
 pub use needs::needs;
 pub use order::order;
 pub use sureness::{Claim, MEASURED, sure};
-pub use tried::{ChangeKind, ChangeLine, DAYS, PracticeLine, Pressed, ProgrammeLine, TrialLine};
+pub use tried::{AgreedLine, ChangeKind, ChangeLine, DAYS, PracticeLine, Pressed, ProgrammeLine, TrialLine};
 
 use sayso_model::Moment;
 use sayso_norms::Release;

@@ -5,6 +5,7 @@ use crate::house::{Answer, FORM, Has, House, Signed, asked, event, label};
 use axum::http::StatusCode;
 use sayso_model::*;
 use sayso_people::{OsSecrets, Part, Scope, Secret};
+use serde_json::json;
 use uuid::Uuid;
 
 const BALL: WordId = WordId(Uuid::from_u128(0x0189_0000_0000_7000_8000_0000_0000_0001));
@@ -363,6 +364,15 @@ async fn what_a_home_answered_is_told_until_the_coach_looks_or_they_spoke_and_ne
         assert_eq!(done.status, StatusCode::SEE_OTHER, "{}", done.body);
     };
     reply("accepted", "").await;
+    // Whether it is done stands there too: no day of it has passed; then one on which it was.
+    assert!(house.get(&coach, "/desk").await.holds("Agreed: 1 word. No day has passed yet."));
+    let body = |value| serde_json::from_value::<Body>(value).unwrap();
+    let (at_once, person) = (-60.0 / 86_400.0, body(json!({ "kind": "press", "word": BALL, "by": "person" })));
+    let press = writes(&house, at_once, person).await;
+    let given = json!({ "kind": "delivery", "answers": press.id, "word": BALL, "answer": "given", "then": "took" });
+    writes(&house, at_once, body(given)).await;
+    let desk = house.get(&coach, "/desk").await;
+    assert!(desk.holds("Agreed: 1 word. Kept, so many of the days so far: 1 of 1."), "{}", desk.body);
     for path in ["/desk", "/desk/week", "/desk?kind=answers"] {
         let page = house.get(&coach, path).await;
         let told = page.marked("answer");

@@ -76,6 +76,18 @@ desk-page-from = Aus { $n ->
    *[other] { $n } Einträgen
 }: { $sure }.
 desk-page-until = Was es ändern würde: { $what }
+desk-page-kept = Vereinbart: { $words ->
+    [one] { $words } Wort
+   *[other] { $words } Wörter
+}. Gehalten, so viele der bisherigen Tage: { $days }.
+desk-page-kept-not-yet = Vereinbart: { $words ->
+    [one] { $words } Wort
+   *[other] { $words } Wörter
+}. Noch ist kein Tag vergangen.
+desk-page-kept-no-record = { $days ->
+    [one] { $days } Tag hat gar keinen Eintrag: Darüber lässt sich nichts sagen.
+   *[other] { $days } Tage haben gar keinen Eintrag: Darüber lässt sich nichts sagen.
+}
 desk-page-put-aside-days = { $days ->
     [one] Für { $days } Tag beiseitelegen
    *[other] Für { $days } Tage beiseitelegen

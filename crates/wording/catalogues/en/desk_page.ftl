@@ -76,6 +76,18 @@ desk-page-from = From { $n ->
    *[other] { $n } records
 }: { $sure }.
 desk-page-until = What would change it: { $what }
+desk-page-kept = Agreed: { $words ->
+    [one] { $words } word
+   *[other] { $words } words
+}. Kept, so many of the days so far: { $days }.
+desk-page-kept-not-yet = Agreed: { $words ->
+    [one] { $words } word
+   *[other] { $words } words
+}. No day has passed yet.
+desk-page-kept-no-record = { $days ->
+    [one] { $days } day has no record at all: nothing can be said of it.
+   *[other] { $days } days have no record at all: nothing can be said of them.
+}
 desk-page-put-aside-days = { $days ->
     [one] Put aside for { $days } day
    *[other] Put aside for { $days } days

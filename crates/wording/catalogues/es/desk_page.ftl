@@ -76,6 +76,18 @@ desk-page-from = De { $n ->
    *[other] { $n } registros
 }: { $sure }.
 desk-page-until = Qué lo cambiaría: { $what }
+desk-page-kept = Acordado: { $words ->
+    [one] { $words } palabra
+   *[other] { $words } palabras
+}. Cumplido, tantos de los días hasta ahora: { $days }.
+desk-page-kept-not-yet = Acordado: { $words ->
+    [one] { $words } palabra
+   *[other] { $words } palabras
+}. Aún no ha pasado ningún día.
+desk-page-kept-no-record = { $days ->
+    [one] { $days } día no tiene ningún registro: de él no se puede decir nada.
+   *[other] { $days } días no tienen ningún registro: de ellos no se puede decir nada.
+}
 desk-page-put-aside-days = { $days ->
     [one] Apartar { $days } día
    *[other] Apartar { $days } días

@@ -76,6 +76,18 @@ desk-page-from = Sur { $n ->
    *[other] { $n } notes
 } : { $sure }.
 desk-page-until = Ce qui le changerait : { $what }
+desk-page-kept = Convenu : { $words ->
+    [one] { $words } mot
+   *[other] { $words } mots
+}. Tenu, sur les jours passés : { $days }.
+desk-page-kept-not-yet = Convenu : { $words ->
+    [one] { $words } mot
+   *[other] { $words } mots
+}. Aucun jour ne s’est encore écoulé.
+desk-page-kept-no-record = { $days ->
+    [one] { $days } jour est sans aucune note : on ne peut rien en dire.
+   *[other] { $days } jours sont sans aucune note : on ne peut rien en dire.
+}
 desk-page-put-aside-days = { $days ->
     [one] Mettre de côté { $days } jour
    *[other] Mettre de côté { $days } jours

@@ -76,6 +76,18 @@ desk-page-from = De { $n ->
    *[other] { $n } registros
 }: { $sure }.
 desk-page-until = O que mudaria isso: { $what }
+desk-page-kept = Combinado: { $words ->
+    [one] { $words } palavra
+   *[other] { $words } palavras
+}. Cumprido, tantos dos dias até agora: { $days }.
+desk-page-kept-not-yet = Combinado: { $words ->
+    [one] { $words } palavra
+   *[other] { $words } palavras
+}. Ainda não passou nenhum dia.
+desk-page-kept-no-record = { $days ->
+    [one] { $days } dia não tem nenhum registro: dele nada se pode dizer.
+   *[other] { $days } dias não têm nenhum registro: deles nada se pode dizer.
+}
 desk-page-put-aside-days = { $days ->
     [one] Pôr de lado por { $days } dia
    *[other] Pôr de lado por { $days } dias

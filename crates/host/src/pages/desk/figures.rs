@@ -55,7 +55,7 @@ fn latest(counts: &[usize; WEEKS]) -> usize {
 
 /// So many of so many, with the interval of the share as soon as it says something: one that holds however often it is read, as wherever
 /// sessions joined are told.
-fn share(l: &Locale, part: usize, whole: usize) -> String {
+pub fn share(l: &Locale, part: usize, whole: usize) -> String {
     let share = Estimate::share_any_time(part, whole);
     match share.low.zip(share.high) {
         _ if whole == 0 => say!(l, desk_page::of_none),

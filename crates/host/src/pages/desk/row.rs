@@ -2,7 +2,7 @@
 
 use crate::desk::{HomeAnswer, InHand, KeptAnimal, StoodIn};
 use crate::pages::desk::asked::{Asked, DAYS, FIELDS};
-use crate::pages::desk::figures::figures;
+use crate::pages::desk::figures::{figures, share as part_of};
 use crate::pages::desk::open::Key;
 use maud::{Markup, html};
 use sayso_advisor::desk::{About, Need, Since};
@@ -85,6 +85,7 @@ pub fn row(of: &Of<'_>, needs: &[&Need]) -> Markup {
                 @if !of.answers.is_empty() || !of.stood_in.is_empty() { ul.answers { (answers(of, &says)) } }
             }
             (figures(l, &of.animal.line, of.now, &says, WORDS))
+            (kept(of))
             (practised(of))
             div.does {
                 div.row {
@@ -146,6 +147,23 @@ fn of_another(kind: &str) -> &str {
         "note" => "a_note",
         "question" => "a_question",
         kind => kind,
+    }
+}
+
+/// Whether what was agreed is done: of each plan that the coach goes on with, on how many of its days each of its words was worked on.
+fn kept(of: &Of<'_>) -> Markup {
+    let l = of.l;
+    let mine = of.animal.line.agreed.iter().filter(|agreed| of.goes_on.contains_key(&agreed.proposal));
+    html! {
+        @for plan in mine {
+            p.quiet data-test="kept" {
+                a href=(format!("/talk?home={}#t-{}", of.key.0, plan.proposal)) {
+                    @if plan.days == 0 { (say!(l, desk_page::kept_not_yet, words = plan.lines)) }
+                    @else { (say!(l, desk_page::kept, words = plan.lines, days = part_of(l, plan.kept, plan.days))) }
+                    @if plan.no_record > 0 { " " (say!(l, desk_page::kept_no_record, days = plan.no_record)) }
+                }
+            }
+        }
     }
 }
 
