@@ -8,6 +8,7 @@ use super::programme::weeks;
 use super::tried::tried;
 use super::{animal_of, is_home, is_open_to, is_witnessed, reads, writer};
 use crate::page::Page;
+use crate::pages::designs::beside;
 use crate::pages::words::saying;
 use crate::typed::Typed;
 use maud::{Markup, html};
@@ -51,6 +52,7 @@ pub fn card(
             (goes_on_with(page, talk, passed, open))
             @if let Some(over) = over(talk.standing) { p.quiet data-test="standing" { (say!(l, talk::standing, standing = over)) } }
             (going(page, talk))
+            (beside_trials(page, talk))
             (tried(page, talk))
             (weeks(page, talk))
             (practice::card(page, talk, ended.is_none()))
@@ -59,6 +61,14 @@ pub fn card(
             (of_the_coach(page, passed, talk))
         }
     }
+}
+
+/// Trials that go on on the days of a plan that waits for an answer or holds.
+fn beside_trials(page: &Page, talk: &Talk<'_>) -> Markup {
+    let (Proposed::Plan { last_day, .. }, Some(animal)) = (&talk.part.proposes, talk.event.animal) else {
+        return html! {};
+    };
+    html! { @if talk.is_live() { (beside::of_a_plan(page, animal, Some(*last_day))) } }
 }
 
 /// The way to what a note or a question is about.
