@@ -53,8 +53,13 @@ pub fn beside<'a>(story: &'a Story, animal: AnimalId, plan: &DesignPlan, now: Mo
 /// Trials of an animal that go on, or are to come, on some of these days; oldest first. A plan of what to do on the same days changes
 /// what they measure.
 #[must_use]
-pub fn during(story: &Story, animal: AnimalId, (first, last): (Day, Option<Day>), now: Moment) -> Vec<Beside<'_>> {
-    let one = |kept: Fact<'_, DesignPlan>| {
+pub fn during<'a>(
+    story: &'a Story,
+    animal: AnimalId,
+    (first, last): (Day, Option<Day>),
+    now: Moment,
+) -> Vec<Beside<'a>> {
+    let one = |kept: Fact<'a, DesignPlan>| {
         let (its_last, over) = end(story, animal, &kept, now);
         let after = its_last.is_some_and(|its| its < first);
         let before = last.is_some_and(|last| last < kept.part.first);

@@ -130,7 +130,7 @@ fn later(about: About, before: &Line, after: &Line, days: f64) -> Option<Put> {
     of(after, ago(-days), &seen, about).put
 }
 
-const fn back(because: BackFor) -> Option<Put> {
+fn back(because: BackFor) -> Option<Put> {
     Some(Put::Back { at: Moment::clamped(0), because })
 }
 
@@ -156,14 +156,14 @@ fn held(cause: Option<Cause>, stuck: bool) -> Line {
 fn what_was_put_aside_stands_behind_its_like_for_a_week_but_safety_never_does() {
     let line = overfed();
     let mut seen = Seen::default();
-    aside(&mut seen, &of(&line, now(), &seen, About::Ration), now());
+    aside(&mut seen, &of(&line, now(), &Seen::default(), About::Ration), now());
     let need = of(&line, now(), &seen, About::Ration);
     let until = now().plus_seconds(7.0 * DAY_S);
     assert_eq!((need.put, need.is_aside()), (Some(Put::Aside { at: now(), until }), true));
     let rows = desk([(0, &line), (1, &waiting())], now(), &seen, None);
     assert_eq!(rows[0].key, 0, "what it is about still comes first");
     let growled = growls(&[3.0]);
-    aside(&mut seen, &of(&growled, now(), &seen, About::Safety), now());
+    aside(&mut seen, &of(&growled, now(), &Seen::default(), About::Safety), now());
     assert_eq!(of(&growled, now(), &seen, About::Safety).put, None);
     // Back by its day, which is said.
     let line = held(Some(Cause::TooLate), true);
@@ -210,7 +210,7 @@ fn what_gets_worse_is_back_at_once_and_says_that_it_had_been_put_aside() {
     // A change that began after it was put aside, and one of something else.
     let line = fallen();
     let mut seen = Seen::default();
-    aside(&mut seen, &of(&line, now(), &seen, About::Change), ago(40.0));
+    aside(&mut seen, &of(&line, now(), &Seen::default(), About::Change), ago(40.0));
     assert_eq!(why(of(&line, now(), &seen, About::Change).put), back(BackFor::Anew));
     let mut slower = fallen();
     slower.looks.iter_mut().for_each(|look| look.measure = Measure::Latency);

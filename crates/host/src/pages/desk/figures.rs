@@ -49,6 +49,16 @@ pub fn figures(l: &Locale, line: &Line, now: Moment, says: &dyn Fn(WordId) -> St
     html! { div.tinies data-test="figures" { @for one in &all { (figure(l, one)) } } }
 }
 
+/// How the small charts are read, once on a page.
+pub fn key(l: &Locale) -> Markup {
+    html! {
+        details data-test="key" {
+            summary { (say!(l, desk_page::key)) }
+            p { (say!(l, desk_page::key_says, weeks = WEEKS)) }
+        }
+    }
+}
+
 fn latest(counts: &[usize; WEEKS]) -> usize {
     counts.last().copied().unwrap_or_default()
 }

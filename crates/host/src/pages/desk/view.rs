@@ -1,4 +1,5 @@
 use super::asked::{ANSWERS, ASIDE, Asked, Chosen, KINDS, NONE, ON_A_PAGE, PATH, Tab};
+use super::figures::key;
 use super::open::Opened;
 use super::row::{Of, back, row};
 use crate::asker::Asker;
@@ -41,6 +42,7 @@ pub fn view(asker: &Asker, opened: &Opened, chosen: &Chosen) -> Markup {
             @else if all.is_empty() { p data-test="none" { (say!(l, desk_page::none)) } }
             @else {
                 (keys(l, &say!(l, desk_page::keys)))
+                (key(l))
                 ul.desk data-test="desk" { @for one in shown {
                     @if let Some(animal) = opened.animal(one.key) {
                         (row(&Of {
