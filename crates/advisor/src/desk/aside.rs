@@ -1,7 +1,7 @@
 //! What a coach put aside: by what a need is known, how far it had gone then, until when, and what brings it back before.
 
 use super::line::{Measure, SignKind};
-use super::need::{About, Need, Since, What};
+use super::need::{About, BackFor, Need, Put, Since, What};
 use super::order::pressing;
 use crate::cause::Cause;
 use sayso_model::{AnimalId, Moment, WordId, Zone};
@@ -51,40 +51,6 @@ pub struct PutAside {
     pub until: Moment,
     /// How far it had gone.
     pub extent: Option<Extent>,
-}
-
-/// What brought a need back.
-#[derive(Clone, Copy, PartialEq, Eq, Debug, Serialize)]
-#[serde(rename_all = "snake_case")]
-pub enum BackFor {
-    /// Its days are over.
-    Days,
-    /// It began anew.
-    Anew,
-    /// It got worse.
-    Worse,
-    /// The records point to another cause.
-    Cause,
-}
-
-/// What a coach's hand did to a need.
-#[derive(Clone, Copy, PartialEq, Eq, Debug, Serialize)]
-#[serde(tag = "put", rename_all = "snake_case")]
-pub enum Put {
-    /// It is put aside.
-    Aside {
-        /// When.
-        at: Moment,
-        /// When it is back at the latest.
-        until: Moment,
-    },
-    /// It was, and is back.
-    Back {
-        /// When it had been put aside.
-        at: Moment,
-        /// Why it is back.
-        because: BackFor,
-    },
 }
 
 impl Need {

@@ -22,7 +22,7 @@ mod sureness;
 mod tried;
 mod words;
 
-pub use aside::{ASIDE_DAYS, BackFor, Extent, Mark, Put, PutAside, REMEMBERED_DAYS, Seen};
+pub use aside::{ASIDE_DAYS, Extent, Mark, PutAside, REMEMBERED_DAYS, Seen};
 pub use bar::Bar;
 pub use changes::{Changed, changes};
 pub use followed::{Drawn, Followed, LEAST_DAYS, Overall, overall};
@@ -31,7 +31,7 @@ pub use line::{
     WeekLine, WordLine,
 };
 pub use logging::LEAST_SILENT;
-pub use need::{About, Comparable, Lack, Need, Since, Until, What};
+pub use need::{About, BackFor, Comparable, Lack, Need, Put, Since, Until, What};
 pub use needs::needs;
 pub use order::order;
 pub use sureness::{Claim, MEASURED, sure};

@@ -1,11 +1,10 @@
 //! What may need a coach: typed, with figures, what it rests on, how sure it is, since when, and what would change it.
 
-use super::aside::Put;
 use super::line::{Held, Logging, Look, SignKind};
 use crate::advice::Sure;
 use crate::estimate::Estimate;
 use crate::stuck::StuckFor;
-use sayso_model::{Day, Species, WordId};
+use sayso_model::{Day, Moment, Species, WordId};
 use sayso_norms::{AgeBand, Cell, Outside, Quantile, Question, WordKind};
 use serde::{Deserialize, Serialize};
 
@@ -268,6 +267,40 @@ pub enum Until {
     DaysSincePress {
         /// How many.
         days: i32,
+    },
+}
+
+/// What brought a need back.
+#[derive(Clone, Copy, PartialEq, Eq, Debug, Serialize)]
+#[serde(rename_all = "snake_case")]
+pub enum BackFor {
+    /// Its days are over.
+    Days,
+    /// It began anew.
+    Anew,
+    /// It got worse.
+    Worse,
+    /// The records point to another cause.
+    Cause,
+}
+
+/// What a coach's hand did to a need.
+#[derive(Clone, Copy, PartialEq, Eq, Debug, Serialize)]
+#[serde(tag = "put", rename_all = "snake_case")]
+pub enum Put {
+    /// It is put aside.
+    Aside {
+        /// When.
+        at: Moment,
+        /// When it is back at the latest.
+        until: Moment,
+    },
+    /// It was, and is back.
+    Back {
+        /// When it had been put aside.
+        at: Moment,
+        /// Why it is back.
+        because: BackFor,
     },
 }
 

@@ -17,18 +17,18 @@ pub enum Claim {
     HeldBy(Cause),
 }
 
-/// A claim, the row of the laboratory, homes told so that had it, and homes told so.
-pub const MEASURED: [(Claim, &str, usize, usize); 10] = [
-    (Claim::Of(About::Change), "SuddenDrop", 27, 30),
-    (Claim::Of(About::Silent), "Silent", 87, 89),
-    (Claim::Of(About::Ration), "Overfed", 103, 103),
-    (Claim::Of(About::Ready), "ReadyNotInvited", 93, 97),
-    (Claim::HeldBy(Cause::Avoided), "AvoidedButton", 80, 93),
-    (Claim::HeldBy(Cause::TooLate), "LateDelivery", 68, 68),
-    (Claim::HeldBy(Cause::NotWanted), "RewardNotWanted", 87, 93),
-    (Claim::HeldBy(Cause::TooLittle), "TooLittleShowing", 27, 34),
-    (Claim::HeldBy(Cause::PeopleDiffer), "PeopleDiffer", 102, 107),
-    (Claim::HeldBy(Cause::SoundsAlike), "SoundsAlike", 37, 37),
+/// A claim, homes told so that had it, and homes told so.
+pub const MEASURED: [(Claim, usize, usize); 10] = [
+    (Claim::Of(About::Change), 27, 30),
+    (Claim::Of(About::Silent), 87, 89),
+    (Claim::Of(About::Ration), 103, 103),
+    (Claim::Of(About::Ready), 93, 97),
+    (Claim::HeldBy(Cause::Avoided), 80, 93),
+    (Claim::HeldBy(Cause::TooLate), 68, 68),
+    (Claim::HeldBy(Cause::NotWanted), 87, 93),
+    (Claim::HeldBy(Cause::TooLittle), 27, 34),
+    (Claim::HeldBy(Cause::PeopleDiffer), 102, 107),
+    (Claim::HeldBy(Cause::SoundsAlike), 37, 37),
 ];
 
 /// "Sure" where the whole interval lies above this share, "fairly sure" where the share itself does not lie below the other; else a guess.
@@ -39,7 +39,7 @@ const FAIRLY: f64 = 0.85;
 /// How sure a claim is called; none where it was not measured.
 #[must_use]
 pub fn sure(claim: Claim) -> Option<Sure> {
-    let (_, _, right, told) = MEASURED.iter().find(|(of, ..)| *of == claim)?;
+    let (_, right, told) = MEASURED.iter().find(|(of, ..)| *of == claim)?;
     let share = Estimate::share(*right, *told);
     Some(if share.surely_above(SURE) {
         Sure::Very

@@ -6,9 +6,27 @@ use sayso_advisor::stuck::Cause;
 
 const RESULTS: &str = include_str!("../../../../docs/lab/results-desk.md");
 
+/// What the laboratory calls the trouble that a claim tells of.
+fn row(claim: Claim) -> &'static str {
+    match claim {
+        Claim::Of(About::Change) => "SuddenDrop",
+        Claim::Of(About::Silent) => "Silent",
+        Claim::Of(About::Ration) => "Overfed",
+        Claim::Of(About::Ready) => "ReadyNotInvited",
+        Claim::HeldBy(Cause::Avoided) => "AvoidedButton",
+        Claim::HeldBy(Cause::TooLate) => "LateDelivery",
+        Claim::HeldBy(Cause::NotWanted) => "RewardNotWanted",
+        Claim::HeldBy(Cause::TooLittle) => "TooLittleShowing",
+        Claim::HeldBy(Cause::PeopleDiffer) => "PeopleDiffer",
+        Claim::HeldBy(Cause::SoundsAlike) => "SoundsAlike",
+        other => panic!("{other:?} is not in the tables"),
+    }
+}
+
 #[test]
 fn the_table_of_precision_is_that_of_the_laboratory() {
-    for (claim, row, right, told) in MEASURED {
+    for (claim, right, told) in MEASURED {
+        let row = row(claim);
         let lead = format!("| {row}: of homes told so, so |");
         let line = RESULTS.lines().find(|line| line.starts_with(&lead)).unwrap_or_else(|| panic!("{row}"));
         let cells: Vec<&str> = line.split('|').map(str::trim).collect();
@@ -19,8 +37,8 @@ fn the_table_of_precision_is_that_of_the_laboratory() {
 
 #[test]
 fn what_was_right_more_often_is_never_called_less_sure() {
-    for (claim, _, right, told) in MEASURED {
-        for (other, _, its_right, its_told) in MEASURED {
+    for (claim, right, told) in MEASURED {
+        for (other, its_right, its_told) in MEASURED {
             let more = right as f64 / told as f64 > its_right as f64 / its_told as f64 && told >= its_told;
             assert!(!more || sure(claim) >= sure(other), "{claim:?} beside {other:?}");
         }

@@ -1,7 +1,7 @@
 //! What holds a word up: named with its figure where the records carry it; ready words; food.
 
 use crate::kit::{Home, ago, now, read, word};
-use sayso_advisor::desk::{About, Held, Line, Need, Since, Until, What};
+use sayso_advisor::desk::{About, Held, Lack, Line, Need, Since, Until, What};
 use sayso_advisor::stuck::{Cause, StuckFor};
 use serde_json::json;
 
@@ -72,11 +72,16 @@ fn a_stuck_word_says_because_of_what_and_since_when_it_was_seen() {
 
 #[test]
 fn what_would_change_a_word_that_is_stuck_without_a_cause_has_not_happened_yet() {
-    let home = late(2.0);
-    let full = home.needs().into_iter().find(|n| matches!(n.what, What::Held { held: None, stuck: Some(_), .. }));
-    let full = full.unwrap();
-    assert!(home.line().logging.full());
-    assert_eq!(full.until, Until::MoreRight, "records on most days there are already");
+    let mut line = late(2.0).line();
+    line.words.iter_mut().for_each(|word| word.held = None);
+    let until = |line: &Line| {
+        let all = read(line, now());
+        all.into_iter().find(|n| matches!(n.what, What::Held { held: None, stuck: Some(_), .. })).unwrap().until
+    };
+    assert!(line.logging.full());
+    assert_eq!(until(&line), Until::MoreRight, "records on most days there are already");
+    line.logging.days = 3;
+    assert_eq!(until(&line), Until::MoreRecords { lack: Lack::Days });
 }
 
 #[test]

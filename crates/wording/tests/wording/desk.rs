@@ -48,8 +48,7 @@ fn whats() -> Vec<What> {
     for measure in [Measure::Joining, Measure::Presses, Measure::Latency] {
         all.push(What::Change(Look { measure, since: day(), lately: share, before: share, p: 0.0004 }));
     }
-    let stuck = [StuckFor::SeldomRight, StuckFor::HardlyPressed { presses: 2 }, StuckFor::SeldomTaken];
-    for stuck in stuck.map(Some).into_iter().chain([None]) {
+    for stuck in [Some(StuckFor::SeldomRight), None] {
         for cause in CAUSES {
             let held = Held { cause, sure: Sure::Fairly, figure: share, beside: share, p: Some(0.01) };
             all.push(What::Held { word: word(), stuck, right: share, held: Some(held) });
@@ -116,6 +115,8 @@ fn said(l: &Locale) -> (Vec<String>, Vec<String>) {
         needs.push(need(l, &names, &one));
         rest.extend(why(l, &names, &one));
     }
+    let stuck = Some(StuckFor::SeldomTaken);
+    rest.extend(why(l, &names, &of(What::Held { word: word(), stuck, right: Estimate::share(3, 12), held: None })));
     rest.extend(changes().iter().map(|c| changed(l, &names, c)));
     let untils = [
         Until::Without { before: day() },
