@@ -293,7 +293,7 @@ async fn a_caseload_of_ten_stands_on_one_screen_of_the_week_and_nothing_lies_on_
         assert_eq!(coach.page.execute(order, vec![]).await.unwrap(), json!(0), "{size:?}");
     }
     coach.resize((1280, 800)).await;
-    // How the small charts are read stands above them, and no label of theirs is cut.
+    // How the small charts are read stands on the page, and no label of theirs is cut.
     assert_eq!(count(&coach, "key").await, 1);
     let cut = "return [...document.querySelectorAll('.tiny .what')].filter((e) => e.scrollWidth > e.clientWidth).map((e) => e.textContent)";
     let cut = coach.page.execute(cut, vec![]).await.unwrap();

@@ -109,8 +109,9 @@ pub async fn show(asker: &Asker, opened: &Opened, asked: Asked) -> Result<Markup
             (restored_told(l, opened.restored))
             @if new.is_empty() { p data-test="no-news" { (say!(l, desk_page::no_news)) } }
             @else {
-                (key(l))
                 ul.desk.close data-test="desk" { @for news in new.iter().skip((at - 1) * MOST).take(MOST) { (one(news)) } }
+                // Below the rows, of which as many as can be stand on one screen.
+                (key(l))
                 (keys(l, &say!(l, desk_page::keys_week)))
             }
             p.quiet { (say!(l, desk_page::week_how)) }
