@@ -41,6 +41,8 @@ pub struct Doing {
     pub days: usize,
     /// Days among them without any record of the animal.
     pub no_record: usize,
+    /// Days on which each of the lines was worked on.
+    pub kept: usize,
     /// Line by line.
     pub lines: Vec<Kept>,
 }
@@ -59,9 +61,11 @@ pub fn doing(case: &Case<'_>, lines: &[PlanLine], agreed_at: Moment, last_day: D
         let mut all = case.story().all_between(case.animal(), day.start(zone), day.plus(1).start(zone));
         all.any(is_of_the_animal)
     };
+    let on = |done: &Done, day: &Day| done.at.iter().any(|(at, _)| at.day(zone) == *day);
+    let kept_days = days.iter().filter(|day| done.iter().all(|done| on(done, day))).count();
     let no_record = days.iter().filter(|day| !recorded(day)).count();
     let lines = lines.iter().zip(done).map(|(line, done)| kept(case, line, &done, agreed_at, to)).collect();
-    Doing { days: days.len(), no_record, lines }
+    Doing { days: days.len(), no_record, kept: kept_days, lines }
 }
 
 /// What a person noted of the animal, not what was written about it.

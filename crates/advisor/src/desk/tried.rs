@@ -93,6 +93,26 @@ pub struct PracticeLine {
     pub shared: usize,
 }
 
+/// A plan for some days that the home agreed to and that holds.
+#[derive(Clone, Copy, PartialEq, Eq, Debug, Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct AgreedLine {
+    /// The proposal.
+    pub proposal: EventId,
+    /// The account that wrote it.
+    pub by: AccountId,
+    /// When.
+    pub written: Moment,
+    /// Words in it, each once for each way.
+    pub lines: usize,
+    /// Days on which each of them was worked on...
+    pub kept: usize,
+    /// ... of so many that have passed.
+    pub days: usize,
+    /// Days of those without any record.
+    pub no_record: usize,
+}
+
 /// A programme that was joined.
 #[derive(Clone, PartialEq, Eq, Debug, Serialize, Deserialize)]
 #[serde(deny_unknown_fields)]

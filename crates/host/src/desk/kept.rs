@@ -95,10 +95,15 @@ impl Kept {
                 Some(line) => line.clone(),
                 None => Line::of(&Case::new(story, animal, now.plus_seconds(-WEEK_AGO * DAY_S))),
             };
+            let line = Line::of(&Case::new(story, animal, now)).remembering(&week_ago);
+            let line = match earlier.and_then(|kept| kept.animals.get(&animal)) {
+                Some(kept) => line.remembering(&kept.line),
+                None => line,
+            };
             let kept = KeptAnimal {
                 name: card.name.to_string(),
                 words: story.words().into_values().map(|word| (word.word, word.says.to_string())).collect(),
-                line: Line::of(&Case::new(story, animal, now)),
+                line,
                 week_ago,
             };
             (animal, kept)

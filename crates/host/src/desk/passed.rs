@@ -29,7 +29,14 @@ fn proposals(line: &Line) -> impl Iterator<Item = Proposal> {
     let programmes =
         programmes.map(|p| Proposal { id: p.proposal, by: p.by, written: p.written, programme: Some(p.programme) });
     let practices = line.practices.iter();
-    programmes.chain(practices.map(|p| Proposal { id: p.proposal, by: p.by, written: p.written, programme: None }))
+    let agreed = line.agreed.iter();
+    let agreed = agreed.map(|a| Proposal { id: a.proposal, by: a.by, written: a.written, programme: None });
+    programmes.chain(agreed).chain(practices.map(|p| Proposal {
+        id: p.proposal,
+        by: p.by,
+        written: p.written,
+        programme: None,
+    }))
 }
 
 /// The proposals of all animals of a home, and those that it answered lately.

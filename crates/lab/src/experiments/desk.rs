@@ -206,8 +206,8 @@ fn quiet(section: &mut Section, read: &[Club<'_>]) {
     let claims: [Claim; 8] = [
         ("a sudden change", |n| n.about == About::Change),
         ("silent", |n| n.about == About::Silent),
-        ("a cause of a stuck word", |n| matches!(n.what, What::Held { stuck: true, held: Some(_), .. })),
-        ("a cause of a word that gets on", |n| matches!(n.what, What::Held { stuck: false, .. })),
+        ("a cause of a stuck word", |n| matches!(n.what, What::Held { stuck: Some(_), held: Some(_), .. })),
+        ("a cause of a word that gets on", |n| matches!(n.what, What::Held { stuck: None, .. })),
         ("a stuck word without a cause", |n| matches!(n.what, What::Held { held: None, .. })),
         ("leaves sessions", |n| n.about == About::Leaves),
         ("more food than the day's", |n| n.about == About::Ration),

@@ -3,6 +3,7 @@
 
 mod acts;
 mod advice;
+mod agreed;
 mod claims;
 mod consents;
 mod desk;

@@ -8,7 +8,7 @@ use crate::fault::told;
 use crate::host::Host;
 use crate::news;
 use crate::stories::opening;
-use sayso_advisor::desk::{Mark, Row, Seen, desk};
+use sayso_advisor::desk::{Mark, PutAside, REMEMBERED_DAYS, Row, Seen, desk};
 use sayso_model::{AccountId, AnimalId, HomeId, Moment, Story};
 use sayso_people::db::Aside;
 use sayso_people::{Allowed, Capability, Who};
@@ -19,6 +19,8 @@ use std::sync::Arc;
 /// By what looks at the desk are noted for the keepers of each home.
 const PAGE: &str = "desk";
 
+const DAY_S: f64 = 86_400.0;
+
 /// An animal of a home.
 pub type Key = (HomeId, AnimalId);
 
@@ -28,7 +30,7 @@ pub struct Opened {
     pub found: Found,
     /// Their animals, who needs a coach first in the first place.
     pub rows: Vec<Row<Key>>,
-    /// What the coach put aside.
+    /// What the coach put aside, or had lately.
     pub asides: Vec<Aside>,
     /// Proposals that the coach goes on with.
     pub goes_on: InHand,
@@ -124,12 +126,14 @@ pub async fn found(asker: &Asker, who: &Who) -> Result<Found, Error> {
 /// Where a database fails.
 pub async fn open(asker: &Asker, who: &Who) -> Result<Opened, Error> {
     let (found, now) = (found(asker, who).await?, asker.now);
-    let asides = asker.host.people.asides(who.account, now).await.map_err(told)?;
+    let remembered = now.plus_seconds(-f64::from(REMEMBERED_DAYS) * DAY_S);
+    let asides = asker.host.people.asides(who.account, remembered).await.map_err(told)?;
     let mut put = Seen::default();
     for aside in &asides {
         // By a mark that this version does not know nothing is put aside.
         if let Ok(mark) = serde_json::from_str::<Mark>(&aside.need) {
-            put.put_aside(aside.animal, mark, aside.at);
+            let extent = serde_json::from_str(&aside.extent).ok();
+            put.put_aside(aside.animal, mark, PutAside { at: aside.at, until: aside.until, extent });
         }
     }
     let all = found

@@ -2,17 +2,17 @@
 //! for it. Never in its place; and while rest is said nothing is to be done.
 
 use crate::page::AnimalPage;
-use crate::pages::talk::{is_open_to, is_witnessed, open_now, passed_on, seen, writer};
+use crate::pages::talk::{ended, is_open_to, is_witnessed, open_now, passed_on, seen, writer};
 use maud::{Markup, html};
-use sayso_advisor::advice::Act;
+use sayso_advisor::Advice;
 use sayso_advisor::designs::trying;
 use sayso_advisor::programme::{course, week_of};
 use sayso_advisor::today::{Next, Today};
 use sayso_model::talks::{Passed, Standing, Talk, agreed as lines, talks};
-use sayso_model::{Moment, PlanLine, Programme, Proposed, WordId};
+use sayso_model::{AccountId, Label, Moment, PlanLine, Programme, Proposed, WordId};
 use sayso_people::Capability;
 use sayso_wording::advice as words_of;
-use sayso_wording::talk::{dose, proposed};
+use sayso_wording::talk::{proposed, way_and_dose};
 use sayso_wording::{Locale, say};
 use std::collections::BTreeMap;
 
@@ -49,7 +49,7 @@ pub fn line(page: &AnimalPage) -> Lines {
             }
         };
         let (held, further) = holds(page, &all);
-        return Lines { lines: html! { (whose(page, &all)) (waiting) (held) }, further };
+        return Lines { lines: html! { (whose(page, &all)) (not_read(page, &all)) (waiting) (held) }, further };
     }
     let lines = html! {
         @if writer(page).is_some() {
@@ -78,6 +78,25 @@ fn whose(page: &AnimalPage, all: &[Talk<'_>]) -> Markup {
         }
         @for (p, (_, last)) in covers {
             p.quiet data-test="whose-now" { (say!(l, talk::now_covered, to = &p.to.name, from = &p.from.name, day = l.date(last))) }
+        }
+    }
+}
+
+/// Which coaches read nothing any more of what waits or was agreed, and since when: once for each.
+fn not_read(page: &AnimalPage, all: &[Talk<'_>]) -> Markup {
+    let (l, passed, open) = (&page.locale, passed_on(page, all), open_now(page));
+    let live = all.iter().filter(|t| t.is_live() && t.concerns(page.id));
+    let over = live.filter_map(|t| Some((&t.part.from, ended(page, (&passed, &open), t)?.since)));
+    let over: BTreeMap<AccountId, (&Label, Option<Moment>)> =
+        over.map(|(from, since)| (from.account, (&from.name, since))).collect();
+    html! {
+        @for (name, since) in over.values() {
+            p.quiet data-test="not-read" {
+                @match since {
+                    Some(at) => (say!(l, talk::today_not_read, name = *name, day = l.weekday_date(at.day(&page.zone)))),
+                    None => (say!(l, talk::today_not_read_now, name = *name)),
+                }
+            }
         }
     }
 }
@@ -157,16 +176,30 @@ pub fn agreed(page: &AnimalPage, today: &Today) -> BTreeMap<WordId, PlanLine> {
     lines(&page.story, &talks(&page.story, page.now), page.id, page.now)
 }
 
-/// A word's step in a few words, and in a sentence. One word for what is to be done: that of the agreement, where there is one.
-pub fn step(l: &Locale, name: &str, of: &Act, agreed: Option<&PlanLine>) -> (String, String) {
-    let act = words_of::act(l, name, of);
+/// A word's step in a few words, that of the agreement where there is one; and either what to do in a sentence, or what would be done
+/// without the agreement, and why, where that is something else.
+pub struct Step {
+    pub brief: String,
+    pub act: Option<String>,
+    pub without: Option<String>,
+}
+
+/// See there.
+pub fn step(l: &Locale, name: &str, of: &Advice, agreed: Option<&PlanLine>) -> Step {
+    let own = words_of::brief(l, name, &of.act);
+    let act = || Some(words_of::act(l, name, &of.act));
     match agreed.and_then(|agreed| words_of::as_agreed(l, of, agreed)) {
-        Some(step) => (step, say!(l, today::without_agreed, act = act)),
-        None => (words_of::brief(l, name, of), act),
+        Some((brief, true)) => {
+            let first = || of.because.first().map(|why| words_of::because(l, name, &why.fact));
+            let why = words_of::back_because(l, of).or_else(first).unwrap_or_default();
+            Step { brief, act: None, without: Some(say!(l, today::without_agreed, step = own, why = why)) }
+        }
+        Some((brief, false)) => Step { brief, act: act(), without: None },
+        None => Step { brief: own, act: act(), without: None },
     }
 }
 
-/// What was agreed for a word, beside its step.
+/// What was agreed for a word, beside its step: in which way, how long and how often.
 pub fn beside(l: &Locale, agreed: &PlanLine) -> Markup {
-    html! { span.agreed data-test="agreed" { (say!(l, talk::row, dose = dose(l, agreed))) } }
+    html! { span.agreed data-test="agreed" { (say!(l, talk::row, dose = way_and_dose(l, agreed))) } }
 }

@@ -87,8 +87,8 @@ fn line(page: &AnimalPage, w: &WordStep, agreed: Option<&PlanLine>) -> Markup {
     let counts: Vec<String> = w.trend.iter().map(ToString::to_string).collect();
     let trend = say!(l, today::trend, counts = counts.join(", "));
     let not_theirs = helps_only(page) && of_cards(&w.advice.act);
-    let (step, act) = coach::step(l, name, &w.advice.act, agreed);
-    let step = if not_theirs { say!(l, today::ask_card) } else { step };
+    let step = coach::step(l, name, &w.advice, agreed);
+    let brief = if not_theirs { say!(l, today::ask_card) } else { step.brief };
     html! {
         details.word data-test="word" {
             summary {
@@ -97,11 +97,14 @@ fn line(page: &AnimalPage, w: &WordStep, agreed: Option<&PlanLine>) -> Markup {
                     span.quiet { (words_of::stage_name(l, w.stage)) }
                 }
                 (spark(&w.trend, &trend))
-                span.step data-test="step" { (step) }
-                @if let Some(why) = words_of::back_because(l, &w.advice) { span.why data-test="back-because" { (why) } }
+                span.step data-test="step" { (brief) }
+                @match &step.without {
+                    Some(without) => span.why data-test="without-agreed" { (without) },
+                    None => @if let Some(why) = words_of::back_because(l, &w.advice) { span.why data-test="back-because" { (why) } },
+                }
                 @if let Some(agreed) = agreed { (coach::beside(l, agreed)) }
             }
-            @if !not_theirs { p { strong { (act) } } }
+            @if let Some(act) = step.act.filter(|_| !not_theirs) { p { strong { (act) } } }
             @if let Some(hint) = &w.hint { p { (words_of::hint(l, name, hint)) } }
             (cautions(page, &w.advice))
             @if let Some(others) = alike(page, w) {

@@ -14,10 +14,10 @@ use crate::pages::people::steps::{left_for_later, next as next_step, steps as se
 use maud::{Markup, html};
 use sayso_advisor::advice::{Act, Because, Reason};
 use sayso_advisor::hint::Hint;
-use sayso_advisor::plan::Plan;
+use sayso_advisor::plan::{Plan, Planned};
 use sayso_advisor::today::{Next, Today};
 use sayso_advisor::{Advice, Sure, Topic};
-use sayso_model::Moment;
+use sayso_model::{Moment, PlanWay};
 use sayso_people::Capability;
 use sayso_wording::advice as words_of;
 use sayso_wording::figures::finding;
@@ -216,15 +216,19 @@ fn session(page: &AnimalPage, plan: &Plan, today: &Today) -> Markup {
     let of = |hint: &Hint| -> Vec<&str> {
         plan.words.iter().filter(|w| w.hint.as_ref() == Some(hint)).map(|w| w.word.says.as_str()).collect()
     };
+    let agreed = coach::agreed(page, today);
     html! {
         ul.short {
             @for w in &plan.words {
                 li {
-                    @let planned = words_of::planned(l, w);
+                    @let agreed = agreed.get(&w.word.word).filter(|agreed| agreed.way.is_some());
+                    @let only_shown = agreed.is_some_and(|agreed| agreed.way == Some(PlanWay::Show));
+                    @let planned = if only_shown { words_of::planned(l, &Planned { invitations: 0, ..w.clone() }) } else { words_of::planned(l, w) };
                     @match w.hint.as_ref().filter(|hint| of(hint).len() == 1) {
                         Some(hint) => (say!(l, today::planned, planned = planned, hint = words_of::hint(l, name, hint))),
                         None => (planned),
                     }
+                    @if let Some(agreed) = agreed { " " (coach::beside(l, agreed)) }
                 }
             }
         }
