@@ -11,7 +11,7 @@ pub enum Change {
     StepAway,
     /// Let it go when it goes.
     LetGo,
-    /// Let it eat in peace.
+    /// Let it have in peace what it took.
     LetEat,
     /// Pause at a mild sign.
     Pause,

@@ -216,7 +216,7 @@ fn of_what_teaches_the_one_that_would_have_taught_most_is_named() {
             let at = 81_000 + 10_000 * i as u32;
             told.extend([(at, What::Pressed(Thing::Ball)), (at + 8_000, What::Unanswered(Thing::Ball))]);
         }
-        let shown = Pairing { word: Thing::Ball, came: Came::Shown, delay_s: f64::from(delay_ms) / 1000.0, share: 1.0 };
+        let shown = Pairing::of(Thing::Ball, Came::Shown, f64::from(delay_ms) / 1000.0);
         let left = Pairing { came: Came::Unanswered, delay_s: 0.0, ..shown };
         let pairings = [vec![shown; 4], vec![left; unanswered]].concat();
         let bare = Run { pairings, over: (180_000, Over::Time), ..run(&told) };

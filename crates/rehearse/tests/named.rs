@@ -246,3 +246,17 @@ fn something_else_after_not_now_teaches_no_less_than_leaving_the_press_without_a
     }
     assert!(instead > left, "{instead} {left}");
 }
+
+/// Nor is it called well that a third of what was shown found the animal busy with the last thing.
+#[test]
+fn whoever_shows_by_the_clock_is_never_told_to_carry_on() {
+    let mut unseen = 0;
+    for character in Character::ALL {
+        for seed in 0..20 {
+            let run = play(Setup { seed, character, exercise: Exercise::Showing }, &every(5_000, 119_000));
+            unseen += run.pairings.iter().filter(|p| p.came == Came::Unseen).count();
+            assert_ne!(named(&run), Change::CarryOn, "{character:?} {seed}");
+        }
+    }
+    assert!(unseen > 300, "{unseen}");
+}

@@ -54,6 +54,7 @@ impl Person {
                     animal.interest = (animal.interest + 0.05).min(1.0);
                 }
                 animal.shown = Some((thing, at_ms));
+                animal.is_shown(at_ms);
                 animal.hears(thing);
             }
             Does::Give(thing) => self.gives(thing, at_ms, animal),

@@ -4,7 +4,7 @@ rehearse-title = Rehearse
 rehearse-intro = Practise on an animal that cannot be harmed, before the buttons arrive or whenever you like. Nothing of it goes into the notebook.
 rehearse-simulation = A simulation: real animals differ.
 rehearse-assumes = What it assumes
-rehearse-assumes-short = In short: a showing teaches most where its thing comes at once and is taken. “Not now”, something else, or no answer takes a little back. Hurry, calling, barring the way and a long session strain, until a sign shows and the animal leaves. All goes about ten times as fast as in our simulated homes. How much of each is our choice: nobody has measured it.
+rehearse-assumes-short = In short: a showing teaches most where its thing comes at once and is taken; less soon after the last. What is shown while the animal is elsewhere or still has something teaches nothing; at a sign it takes a little back. “Not now”, something else, or no answer takes a little back. Hurry, calling, barring the way and a long session strain, until a sign shows and the animal leaves. All goes about ten times as fast as in our simulated homes. How much of each is our choice: nobody has measured it.
 rehearse-name = { $who ->
     [eager] Zip
     [wary] Moth
@@ -158,7 +158,7 @@ rehearse-change = { $change ->
     [more-pairs] Hold out more pairs: each thing at least five times.
     [step-away] At a strong sign step away at once, or end. Everything else can wait.
     [let-go] When { $name } goes, let it be so: no calling, nothing in the way, nothing shown.
-    [let-eat] Let { $name } eat in peace. Nothing is pressed or shown until that is over.
+    [let-eat] Let { $name } have in peace what it took. Nothing is pressed or shown until that is over.
     [pause] At a mild sign pause for five seconds and leave room.
     [wait] Wait the five seconds out without a word or a touch. Help comes after them.
     [do-not-push] No calling, barring or saying it again: { $name } comes freely or not at all.
@@ -189,7 +189,7 @@ rehearse-because = { $change ->
     [more-pairs] Pairs: { $figure }
     [step-away] Strong signs heeded: { $figure }
     [let-go] Leaving honoured: { $figure }
-    [let-eat] Treats eaten in peace: { $figure }
+    [let-eat] Had in peace, of things taken: { $figure }
     [pause] Mild signs heeded: { $figure }
     [wait] Waits kept: { $figure }
     [do-not-push] Times you called, barred the way or said it again: { $figure }
@@ -233,7 +233,7 @@ rehearse-row = { $which ->
     [leaving] Leaving honoured
     [mild] Mild signs heeded
     [strong] Strong signs heeded
-    [eaten] Treats eaten in peace
+    [eaten] Had in peace, of things taken
     [given] Things given
     [after-wait] Shown and given after the wait
     [invited-there] Invited while { $name } was there or on the way

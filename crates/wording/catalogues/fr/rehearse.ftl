@@ -2,7 +2,7 @@ rehearse-title = Répéter
 rehearse-intro = Exerce-toi avec un animal à qui rien ne peut faire de mal, avant l’arrivée des boutons ou quand tu veux. Rien de cela n’entre dans le carnet.
 rehearse-simulation = Une simulation : les vrais animaux sont différents.
 rehearse-assumes = Ce qu’elle suppose
-rehearse-assumes-short = En bref : montrer enseigne le plus quand la chose vient aussitôt et qu’elle est prise. « Pas maintenant », autre chose ou aucune réponse en retire un peu. La hâte, les appels, le passage barré et une longue séance pèsent, jusqu’à ce qu’un signe se montre et que l’animal parte. Tout va environ dix fois plus vite que dans nos foyers simulés. La part de chacun est notre choix : personne ne l’a mesurée.
+rehearse-assumes-short = En bref : montrer enseigne le plus quand la chose vient aussitôt et qu’elle est prise ; moins, peu après la dernière fois. Ce qui est montré pendant que l’animal est ailleurs ou a encore quelque chose n’enseigne rien ; lors d’un signe, cela retire un peu. « Pas maintenant », autre chose ou aucune réponse en retire un peu. La hâte, les appels, le passage barré et une longue séance pèsent, jusqu’à ce qu’un signe se montre et que l’animal parte. Tout va environ dix fois plus vite que dans nos foyers simulés. La part de chacun est notre choix : personne ne l’a mesurée.
 rehearse-name = { $who ->
     [eager] Zip
     [wary] Moth
@@ -156,7 +156,7 @@ rehearse-change = { $change ->
     [more-pairs] Tends plus de paires : chaque chose au moins cinq fois.
     [step-away] À un signe fort, écarte-toi tout de suite ou termine. Tout le reste peut attendre.
     [let-go] Quand { $name } s’en va, laisse faire : pas d’appel, rien en travers, rien à montrer.
-    [let-eat] Laisse { $name } manger en paix. On n’appuie ni ne montre rien avant la fin.
+    [let-eat] Laisse { $name } profiter en paix de ce qui a été pris. On n’appuie ni ne montre rien avant la fin.
     [pause] À un signe léger, fais une pause de cinq secondes et laisse de la place.
     [wait] Attends les cinq secondes entières, sans un mot ni un geste. L’aide vient après.
     [do-not-push] Ni appel, ni passage barré, ni redite : { $name } vient librement ou pas du tout.
@@ -187,7 +187,7 @@ rehearse-because = { $change ->
     [more-pairs] Paires : { $figure }
     [step-away] Signes forts respectés : { $figure }
     [let-go] Départs respectés : { $figure }
-    [let-eat] Friandises mangées en paix : { $figure }
+    [let-eat] Laissé en paix, de ce qui a été pris : { $figure }
     [pause] Signes légers respectés : { $figure }
     [wait] Attentes tenues : { $figure }
     [do-not-push] Fois où tu as appelé, barré le passage ou redit : { $figure }
@@ -231,7 +231,7 @@ rehearse-row = { $which ->
     [leaving] Départs respectés
     [mild] Signes légers respectés
     [strong] Signes forts respectés
-    [eaten] Friandises mangées en paix
+    [eaten] Laissé en paix, de ce qui a été pris
     [given] Choses données
     [after-wait] Montré et donné après l’attente
     [invited-there] Invitations avec { $name } là ou en chemin
