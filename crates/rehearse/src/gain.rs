@@ -30,6 +30,11 @@ impl Gain {
         Self { change, words: [0.0; 4] }
     }
 
+    /// The change with what it would have brought in this rehearsal.
+    pub(crate) fn worked_out(conduct: &Conduct, run: &Run, change: Change) -> Self {
+        Self { words: gain(conduct, run, &change), change }
+    }
+
     /// Logits that would have been learned beside, over all words.
     #[must_use]
     pub fn logits(&self) -> f64 {
@@ -59,9 +64,9 @@ impl Gain {
 /// Of these changes the one that would have taught most; of equals the first. Showing oftener is among them where it is the work
 /// and nothing stood against it.
 pub(crate) fn most(conduct: &Conduct, run: &Run, teaching: impl IntoIterator<Item = Change>) -> Option<Gain> {
-    let mut all: Vec<Gain> =
-        teaching.into_iter().map(|change| Gain { words: gain(conduct, run, &change), change }).collect();
-    let oftener = Gain { words: gain(conduct, run, &Change::Oftener), change: Change::Oftener };
+    let worked_out = |change| Gain::worked_out(conduct, run, change);
+    let mut all: Vec<Gain> = teaching.into_iter().map(worked_out).collect();
+    let oftener = worked_out(Change::Oftener);
     if oftener.logits() >= WORTH {
         all.push(oftener);
     }

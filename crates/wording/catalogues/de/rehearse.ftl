@@ -178,6 +178,7 @@ rehearse-change = { $change ->
     [used-up] Alle Leckerbissen des Abends sind gegeben. Antworte auf „{ $word }“ weiter mit „jetzt nicht“ oder mit etwas anderem.
     [shorter] Mach es kürzer: Ende, solange { $name } es noch mag.
     [shorter-left] Wer geht, hat es beendet. Lass das den Schluss des Tages sein.
+    [give-never] Gib so oft, wie es geht, was ein Knopf sagt, zuerst bei „{ $word }“. Was jetzt nicht zu haben ist, gibt es vielleicht zu anderer Zeit.
    *[carry-on] Mach so weiter.
 }
 rehearse-because = { $change ->
@@ -209,6 +210,7 @@ rehearse-because = { $change ->
     [used-up] „{ $word }“ ist trotzdem gesunken. Von seinen Drücken mit „jetzt nicht“ oder etwas anderem beantwortet: { $figure }
     [shorter] Am Brett, bis du zuletzt etwas wolltest: { $figure }. Für { $name } wird es nach etwa { $word } lang.
     [shorter-left] { $name } ging nach { $figure } am Brett. Als { $name } wieder da war, hast du weitergemacht.
+    [give-never] Kein Druck bekam hier, was der Knopf sagt. Von denen auf „{ $word }“ mit „Jetzt nicht“ oder etwas anderem beantwortet: { $figure }
    *[carry-on] Hier stand dem Lernen nichts im Weg.
 }
 rehearse-would-change = Die nächste Probe nennt vielleicht etwas anderes: Diese war kurz, und wenige Aufzeichnungen sagen wenig.

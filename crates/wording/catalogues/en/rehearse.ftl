@@ -180,6 +180,7 @@ rehearse-change = { $change ->
     [used-up] All treats of the evening were given. Go on answering “{ $word }” with “not now”, or with something else.
     [shorter] Make it shorter: end while { $name } still likes it.
     [shorter-left] Whoever leaves has ended it. Let that be the end for the day.
+    [give-never] Give what a button says as often as it can be had, first of all for “{ $word }”. What cannot be had now may be had at another time.
    *[carry-on] Carry on like this.
 }
 rehearse-because = { $change ->
@@ -211,6 +212,7 @@ rehearse-because = { $change ->
     [used-up] “{ $word }” fell all the same. Of its presses, answered with “not now” or something else: { $figure }
     [shorter] At the board until you last asked for something: { $figure }. For { $name } it grows long after about { $word }.
     [shorter-left] { $name } left after { $figure } at the board. Once { $name } was back, you went on.
+    [give-never] No press here was given what it says. Of the presses of “{ $word }”, answered with “not now” or something else: { $figure }
    *[carry-on] Nothing here stood in the way of learning.
 }
 rehearse-would-change = The next rehearsal may name something else: this one was short, and few records tell little.

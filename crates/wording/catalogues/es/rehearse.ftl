@@ -178,6 +178,7 @@ rehearse-change = { $change ->
     [used-up] Diste todas las golosinas de la tarde. Sigue respondiendo a «{ $word }» con «ahora no» o con otra cosa.
     [shorter] Hazlo más corto: termina mientras a { $name } aún le gusta.
     [shorter-left] Quien se va lo ha terminado. Que ese sea el final del día.
+    [give-never] Da lo que dice el botón siempre que se pueda, ante todo con «{ $word }». Lo que ahora no puede ser, quizá pueda en otro momento.
    *[carry-on] Sigue así.
 }
 rehearse-because = { $change ->
@@ -209,6 +210,7 @@ rehearse-because = { $change ->
     [used-up] «{ $word }» bajó de todos modos. De sus pulsaciones, respondidas con «ahora no» u otra cosa: { $figure }
     [shorter] Junto al tablero hasta que pediste algo por última vez: { $figure }. Para { $name } se hace largo tras unos { $word }.
     [shorter-left] { $name } se fue tras { $figure } junto al tablero. Cuando volvió { $name }, seguiste.
+    [give-never] Ninguna pulsación obtuvo aquí lo que dice el botón. De las de «{ $word }», respondidas con «ahora no» u otra cosa: { $figure }
    *[carry-on] Nada aquí estorbó al aprendizaje.
 }
 rehearse-would-change = El próximo ensayo puede nombrar otra cosa: este fue corto, y pocos registros dicen poco.

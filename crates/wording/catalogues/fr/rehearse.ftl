@@ -178,6 +178,7 @@ rehearse-change = { $change ->
     [used-up] Toutes les friandises de la soirée ont été données. Continue de répondre à « { $word } » par « pas maintenant » ou par autre chose.
     [shorter] Fais plus court : termine tant que { $name } aime encore cela.
     [shorter-left] Qui s’en va l’a terminé. Que ce soit la fin pour la journée.
+    [give-never] Donne ce que dit le bouton aussi souvent que possible, d’abord pour « { $word } ». Ce qui ne se peut pas maintenant se peut peut-être à un autre moment.
    *[carry-on] Continue ainsi.
 }
 rehearse-because = { $change ->
@@ -209,6 +210,7 @@ rehearse-because = { $change ->
     [used-up] « { $word } » a baissé tout de même. De ses appuis, ceux qui ont reçu « pas maintenant » ou autre chose : { $figure }
     [shorter] Au tableau jusqu’à ta dernière demande : { $figure }. Pour { $name }, cela devient long après environ { $word }.
     [shorter-left] { $name } est parti après { $figure } au tableau. Une fois { $name } de retour, tu as continué.
+    [give-never] Aucun appui n’a obtenu ici ce que dit le bouton. De ceux de « { $word } », avec « pas maintenant » ou autre chose pour réponse : { $figure }
    *[carry-on] Rien ici n’a gêné l’apprentissage.
 }
 rehearse-would-change = La prochaine répétition nommera peut-être autre chose : celle-ci était courte, et peu de relevés disent peu.

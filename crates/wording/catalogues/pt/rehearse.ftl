@@ -178,6 +178,7 @@ rehearse-change = { $change ->
     [used-up] Todos os petiscos da noite foram dados. Continue respondendo a “{ $word }” com “agora não” ou com outra coisa.
     [shorter] Faça mais curto: termine enquanto { $name } ainda gosta.
     [shorter-left] Quem sai terminou. Que esse seja o fim do dia.
+    [give-never] Dê o que o botão diz sempre que der, antes de tudo com “{ $word }”. O que não pode ser agora talvez possa em outra hora.
    *[carry-on] Continue assim.
 }
 rehearse-because = { $change ->
@@ -209,6 +210,7 @@ rehearse-because = { $change ->
     [used-up] “{ $word }” caiu mesmo assim. Dos apertos dela, respondidos com “agora não” ou outra coisa: { $figure }
     [shorter] No quadro até você pedir algo pela última vez: { $figure }. Para { $name } fica longo depois de uns { $word }.
     [shorter-left] { $name } saiu depois de { $figure } no quadro. Quando { $name } voltou, você continuou.
+    [give-never] Nenhum aperto recebeu aqui o que o botão diz. Dos de “{ $word }”, respondidos com “agora não” ou outra coisa: { $figure }
    *[carry-on] Nada aqui atrapalhou o aprendizado.
 }
 rehearse-would-change = O próximo ensaio pode apontar outra coisa: este foi curto, e poucos registros dizem pouco.
