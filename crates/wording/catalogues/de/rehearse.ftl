@@ -107,11 +107,12 @@ rehearse-you-gone = { $does ->
    *[block] Du stellst dich in die Tür: { $name } bleibt weg.
 }
 rehearse-seen = { $what ->
-    [chose] { $name } wählt: { $word }.
+    [chose] { $name } wählt und hat es: { $word }.
     [chose-none] { $name } wählt keins von beiden.
     [looks-up] { $name } schaut auf.
     [comes] { $name } kommt herüber.
     [joined] { $name } ist am Brett.
+    [joined-likes] { $name } ist vor dir.
     [looks] { $name } schaut „{ $word }“ an.
     [brushed] { $name } streift „{ $word }“: kein Ton.
     [pressed] { $name } drückt „{ $word }“.
@@ -211,6 +212,7 @@ rehearse-because = { $change ->
     [shorter] Am Brett, bis du zuletzt etwas wolltest: { $figure }. Für { $name } wird es nach etwa { $word } lang.
     [shorter-left] { $name } ging nach { $figure } am Brett. Als { $name } wieder da war, hast du weitergemacht.
     [give-never] Kein Druck bekam hier, was der Knopf sagt. Von denen auf „{ $word }“ mit „Jetzt nicht“ oder etwas anderem beantwortet: { $figure }
+    [carry-on-likes] Jede Wahl blieb { $name } überlassen.
    *[carry-on] Hier stand dem Lernen nichts im Weg.
 }
 rehearse-would-change = Die nächste Probe nennt vielleicht etwas anderes: Diese war kurz, und wenige Aufzeichnungen sagen wenig.

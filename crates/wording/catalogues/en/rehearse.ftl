@@ -109,11 +109,12 @@ rehearse-you-gone = { $does ->
    *[block] You stand in the doorway: { $name } stays away.
 }
 rehearse-seen = { $what ->
-    [chose] { $name } chooses: { $word }.
+    [chose] { $name } chooses and has it: { $word }.
     [chose-none] { $name } chooses neither.
     [looks-up] { $name } looks up.
     [comes] { $name } comes over.
     [joined] { $name } is at the board.
+    [joined-likes] { $name } is in front of you.
     [looks] { $name } looks at “{ $word }”.
     [brushed] { $name } brushes “{ $word }”: no sound.
     [pressed] { $name } presses “{ $word }”.
@@ -213,6 +214,7 @@ rehearse-because = { $change ->
     [shorter] At the board until you last asked for something: { $figure }. For { $name } it grows long after about { $word }.
     [shorter-left] { $name } left after { $figure } at the board. Once { $name } was back, you went on.
     [give-never] No press here was given what it says. Of the presses of “{ $word }”, answered with “not now” or something else: { $figure }
+    [carry-on-likes] Each choice was left to { $name }.
    *[carry-on] Nothing here stood in the way of learning.
 }
 rehearse-would-change = The next rehearsal may name something else: this one was short, and few records tell little.

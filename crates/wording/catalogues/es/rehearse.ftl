@@ -107,11 +107,12 @@ rehearse-you-gone = { $does ->
    *[block] Te pones en la puerta: { $name } no vuelve.
 }
 rehearse-seen = { $what ->
-    [chose] { $name } elige: { $word }.
+    [chose] { $name } elige y lo tiene: { $word }.
     [chose-none] { $name } no elige ninguna.
     [looks-up] { $name } levanta la mirada.
     [comes] { $name } se acerca.
     [joined] { $name } está en el tablero.
+    [joined-likes] { $name } está delante de ti.
     [looks] { $name } mira «{ $word }».
     [brushed] { $name } roza «{ $word }»: no suena.
     [pressed] { $name } pulsa «{ $word }».
@@ -211,6 +212,7 @@ rehearse-because = { $change ->
     [shorter] Junto al tablero hasta que pediste algo por última vez: { $figure }. Para { $name } se hace largo tras unos { $word }.
     [shorter-left] { $name } se fue tras { $figure } junto al tablero. Cuando volvió { $name }, seguiste.
     [give-never] Ninguna pulsación obtuvo aquí lo que dice el botón. De las de «{ $word }», respondidas con «ahora no» u otra cosa: { $figure }
+    [carry-on-likes] Cada elección quedó en manos de { $name }.
    *[carry-on] Nada aquí estorbó al aprendizaje.
 }
 rehearse-would-change = El próximo ensayo puede nombrar otra cosa: este fue corto, y pocos registros dicen poco.

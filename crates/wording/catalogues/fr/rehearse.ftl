@@ -107,11 +107,12 @@ rehearse-you-gone = { $does ->
    *[block] Tu te mets dans la porte : { $name } ne revient pas.
 }
 rehearse-seen = { $what ->
-    [chose] { $name } choisit : { $word }.
+    [chose] { $name } choisit et l’a : { $word }.
     [chose-none] { $name } ne choisit aucune des deux.
     [looks-up] { $name } lève les yeux.
     [comes] { $name } s’approche.
     [joined] { $name } est au tableau.
+    [joined-likes] { $name } est devant toi.
     [looks] { $name } regarde « { $word } ».
     [brushed] { $name } frôle « { $word } » : pas de son.
     [pressed] { $name } appuie sur « { $word } ».
@@ -211,6 +212,7 @@ rehearse-because = { $change ->
     [shorter] Au tableau jusqu’à ta dernière demande : { $figure }. Pour { $name }, cela devient long après environ { $word }.
     [shorter-left] { $name } est parti après { $figure } au tableau. Une fois { $name } de retour, tu as continué.
     [give-never] Aucun appui n’a obtenu ici ce que dit le bouton. De ceux de « { $word } », avec « pas maintenant » ou autre chose pour réponse : { $figure }
+    [carry-on-likes] Chaque choix a été laissé à { $name }.
    *[carry-on] Rien ici n’a gêné l’apprentissage.
 }
 rehearse-would-change = La prochaine répétition nommera peut-être autre chose : celle-ci était courte, et peu de relevés disent peu.

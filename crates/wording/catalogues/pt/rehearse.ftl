@@ -107,11 +107,12 @@ rehearse-you-gone = { $does ->
    *[block] Você fica na porta: { $name } não volta.
 }
 rehearse-seen = { $what ->
-    [chose] { $name } escolhe: { $word }.
+    [chose] { $name } escolhe e tem: { $word }.
     [chose-none] { $name } não escolhe nenhuma.
     [looks-up] { $name } levanta os olhos.
     [comes] { $name } vem para cá.
     [joined] { $name } está no quadro.
+    [joined-likes] { $name } está na sua frente.
     [looks] { $name } olha “{ $word }”.
     [brushed] { $name } roça “{ $word }”: sem som.
     [pressed] { $name } aperta “{ $word }”.
@@ -211,6 +212,7 @@ rehearse-because = { $change ->
     [shorter] No quadro até você pedir algo pela última vez: { $figure }. Para { $name } fica longo depois de uns { $word }.
     [shorter-left] { $name } saiu depois de { $figure } no quadro. Quando { $name } voltou, você continuou.
     [give-never] Nenhum aperto recebeu aqui o que o botão diz. Dos de “{ $word }”, respondidos com “agora não” ou outra coisa: { $figure }
+    [carry-on-likes] Cada escolha ficou com { $name }.
    *[carry-on] Nada aqui atrapalhou o aprendizado.
 }
 rehearse-would-change = O próximo ensaio pode apontar outra coisa: este foi curto, e poucos registros dizem pouco.

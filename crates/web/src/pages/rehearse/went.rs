@@ -63,6 +63,11 @@ fn next_time(l: &Locale, run: &Run, conduct: &Conduct, next: &Gain) -> Markup {
     let change = &next.change;
     let name = name(l, run.setup.character);
     let (more, less) = named(l, change);
+    // Whoever finds out what it likes teaches nothing.
+    let because = match change {
+        Change::CarryOn if run.setup.exercise == Exercise::Likes => "carry-on-likes",
+        _ => change.because(),
+    };
     let (act, because) = (
         say!(
             l,
@@ -75,7 +80,7 @@ fn next_time(l: &Locale, run: &Run, conduct: &Conduct, next: &Gain) -> Markup {
         say!(
             l,
             rehearse::because,
-            change = change.because(),
+            change = because,
             name = name.as_str(),
             word = more.as_str(),
             figure = figure(l, change, conduct)
