@@ -379,3 +379,22 @@ async fn in_letters_twice_as_large_nothing_of_rehearse_and_learn_is_cut_or_overl
     browser.close().await;
     assert!(wrong.is_empty(), "{} faults:\n{}", wrong.len(), wrong.join("\n"));
 }
+
+/// Its last heading is long: in no language is the column behind it cut.
+#[tokio::test(flavor = "multi_thread")]
+async fn the_table_of_what_was_true_is_whole_on_a_phone() {
+    let dir = demo_dir();
+    let server = Server::start(dir.path(), 0);
+    let browser = Browser::open(PHONE).await;
+    let mut wrong = Vec::new();
+    for language in ["en", "es", "de", "fr", "pt"] {
+        reads(&browser, &server, language).await;
+        browser.goto(&server.url("/rehearse/showing/went?character=quick&seed=5&acts=s0.9000_g0.10000")).await;
+        let widths =
+            "const all = document.querySelector('.scroll:has(table.truth)'); return [all.scrollWidth, all.clientWidth]";
+        let widths = js(&browser, widths).await;
+        wrong.extend((widths[0].as_u64() > widths[1].as_u64()).then(|| format!("{language}: {widths}")));
+    }
+    browser.close().await;
+    assert!(wrong.is_empty(), "{wrong:?}");
+}

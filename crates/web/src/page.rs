@@ -7,6 +7,7 @@ use crate::leave::Leave;
 use crate::reading::{Reader, locale};
 use crate::state::AppState;
 use axum::extract::{FromRequestParts, RawPathParams};
+use axum::http::Method;
 use axum::http::request::Parts;
 use sayso_advisor::Case;
 use sayso_model::{AnimalCard, AnimalId, Body, Event, HomeId, Moment, PersonCard, PersonId, Story, Zone};
@@ -27,6 +28,14 @@ pub const HOME_COOKIE: &str = "sayso_home";
 /// Stands beside a request of whoever belongs to no home, for a page that holds nothing of any.
 #[derive(Clone, Copy, Debug)]
 pub struct OfNoHome;
+
+/// Whether what stands at an address holds nothing of any home, so that whoever belongs to none, or has not begun a notebook, may
+/// read it, too.
+#[must_use]
+pub fn is_common(method: &Method, path: &str) -> bool {
+    const COMMON: [&str; 4] = ["glossary", "methods", "learn", "rehearse"];
+    method.is_safe() && path.split('/').nth(1).is_some_and(|first| COMMON.contains(&first))
+}
 
 /// Stands beside a request whose page works though nothing is written in the home yet: who belongs to it, and leaving.
 #[derive(Clone, Copy, Debug)]
@@ -127,6 +136,12 @@ impl Page {
         }
     }
 
+    /// Whether it is of no home: there is none yet, or whoever asks belongs to none.
+    #[must_use]
+    pub const fn is_of_no_home(&self) -> bool {
+        self.home.0.is_nil()
+    }
+
     /// Active animals by name.
     #[must_use]
     pub fn animals(&self) -> Vec<AnimalCard> {
@@ -195,7 +210,11 @@ impl FromRequestParts<AppState> for Page {
         let homes = state.store.homes().await?;
         let chosen = cookie(&parts.headers, HOME_COOKIE).and_then(|id| id.parse::<HomeId>().ok());
         let home = chosen.filter(|id| homes.contains(id)).or(homes.first().copied());
-        let mut home = home.ok_or(Error::NoHome)?;
+        let common = is_common(&parts.method, parts.uri.path());
+        let mut home = match home {
+            None if common => return Ok(Self::of_no_home(parts, state, leave)),
+            home => home.ok_or(Error::NoHome)?,
+        };
         let mut story = state.store.story(home).await?;
         // An address about an animal is about its home, whichever was chosen here.
         if let Some(animal) = named.as_ref().and_then(|text| text.parse::<AnimalId>().ok()) {
@@ -208,6 +227,9 @@ impl FromRequestParts<AppState> for Page {
         }
         // On a server a home is there before anyone has written in it.
         if story.ledger().is_empty() && parts.extensions.get::<EvenEmpty>().is_none() {
+            if common {
+                return Ok(Self::of_no_home(parts, state, leave));
+            }
             return Err(Error::NoHome);
         }
         let not_understood = state.store.not_understood(home).await?;

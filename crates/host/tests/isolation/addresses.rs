@@ -2,11 +2,12 @@
 
 use crate::house::{Asker, House, ids};
 use axum::http::{Method, StatusCode};
-use sayso_host::asked::{AnyOf, TABLE, is_common};
+use sayso_host::asked::{AnyOf, TABLE};
 use sayso_model::event::Part as _;
 use sayso_model::{Coach, Consent, DesignPlan, Kind, LikesTest, ProbePlan, Story};
 use sayso_people::table::{Grant, grant};
 use sayso_people::{Capability, Role};
+use sayso_web::page::is_common;
 
 /// An address with ids of a home that are there, where it has such.
 pub fn filled(route: &str, story: &Story) -> String {
