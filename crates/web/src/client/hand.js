@@ -120,8 +120,12 @@ export function fit(root, tallest) {
     /** @param {number} px */
     const give = (px) => style.setProperty("--asked-most", `${Math.floor(px)}px`);
     give(left);
+    // Without a session nothing waits under the thumb: what a notice leaves too little room for flows, and is read whole.
+    const notice = (part(".swaps:not(.laid)")?.offsetHeight ?? 0) > 0;
+    const longer = root.dataset.state === "idle" && !flows && notice && (asked?.scrollHeight ?? 0) > left + 1;
+    root.classList.toggle("longer", longer);
     // Where even so not all rows fit, the mat scrolls in its own place, and none lies under the dock.
-    const crowded = left < LEAST_ASKED_PX && !flows;
+    const crowded = left < LEAST_ASKED_PX && !flows && !longer;
     const most = () => free - (asked ? tallest(asked) : 0);
     // Until what is known has been read, nobody can say what will be asked.
     const runs = root.dataset.state === "session" && root.dataset.ready === "yes";
