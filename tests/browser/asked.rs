@@ -92,3 +92,43 @@ async fn in_a_wait_no_line_of_what_is_asked_is_hidden() {
     assert!(waits >= 6, "{waits} waits");
     assert!(wrong.is_empty(), "{} faults:\n{}", wrong.len(), wrong.join("\n"));
 }
+
+/// Of pads at least 90 px high and as narrow as five a row make them: how many there are, and those that do not say what a tap
+/// does, whole.
+const SILENT: &str = "
+const high = [...document.querySelectorAll('.pad[data-state=idle]')].filter((p) => p.offsetHeight >= 90);
+const silent = high.filter((p) => {
+  const [does, on] = [p.querySelector('.does'), p.getBoundingClientRect()];
+  const at = does.getBoundingClientRect();
+  return at.height === 0 || does.scrollWidth > does.clientWidth + 1 || at.bottom > on.bottom || !does.textContent;
+});
+return [high.length, silent.map((p) => p.textContent)];";
+
+#[tokio::test(flavor = "multi_thread")]
+async fn a_pad_with_room_for_a_line_says_what_a_tap_does() {
+    let dir = demo_dir();
+    let (_, story) = story(dir.path()).await;
+    unheld(dir.path()).await;
+    let server = Server::start(dir.path(), 0);
+    let browser = Browser::open(PHONE).await;
+    let mut all = 0;
+    for language in ["en", "de", "fr"] {
+        reads(&browser, &server, language).await;
+        for (animal, card) in story.animals() {
+            browser.goto(&server.url(&format!("/a/{animal}/board"))).await;
+            browser.until("the board", READY).await;
+            browser.tap("mode-showing").await;
+            if language == "en" {
+                browser.tap("start").await;
+            }
+            browser.find("act-joined").await;
+            browser.picture(&format!("does-{language}-{}", card.name)).await;
+            let found = browser.page.execute(SILENT, vec![]).await.unwrap();
+            let (high, silent): (u64, Vec<String>) = serde_json::from_value(found).unwrap();
+            assert!(silent.is_empty(), "{language}, {}: {silent:?}", card.name);
+            all += high;
+        }
+    }
+    browser.close().await;
+    assert!(all > 0, "the demo has a board with pads so high");
+}
