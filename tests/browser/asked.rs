@@ -2,7 +2,7 @@
 
 use crate::every_page::unheld;
 use crate::harness::{Browser, PHONE, Server, demo_dir, story};
-use crate::phone::reads;
+use crate::phone::{NARROW, STAND_IN, reads};
 use serde_json::{Value, json};
 
 /// Lines of what is asked that lie under the answers or out of sight, and whether there are lines at all.
@@ -131,4 +131,48 @@ async fn a_pad_with_room_for_a_line_says_what_a_tap_does() {
     }
     browser.close().await;
     assert!(all > 0, "the demo has a board with pads so high");
+}
+
+/// Places of the mat that are not seen whole above the dock, and words that run over their button.
+const OVER: &str = "
+const dock = document.querySelector('.dock').getBoundingClientRect();
+const out = [...document.querySelectorAll('.pads > *')].filter((p) => p.getBoundingClientRect().bottom > dock.top + 1).map((p) => `under the dock: ${p.textContent}`);
+for (const button of document.querySelectorAll('.actions button')) {
+  const range = document.createRange();
+  range.selectNodeContents(button);
+  const [on, text] = [button.getBoundingClientRect(), range.getBoundingClientRect()];
+  if (text.left < on.left || text.right > on.right || text.bottom > on.bottom) out.push(`over its button: ${button.textContent}`);
+}
+return out;";
+
+#[tokio::test(flavor = "multi_thread")]
+async fn on_the_narrowest_phone_no_row_and_no_word_is_cut_while_a_word_is_given() {
+    let dir = demo_dir();
+    let (_, story) = story(dir.path()).await;
+    unheld(dir.path()).await;
+    let server = Server::start(dir.path(), 0);
+    let browser = Browser::open(NARROW).await;
+    let mut wrong = Vec::new();
+    for language in ["de", STAND_IN] {
+        reads(&browser, &server, language).await;
+        for (animal, card) in story.animals() {
+            browser.goto(&server.url(&format!("/a/{animal}/board"))).await;
+            browser.until("the board", READY).await;
+            if language == "de" {
+                browser.tap("mode-showing").await;
+                browser.tap("start").await;
+                browser.find("act-joined").await;
+                browser.press(".pad[data-state=idle]:not(.planned):not(.closing)").await;
+            }
+            browser.find("given").await;
+            // Until what is asked has been measured.
+            tokio::time::sleep(std::time::Duration::from_millis(300)).await;
+            browser.picture(&format!("narrow-{language}-{}", card.name)).await;
+            let found = browser.page.execute(OVER, vec![]).await.unwrap();
+            let found = found.as_array().expect("a list").iter().filter_map(Value::as_str);
+            wrong.extend(found.map(|f| format!("{language}, {}: {f}", card.name)));
+        }
+    }
+    browser.close().await;
+    assert!(wrong.is_empty(), "{} faults:\n{}", wrong.len(), wrong.join("\n"));
 }
