@@ -234,3 +234,33 @@ async fn an_opened_word_of_today_keeps_its_name_above_its_step() {
     }
     browser.close().await;
 }
+
+/// Columns of the board's editor, how wide it is, how wide the page leaves it, and words wider than their list.
+const EDITOR: &str = "
+const table = document.querySelector('table.board.edited');
+const pen = document.createElement('canvas').getContext('2d');
+const cut = [...table.querySelectorAll('select')].filter((list) => {
+  pen.font = getComputedStyle(list).font;
+  return pen.measureText(list.selectedOptions[0].textContent).width > list.clientWidth;
+});
+return [table.rows[0].cells.length, table.parentElement.scrollWidth, table.parentElement.clientWidth, cut.length];";
+
+#[tokio::test(flavor = "multi_thread")]
+async fn five_columns_of_the_boards_editor_are_seen_whole_on_a_phone() {
+    let dir = demo_dir();
+    let (_, story) = story(dir.path()).await;
+    let server = Server::start(dir.path(), 0);
+    let browser = Browser::open(PHONE).await;
+    for language in ["en", "de"] {
+        reads(&browser, &server, language).await;
+        for animal in story.animals().into_keys() {
+            browser.goto(&server.url(&format!("/a/{animal}/words/board"))).await;
+            browser.css("table.board.edited").await;
+            let found = browser.page.execute(EDITOR, vec![]).await.unwrap();
+            let (columns, wide, room, cut): (u64, u64, u64, u64) = serde_json::from_value(found).unwrap();
+            assert_eq!(columns, 5, "the demo's board");
+            assert!(wide <= room && cut == 0, "{language}: {wide} of {room}, {cut} words cut");
+        }
+    }
+    browser.close().await;
+}
