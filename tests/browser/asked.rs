@@ -64,6 +64,7 @@ async fn in_a_wait_no_line_of_what_is_asked_is_hidden() {
                 browser.until("joined", "return document.querySelector('[data-test=act-joined]').disabled").await;
                 let places = browser.page.execute(PLACES, vec![]).await.unwrap();
                 browser.tap("mode-invitation").await;
+                browser.until("drawn", "return document.getElementById('board').dataset.mode === 'invitation'").await;
                 if browser.page.execute(DRAWS, vec![]).await.unwrap() != json!(true) {
                     continue;
                 }

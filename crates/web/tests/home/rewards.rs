@@ -99,7 +99,7 @@ async fn cheese_tug_rub_and_garden_are_proposed_under_the_readers_own_words() {
         let ideas = [("ideas", "cheese"), ("ideas", "tug"), ("ideas", "rub"), ("ideas", "garden")];
         home.post(&format!("/a/{}/ideas", home.animal), &ideas).await.kept();
         let story = home.story().await;
-        let case = sayso_advisor::Case::new(&story, home.animal, sayso_model::Moment::UNIX_EPOCH);
+        let case = sayso_advisor::Case::new(&story, home.animal, sayso_web::state::machine_clock());
         let mut proposed: Vec<String> =
             story.rewards().into_values().map(|r| sayso_advisor::first_words::label_of(&case, r, language)).collect();
         proposed.sort();
