@@ -7,6 +7,7 @@ use serde_json::{Value, json};
 
 /// Lines of what is asked that lie under the answers or out of sight, and whether there are lines at all.
 const HIDDEN: &str = "
+scrollTo(0, 0);
 const asked = document.querySelector('[data-part=asked]');
 const frame = asked.getBoundingClientRect();
 const end = document.querySelector('nav.thumb').getBoundingClientRect().top;
@@ -30,7 +31,7 @@ if (lines === 0) out.push('nothing is asked');
 return out;";
 
 /// Where the pads lie.
-const PLACES: &str = "return [...document.querySelectorAll('.pads > *')].map((p) => { const r = p.getBoundingClientRect(); return [r.left, r.top, r.width, r.height].map(Math.round); })";
+const PLACES: &str = "scrollTo(0, 0); return [...document.querySelectorAll('.pads > *')].map((p) => { const r = p.getBoundingClientRect(); return [r.left, r.top, r.width, r.height].map(Math.round); })";
 const READY: &str = "return document.getElementById('board').dataset.ready === 'yes'";
 /// Whether a round can be drawn.
 const DRAWS: &str = "return Boolean(document.querySelector('[data-test=round-start]'))";
@@ -136,6 +137,7 @@ async fn a_pad_with_room_for_a_line_says_what_a_tap_does() {
 
 /// Places of the mat that are not seen whole above the dock, and words that run over their button.
 const OVER: &str = "
+scrollTo(0, 0);
 const dock = document.querySelector('.dock').getBoundingClientRect();
 const out = [...document.querySelectorAll('.pads > *')].filter((p) => p.getBoundingClientRect().bottom > dock.top + 1).map((p) => `under the dock: ${p.textContent}`);
 for (const button of document.querySelectorAll('.actions button')) {
@@ -163,7 +165,18 @@ async fn on_the_narrowest_phone_no_row_and_no_word_is_cut_while_a_word_is_given(
                 browser.tap("mode-showing").await;
                 browser.tap("start").await;
                 browser.find("act-joined").await;
-                browser.press(".pad[data-state=idle]:not(.planned):not(.closing)").await;
+                browser.press("[data-part=pads] .pad[data-state=idle]").await;
+                // One that the plan has offered first is shown instead.
+                browser
+                    .until(
+                        "it asks",
+                        "return Boolean(document.querySelector('[data-test=given], [data-test=ready-show]'))",
+                    )
+                    .await;
+                let offers = "return Boolean(document.querySelector('[data-test=ready-show]'))";
+                if browser.page.execute(offers, vec![]).await.unwrap() == json!(true) {
+                    browser.tap("ready-show").await;
+                }
             }
             browser.find("given").await;
             // Until what is asked has been measured.
