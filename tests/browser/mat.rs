@@ -159,6 +159,13 @@ async fn in_every_mode_and_after_a_session_the_board_stays_whole() {
     assert!(wrong.is_empty(), "{} faults:\n{}", wrong.len(), wrong.join("\n"));
 }
 
+/// Whether what is asked is whole without scrolling in its place, and every place of the mat stands clear of the dock.
+const UNCUT: &str = "
+const asked = document.querySelector('[data-part=asked]');
+const dock = document.querySelector('.dock').getBoundingClientRect();
+const pads = [...document.querySelectorAll('.pads > *')].map((p) => p.getBoundingClientRect());
+return [asked.scrollHeight <= asked.clientHeight + 1, pads.length > 0 && pads.every((r) => r.bottom <= dock.top + 1)];";
+
 #[tokio::test(flavor = "multi_thread")]
 async fn a_strong_sign_moves_no_pad_and_rest_comes_before_a_session() {
     let dir = demo_dir();
@@ -186,6 +193,8 @@ async fn a_strong_sign_moves_no_pad_and_rest_comes_before_a_session() {
         // Where swaps were agreed, what is said of their stop is read after that, and goes when it was.
         if browser.page.find(Locator::Css("[data-test=swaps-seen]")).await.is_ok() {
             notices += 1;
+            let uncut = browser.page.execute(UNCUT, vec![]).await.unwrap();
+            assert_eq!(uncut, json!([true, true]), "what is asked is whole, and no pad lies under the dock");
             browser.tap("swaps-seen").await;
             browser.until("it is put away", "return document.querySelector('[data-test=swaps]').hidden").await;
         }

@@ -10,7 +10,7 @@ use axum::extract::{FromRequestParts, RawPathParams};
 use axum::http::Method;
 use axum::http::request::Parts;
 use sayso_advisor::Case;
-use sayso_model::{AnimalCard, AnimalId, Body, Event, HomeId, Moment, PersonCard, PersonId, Story, Zone};
+use sayso_model::{AnimalCard, AnimalId, Body, Event, HomeId, Language, Moment, PersonCard, PersonId, Story, Zone};
 use sayso_notebook::{Pen, keep};
 use sayso_people::Capability;
 use sayso_wording::{Locale, words};
@@ -335,6 +335,13 @@ impl AnimalPage {
     #[must_use]
     pub fn case(&self) -> Case<'_> {
         Case::new(&self.story, self.id, self.now).with(self.state.kept.sums(self.home))
+    }
+
+    /// The language to propose labels in: the board's, or the reader's where none was chosen (reward names are theirs).
+    #[must_use]
+    pub fn label_language(&self) -> Language {
+        let reads = || Language::of_tag(self.locale.tag()).unwrap_or(Language::En);
+        self.story.board().and_then(|board| board.language).unwrap_or_else(reads)
     }
 }
 

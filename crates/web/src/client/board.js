@@ -18,6 +18,7 @@ import { drawRecent, undoLast } from "./recent.js";
 import { isFood } from "./sitting.js";
 import { letGo, settled } from "./settle.js";
 import { strip } from "./swaps.js";
+import { tallest } from "./tallest.js";
 import { whose } from "./whose.js";
 import { clock, minutes, number, say, timeSeconds } from "./say.js";
 
@@ -364,7 +365,7 @@ function wire() {
   listenForKeys(root);
   // Heard by way of the notebook: it is asked what it knows of it.
   document.addEventListener("sayso-heard", () => pad.refresh());
-  measure = fit(root);
+  measure = fit(root, (room) => tallest(pad, room));
 }
 
 /** Where Today sends a person to answer, the Board opens for that. */
@@ -392,6 +393,7 @@ async function main() {
   await drawStatus();
   draw();
   root.dataset.ready = "yes";
+  measure();
   setInterval(draw, TICK_MS);
   if ("serviceWorker" in navigator) {
     // Only where the page is a secure context, such as on this machine itself; without it the open page still keeps taps.

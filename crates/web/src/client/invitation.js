@@ -13,7 +13,7 @@ import { restUntil } from "./rest.js";
 import { number, say, weekdayTime } from "./say.js";
 import { atEase } from "./starting.js";
 
-/** @import { Going, InvitationMemo, OpenRound, Pad, Way } from "../../client-checks/client" */
+/** @import { Going, InvitationMemo, OpenRound, Pad, Panel, Way } from "../../client-checks/client" */
 
 /** @type {(string | undefined)[]} */
 const STEPS = ["waiting", "late", "after", "shown", "left"];
@@ -360,4 +360,35 @@ function left(pad) {
       }),
     ],
   };
+}
+
+/**
+ * The parts of every panel an invitation can ask, with the longest word and each at its longest: to be measured, never shown.
+ * @param {Pad} pad
+ * @returns {ReturnType<Panel["build"]>[]}
+ */
+export function steps(pad) {
+  const long = [...pad.words].sort((a, b) => b.says.length - a.says.length)[0];
+  if (!long) return [];
+  const s = {
+    word: long.id,
+    wait: Math.max(pad.now.wait_s, state(pad).wait ?? 0),
+    at: 0,
+    call: { round: "", number: 1 },
+  };
+  const [over, still] = [Date.now() - 2 * s.wait * 1000, Date.now()].map((at) => {
+    const asks = waiting(pad, { ...s, at });
+    const parts = asks.build();
+    const box = el("div", {}, ...parts);
+    asks.tick(box);
+    return [...box.childNodes];
+  });
+  const others = [
+    late(pad, { ...s, late: long.id }),
+    after(pad, s),
+    after(pad, { ...s, press: long.id }),
+    shown(pad),
+    left(pad),
+  ];
+  return [over, still, ...others.map((asks) => asks.build())];
 }

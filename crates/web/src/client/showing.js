@@ -323,3 +323,21 @@ export function signs(pad) {
     }),
   ]);
 }
+
+/**
+ * The parts of what a showing session asks, with the longest word: to be measured, never shown.
+ * @param {Pad} pad
+ * @returns {ReturnType<Panel["build"]>[]}
+ */
+export function openings(pad) {
+  const longest = Math.max(0, ...pad.words.map((w) => w.says.length));
+  const long = pad.words.find((w) => w.says.length === longest);
+  if (!long) return [];
+  const { name } = pad.now;
+  const texts = [
+    say("client-board-give-pressed", { word: long.says, name }),
+    say("client-board-give-shown", { word: long.says }),
+    say("client-board-then-what", { given: long.says, name }),
+  ];
+  return texts.map((said) => [tell(el("p", {}, said)), care(pad, undefined), slots({})]);
+}

@@ -10,6 +10,7 @@ mod desk;
 mod errors;
 mod facts;
 mod faults;
+mod idea_labels;
 mod lessons;
 mod names;
 mod outside;
