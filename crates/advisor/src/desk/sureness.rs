@@ -23,7 +23,7 @@ pub const MEASURED: [(Claim, usize, usize); 10] = [
     (Claim::Of(About::Silent), 87, 89),
     (Claim::Of(About::Ration), 103, 103),
     (Claim::Of(About::Ready), 93, 97),
-    (Claim::HeldBy(Cause::Avoided), 80, 93),
+    (Claim::HeldBy(Cause::Avoided), 80, 94),
     (Claim::HeldBy(Cause::TooLate), 68, 68),
     (Claim::HeldBy(Cause::NotWanted), 87, 93),
     (Claim::HeldBy(Cause::TooLittle), 27, 34),
