@@ -34,7 +34,8 @@ fn pauses(setup: Setup, every_ms: u32) -> Run {
     let (mut next_ms, mut due, mut has_enough) = (1_000, None, false);
     while !live.is_over() {
         let now = live.now_ms();
-        for told in live.told()[seen..].to_vec() {
+        let new = live.told()[seen..].to_vec();
+        for told in new {
             match told.what {
                 What::Took(_) => has_enough = true,
                 What::Finished(_) | What::Leaves => has_enough = false,
