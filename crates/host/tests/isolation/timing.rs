@@ -51,7 +51,7 @@ enum Refused {
 impl Refused {
     fn is(self, status: StatusCode, body: &str) -> bool {
         match self {
-            Self::NotFound => status == StatusCode::NOT_FOUND && body.contains("There is nothing at this address"),
+            Self::NotFound => status == StatusCode::NOT_FOUND,
             Self::NotYourHome => status == StatusCode::OK && body.contains(NOT_YOURS),
         }
     }
