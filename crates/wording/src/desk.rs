@@ -187,26 +187,16 @@ pub fn why(l: &Locale, names: &Names<'_>, need: &Need) -> Vec<String> {
         What::Silent { after, .. } => vec![say!(l, desk::why_silent_new, after = *after)],
         What::Held { right, stuck, held, .. } => {
             let right = finding(l, right);
-            let invited = |right: &str| say!(l, desk::why_right, name = name, right = right);
-            let (stuck, right) = match stuck {
-                // The figure itself is why.
-                Some(StuckFor::SeldomRight) => {
-                    (Some(say!(l, desk::why_seldom_right, name = name, right = right.as_str())), None)
-                }
-                Some(StuckFor::HardlyPressed { presses }) => {
-                    (Some(say!(l, desk::why_hardly, name = name, presses = *presses)), Some(invited(&right)))
-                }
-                Some(StuckFor::SeldomTaken) => {
-                    (Some(say!(l, desk::why_seldom_taken, name = name)), Some(invited(&right)))
-                }
-                None => (None, Some(invited(&right))),
-            };
-            stuck
-                .into_iter()
-                .chain(held.iter().map(|h| figure(l, name, h)))
-                .chain(right)
-                .chain([asks(Caution::NotPressing)])
-                .collect()
+            let stuck_for = stuck.map(|stuck| match stuck {
+                StuckFor::SeldomRight => say!(l, desk::why_seldom_right, name = name, right = right.as_str()),
+                StuckFor::HardlyPressed { presses } => say!(l, desk::why_hardly, name = name, presses = presses),
+                StuckFor::SeldomTaken => say!(l, desk::why_seldom_taken, name = name),
+            });
+            // Where the figure itself is why, it was told.
+            let invited = (*stuck != Some(StuckFor::SeldomRight))
+                .then(|| say!(l, desk::why_right, name = name, right = right.as_str()));
+            let figures = held.iter().map(|h| figure(l, name, h));
+            stuck_for.into_iter().chain(figures).chain(invited).chain([asks(Caution::NotPressing)]).collect()
         }
         What::Outside { side, beside, laid, held, .. } => {
             let (who, kind) = (animals(l, beside.species, beside.age_band), words_for(l, beside.word_kind));

@@ -49,7 +49,6 @@ pub fn beside<'a>(story: &'a Story, animal: AnimalId, plan: &DesignPlan, now: Mo
         .collect()
 }
 
-/// Whether a point of one says something of a point of the other.
 /// Trials of an animal that go on, or are to come, on some of these days; oldest first. A plan of what to do on the same days changes
 /// what they measure.
 #[must_use]
@@ -69,6 +68,7 @@ pub fn during<'a>(
     own.filter(|kept| kept.part.animals.is_empty() || kept.part.animals.contains(&animal)).filter_map(one).collect()
 }
 
+/// Whether a point of one says something of a point of the other.
 fn measures_the_same(one: &DesignPlan, other: &DesignPlan) -> bool {
     let all = |words: &[WordId]| words.is_empty() || !one.measure.by_word();
     let common = one.words.iter().any(|word| other.words.contains(word));

@@ -100,22 +100,16 @@ pub(super) fn trials(case: &Case<'_>, plans: &[Fact<'_, DesignPlan>]) -> Vec<Tri
 pub(super) fn agreed(case: &Case<'_>, talks: &[Talk<'_>]) -> Vec<AgreedLine> {
     let one = |talk: &Talk<'_>| {
         let (Proposed::Plan { lines, last_day }, Some(at)) = (&talk.part.proposes, talk.agreed_at) else { return None };
-        let doing = agreed::doing(case, lines, at, *last_day);
         Some(AgreedLine {
             proposal: talk.id(),
             by: talk.part.from.account,
             written: talk.event.happened_at,
             lines: lines.len(),
-            kept: doing.kept,
-            days: doing.days,
-            no_record: doing.no_record,
+            days: agreed::PlanDays::of(case, lines, at, *last_day),
         })
     };
-    let of_the_animal = talks.iter().filter(|t| t.event.animal == Some(case.animal()));
-    let mut found: Vec<AgreedLine> =
-        of_the_animal.filter(|t| t.standing == Standing::Accepted).filter_map(one).collect();
-    found.reverse();
-    found
+    let of_the_animal = talks.iter().rev().filter(|t| t.event.animal == Some(case.animal()));
+    of_the_animal.filter(|t| t.standing == Standing::Accepted).filter_map(one).collect()
 }
 
 /// What was handed to the home to practise, out of the talk, oldest first: lessons that somebody of the home shows as read, and rehearsals

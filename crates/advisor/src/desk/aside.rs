@@ -10,8 +10,6 @@ use std::collections::BTreeMap;
 
 /// Days after which what was put aside is back, unless the coach says otherwise.
 pub const ASIDE_DAYS: u16 = 7;
-/// Days for which it is said, of what is back, that it had been put aside.
-pub const REMEMBERED_DAYS: u16 = 28;
 
 /// A change, or a share of sessions left, is worse by so many hundredths; silence by so many times as long.
 const WORSE_HUNDREDTHS: u32 = 10;
@@ -26,7 +24,8 @@ pub struct Mark {
     pub word: Option<WordId>,
     /// The sign it is about.
     pub kind: Option<SignKind>,
-    /// What changed, of a sudden change.
+    /// What changed, of a sudden change. Left out elsewhere: what was put aside is found again by how this is written.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
     pub measure: Option<Measure>,
 }
 
@@ -120,11 +119,12 @@ impl Extent {
         if self.cause.is_some() && self.cause != then.cause {
             return Some(BackFor::Cause);
         }
-        let grown = match about {
-            About::Silent => self.size >= then.size.saturating_mul(WORSE_SILENCE).max(1),
-            About::Change | About::Leaves => self.size >= then.size.saturating_add(WORSE_HUNDREDTHS),
-            _ => self.size > then.size,
-        };
+        let grown = self.size > then.size
+            && match about {
+                About::Silent => self.size >= then.size.saturating_mul(WORSE_SILENCE),
+                About::Change | About::Leaves => self.size >= then.size.saturating_add(WORSE_HUNDREDTHS),
+                _ => true,
+            };
         (self.pressing < then.pressing || grown).then_some(BackFor::Worse)
     }
 }

@@ -293,7 +293,7 @@ impl Line {
     pub fn remembering(mut self, earlier: &Self) -> Self {
         for word in &mut self.words {
             let before = earlier.words.iter().find(|w| w.word == word.word).filter(|w| w.is_held_as(word));
-            word.held_seen = before.and_then(|w| w.held_seen).filter(|_| word.held_seen.is_some()).or(word.held_seen);
+            word.held_seen = before.and_then(|w| w.held_seen).or(word.held_seen);
         }
         self
     }

@@ -22,7 +22,7 @@ mod sureness;
 mod tried;
 mod words;
 
-pub use aside::{ASIDE_DAYS, Extent, Mark, PutAside, REMEMBERED_DAYS, Seen};
+pub use aside::{ASIDE_DAYS, Extent, Mark, PutAside, Seen};
 pub use bar::Bar;
 pub use changes::{Changed, changes};
 pub use followed::{Drawn, Followed, LEAST_DAYS, Overall, overall};

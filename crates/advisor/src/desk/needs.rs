@@ -86,28 +86,25 @@ fn safety(line: &Line, today: Day) -> Vec<Need> {
     }
     let strong: Vec<&SignDay> = of_days(line, today, WEEK).filter(|s| s.strong).collect();
     let days: BTreeSet<Day> = strong.iter().map(|s| s.day).collect();
-    if strained(&days, today) {
+    if days.contains(&today) || days.len() >= STRAIN_DAYS {
         found.extend(signs(line, today, SignKind::Other, &strong, WEEK));
     }
     found
 }
 
-/// Whether strong signs rest sessions on a day: one on it, or on two days of the week up to it.
-fn strained(days: &BTreeSet<Day>, on: Day) -> bool {
-    days.contains(&on) || days.range(on.plus(1 - WEEK)..=on).count() >= STRAIN_DAYS
-}
-
-/// The first day on which signs of a kind would not stand any more, if none came to them.
-fn over(kind: SignKind, seen: &[&SignDay], today: Day) -> Day {
-    let days: BTreeSet<Day> = seen.iter().map(|s| s.day).collect();
-    match (kind, days.last()) {
-        (SignKind::Other, _) => (1..).map(|n| today.plus(n)).find(|day| !strained(&days, *day)).unwrap_or(today),
-        (_, last) => last.map_or(today, |last| last.plus(LASTS_DAYS)),
+/// The first day on which signs of a kind, seen on these days, would not stand any more, if none came to them.
+fn over(kind: SignKind, on: &BTreeSet<Day>, last: Day) -> Day {
+    if kind != SignKind::Other {
+        return last.plus(LASTS_DAYS);
     }
+    // As [`crate::rest`] has it: the day after the last, or a week after the last but one.
+    let next = last.plus(1);
+    on.iter().rev().nth(1).map_or(next, |day| day.plus(WEEK).max(next))
 }
 
 fn signs(line: &Line, today: Day, kind: SignKind, seen: &[&SignDay], days: i32) -> Option<Need> {
-    let last = seen.iter().map(|s| s.day).max()?;
+    let on: BTreeSet<Day> = seen.iter().map(|s| s.day).collect();
+    let last = *on.last()?;
     let (of, from) = RECURS;
     let back = of_days(line, today, 7 * i32::try_from(of).unwrap_or(0)).filter(|s| s.kind == kind);
     let weeks: BTreeSet<i32> = back.map(|s| ago(today, s.day) / 7).collect();
@@ -115,14 +112,14 @@ fn signs(line: &Line, today: Day, kind: SignKind, seen: &[&SignDay], days: i32) 
     let what = What::Signs {
         kind,
         count,
-        on_days: seen.iter().map(|s| s.day).collect::<BTreeSet<_>>().len(),
+        on_days: on.len(),
         days,
         last,
         today: last == today,
         recurring: (kind != SignKind::Other && weeks.len() >= from).then_some((weeks.len(), of)),
     };
-    let since = seen.iter().map(|s| Since::Began(s.day)).min_by_key(|since| since.day());
-    let until = Until::Without { before: over(kind, seen, today) };
+    let since = on.first().copied().map(Since::Began);
+    let until = Until::Without { before: over(kind, &on, last) };
     Some(Need { about: About::Safety, what, since, n: count, sure: Sure::Very, until, put: None })
 }
 

@@ -3,6 +3,7 @@
 //! What followed is own presses on days on which somebody watched, in four weeks after a change against four weeks before. That
 //! is no design: nobody drew lots, a change is proposed when things go badly, and what goes badly often gets better by itself.
 
+use crate::agreed::PlanDays;
 use crate::designs::Outcome;
 use sayso_model::{AccountId, CaseQuestion, Day, DesignId, EventId, Moment, PlanWay, ProgrammeId, Stage};
 use serde::{Deserialize, Serialize};
@@ -94,7 +95,7 @@ pub struct PracticeLine {
 }
 
 /// A plan for some days that the home agreed to and that holds.
-#[derive(Clone, Copy, PartialEq, Eq, Debug, Serialize, Deserialize)]
+#[derive(Clone, PartialEq, Eq, Debug, Serialize, Deserialize)]
 #[serde(deny_unknown_fields)]
 pub struct AgreedLine {
     /// The proposal.
@@ -105,12 +106,8 @@ pub struct AgreedLine {
     pub written: Moment,
     /// Words in it, each once for each way.
     pub lines: usize,
-    /// Days on which each of them was worked on...
-    pub kept: usize,
-    /// ... of so many that have passed.
-    pub days: usize,
-    /// Days of those without any record.
-    pub no_record: usize,
+    /// Its days.
+    pub days: PlanDays,
 }
 
 /// A programme that was joined.

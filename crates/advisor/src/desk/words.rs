@@ -61,7 +61,8 @@ fn one(case: &Case<'_>, logging: &Logging, by_habit: bool, step: &WordStep, wait
     let right = Estimate::share(asked.usable.iter().filter(|u| u.right).count(), asked.usable.len());
     let given = Given { case, logging, by_habit, word };
     // "Hardly pressed" says something only where presses are written down; what came of invitations says it by itself.
-    let stuck = stuck_for(case, standing).filter(|_| right.surely_below(0.5) || logging.full());
+    let stuck =
+        step.stuck.then(|| stuck_for(case, standing)).flatten().filter(|_| right.surely_below(0.5) || logging.full());
     let held = if stuck.is_some() { given.best(step) } else { given.of_one_that_gets_on(step) };
     Some(WordLine {
         word,

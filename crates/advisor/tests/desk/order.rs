@@ -216,6 +216,8 @@ fn what_gets_worse_is_back_at_once_and_says_that_it_had_been_put_aside() {
     slower.looks.iter_mut().for_each(|look| look.measure = Measure::Latency);
     slower.looks.iter_mut().for_each(|look| look.lately.value = None);
     assert_eq!(later(About::Change, &line, &slower, 0.0), None);
+    // Without a middle nothing grows: what stays as it was stays put aside.
+    assert!(matches!(later(About::Change, &slower, &slower, 0.0), Some(Put::Aside { .. })));
 }
 
 #[test]

@@ -27,7 +27,7 @@ async fn alike(house: &House, asker: &Asker, there: &str, unknown: &str, form: &
             };
             // What is asked for may be said back, as it was asked.
             let said = path.split(['/', '=']).filter(|part| part.parse::<Uuid>().is_ok());
-            (status, said.fold(body.clone(), |body, id| body.replace(id, "")))
+            (status, said.fold(body, |body, id| body.replace(id, "")))
         };
         let (one, other) = (of(there.to_owned()).await, of(unknown.to_owned()).await);
         assert_eq!(one.0, other.0, "{method} {there} by {}", asker.name);

@@ -223,6 +223,8 @@ async fn what_is_put_aside_comes_back_by_hand_by_its_day_or_by_something_new_and
     };
     assert_eq!(at(|| sayso_web::state::machine_clock().plus_seconds(86_400.0)).await, 0);
     assert_eq!(at(|| sayso_web::state::machine_clock().plus_seconds(4.0 * 86_400.0)).await, 1);
+    // What is swept by the hour does not take what the desk remembers.
+    house.host.people.sweep(house.host.now().plus_seconds(4.0 * 86_400.0)).await.unwrap();
     let later = house.later(|| sayso_web::state::machine_clock().plus_seconds(4.0 * 86_400.0)).await;
     let told = asked(&later, Some(&coach), "GET", "/desk", None).await;
     assert_eq!(told.marked("was-aside"), ["You put this aside 4 days ago. Its days are over."], "{}", told.body);
@@ -366,6 +368,11 @@ async fn what_a_home_answered_is_told_until_the_coach_looks_or_they_spoke_and_ne
     reply("accepted", "").await;
     // Whether it is done stands there too: no day of it has passed; then one on which it was.
     assert!(house.get(&coach, "/desk").await.holds("Agreed: 1 word. No day has passed yet."));
+    // Days that pass in silence are counted although nothing is written.
+    let later = house.later(|| sayso_web::state::machine_clock().plus_seconds(3.0 * 86_400.0)).await;
+    let told = asked(&later, Some(&coach), "GET", "/desk", None).await;
+    assert!(!told.holds("No day has passed yet."), "{}", told.body);
+    assert!(told.holds("Agreed: 1 word. Kept, so many of the days so far: 0 of 3"), "{}", told.body);
     let body = |value| serde_json::from_value::<Body>(value).unwrap();
     let (at_once, person) = (-60.0 / 86_400.0, body(json!({ "kind": "press", "word": BALL, "by": "person" })));
     let press = writes(&house, at_once, person).await;

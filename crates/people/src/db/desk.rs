@@ -41,6 +41,9 @@ pub struct Spoken {
     pub bytes: Vec<u8>,
 }
 
+/// Days for which what was put aside is kept after its day, so that a desk can say that it had been.
+pub(super) const REMEMBERED_DAYS: f64 = 28.0;
+
 impl People {
     /// Which of some homes open a capability to an account now, each with its leave. `stories` hold what of each home's log decides on
     /// consent; a home without one has given none. Asked of all at once, by the one rule ([`may`]): nothing is remembered.
@@ -91,17 +94,17 @@ impl People {
         Ok(homes.into_iter().map(HomeId).collect())
     }
 
-    /// What an account put aside and was not back by its date at a moment.
+    /// What an account put aside, and what was back by its date lately.
     ///
     /// # Errors
     /// Where the database fails.
-    pub async fn asides(&self, account: AccountId, then: Moment) -> Result<Vec<Aside>, Error> {
+    pub async fn asides(&self, account: AccountId, now: Moment) -> Result<Vec<Aside>, Error> {
         let rows: Vec<(Uuid, Uuid, String, String, i64, i64)> = sqlx::query_as(
             "SELECT home, animal, need, extent, at, until FROM people.aside
              WHERE account = $1 AND until > $2 ORDER BY home, animal, need",
         )
         .bind(account.0)
-        .bind(then.millis())
+        .bind(now.plus_seconds(-REMEMBERED_DAYS * 86_400.0).millis())
         .fetch_all(&self.pool)
         .await?;
         let of = |(home, animal, need, extent, at, until): (Uuid, Uuid, String, String, i64, i64)| Aside {

@@ -8,7 +8,7 @@ use crate::fault::told;
 use crate::host::Host;
 use crate::news;
 use crate::stories::opening;
-use sayso_advisor::desk::{Mark, PutAside, REMEMBERED_DAYS, Row, Seen, desk};
+use sayso_advisor::desk::{Mark, PutAside, Row, Seen, desk};
 use sayso_model::{AccountId, AnimalId, HomeId, Moment, Story};
 use sayso_people::db::Aside;
 use sayso_people::{Allowed, Capability, Who};
@@ -18,8 +18,6 @@ use std::sync::Arc;
 
 /// By what looks at the desk are noted for the keepers of each home.
 const PAGE: &str = "desk";
-
-const DAY_S: f64 = 86_400.0;
 
 /// An animal of a home.
 pub type Key = (HomeId, AnimalId);
@@ -126,8 +124,7 @@ pub async fn found(asker: &Asker, who: &Who) -> Result<Found, Error> {
 /// Where a database fails.
 pub async fn open(asker: &Asker, who: &Who) -> Result<Opened, Error> {
     let (found, now) = (found(asker, who).await?, asker.now);
-    let remembered = now.plus_seconds(-f64::from(REMEMBERED_DAYS) * DAY_S);
-    let asides = asker.host.people.asides(who.account, remembered).await.map_err(told)?;
+    let asides = asker.host.people.asides(who.account, now).await.map_err(told)?;
     let mut put = Seen::default();
     for aside in &asides {
         // By a mark that this version does not know nothing is put aside.

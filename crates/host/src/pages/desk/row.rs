@@ -153,14 +153,18 @@ fn of_another(kind: &str) -> &str {
 /// Whether what was agreed is done: of each plan that the coach goes on with, on how many of its days each of its words was worked on.
 fn kept(of: &Of<'_>) -> Markup {
     let l = of.l;
-    let mine = of.animal.line.agreed.iter().filter(|agreed| of.goes_on.contains_key(&agreed.proposal));
+    // The line may be of an earlier day: a plan that is over since has gone.
+    let today = of.now.day(&of.animal.line.zone);
+    let holds = of.animal.line.agreed.iter().filter(|agreed| agreed.days.last >= today);
+    let mine = holds.filter(|agreed| of.goes_on.contains_key(&agreed.proposal));
     html! {
         @for plan in mine {
+            @let (days, no_record) = plan.days.so_far(today);
             p.quiet data-test="kept" {
                 a href=(format!("/talk?home={}#t-{}", of.key.0, plan.proposal)) {
-                    @if plan.days == 0 { (say!(l, desk_page::kept_not_yet, words = plan.lines)) }
-                    @else { (say!(l, desk_page::kept, words = plan.lines, days = part_of(l, plan.kept, plan.days))) }
-                    @if plan.no_record > 0 { " " (say!(l, desk_page::kept_no_record, days = plan.no_record)) }
+                    @if days == 0 { (say!(l, desk_page::kept_not_yet, words = plan.lines)) }
+                    @else { (say!(l, desk_page::kept, words = plan.lines, days = part_of(l, plan.days.kept, days))) }
+                    @if no_record > 0 { " " (say!(l, desk_page::kept_no_record, days = no_record)) }
                 }
             }
         }
@@ -209,9 +213,8 @@ fn told(of: &Of<'_>, names: &Names<'_>, need: &Need) -> Markup {
 
 /// Put aside for a week, or brought back: one tap. Safety stays.
 fn one_tap(of: &Of<'_>, need: &Need) -> Markup {
-    let Some((mark, _)) = carried(need) else { return html! {} };
     match need.is_aside() {
-        true => back(of.l, of.asked, of.key, &mark),
+        true => carried(need).map_or_else(|| html! {}, |(mark, _)| back(of.l, of.asked, of.key, &mark)),
         false if need.about == About::Safety => html! {},
         false => put_aside(of, need, &DAYS[..1], true),
     }

@@ -6,7 +6,7 @@ use crate::asker::Asker;
 use crate::desk::Found;
 use crate::pages::homes::restored_told;
 use maud::{Markup, html};
-use sayso_model::HomeId;
+use sayso_model::{HomeId, Moment};
 use sayso_wording::{Locale, say};
 use std::collections::BTreeSet;
 
@@ -33,7 +33,7 @@ pub fn view(asker: &Asker, opened: &Opened, chosen: &Chosen) -> Markup {
         html! {
             (around(l, &opened.found, Tab::Needs, asked))
             (restored_told(l, opened.restored))
-            (notices(l, opened, asked))
+            (notices(l, opened, asked, asker.now))
             (answered(l, opened, asked))
             (filters(l, opened, chosen))
             p.quiet { (say!(l, desk_page::no_diagnosis)) }
@@ -119,8 +119,8 @@ fn answered(l: &Locale, opened: &Opened, asked: &Asked) -> Markup {
 }
 
 /// What was done just now.
-fn notices(l: &Locale, opened: &Opened, asked: &Asked) -> Markup {
-    let put = opened.asides.iter().filter(|a| a.animal.to_string() == asked.put).max_by_key(|a| a.at);
+fn notices(l: &Locale, opened: &Opened, asked: &Asked, now: Moment) -> Markup {
+    let put = opened.asides.iter().filter(|a| a.animal.to_string() == asked.put && a.until > now).max_by_key(|a| a.at);
     let named = put.and_then(|aside| Some((aside, opened.animal((aside.home, aside.animal))?)));
     html! {
         @if !asked.gone.is_empty() { p.caution role="status" data-test="gone" { (say!(l, desk_page::gone)) } }
