@@ -4,10 +4,9 @@
 use super::{is_home, is_open_to};
 use crate::page::Page;
 use maud::{Markup, html};
-use sayso_model::consents::Consents;
-use sayso_model::event::Part;
+use sayso_model::consents::{Consents, last_ended};
 use sayso_model::talks::{Passed, Talk, hands};
-use sayso_model::{Coach, Consent, ConsentGiven, ConsentTakenBack, Kind, Moment};
+use sayso_model::{Coach, Consent, Moment};
 use sayso_wording::say;
 
 /// It is read by nobody.
@@ -35,14 +34,7 @@ pub fn ended(page: &Page, (passed, open): (&[Passed], &Consents), talk: &Talk<'_
     if goes_on || open.open().any(|(consent, _)| figures(consent)) {
         return None;
     }
-    let story = &page.story;
-    let back = story.as_recorded(Kind::ConsentTakenBack).filter_map(|event| {
-        ConsentTakenBack::of(&event.body).filter(|part| figures(part.consent)).map(|_| event.happened_at)
-    });
-    let over = story.as_recorded(Kind::ConsentGiven).filter_map(|event| {
-        ConsentGiven::of(&event.body).filter(|part| figures(part.consent)).and_then(|part| Some(part.holds?.until))
-    });
-    Some(Ended { since: back.chain(over).filter(|at| *at <= page.now).max() })
+    Some(Ended { since: last_ended(&page.story, figures, page.now) })
 }
 
 /// That it is not read, on its card.
