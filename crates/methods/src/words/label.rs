@@ -117,12 +117,15 @@ mod tests {
             ("scattered kibble", "kibble"),
             ("shredded", "shredded"),
             ("bed", "bed"),
+            ("one or two pieces of cheese", "cheese"),
+            ("a piece or two of cheese", "cheese"),
         ] {
             assert_eq!(first(name, Language::En), label, "{name}");
         }
         for (name, language, label) in [
             ("ein Stück Käse", Language::De, "Käse"),
             ("käse", Language::De, "Käse"),
+            ("ein oder zwei Stück Käse", Language::De, "Käse"),
             ("Ökoknochen", Language::De, "Ökoknochen"),
             ("Bauch kraulen", Language::De, "Kraulen"),
             ("un trozo de queso", Language::Es, "queso"),

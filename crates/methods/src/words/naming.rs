@@ -9,7 +9,7 @@ pub(super) struct Naming {
     pub(super) dropped: &'static [&'static str],
     /// Words that link an amount to its thing ("piece of cheese"), or begin what only describes it.
     pub(super) links: &'static [&'static str],
-    /// Words that put two of a kind side by side.
+    /// Words that put two of a kind side by side, where the first word names the thing; elsewhere they are links.
     pub(super) joins: &'static [&'static str],
     /// Endings of describing words.
     pub(super) describing: &'static [&'static str],
@@ -103,8 +103,8 @@ pub(super) const LANGUAGES: [Naming; 5] = [
             "mm",
             "ml",
         ],
-        links: &["of", "with", "without", "on", "in", "at", "from", "for", "to", "beside"],
-        joins: &["or", "and"],
+        links: &["of", "with", "without", "on", "in", "at", "from", "for", "to", "beside", "or", "and"],
+        joins: &[],
         describing: &["ed"],
         head_last: true,
         capital: false,
@@ -157,8 +157,10 @@ pub(super) const LANGUAGES: [Naming; 5] = [
             "g",
             "gramm",
         ],
-        links: &["mit", "ohne", "von", "vom", "auf", "im", "in", "am", "an", "aus", "für", "zum", "neben"],
-        joins: &["und", "oder"],
+        links: &[
+            "mit", "ohne", "von", "vom", "auf", "im", "in", "am", "an", "aus", "für", "zum", "neben", "und", "oder",
+        ],
+        joins: &[],
         describing: &[],
         head_last: true,
         capital: true,
