@@ -210,11 +210,12 @@ impl FromRequestParts<AppState> for Page {
         let homes = state.store.homes().await?;
         let chosen = cookie(&parts.headers, HOME_COOKIE).and_then(|id| id.parse::<HomeId>().ok());
         let home = chosen.filter(|id| homes.contains(id)).or(homes.first().copied());
-        let common = is_common(&parts.method, parts.uri.path());
-        let mut home = match home {
-            None if common => return Ok(Self::of_no_home(parts, state, leave)),
-            home => home.ok_or(Error::NoHome)?,
+        let parts = &*parts;
+        let nowhere = |leave| match is_common(&parts.method, parts.uri.path()) {
+            true => Ok(Self::of_no_home(parts, state, leave)),
+            false => Err(Error::NoHome),
         };
+        let Some(mut home) = home else { return nowhere(leave) };
         let mut story = state.store.story(home).await?;
         // An address about an animal is about its home, whichever was chosen here.
         if let Some(animal) = named.as_ref().and_then(|text| text.parse::<AnimalId>().ok()) {
@@ -227,10 +228,7 @@ impl FromRequestParts<AppState> for Page {
         }
         // On a server a home is there before anyone has written in it.
         if story.ledger().is_empty() && parts.extensions.get::<EvenEmpty>().is_none() {
-            if common {
-                return Ok(Self::of_no_home(parts, state, leave));
-            }
-            return Err(Error::NoHome);
+            return nowhere(leave);
         }
         let not_understood = state.store.not_understood(home).await?;
         let person = leave

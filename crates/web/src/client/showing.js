@@ -11,7 +11,7 @@ import { before, startPanel } from "./starting.js";
 import { withSign } from "./swaps.js";
 import { minutes, number, say } from "./say.js";
 
-/** @import { Pad, Panel, SignLevel, Stop, Then, Told } from "../../client-checks/client" */
+/** @import { Pad, Panel, SignLevel, Stop, Then, Told, WordNow } from "../../client-checks/client" */
 
 /**
  * A press waiting for its delivery makes the pad the place to note that.
@@ -325,14 +325,12 @@ export function signs(pad) {
 }
 
 /**
- * The parts of what a showing session asks, with the longest word: to be measured, never shown.
+ * The parts of what a showing session asks, of a word: to be measured, never shown.
  * @param {Pad} pad
+ * @param {WordNow} long
  * @returns {ReturnType<Panel["build"]>[]}
  */
-export function openings(pad) {
-  const longest = Math.max(0, ...pad.words.map((w) => w.says.length));
-  const long = pad.words.find((w) => w.says.length === longest);
-  if (!long) return [];
+export function openings(pad, long) {
   const { name } = pad.now;
   const texts = [
     say("client-board-give-pressed", { word: long.says, name }),

@@ -19,9 +19,10 @@ export function tallest(pad, asked) {
   unseen.inert = true;
   for (const named of unseen.querySelectorAll("[data-test]")) named.removeAttribute("data-test");
   const panel = unseen.querySelector(".panel");
-  if (!panel) return 0;
+  const long = [...pad.words].sort((a, b) => b.says.length - a.says.length)[0];
+  if (!panel || !long) return 0;
   (asked.parentElement ?? document.body).append(unseen);
-  const heights = [...openings(pad), ...steps(pad)].map((parts) => {
+  const heights = [...openings(pad, long), ...steps(pad, long)].map((parts) => {
     panel.replaceChildren(...parts.filter((part) => part instanceof Node));
     return unseen.offsetHeight;
   });

@@ -8,6 +8,7 @@ use sayso_advisor::Advice;
 use sayso_advisor::designs::trying;
 use sayso_advisor::programme::{course, week_of};
 use sayso_advisor::today::{Next, Today};
+use sayso_model::consents::Consents;
 use sayso_model::talks::{Passed, Standing, Talk, agreed as lines, talks};
 use sayso_model::{AccountId, Label, Moment, PlanLine, Programme, Proposed, WordId};
 use sayso_people::Capability;
@@ -49,7 +50,9 @@ pub fn line(page: &AnimalPage) -> Lines {
             }
         };
         let (held, further) = holds(page, &all);
-        return Lines { lines: html! { (whose(page, &all)) (not_read(page, &all)) (waiting) (held) }, further };
+        let (passed, open_now) = (passed_on(page, &all), open_now(page));
+        let to = (passed.as_slice(), &open_now);
+        return Lines { lines: html! { (whose(page, to)) (not_read(page, to, &all)) (waiting) (held) }, further };
     }
     let lines = html! {
         @if writer(page).is_some() {
@@ -63,11 +66,9 @@ pub fn line(page: &AnimalPage) -> Lines {
 }
 
 /// Who coaches the home now, where that changed lately or is so for some days; while the home is open to them.
-fn whose(page: &AnimalPage, all: &[Talk<'_>]) -> Markup {
+fn whose(page: &AnimalPage, (passed, open): (&[Passed], &Consents)) -> Markup {
     let (l, today) = (&page.locale, page.now.day(&page.zone));
-    let open = open_now(page);
-    let passed = passed_on(page, all);
-    let is_open = |p: &&Passed| is_open_to(&open, p);
+    let is_open = |p: &&Passed| is_open_to(open, p);
     let covers = passed.iter().filter(is_open).filter_map(|p| Some((p, p.days?)));
     let covers = covers.filter(|(_, (first, last))| (*first..=*last).contains(&today));
     let handed = passed.iter().filter(|p| p.days.is_none()).max_by_key(|p| p.since).filter(is_open);
@@ -83,10 +84,10 @@ fn whose(page: &AnimalPage, all: &[Talk<'_>]) -> Markup {
 }
 
 /// Which coaches read nothing any more of what waits or was agreed, and since when: once for each.
-fn not_read(page: &AnimalPage, all: &[Talk<'_>]) -> Markup {
-    let (l, passed, open) = (&page.locale, passed_on(page, all), open_now(page));
+fn not_read(page: &AnimalPage, (passed, open): (&[Passed], &Consents), all: &[Talk<'_>]) -> Markup {
+    let l = &page.locale;
     let live = all.iter().filter(|t| t.is_live() && t.concerns(page.id));
-    let over = live.filter_map(|t| Some((&t.part.from, ended(page, (&passed, &open), t)?.since)));
+    let over = live.filter_map(|t| Some((&t.part.from, ended(page, (passed, open), t)?.since)));
     let over: BTreeMap<AccountId, (&Label, Option<Moment>)> =
         over.map(|(from, since)| (from.account, (&from.name, since))).collect();
     html! {
@@ -176,26 +177,18 @@ pub fn agreed(page: &AnimalPage, today: &Today) -> BTreeMap<WordId, PlanLine> {
     lines(&page.story, &talks(&page.story, page.now), page.id, page.now)
 }
 
-/// A word's step in a few words, that of the agreement where there is one; and either what to do in a sentence, or what would be done
-/// without the agreement, and why, where that is something else.
-pub struct Step {
-    pub brief: String,
-    pub act: Option<String>,
-    pub without: Option<String>,
-}
-
-/// See there.
-pub fn step(l: &Locale, name: &str, of: &Advice, agreed: Option<&PlanLine>) -> Step {
+/// A word's step in a few words, that of the agreement where there is one; and what would be done without the agreement, and why, where
+/// that is something else.
+pub fn step(l: &Locale, name: &str, of: &Advice, agreed: Option<&PlanLine>) -> (String, Option<String>) {
     let own = words_of::brief(l, name, &of.act);
-    let act = || Some(words_of::act(l, name, &of.act));
     match agreed.and_then(|agreed| words_of::as_agreed(l, of, agreed)) {
         Some((brief, true)) => {
             let first = || of.because.first().map(|why| words_of::because(l, name, &why.fact));
             let why = words_of::back_because(l, of).or_else(first).unwrap_or_default();
-            Step { brief, act: None, without: Some(say!(l, today::without_agreed, step = own, why = why)) }
+            (brief, Some(say!(l, today::without_agreed, step = own, why = why)))
         }
-        Some((brief, false)) => Step { brief, act: act(), without: None },
-        None => Step { brief: own, act: act(), without: None },
+        Some((brief, false)) => (brief, None),
+        None => (own, None),
     }
 }
 
