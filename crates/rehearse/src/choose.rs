@@ -21,7 +21,7 @@ const FEWEST_TRIES: usize = 3;
 /// Invitations before anything is said of where the animal was, at the least.
 const FEWEST_INVITED: usize = 3;
 /// Presses left without an answer that are told before anything is compared, where they are more than were answered.
-const LEFT: f64 = 2.0;
+const LEFT: usize = 2;
 /// Presses of which none was given what it says, at the least.
 const FEWEST_REFUSED: usize = 3;
 /// A fall of a word that is told.
@@ -143,7 +143,7 @@ fn rest(c: &Conduct, run: &Run) -> Change {
 
 /// Whether it asked in vain oftener than not.
 fn mostly_left(c: &Conduct) -> bool {
-    c.answered.value.is_some_and(|share| share < 0.5 && c.answered.n as f64 * (1.0 - share) >= LEFT - 0.5)
+    c.answered.n >= LEFT && c.answered.value.is_some_and(|share| share < 0.5)
 }
 
 /// The word declined most, where no press of any word was given what it says.
@@ -158,7 +158,7 @@ fn always_declined(c: &Conduct) -> Option<Thing> {
     let any_other = c.alternatives.value.is_some_and(|share| share > 0.0);
     Thing::ALL.into_iter().filter(|_| !any_other).find(|word| {
         let (no, all) = c.declined[word.place()];
-        no >= 3 && no == all
+        no >= FEWEST_REFUSED && no == all
     })
 }
 

@@ -68,8 +68,7 @@ fn danger(events: &[sayso_model::Event], now: Moment, zone: &sayso_model::Zone) 
         }
     }
     match lasting {
-        _ if strong.contains(&today) => Some(Danger::Today),
-        Some(..=0) => Some(Danger::Today),
+        _ if strong.contains(&today) || lasting.is_some_and(|ago| ago <= 0) => Some(Danger::Today),
         _ if strong.len() >= 2 => Some(Danger::Often),
         Some(..=6) => Some(Danger::ThisWeek),
         Some(_) => Some(Danger::Lately),
@@ -127,17 +126,17 @@ fn tells_of(home: &Read, needs: &[Need], trouble: Trouble, word: Option<usize>) 
     }
 }
 
-/// Of a home without trouble.
-const NONE: u8 = 9;
-
-/// How pressing a home truly is: smaller is more, by the signs of its log and by degrees, then by the simulation's truth.
-fn severity(home: &Read) -> (bool, Option<Danger>, u8) {
-    let of_troubles = home.is.troubles.iter().map(|(t, _)| t.severity()).min().unwrap_or(NONE);
-    (home.danger.is_none(), home.danger, if home.is_unsafe() { 0 } else { of_troubles })
+/// How pressing a home truly is, the most first: by the signs of its log and by degrees, then by the simulation's truth.
+#[derive(Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
+enum Pressing {
+    Unsafe(Danger),
+    Troubled(u8),
 }
 
-fn presses(home: &Read) -> bool {
-    home.is_unsafe() || !home.is.troubles.is_empty()
+/// None of a home without trouble.
+fn pressing(home: &Read) -> Option<Pressing> {
+    let worst = || home.is.troubles.iter().map(|(trouble, _)| trouble.severity()).min();
+    home.danger.map(Pressing::Unsafe).or_else(|| worst().map(Pressing::Troubled))
 }
 
 /// A home and what is told of it.
@@ -297,11 +296,11 @@ fn quiet(section: &mut Section, read: &[Club<'_>]) {
 /// Whether the first rows hold the homes that are truly the most pressing, and safety stands above all else.
 fn order(section: &mut Section, read: &[Club<'_>], homes: usize) {
     let share = |rows: &[&Read], first: usize| {
-        let mut truly: Vec<_> = rows.iter().filter(|h| presses(h)).map(|h| severity(h)).collect();
+        let mut truly: Vec<_> = rows.iter().filter_map(|h| pressing(h)).collect();
         truly.sort_unstable();
         let of = first.min(truly.len());
         let Some(bar) = of.checked_sub(1).and_then(|last| truly.get(last)) else { return (0, 0) };
-        (rows.iter().take(of).filter(|h| presses(h) && severity(h) <= *bar).count(), of)
+        (rows.iter().take(of).filter(|h| pressing(h).is_some_and(|of| of <= *bar)).count(), of)
     };
     let mut add = |name: String, found: (usize, usize)| {
         section.add(Finding::share(name, Wanted::AtLeast(0.9), found.0, found.1));

@@ -145,7 +145,7 @@ impl Plan {
     fn sees(&mut self, told: &Told, c: &mut Chance) {
         let now = told.at_ms;
         match told.what {
-            What::Took(Thing::Treat) => self.eats = true,
+            What::Took(_) => self.eats = true,
             What::Finished(_) | What::Ignored(_) => self.eats = false,
             What::Pressed(thing) if c.coin(self.person.answers) => {
                 self.due.push((now + ms(c.lognormal(self.person.delay_s, 0.3)), Does::Give(thing)));
@@ -277,15 +277,21 @@ fn taught(mut person: Person, way: Way, seed: u64) -> Taught {
 }
 
 /// Persons who show by the clock, whatever the animal does.
+/// What persons do with the feedback.
+const LIVES: [(Way, &str); 3] = [
+    (Way::Follows, "follow the feedback"),
+    (Way::Nothing, "change nothing"),
+    (Way::Anything, "change something at random"),
+];
+
 const BY_THE_CLOCK: [(&str, f64); 2] = [("hammers, every 1.5 s", 1.5), ("shows by the clock, every 5 s", 5.0)];
 
 /// What comes of persons who show by the clock, whatever the animal does, in the three lives.
 fn by_the_clock(work: &Work, section: &mut Section) -> Result<(), LabError> {
     let mut rows = Vec::new();
     for (name, gap_s) in BY_THE_CLOCK {
-        let lives = [Way::Follows, Way::Nothing, Way::Anything];
         let all = work.each(name, work.size(100, 4), |seed| {
-            Ok(lives.map(|way| taught(Person::by_the_clock(gap_s), way, seed)))
+            Ok(LIVES.map(|(way, _)| taught(Person::by_the_clock(gap_s), way, seed)))
         })?;
         let more: Vec<f64> = all.iter().map(|ways| ways[0].learned - ways[1].learned).collect();
         section.add(Finding::mean(
@@ -323,8 +329,7 @@ fn by_the_clock(work: &Work, section: &mut Section) -> Result<(), LabError> {
 pub fn run(work: &Work) -> Result<Section, LabError> {
     let mut section = Section::new("Rehearsing: do those who follow the feedback teach faster?");
     let n = work.size(400, 8);
-    let all =
-        work.each("rehearsal", n, |seed| Ok([Way::Follows, Way::Nothing, Way::Anything].map(|way| one(way, seed))))?;
+    let all = work.each("rehearsal", n, |seed| Ok(LIVES.map(|(way, _)| one(way, seed))))?;
     if all.is_empty() {
         return Err(told("no person rehearsed"));
     }
@@ -333,8 +338,7 @@ pub fn run(work: &Work) -> Result<Section, LabError> {
     let less = |way: usize, figure: fn(&Taught) -> f64| -> Vec<f64> {
         all.iter().map(|ways| figure(&ways[0]) - figure(&ways[way])).collect()
     };
-    let names = ["follow the feedback", "change nothing", "change something at random"];
-    for (way, name) in names.into_iter().enumerate() {
+    for (way, (_, name)) in LIVES.into_iter().enumerate() {
         section.add(Finding::mean(
             format!("logits learned a session: {name}"),
             Wanted::Known,
@@ -373,10 +377,10 @@ pub fn run(work: &Work) -> Result<Section, LabError> {
         &less(2, |t| t.strong),
         In::Number(""),
     ));
-    let rows: Vec<Vec<String>> = names
+    let rows: Vec<Vec<String>> = LIVES
         .into_iter()
         .enumerate()
-        .map(|(way, name)| {
+        .map(|(way, (_, name))| {
             let middle = |figure| Finding::middle("", Wanted::Known, &of(way, figure), In::Number("")).value;
             vec![
                 name.to_owned(),

@@ -46,8 +46,8 @@ pub(super) struct Given {
     pub at_ms: u32,
     /// When the person is back with it, where it is fetched.
     pub fetched_ms: Option<u32>,
-    /// What it teaches about: the press, its seconds of delay, whose it was.
-    pub answers: Option<(Thing, f64, Answers)>,
+    /// What it teaches about: the press, its seconds of delay, whose it was, and the showing, where it was one.
+    pub answers: Option<(Thing, f64, Answers, Option<Showing>)>,
 }
 
 /// An invitation that waits.

@@ -153,7 +153,8 @@ impl Person {
             animal.tell(What::Fetches(thing));
         }
         let late_s = seconds(fetch_ms.unwrap_or(0), 0);
-        let answers = answers.map(|(pressed, delay_s, whose)| (pressed, delay_s + late_s, whose));
+        let shown = |whose| animal.showing.filter(|_| whose == Answers::Showing);
+        let answers = answers.map(|(pressed, delay_s, whose)| (pressed, delay_s + late_s, whose, shown(whose)));
         let fetched_ms = fetch_ms.map(|ms| animal.now + ms);
         animal.given = Some(Given { thing, at_ms: fetched_ms.unwrap_or(animal.now) + ms(in_s), fetched_ms, answers });
     }

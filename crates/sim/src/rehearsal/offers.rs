@@ -45,10 +45,9 @@ impl Animal {
             self.tell(What::Ignored(thing));
             self.interest -= 0.03;
         }
-        let Some((pressed, delay_s, answers)) = answers else { return };
+        let Some((pressed, delay_s, answers, shown)) = answers else { return };
         let came = answers.came(pressed, thing, takes);
         let share = if self.shies_from(pressed) { 0.2 } else { 1.0 };
-        let shown = self.showing.filter(|_| answers == Answers::Showing);
         self.mind.learns(Pairing {
             share,
             gap_s: shown.map_or(f64::INFINITY, |showing| showing.gap_s),
