@@ -3,7 +3,8 @@
 use crate::every_page::unheld;
 use crate::harness::{Browser, PHONE, Server, demo_dir, story};
 use crate::phone::{NARROW, STAND_IN, reads};
-use serde_json::{Value, json};
+use crate::session::{at_board, looked};
+use serde_json::json;
 
 /// Lines of what is asked that lie under the answers or out of sight, and whether there are lines at all.
 const HIDDEN: &str = "
@@ -32,7 +33,6 @@ return out;";
 
 /// Where the pads lie.
 const PLACES: &str = "scrollTo(0, 0); return [...document.querySelectorAll('.pads > *')].map((p) => { const r = p.getBoundingClientRect(); return [r.left, r.top, r.width, r.height].map(Math.round); })";
-const READY: &str = "return document.getElementById('board').dataset.ready === 'yes'";
 /// Whether a round can be drawn.
 const DRAWS: &str = "return Boolean(document.querySelector('[data-test=round-start]'))";
 
@@ -50,15 +50,11 @@ async fn in_a_wait_no_line_of_what_is_asked_is_hidden() {
             reads(&browser, &server, language).await;
             for (animal, card) in story.animals() {
                 let mut look = async |when: &str| {
-                    // Until what is asked has been measured.
-                    tokio::time::sleep(std::time::Duration::from_millis(300)).await;
-                    browser.picture(&format!("asked-{language}-{}-{when}-{}x{}", card.name, size.0, size.1)).await;
-                    let found = browser.page.execute(HIDDEN, vec![]).await.unwrap();
-                    let found = found.as_array().expect("a list").iter().filter_map(Value::as_str);
-                    wrong.extend(found.map(|f| format!("{language}, {}, {when}, {size:?}: {f}", card.name)));
+                    let picture = format!("asked-{language}-{}-{when}-{}x{}", card.name, size.0, size.1);
+                    let found = looked(&browser, &picture, HIDDEN).await;
+                    wrong.extend(found.iter().map(|f| format!("{language}, {}, {when}, {size:?}: {f}", card.name)));
                 };
-                browser.goto(&server.url(&format!("/a/{animal}/board"))).await;
-                browser.until("the board", READY).await;
+                at_board(&browser, &server, animal).await;
                 browser.tap("mode-showing").await;
                 browser.tap("start").await;
                 browser.tap("act-joined").await;
@@ -117,8 +113,7 @@ async fn a_pad_with_room_for_a_line_says_what_a_tap_does() {
     for language in ["en", "de", "fr"] {
         reads(&browser, &server, language).await;
         for (animal, card) in story.animals() {
-            browser.goto(&server.url(&format!("/a/{animal}/board"))).await;
-            browser.until("the board", READY).await;
+            at_board(&browser, &server, animal).await;
             browser.tap("mode-showing").await;
             if language == "en" {
                 browser.tap("start").await;
@@ -159,32 +154,16 @@ async fn on_the_narrowest_phone_no_row_and_no_word_is_cut_while_a_word_is_given(
     for language in ["de", STAND_IN] {
         reads(&browser, &server, language).await;
         for (animal, card) in story.animals() {
-            browser.goto(&server.url(&format!("/a/{animal}/board"))).await;
-            browser.until("the board", READY).await;
+            at_board(&browser, &server, animal).await;
             if language == "de" {
                 browser.tap("mode-showing").await;
                 browser.tap("start").await;
                 browser.find("act-joined").await;
-                browser.press("[data-part=pads] .pad[data-state=idle]").await;
-                // One that the plan has offered first is shown instead.
-                browser
-                    .until(
-                        "it asks",
-                        "return Boolean(document.querySelector('[data-test=given], [data-test=ready-show]'))",
-                    )
-                    .await;
-                let offers = "return Boolean(document.querySelector('[data-test=ready-show]'))";
-                if browser.page.execute(offers, vec![]).await.unwrap() == json!(true) {
-                    browser.tap("ready-show").await;
-                }
+                browser.shows("[data-part=pads] .pad[data-state=idle]").await;
             }
             browser.find("given").await;
-            // Until what is asked has been measured.
-            tokio::time::sleep(std::time::Duration::from_millis(300)).await;
-            browser.picture(&format!("narrow-{language}-{}", card.name)).await;
-            let found = browser.page.execute(OVER, vec![]).await.unwrap();
-            let found = found.as_array().expect("a list").iter().filter_map(Value::as_str);
-            wrong.extend(found.map(|f| format!("{language}, {}: {f}", card.name)));
+            let found = looked(&browser, &format!("narrow-{language}-{}", card.name), OVER).await;
+            wrong.extend(found.iter().map(|f| format!("{language}, {}: {f}", card.name)));
         }
     }
     browser.close().await;

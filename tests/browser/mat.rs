@@ -2,8 +2,9 @@
 
 use crate::harness::{Browser, PHONE, Server, demo_dir, story};
 use crate::phone::{NARROW, reads};
+use crate::session::looked;
 use fantoccini::Locator;
-use serde_json::{Value, json};
+use serde_json::json;
 
 /// Columns of the mat that are seen whole, its rows, those that are seen whole, and how wide the page is.
 const SHAPE: &str = "
@@ -69,12 +70,8 @@ async fn the_board_before_a_session_is_whole_on_the_narrowest_phone() {
         for (animal, card) in story.animals() {
             browser.goto(&server.url(&format!("/a/{animal}/board"))).await;
             browser.find("start").await;
-            // Until the dock has been measured.
-            tokio::time::sleep(std::time::Duration::from_millis(300)).await;
-            browser.picture(&format!("board-before-{language}-{}", card.name)).await;
-            let found = browser.page.execute(BEFORE, vec![]).await.unwrap();
-            let found = found.as_array().expect("a list").iter().filter_map(Value::as_str);
-            wrong.extend(found.map(|f| format!("{language}, {}: {f}", card.name)));
+            let found = looked(&browser, &format!("board-before-{language}-{}", card.name), BEFORE).await;
+            wrong.extend(found.iter().map(|f| format!("{language}, {}: {f}", card.name)));
         }
     }
     browser.close().await;
@@ -122,12 +119,9 @@ async fn in_every_mode_and_after_a_session_the_board_stays_whole() {
                 for size in [NARROW, PHONE] {
                     browser.resize(size).await;
                     browser.page.execute("scrollTo(0, 0)", vec![]).await.unwrap();
-                    // Until what is asked has been measured.
-                    tokio::time::sleep(std::time::Duration::from_millis(300)).await;
-                    browser.picture(&format!("whole-{language}-{}-{when}-{}", card.name, size.0)).await;
-                    let found = browser.page.execute(WHOLE, vec![]).await.unwrap();
-                    let found = found.as_array().expect("a list").iter().filter_map(Value::as_str);
-                    wrong.extend(found.map(|f| format!("{language}, {}, {when}, {}: {f}", card.name, size.0)));
+                    let picture = format!("whole-{language}-{}-{when}-{}", card.name, size.0);
+                    let found = looked(&browser, &picture, WHOLE).await;
+                    wrong.extend(found.iter().map(|f| format!("{language}, {}, {when}, {}: {f}", card.name, size.0)));
                 }
             };
             browser.goto(&server.url(&format!("/a/{animal}/board"))).await;
