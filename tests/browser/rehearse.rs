@@ -377,7 +377,7 @@ async fn in_letters_twice_as_large_nothing_of_rehearse_and_learn_is_cut_or_overl
     assert!(wrong.is_empty(), "{} faults:\n{}", wrong.len(), wrong.join("\n"));
 }
 
-/// Its last heading is long: in no language is the column behind it cut.
+/// In no language is a column of it cut, or a word of its headings broken.
 #[tokio::test(flavor = "multi_thread")]
 async fn the_table_of_what_was_true_is_whole_on_a_phone() {
     let dir = demo_dir();
@@ -391,6 +391,17 @@ async fn the_table_of_what_was_true_is_whole_on_a_phone() {
             "const all = document.querySelector('.scroll:has(table.truth)'); return [all.scrollWidth, all.clientWidth]";
         let widths = run(&browser, widths).await;
         wrong.extend((widths[0].as_u64() > widths[1].as_u64()).then(|| format!("{language}: {widths}")));
+        // A word that is broken lies on two lines, and has a box for each.
+        let broken = "const found = []; \
+            for (const head of document.querySelectorAll('table.truth th')) for (const text of head.childNodes) { \
+              if (text.nodeType !== Node.TEXT_NODE) continue; \
+              for (const word of text.data.matchAll(/[^\\s]+/g)) { \
+                const range = document.createRange(); \
+                range.setStart(text, word.index); range.setEnd(text, word.index + word[0].length); \
+                if (range.getClientRects().length > 1) found.push(word[0]); \
+              } } return found";
+        let broken = run(&browser, broken).await;
+        wrong.extend((broken != json!([])).then(|| format!("{language}: {broken}")));
     }
     browser.close().await;
     assert!(wrong.is_empty(), "{wrong:?}");

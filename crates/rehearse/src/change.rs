@@ -88,7 +88,11 @@ pub enum Change {
     Longer {
         /// Seconds after which it was ended.
         after_s: f64,
+        /// Whether it was an evening; else two minutes.
+        evening: bool,
     },
+    /// Invite oftener.
+    MoreInvitations,
     /// Hold out more pairs.
     MorePairs,
     /// Give what a button says after each press.
@@ -129,6 +133,7 @@ impl Change {
             Self::Shorter { .. } => "shorter",
             Self::Oftener => "oftener",
             Self::Longer { .. } => "longer",
+            Self::MoreInvitations => "more-invitations",
             Self::MorePairs => "more-pairs",
             Self::Give => "give",
             Self::Try => "try",
@@ -145,6 +150,7 @@ impl Change {
             Self::WhenThere { invited: true } => "when-there-invited",
             Self::Shorter { left: true, .. } => "shorter-left",
             Self::GiveOftener { fell: false, .. } => "give-never",
+            Self::Longer { evening: true, .. } => "longer-evening",
             _ => self.name(),
         }
     }
@@ -176,6 +182,7 @@ impl Change {
             | Self::Shorter { .. }
             | Self::Vet
             | Self::Oftener
+            | Self::MoreInvitations
             | Self::MorePairs
             | Self::Try
             | Self::Stay

@@ -3,10 +3,10 @@
 use crate::change::{Change, felt_delay};
 use crate::conduct::Conduct;
 use crate::gain::{Gain, most, room};
-use crate::there::{TooLong, had_enough, too_long};
+use crate::there::{TooLong, had_enough, is_there_at_last, too_long};
 use sayso_advisor::Estimate;
 use sayso_sim::Cause;
-use sayso_sim::rehearsal::{Does, Exercise, Over, Run, TREATS, Thing, What};
+use sayso_sim::rehearsal::{Does, Exercise, INVITATIONS, Over, Run, TREATS, Thing, What};
 
 /// Seconds from press to thing that are soon enough. Children's studies keep to two (see `docs/methods/rehearsal.md`).
 const SOON_S: f64 = 2.0;
@@ -20,6 +20,8 @@ const FEWEST_HELD: usize = 5;
 const FEWEST_TRIES: usize = 3;
 /// Invitations before anything is said of where the animal was, at the least.
 const FEWEST_INVITED: usize = 3;
+/// Presses of an evening before it is ended by hand, at the least.
+const FEWEST_ASKED: usize = 10;
 /// Presses left without an answer that are told before anything is compared, where they are more than were answered.
 const LEFT: usize = 2;
 /// Presses of which none was given what it says, at the least.
@@ -45,7 +47,7 @@ pub fn change(conduct: &Conduct, run: &Run) -> Gain {
     if let Some(felt) = felt(conduct).or_else(|| long(run)) {
         return Gain::of(felt);
     }
-    if c.is_empty() {
+    if c.is_empty() && !let_it_go(c, run) {
         return Gain::of(Change::TooSoon);
     }
     if exercise == Exercise::Leaving && c.leaving.n == 0 {
@@ -67,6 +69,13 @@ pub fn change(conduct: &Conduct, run: &Run) -> Gain {
         return most;
     }
     Gain::of(rest(c, run))
+}
+
+/// Whether this is about letting it go, it was let go, and the person stepped away or ended after it had gone: that is all there is to do.
+fn let_it_go(c: &Conduct, run: &Run) -> bool {
+    let gone = run.told.iter().position(|t| t.what == What::Leaves);
+    let done = |from: usize| run.told[from..].iter().any(|t| matches!(t.what, What::Person(Does::Back | Does::End)));
+    run.setup.exercise == Exercise::Leaving && !wants_more(&c.leaving) && gone.is_some_and(done)
 }
 
 /// What the animal feels.
@@ -132,13 +141,30 @@ fn rest(c: &Conduct, run: &Run) -> Change {
     }
     if exercise == Exercise::Showing && c.showings() < FEWEST && c.signs == 0 {
         if run.over.1 == Over::Ended && !had_enough(run) {
-            return Change::Longer { after_s: f64::from(run.over.0) / 1000.0 };
+            return Change::Longer { after_s: f64::from(run.over.0) / 1000.0, evening: false };
         }
         if room(c, run) >= 1.0 {
             return Change::Oftener;
         }
     }
-    uneven(c).filter(|_| exercise != Exercise::Stuck).unwrap_or(Change::CarryOn)
+    if let Some(more) = ended_early(c, run) {
+        return more;
+    }
+    uneven(c, exercise).filter(|_| exercise != Exercise::Stuck).unwrap_or(Change::CarryOn)
+}
+
+/// Of exercises that were ended by hand with little done, though the animal was still there and at ease: what is left to do.
+fn ended_early(c: &Conduct, run: &Run) -> Option<Change> {
+    if run.over.1 != Over::Ended || c.signs > 0 || had_enough(run) || !is_there_at_last(run) {
+        return None;
+    }
+    let after_s = f64::from(run.over.0) / 1000.0;
+    let asked: usize = c.declined.iter().map(|(_, all)| all).sum();
+    match run.setup.exercise {
+        Exercise::Inviting => (c.invited_there.n < INVITATIONS).then_some(Change::MoreInvitations),
+        Exercise::Evening => (asked < FEWEST_ASKED).then_some(Change::Longer { after_s, evening: true }),
+        _ => None,
+    }
 }
 
 /// Whether it asked in vain oftener than not.
@@ -176,11 +202,14 @@ fn used_up(run: &Run, word: Thing) -> bool {
     run.setup.exercise == Exercise::Evening && word == Thing::Treat && given.count() >= TREATS
 }
 
-/// Two shown words of which one was shown more than twice as often, and twice more.
-fn uneven(c: &Conduct) -> Option<Change> {
+/// Two shown words of which one was shown more than twice as often, and twice more. Where words are to share the showings and only one
+/// was shown, another is the one that was shown least.
+fn uneven(c: &Conduct, exercise: Exercise) -> Option<Change> {
     let shown = || Thing::ALL.into_iter().filter(|word| c.balance[word.place()] > 0);
     let most = shown().max_by_key(|word| c.balance[word.place()])?;
-    let least = shown().min_by_key(|word| c.balance[word.place()])?;
+    let alone = exercise == Exercise::Showing && shown().count() == 1;
+    let other = || Thing::ALL.into_iter().find(|word| *word != most);
+    let least = if alone { other() } else { shown().min_by_key(|word| c.balance[word.place()]) }?;
     let (more, less) = (c.balance[most.place()], c.balance[least.place()]);
     (more > 2 * less && more >= less + 3).then_some(Change::Even { most, least })
 }

@@ -7,7 +7,7 @@ use sayso_advisor::observe::{Answered, answered_between, own_presses, showings};
 use sayso_advisor::{Estimate, Unit};
 use sayso_methods::stats::Count;
 use sayso_model::{Answer, SignLevel, Story, Then};
-use sayso_sim::rehearsal::{Does, Over, Run, Thing, Told, What, Written, written_down};
+use sayso_sim::rehearsal::{Does, Over, Run, Thing, Told, What, Written, answers, written_down};
 use std::collections::BTreeSet;
 
 /// Milliseconds after a mild sign in which nothing is to be asked.
@@ -140,11 +140,16 @@ pub fn conduct(run: &Run) -> Conduct {
 }
 
 /// Of buttons that the person pressed, those whose thing was given. One that the animal's own press, its going, a strong sign or the
-/// end cut short tells nothing.
+/// end cut short tells nothing; what answers a press of its own from before goes past it.
 fn paid(run: &Run) -> Estimate {
     let shown = each(run, |what| matches!(what, What::Person(Does::Show(_))));
+    let answers = answers(&run.told);
     share(shown.filter_map(|(told, after)| {
-        let ended = after.iter().find(|t| match t.what {
+        let from = run.told.len() - after.len();
+        let for_its_own =
+            |i: usize| answers.get(&(from + i)).is_some_and(|answer| answer.own && answer.press + 1 < from);
+        let mut later = after.iter().enumerate().filter(|(i, _)| !for_its_own(*i)).map(|(_, t)| t);
+        let ended = later.find(|t| match t.what {
             What::Pressed(_) | What::Leaves => true,
             What::Sign(sign) => sign.level == SignLevel::Strong,
             What::Person(does) => !matches!(does, Does::NotNow | Does::Ready | Does::Softer | Does::Quiet),
@@ -209,11 +214,11 @@ fn pace(run: &Run, showings: usize) -> Estimate {
     }
 }
 
-/// Of leavings, those that were honoured: until it came back by itself nothing was asked of it.
+/// Of leavings, those that were honoured: until it set out to come back by itself nothing was asked of it.
 fn leavings(run: &Run) -> Estimate {
     share(each(run, |what| what == What::Leaves).map(|(_, after)| {
         // One that was barred goes on as a leaving of its own.
-        !after.iter().take_while(|t| !matches!(t.what, What::Joined | What::Leaves)).any(asks)
+        !after.iter().take_while(|t| !matches!(t.what, What::Comes | What::Joined | What::Leaves)).any(asks)
     }))
 }
 

@@ -57,7 +57,7 @@ impl Gain {
             let all = run.presses(std::array::from_fn(|place| run.logits.1[place] + with * self.words[place]));
             came.iter().map(|place| all[*place]).sum::<f64>() / came.len() as f64
         };
-        Some((mean(0.0), mean(1.0))).filter(|(was, would)| would > was)
+        Some((mean(0.0), mean(1.0))).filter(|(was, would)| (100.0 * would).round() > (100.0 * was).round())
     }
 }
 

@@ -15,6 +15,12 @@ pub(crate) const fn is_there_after(what: What) -> Option<bool> {
     }
 }
 
+/// Whether it was at the board at the end, or on its way there.
+pub(crate) fn is_there_at_last(run: &Run) -> bool {
+    let after = |there: bool, what| is_there_after(what).unwrap_or(there || what == What::Comes);
+    run.told.iter().fold(run.begins_at != BED, |there, told| after(there, told.what))
+}
+
 /// Seconds at the board until a moment.
 pub(crate) fn at_board_s(run: &Run, until_ms: u32) -> f64 {
     let mut since = (run.begins_at != BED).then_some(0);

@@ -27,7 +27,10 @@ impl<T: DeserializeOwned, S: Send + Sync> FromRequest<S> for Form<T> {
             Err(_) if by_query => Err(Error::BadRequest(words!(errors::address_broken))),
             Err(FormRejection::InvalidFormContentType(_)) => Err(Error::BadRequest(words!(faults::form_expected))),
             Err(e) if e.status() == StatusCode::PAYLOAD_TOO_LARGE => Err(Error::TooLarge(crate::MOST_BODY)),
-            Err(e) => Err(Error::refused("form", words!(faults::form_broken, why = e.body_text()))),
+            Err(e) => {
+                tracing::debug!("A form could not be read: {}", e.body_text());
+                Err(Error::refused("form", words!(faults::form_broken)))
+            }
         }
     }
 }

@@ -97,6 +97,7 @@ impl Person {
             | Change::LetChoose
             | Change::Soften { .. }
             | Change::Longer { .. }
+            | Change::MoreInvitations
             | Change::MorePairs
             | Change::Instead { .. }
             | Change::Give
@@ -276,7 +277,6 @@ fn taught(mut person: Person, way: Way, seed: u64) -> Taught {
     Taught { learned: learned / sessions, strong: strong / sessions, delay_s: person.delay_s }
 }
 
-/// Persons who show by the clock, whatever the animal does.
 /// What persons do with the feedback.
 const LIVES: [(Way, &str); 3] = [
     (Way::Follows, "follow the feedback"),
@@ -284,6 +284,7 @@ const LIVES: [(Way, &str); 3] = [
     (Way::Anything, "change something at random"),
 ];
 
+/// Persons who show by the clock, whatever the animal does, and their seconds.
 const BY_THE_CLOCK: [(&str, f64); 2] = [("hammers, every 1.5 s", 1.5), ("shows by the clock, every 5 s", 5.0)];
 
 /// What comes of persons who show by the clock, whatever the animal does, in the three lives.

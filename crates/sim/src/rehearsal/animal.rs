@@ -85,7 +85,8 @@ pub(super) struct Animal {
     warned_ms: u32,
     pub busy_until: u32,
     pub busy_with: Option<Thing>,
-    pub given: Option<Given>,
+    /// What lies there or is being fetched, in the order in which it was given.
+    pub given: Vec<Given>,
     pub offered: Option<Offered>,
     pub held: Option<Held>,
     /// A press by the person whose thing has not come yet.
@@ -132,7 +133,7 @@ impl Animal {
             warned_ms: 0,
             busy_until: 0,
             busy_with: None,
-            given: None,
+            given: Vec::new(),
             offered: None,
             held: None,
             shown: None,
@@ -218,7 +219,8 @@ impl Animal {
             return;
         }
         self.leaving = true;
-        (self.busy_until, self.busy_with, self.given) = (0, None, None);
+        (self.busy_until, self.busy_with) = (0, None);
+        self.given.clear();
         self.tell(What::Leaves);
         self.walks(DOOR, Place::Gone);
     }
@@ -298,7 +300,8 @@ impl Animal {
             Place::Gone => {
                 self.tell(What::Gone);
                 self.leaving = false;
-                (self.own, self.given, self.held) = (None, None, None);
+                (self.own, self.held) = (None, None);
+                self.given.clear();
             }
             _ => {}
         }
@@ -322,7 +325,7 @@ impl Animal {
             self.place = Place::Roams;
             return self.walks(about(across, down), Place::Roams);
         }
-        if self.offered.is_some() || self.given.is_some() || self.held.is_some() {
+        if self.offered.is_some() || !self.given.is_empty() || self.held.is_some() {
             return;
         }
         if self.own.is_none() && self.shown.is_none() {
@@ -360,7 +363,7 @@ impl Animal {
 
     /// An evening is about presses: it stays at the board until the first of them, which comes soon and not at once.
     fn begins_evening(&mut self) {
-        let free = self.given.is_none() && self.offered.is_none() && self.own.is_none() && self.shown.is_none();
+        let free = self.given.is_empty() && self.offered.is_none() && self.own.is_none() && self.shown.is_none();
         if free && self.first_ms.is_some_and(|first| self.now >= first) {
             let thing = self.mind.want.unwrap_or_else(|| self.mind.best());
             self.presses(self.mind.aims(thing, self.now));
@@ -378,7 +381,8 @@ impl Animal {
     /// In its bed or about the room.
     fn elsewhere(&mut self) {
         let t = self.traits();
-        let called = if self.shown.is_some() || self.given.is_some() || self.offered.is_some() || self.held.is_some() {
+        let called = if self.shown.is_some() || !self.given.is_empty() || self.offered.is_some() || self.held.is_some()
+        {
             1.6
         } else {
             1.0
@@ -386,7 +390,7 @@ impl Animal {
         let calm = (1.0 - 1.6 * self.strain).max(0.0);
         if self.happens(Of::Moves, t.comes * called * calm * (0.3 + self.interest)) {
             self.tell(What::Comes);
-            return self.walks(if self.given.is_some() { GIVEN } else { BEFORE }, Place::Board);
+            return self.walks(if !self.given.is_empty() { GIVEN } else { BEFORE }, Place::Board);
         }
         if self.place == Place::Roams && self.happens(Of::Goes, 0.01 + 0.08 * self.strain) {
             return self.leaves();

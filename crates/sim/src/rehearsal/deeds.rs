@@ -2,6 +2,7 @@
 
 use super::act::{Act, Does};
 use super::animal::{Animal, Given, MILD, PEACE_MS, Place};
+use super::answering::answered;
 use super::hidden::HeldUp;
 use super::luck::{Luck, Of};
 use super::mind::ms;
@@ -156,13 +157,13 @@ impl Person {
         let shown = |whose| animal.showing.filter(|_| whose == Answers::Showing);
         let answers = answers.map(|(pressed, delay_s, whose)| (pressed, delay_s + late_s, whose, shown(whose)));
         let fetched_ms = fetch_ms.map(|ms| animal.now + ms);
-        animal.given = Some(Given { thing, at_ms: fetched_ms.unwrap_or(animal.now) + ms(in_s), fetched_ms, answers });
+        animal.given.push(Given { thing, at_ms: fetched_ms.unwrap_or(animal.now) + ms(in_s), fetched_ms, answers });
     }
 }
 
 /// A button is pressed for it to see: how that finds it.
 fn showing(animal: &Animal, at_ms: u32) -> Showing {
-    let has_enough = at_ms < animal.busy_until || animal.given.is_some();
+    let has_enough = at_ms < animal.busy_until || !animal.given.is_empty();
     let reaches = if animal.place != Place::Board || animal.leaving || has_enough {
         Reaches::Unseen
     } else if animal.strain >= MILD {
@@ -172,19 +173,6 @@ fn showing(animal: &Animal, at_ms: u32) -> Showing {
     };
     let gap_s = animal.showing.map_or(f64::INFINITY, |last| seconds(at_ms, last.at_ms));
     Showing { at_ms, gap_s, reaches }
-}
-
-/// Which of the presses that wait, the animal's own and the person's, a gift answers, and whether it is the own one. What was just
-/// shown is given for that, though another press waits.
-pub(super) fn answered<T: Copy>(
-    given: Thing,
-    (own, shown): (&mut Option<T>, &mut Option<T>),
-    of: impl Fn(&T) -> Thing,
-) -> Option<(T, bool)> {
-    let shown = shown.take();
-    let for_shown = shown.is_some_and(|one| of(&one) == given);
-    let own = own.take_if(|one| of(one) == given || !for_shown);
-    own.map(|one| (one, true)).or(shown.map(|one| (one, false)))
 }
 
 fn seconds(at_ms: u32, since_ms: u32) -> f64 {

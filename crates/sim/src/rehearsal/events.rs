@@ -2,14 +2,15 @@
 //! of no home; nobody keeps them.
 
 use super::act::Does;
-use super::deeds::answered;
+use super::answering::answers;
 use super::run::Run;
 use super::thing::Thing;
-use super::told::What;
+use super::told::{Told, What};
 use sayso_model::{
     Accident, AnimalId, Answer, Body, Brush, Delivery, Event, EventId, HomeId, Look, Moment, Press, PressedBy,
     Probability, Seconds, Source, Then, WordId, Zone,
 };
+use std::collections::BTreeMap;
 use uuid::Uuid;
 
 /// Presses and answers of a rehearsal.
@@ -83,36 +84,37 @@ pub fn written_of(run: &Run, whose: &Whose) -> Written {
         });
         id
     };
-    // The press that waits for its thing: the animal's own before the person's.
-    let (mut own, mut shown): (Option<Waiting>, Option<Waiting>) = (None, None);
+    let answers = answers(&run.told);
+    let mut pressed: BTreeMap<usize, EventId> = BTreeMap::new();
+    // What was answered at a place: the press, the word that it was of, and since when it waited.
+    let waited = |pressed: &BTreeMap<usize, EventId>, i: usize| {
+        let press = answers.get(&i)?.press;
+        let told = run.told.get(press)?;
+        Some((*pressed.get(&press)?, told.what.thing()?, told.at_ms))
+    };
     for (i, told) in run.told.iter().enumerate() {
         let ms = told.at_ms;
         match told.what {
-            What::Pressed(thing) => own = Some((write(ms, press(thing, PressedBy::Animal)), thing, ms)),
-            What::Person(Does::Show(thing)) => {
-                shown = Some((write(ms, press(thing, PressedBy::Person)), thing, ms));
+            What::Pressed(thing) => {
+                pressed.insert(i, write(ms, press(thing, PressedBy::Animal)));
             }
-            What::Person(Does::Give(given)) => {
-                if let Some(((id, pressed, since), _)) = answered(given, (&mut own, &mut shown), |(_, of, _)| *of)
+            What::Person(Does::Show(thing)) => {
+                pressed.insert(i, write(ms, press(thing, PressedBy::Person)));
+            }
+            What::Person(Does::Give(given) | Does::Instead(given)) => {
+                if let Some((id, of, since)) = waited(&pressed, i)
                     && let Some(came) = comes_at(run, i)
                 {
-                    let answer = if given == pressed { Answer::Given } else { Answer::Alternative };
-                    write(came, delivery((id, word(pressed)), answer, came - since, then(run, i)));
+                    let instead = matches!(told.what, What::Person(Does::Instead(_))) || given != of;
+                    let answer = if instead { Answer::Alternative } else { Answer::Given };
+                    write(came, delivery((id, word(of)), answer, came - since, then(run, i)));
                 }
             }
             What::Person(Does::NotNow) => {
-                if let Some((id, pressed, since)) = own.take() {
-                    write(ms, delivery((id, word(pressed)), Answer::Declined, ms - since, None));
+                if let Some((id, of, since)) = waited(&pressed, i) {
+                    write(ms, delivery((id, word(of)), Answer::Declined, ms - since, None));
                 }
             }
-            What::Person(Does::Instead(_)) => {
-                if let Some((id, pressed, since)) = own.take()
-                    && let Some(came) = comes_at(run, i)
-                {
-                    write(came, delivery((id, word(pressed)), Answer::Alternative, came - since, then(run, i)));
-                }
-            }
-            What::Unanswered(_) => own = None,
             What::Looks(thing) => {
                 write(ms, Look { word: Some(word(thing)), session: None }.into());
             }
@@ -124,8 +126,6 @@ pub fn written_of(run: &Run, whose: &Whose) -> Written {
     }
     Written { events, animal: whose.animal, begins: whose.begins, ends: at(run.over.0) }
 }
-
-type Waiting = (EventId, Thing, u32);
 
 fn press(word: WordId, by: PressedBy) -> Body {
     let accident = if by == PressedBy::Person { Accident::No } else { Accident::Unsure };
@@ -154,20 +154,24 @@ fn comes_at(run: &Run, given: usize) -> Option<u32> {
     if !matches!(after.first().map(|t| t.what), Some(What::Fetches(_))) {
         return Some(run.told[given].at_ms);
     }
-    let mut after = after.iter().take_while(|t| !matches!(t.what, What::Person(Does::Give(_) | Does::Instead(_))));
-    after.find(|t| matches!(t.what, What::Fetched(_))).map(|t| t.at_ms)
+    of_this(run, given).find(|t| matches!(t.what, What::Fetched(_))).map(|t| t.at_ms)
 }
 
 /// What it did with what was given at that place of what was told.
 fn then(run: &Run, given: usize) -> Option<Then> {
-    for told in run.told.iter().skip(given + 1) {
-        match told.what {
-            What::Took(_) => return Some(Then::Took),
-            What::Ignored(_) => return Some(Then::Ignored),
-            What::Leaves => return Some(Then::Left),
-            What::Person(Does::Give(_) | Does::Instead(_)) => return None,
-            _ => {}
-        }
-    }
-    None
+    of_this(run, given).find_map(|told| match told.what {
+        What::Took(_) => Some(Then::Took),
+        What::Ignored(_) => Some(Then::Ignored),
+        What::Leaves => Some(Then::Left),
+        _ => None,
+    })
+}
+
+/// What was told, after it was given at that place, of that thing and of leaving, until the same is given once more.
+fn of_this(run: &Run, given: usize) -> impl Iterator<Item = &Told> {
+    let thing = run.told[given].what.thing();
+    let again =
+        move |t: &Told| matches!(t.what, What::Person(Does::Give(_) | Does::Instead(_))) && t.what.thing() == thing;
+    let after = run.told[given + 1..].iter().take_while(move |t| !again(t));
+    after.filter(move |t| t.what.thing() == thing || t.what == What::Leaves)
 }

@@ -5,6 +5,7 @@
 
 mod act;
 mod animal;
+mod answering;
 mod bothers;
 mod character;
 mod deeds;
@@ -23,6 +24,7 @@ mod told;
 mod weeks;
 
 pub use act::{Act, ActsError, Does, read, written};
+pub use answering::{Answering, answers};
 pub use character::{Character, Traits};
 pub use events::{Whose, Written, written_down, written_of};
 pub use exercise::{Exercise, INVITATIONS, TREATS, WAIT_S};

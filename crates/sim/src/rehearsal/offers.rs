@@ -24,17 +24,15 @@ impl Animal {
                 self.tell(What::Finished(thing));
             }
         }
-        if let Some(given) = self.given.as_mut()
-            && given.fetched_ms.is_some_and(|at| self.now >= at)
-        {
-            given.fetched_ms = None;
-            let thing = given.thing;
+        let now = self.now;
+        let back = |g: &mut Given| g.fetched_ms.take_if(|at| now >= *at).map(|_| g.thing);
+        let fetched: Vec<Thing> = self.given.iter_mut().filter_map(back).collect();
+        for thing in fetched {
             self.tell(What::Fetched(thing));
         }
         // What lies there waits until it is done with the last.
-        let Some(given) = self.given.filter(|g| self.now >= g.at_ms && self.now >= self.busy_until) else { return };
-        self.given = None;
-        let Given { thing, answers, .. } = given;
+        let Some(place) = self.given.iter().position(|g| now >= g.at_ms && now >= self.busy_until) else { return };
+        let Given { thing, answers, .. } = self.given.remove(place);
         let takes = self.place == Place::Board && !self.leaving && self.mind.takes(thing, self.now);
         if takes {
             self.tell(What::Took(thing));

@@ -184,7 +184,7 @@ impl Rehearsal {
     fn is_done(&self) -> bool {
         let a = &self.animal;
         let settled = a.offered.is_none()
-            && a.given.is_none()
+            && a.given.is_empty()
             && a.own.is_none()
             && a.shown.is_none()
             && a.held.is_none()

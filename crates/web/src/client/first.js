@@ -48,7 +48,7 @@ function now(pad, begins) {
   }
   const due = Object.values(opened(pad)).find((is) => is !== "seen");
   if (due) return due;
-  const waits = pad.now.pause || pad.view.stand.some(isA("press"));
+  const waits = pad.view.stand.some(isA("press"));
   if (!begins || pad.view.session || waits || pad.now.words.length === 0) return undefined;
   return (pad.now.lessons ?? []).find((lesson) => lesson.at === "session" && !opened(pad)[lesson.at]);
 }

@@ -43,8 +43,12 @@ export function standing(told, t) {
         break;
       case "give":
         // What was just shown is given for that, though another press waits.
-        if (s.own && (s.own.thing === m.thing || s.shown?.thing !== m.thing)) s.own = undefined;
-        s.shown = s.then = undefined;
+        // A showing waits on while a press of something else is answered.
+        if (s.own && (s.own.thing === m.thing || s.shown?.thing !== m.thing)) {
+          if (s.shown?.thing === m.thing) s.shown = undefined;
+          s.own = undefined;
+        } else s.shown = undefined;
+        s.then = undefined;
         s.lies = true;
         break;
       case "offer":

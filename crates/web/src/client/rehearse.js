@@ -249,6 +249,7 @@ function over() {
   }
   const see = part("see");
   see.href = `${root.dataset.went}&acts=${acts.join("_")}`;
+  text(part("ask"), "");
   part("over").hidden = false;
   captions.say([{ at: 0, what: "over", mine: false, says: moments.over }], 0);
   see.focus({ preventScroll: true });

@@ -210,7 +210,7 @@ fn animal_switch(page: &Page, tab: Tab) -> Markup {
                 }
                 ul {
                     @for l in &animals {
-                        @let to = if page.animal.is_some() { tab } else { Tab::first(page).unwrap_or(Tab::Today) };
+                        @let to = Some(tab).filter(|tab| page.animal.is_some() && tab.is_open(page)).or_else(|| Tab::first(page)).unwrap_or(Tab::Today);
                         li {
                             a href=(to.href(Some(l.animal)))
                                 aria-current=[(page.animal == Some(l.animal)).then_some("true")] { (l.name.as_str()) }

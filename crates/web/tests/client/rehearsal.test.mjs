@@ -123,3 +123,12 @@ test("an address at home is told from one that opens elsewhere", () => {
   for (const host of ["sayso.example", "172.40.0.1", "11.0.0.1", "localhost.example", "[2001:db8::1]"])
     assert.equal(isAtHome(host), false, host);
 });
+
+test("a showing waits on while the animal's press of something else is answered", () => {
+  const all = told([0, "pressed", 0], [300, "show", 1], [1100, "give", 0], [1600, "give", 1]);
+  assert.equal(standing(all, 1200).own, undefined);
+  assert.deepEqual(standing(all, 1200).shown, { thing: 1, at: 300 });
+  assert.equal(standing(all, 1700).shown, undefined);
+  // What was shown is had by it, too, where both are of one thing.
+  assert.equal(standing(told([0, "pressed", 1], [300, "show", 1], [1100, "give", 1]), 1200).shown, undefined);
+});

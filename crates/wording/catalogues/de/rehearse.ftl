@@ -153,6 +153,8 @@ rehearse-one-thing = Eins fürs nächste Mal
 rehearse-change = { $change ->
     [soften] Ist { $name } vor „{ $word }“ einmal zurückgefahren: Drück den Knopf nicht wieder, bevor er leiser ist.
     [longer] Bleib die zwei Minuten, solange { $name } mag.
+    [longer-evening] Bleib den Abend über, solange { $name } mag.
+    [more-invitations] Lade fünfmal ein, jedes Mal mit der ganzen Wartezeit.
     [let-choose] Halt still, bis { $name } gewählt oder sich abgewandt hat. Kein zweites Wort, kein nächstes Paar.
     [more-pairs] Halt mehr Paare hin: jedes Ding mindestens fünfmal.
     [step-away] Geh bei einem starken Zeichen sofort weg oder beende. Alles andere kann warten.
@@ -185,6 +187,8 @@ rehearse-change = { $change ->
 rehearse-because = { $change ->
     [soften] Wieder gedrückt, nachdem { $name } davor zurückgefahren war: { $figure }
     [longer] Du hast nach { $figure } beendet.
+    [longer-evening] Du hast nach { $figure } beendet.
+    [more-invitations] Einladungen: { $figure }
     [let-choose] In Ruhe wählen lassen: { $figure }
     [more-pairs] Paare: { $figure }
     [step-away] Starke Zeichen beachtet: { $figure }
@@ -248,11 +252,11 @@ rehearse-times = { $times ->
 rehearse-k-of-n = { $k } von { $n }
 rehearse-count = { $word } { $times }
 rehearse-truth = Was wahr war
-rehearse-truth-what = Im Leben kann das niemand sehen. Hier sagt die Simulation, wie wahrscheinlich { $name } den Knopf eines Wortes drückt, wenn die Sache gewollt ist.
+rehearse-truth-what = Im Leben kann das niemand sehen. Hier sagt die Simulation, wie wahrscheinlich { $name } den Knopf eines Wortes drückt, wenn die Sache gewollt ist. Die letzte Spalte: wäre alles so früh wie möglich gekommen, höchstens eine Sekunde früher.
 rehearse-of-word = Wort
 rehearse-before = vorher
 rehearse-after = nachher
-rehearse-sooner = alles so früh wie möglich, höchstens eine Sekunde früher
+rehearse-sooner = 1 s früher
 rehearse-liked = { $name } mag, das Liebste zuerst: { $things }.
 rehearse-likes-told = { $same ->
     [yes] Am meisten gewählt wurde auch, was am liebsten ist. Doch jedes wurde höchstens { $times } hingehalten, und ein, zwei Wahlen aus Zufall drehen die Folge um: Wenige Paare trennen nicht, was nah beieinander liegt.

@@ -155,6 +155,8 @@ rehearse-one-thing = One thing for next time
 rehearse-change = { $change ->
     [soften] Once { $name } started back from “{ $word }”: do not press it again before it is softer.
     [longer] Stay for the two minutes, as long as { $name } likes to.
+    [longer-evening] Stay for the evening, as long as { $name } likes to.
+    [more-invitations] Invite five times, each with its whole wait.
     [let-choose] Hold still until { $name } has chosen or turned away. No second word, no next pair.
     [more-pairs] Hold out more pairs: each thing at least five times.
     [step-away] At a strong sign step away at once, or end. Everything else can wait.
@@ -187,6 +189,8 @@ rehearse-change = { $change ->
 rehearse-because = { $change ->
     [soften] Pressed again after { $name } started back from it: { $figure }
     [longer] You ended it after { $figure }.
+    [longer-evening] You ended it after { $figure }.
+    [more-invitations] Invitations: { $figure }
     [let-choose] Choices left in peace: { $figure }
     [more-pairs] Pairs: { $figure }
     [step-away] Strong signs heeded: { $figure }
@@ -250,11 +254,11 @@ rehearse-times = { $times ->
 rehearse-k-of-n = { $k } of { $n }
 rehearse-count = { $word } { $times }
 rehearse-truth = What was true
-rehearse-truth-what = In life nobody can see this. Here the simulation tells how likely { $name } presses a word’s button when its thing is wanted.
+rehearse-truth-what = In life nobody can see this. Here the simulation tells how likely { $name } presses a word’s button when its thing is wanted. The last column: had everything come as soon as can be, at most a second sooner.
 rehearse-of-word = Word
 rehearse-before = before
 rehearse-after = after
-rehearse-sooner = with all as soon as can be, at most a second sooner
+rehearse-sooner = 1 s sooner
 rehearse-liked = { $name } likes, most first: { $things }.
 rehearse-likes-told = { $same ->
     [yes] Chosen most was also what is liked most. Yet each was held out at most { $times }, and a choice or two by chance turns the order: few pairs cannot tell likes that lie close.

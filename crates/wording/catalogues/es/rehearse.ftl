@@ -153,6 +153,8 @@ rehearse-one-thing = Una cosa para la próxima vez
 rehearse-change = { $change ->
     [soften] Una vez que { $name } retrocedió ante «{ $word }»: no lo pulses otra vez antes de que suene más bajo.
     [longer] Quédate los dos minutos, mientras { $name } quiera.
+    [longer-evening] Quédate toda la tarde, mientras { $name } quiera.
+    [more-invitations] Invita cinco veces, cada una con toda la espera.
     [let-choose] No te muevas hasta que { $name } elija o se aparte. Sin otra palabra, sin otro par.
     [more-pairs] Ofrece más pares: cada cosa al menos cinco veces.
     [step-away] Ante una señal fuerte apártate enseguida, o termina. Todo lo demás puede esperar.
@@ -185,6 +187,8 @@ rehearse-change = { $change ->
 rehearse-because = { $change ->
     [soften] Pulsado otra vez después de que { $name } retrocediera: { $figure }
     [longer] Terminaste después de { $figure }.
+    [longer-evening] Terminaste después de { $figure }.
+    [more-invitations] Invitaciones: { $figure }
     [let-choose] Elecciones en paz: { $figure }
     [more-pairs] Pares: { $figure }
     [step-away] Señales fuertes atendidas: { $figure }
@@ -248,11 +252,11 @@ rehearse-times = { $times ->
 rehearse-k-of-n = { $k } de { $n }
 rehearse-count = { $word } { $times }
 rehearse-truth = Qué era verdad
-rehearse-truth-what = En la vida nadie puede verlo. Aquí la simulación dice qué probable es que { $name } pulse el botón de una palabra cuando quiere su cosa.
+rehearse-truth-what = En la vida nadie puede verlo. Aquí la simulación dice qué probable es que { $name } pulse el botón de una palabra cuando quiere su cosa. La última columna: si todo hubiera llegado lo antes posible, como mucho un segundo antes.
 rehearse-of-word = Palabra
 rehearse-before = antes
 rehearse-after = después
-rehearse-sooner = con todo lo antes posible, como mucho un segundo antes
+rehearse-sooner = 1 s antes
 rehearse-liked = A { $name } le gusta, lo más querido primero: { $things }.
 rehearse-likes-told = { $same ->
     [yes] Lo más elegido fue también lo que más gusta. Pero cada cosa se mostró como mucho { $times }, y una o dos elecciones al azar cambian el orden: pocos pares no distinguen gustos cercanos.

@@ -153,6 +153,8 @@ rehearse-one-thing = Une chose pour la prochaine fois
 rehearse-change = { $change ->
     [soften] Une fois que { $name } a reculé devant « { $word } » : n’appuie plus dessus avant qu’il soit moins fort.
     [longer] Reste les deux minutes, tant que { $name } le veut bien.
+    [longer-evening] Reste toute la soirée, tant que { $name } le veut bien.
+    [more-invitations] Invite cinq fois, chaque fois avec toute l’attente.
     [let-choose] Ne bouge plus jusqu’à ce que { $name } choisisse ou se détourne. Pas d’autre mot, pas d’autre paire.
     [more-pairs] Tends plus de paires : chaque chose au moins cinq fois.
     [step-away] À un signe fort, écarte-toi tout de suite ou termine. Tout le reste peut attendre.
@@ -185,6 +187,8 @@ rehearse-change = { $change ->
 rehearse-because = { $change ->
     [soften] Appuyé encore après que { $name } a reculé : { $figure }
     [longer] Tu as terminé après { $figure }.
+    [longer-evening] Tu as terminé après { $figure }.
+    [more-invitations] Invitations : { $figure }
     [let-choose] Choix laissés en paix : { $figure }
     [more-pairs] Paires : { $figure }
     [step-away] Signes forts respectés : { $figure }
@@ -249,11 +253,11 @@ rehearse-times = { $times ->
 rehearse-k-of-n = { $k } sur { $n }
 rehearse-count = { $word } { $times }
 rehearse-truth = Ce qui était vrai
-rehearse-truth-what = Dans la vie, personne ne peut le voir. Ici, la simulation dit avec quelle probabilité { $name } appuie sur le bouton d’un mot quand sa chose est voulue.
+rehearse-truth-what = Dans la vie, personne ne peut le voir. Ici, la simulation dit avec quelle probabilité { $name } appuie sur le bouton d’un mot quand sa chose est voulue. La dernière colonne : si tout était venu aussi tôt que possible, une seconde plus tôt au plus.
 rehearse-of-word = Mot
 rehearse-before = avant
 rehearse-after = après
-rehearse-sooner = tout aussi tôt que possible, une seconde plus tôt au plus
+rehearse-sooner = 1 s plus tôt
 rehearse-liked = { $name } aime, le plus aimé d’abord : { $things }.
 rehearse-likes-told = { $same ->
     [yes] Le plus choisi était aussi le plus aimé. Mais chaque chose a été présentée { $times } au plus, et un ou deux choix par hasard changent l’ordre : peu de paires ne séparent pas des goûts proches.

@@ -153,6 +153,8 @@ rehearse-one-thing = Uma coisa para a próxima vez
 rehearse-change = { $change ->
     [soften] Uma vez que { $name } recuou diante de “{ $word }”: não aperte de novo antes que fique mais baixo.
     [longer] Fique os dois minutos, enquanto { $name } quiser.
+    [longer-evening] Fique a noite toda, enquanto { $name } quiser.
+    [more-invitations] Convide cinco vezes, cada uma com toda a espera.
     [let-choose] Fique imóvel até { $name } escolher ou se virar. Sem outra palavra, sem outro par.
     [more-pairs] Ofereça mais pares: cada coisa pelo menos cinco vezes.
     [step-away] A um sinal forte, afaste-se na hora ou termine. Todo o resto pode esperar.
@@ -185,6 +187,8 @@ rehearse-change = { $change ->
 rehearse-because = { $change ->
     [soften] Apertado de novo depois que { $name } recuou: { $figure }
     [longer] Você terminou depois de { $figure }.
+    [longer-evening] Você terminou depois de { $figure }.
+    [more-invitations] Convites: { $figure }
     [let-choose] Escolhas em paz: { $figure }
     [more-pairs] Pares: { $figure }
     [step-away] Sinais fortes respeitados: { $figure }
@@ -249,11 +253,11 @@ rehearse-times = { $times ->
 rehearse-k-of-n = { $k } de { $n }
 rehearse-count = { $word } { $times }
 rehearse-truth = O que era verdade
-rehearse-truth-what = Na vida ninguém pode ver isto. Aqui a simulação diz quão provável é que { $name } aperte o botão de uma palavra quando quer a coisa.
+rehearse-truth-what = Na vida ninguém pode ver isto. Aqui a simulação diz quão provável é que { $name } aperte o botão de uma palavra quando quer a coisa. A última coluna: se tudo tivesse vindo o mais cedo possível, no máximo um segundo antes.
 rehearse-of-word = Palavra
 rehearse-before = antes
 rehearse-after = depois
-rehearse-sooner = com tudo o mais cedo possível, no máximo um segundo antes
+rehearse-sooner = 1 s antes
 rehearse-liked = { $name } gosta, o preferido primeiro: { $things }.
 rehearse-likes-told = { $same ->
     [yes] O mais escolhido foi também o mais querido. Mas cada coisa foi mostrada no máximo { $times }, e uma ou duas escolhas por acaso mudam a ordem: poucos pares não separam gostos próximos.

@@ -17,7 +17,7 @@ use sayso_advisor::stuck::Cause;
 use sayso_advisor::{Estimate, Unit};
 use sayso_model::SignLevel;
 use sayso_rehearse::{Change, Conduct, Gain, Truth, change, conduct, truth};
-use sayso_sim::rehearsal::{Character, Exercise, Run, Setup, Thing, What};
+use sayso_sim::rehearsal::{Character, Exercise, INVITATIONS, Run, Setup, Thing, What};
 use sayso_wording::figures::{counted, finding};
 use sayso_wording::{Locale, say};
 
@@ -122,6 +122,7 @@ fn figure(l: &Locale, change: &Change, c: &Conduct) -> String {
         (Some(share), _) if share.unit == Unit::Share => counted(l, share),
         (Some(estimate), _) => finding(l, estimate),
         (None, Change::MorePairs) => c.chosen.iter().map(|(_, held)| held).sum::<usize>().div_euclid(2).to_string(),
+        (None, Change::MoreInvitations) => say!(l, rehearse::k_of_n, k = c.invited_there.n, n = INVITATIONS),
         (None, Change::DoNotPush { times }) => say!(l, rehearse::times, times = *times),
         (None, Change::Instead { word } | Change::GiveOftener { word, .. } | Change::UsedUp { word }) => {
             let (no, all) = c.declined[word.place()];
@@ -130,7 +131,7 @@ fn figure(l: &Locale, change: &Change, c: &Conduct) -> String {
         (None, Change::Even { .. }) => balance(l, c),
         (None, Change::Oftener) => c.showings().to_string(),
         (None, Change::Soften { times, .. }) => say!(l, rehearse::times, times = *times),
-        (None, Change::Longer { after_s } | Change::Shorter { after_s, .. }) => l.seconds(*after_s),
+        (None, Change::Longer { after_s, .. } | Change::Shorter { after_s, .. }) => l.seconds(*after_s),
         (None, Change::Try) => c.tries.to_string(),
         (None, _) => String::new(),
     }

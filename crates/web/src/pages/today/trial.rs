@@ -3,6 +3,7 @@
 use crate::page::AnimalPage;
 use maud::{Markup, html};
 use sayso_advisor::designs::{Today, Trial, planned_end, plans, trial_among};
+use sayso_people::Capability;
 use sayso_wording::designs::{condition, question};
 use sayso_wording::say;
 
@@ -20,9 +21,7 @@ pub fn now(page: &AnimalPage) -> Markup {
         @for of in &begun { (line(page, of)) }
         @for of in &ahead {
             p.quiet data-test="trial-ahead" {
-                a href=(format!("/a/{}/designs/{}", page.id, of.plan.part.trial)) {
-                    (say!(l, talk::trial_begins, day = l.weekday_date(of.plan.part.first), question = question(l, of.plan.part)))
-                }
+                (led(page, of, "", &say!(l, talk::trial_begins, day = l.weekday_date(of.plan.part.first), question = question(l, of.plan.part))))
             }
         }
     }
@@ -48,8 +47,17 @@ fn line(page: &AnimalPage, of: &Trial<'_>) -> Markup {
     html! {
         @if !said.is_empty() {
             p.note data-test="trial-today" {
-                a.link href=(format!("/a/{}/designs/{}", page.id, plan.trial)) { (says) }
+                (led(page, of, "link", &says))
             }
         }
+    }
+}
+
+/// What is said of a trial, leading to it whoever may see it.
+fn led(page: &AnimalPage, of: &Trial<'_>, class: &str, says: &str) -> Markup {
+    html! {
+        @if page.may(Capability::SeeFigures) {
+            a class=[Some(class).filter(|class| !class.is_empty())] href=(format!("/a/{}/designs/{}", page.id, of.plan.part.trial)) { (says) }
+        } @else { (says) }
     }
 }
