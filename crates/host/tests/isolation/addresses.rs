@@ -11,16 +11,17 @@ use sayso_web::page::is_common;
 
 /// An address with ids of a home that are there, where it has such.
 pub fn filled(route: &str, story: &Story) -> String {
-    let animal = story.animals().into_keys().next().unwrap();
+    // The one that is tested.
+    let animal = story.animals().into_keys().find(|a| story.words_by_place(*a).len() > 1).unwrap();
     let word = story.words().into_keys().next().unwrap();
     let reward = story.rewards().into_keys().next().unwrap();
     let person = story.people().into_keys().next().unwrap();
     let rule = story.rules().into_keys().next().unwrap();
-    let first = |kind: Kind| story.as_recorded(kind).next();
-    let likes = first(Kind::LikesTest).and_then(|e| LikesTest::of(&e.body)).map(|t| t.assessment.to_string());
-    let probe = first(Kind::ProbePlan).and_then(|e| ProbePlan::of(&e.body)).map(|t| t.probe.to_string());
-    let design = first(Kind::DesignPlan).and_then(|e| DesignPlan::of(&e.body)).map(|t| t.trial.to_string());
-    let event = first(Kind::Press).map(|e| e.id.to_string());
+    let all = || story.ledger().all();
+    let likes = all().find_map(|e| LikesTest::of(&e.body)).map(|t| t.assessment.to_string());
+    let probe = all().find_map(|e| ProbePlan::of(&e.body)).map(|t| t.probe.to_string());
+    let design = all().find_map(|e| DesignPlan::of(&e.body)).map(|t| t.trial.to_string());
+    let event = all().find(|e| e.body.kind() == Kind::Press).map(|e| e.id.to_string());
     let none = || uuid::Uuid::nil().to_string();
     route
         .replace("{animal}", &animal.to_string())

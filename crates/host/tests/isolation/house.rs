@@ -2,6 +2,7 @@
 
 use crate::cluster::Cluster;
 use crate::fresh;
+use crate::tested::tested;
 use axum::Router;
 use axum::body::Body;
 use axum::http::{Request, Response, StatusCode, header};
@@ -62,6 +63,7 @@ async fn lived_in(host: &Host, seed: u64) -> (HomeId, Arc<Story>) {
     for events in simulated.events.chunks(500) {
         store.append(events.to_vec()).await.unwrap();
     }
+    tested(host, home).await;
     (home, store.story(home).await.unwrap())
 }
 

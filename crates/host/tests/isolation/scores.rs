@@ -2,52 +2,11 @@
 
 use crate::house::{Asker, House};
 use axum::http::StatusCode;
-use sayso_model::{
-    AssessmentId, Body, Event, EventId, LikeOutcome, LikeTrial, LikesFormat, LikesTest, PersonId, ProbeDesign, ProbeId,
-    ProbePlan, ProbeResponse, ProbeTrial, Source,
-};
+use sayso_model::{Body, Event, EventId, LikeTrial, LikesTest, PersonId, ProbePlan, ProbeTrial};
 use uuid::Uuid;
 
 fn marked(page: &str, test: &str) -> usize {
     page.matches(&format!("data-test=\"{test}\"")).count()
-}
-
-/// Tests of likes, one over and one under way, and a check, each with an answer that another person noted than the observer.
-async fn tested(house: &mut House) {
-    let (story, now) = (&house.story, house.host.now());
-    let animal = story.animals().into_keys().find(|a| story.words_by_place(*a).len() > 1).unwrap();
-    let other = story.people().into_keys().next().unwrap();
-    let event = |body: Body| Event {
-        id: EventId(Uuid::now_v7()),
-        home: house.home,
-        animal: Some(animal),
-        person: Some(other),
-        happened_at: now,
-        zone: story.zone(),
-        recorded_at: now,
-        source: Source::Tap,
-        body,
-    };
-    let rewards: Vec<_> = story.rewards().into_keys().take(2).collect();
-    let words: Vec<_> = story.words_by_place(animal).into_iter().map(|w| w.word).take(2).collect();
-    let mut all = Vec::new();
-    for rounds in [1, 2] {
-        let (assessment, format) = (AssessmentId(Uuid::now_v7()), LikesFormat::Paired);
-        all.push(event(LikesTest { assessment, format, rewards: rewards.clone(), rounds, seed: 5 }.into()));
-        let result = LikeOutcome::Chose { reward: rewards[0] };
-        let offered = rewards.clone();
-        all.push(event(LikeTrial { assessment, format, round: 1, offered, result }.into()));
-    }
-    let (probe, target) = (ProbeId(Uuid::now_v7()), words[0]);
-    let plan =
-        ProbePlan { probe, design: ProbeDesign::PickForWord, words, choices: 2, trials: 6, seed: 7, blind: true };
-    all.push(event(plan.into()));
-    let response = ProbeResponse::Chose { word: target, after_s: None };
-    all.push(event(ProbeTrial { probe, trial: 1, target, blind: true, response }.into()));
-    let store = house.host.server.home(house.home);
-    let outcomes = store.append(all).await.unwrap();
-    assert!(outcomes.iter().all(|o| *o == sayso_store::Appended::New), "{outcomes:?}");
-    house.story = store.story(house.home).await.unwrap();
 }
 
 /// Answers by their ids, with who noted each.
@@ -75,7 +34,6 @@ fn pages(house: &House) -> Vec<(String, Answers)> {
 async fn who_scores_sees_no_answer_of_others_and_nothing_drawn() {
     let mut house = House::new().await;
     let people = house.people().await;
-    tested(&mut house).await;
     let one = |name: &str| -> Asker { people.iter().find(|p| p.name == name).unwrap().clone() };
     let (keeper, observer, sitter) = (one("keeper"), one("observer"), one("sitter"));
     let own = house.story.people().into_values().next_back().map(|p| p.person);
@@ -124,7 +82,6 @@ async fn who_scores_sees_no_answer_of_others_and_nothing_drawn() {
 async fn what_one_scored_oneself_has_its_page_and_its_undo() {
     let mut house = House::new().await;
     let people = house.people().await;
-    tested(&mut house).await;
     let observer = people.iter().find(|p| p.name == "observer").unwrap();
     let own = house.story.people().into_values().next_back().map(|p| p.person);
     let all = house.story.animals().into_keys().flat_map(|animal| house.story.of::<LikeTrial>(animal).last());
