@@ -8,7 +8,11 @@ use axum::body::Body;
 use axum::http::{Request, Response, StatusCode, header};
 use http_body_util::BodyExt;
 use sayso_host::{Host, HostConfig, SESSION_COOKIE};
-use sayso_model::{ClubId, Consent, ConsentGiven, Event, EventId, HomeId, Label, Language, Source, Story};
+use sayso_model::event::Part as _;
+use sayso_model::{
+    ClubId, Consent, ConsentGiven, DesignPlan, Event, EventId, HomeId, Label, Language, LikesTest, ProbePlan, Source,
+    Story,
+};
 use sayso_people::db::{Joined, Taker};
 use sayso_people::{Allowed, Capability, Days, OsSecrets, Part, Role, Scope, Secret, table};
 use sayso_store::Database;
@@ -241,7 +245,12 @@ pub fn ids(story: &Story) -> BTreeSet<String> {
     found.extend(story.rewards().into_keys().map(|id| id.to_string()));
     found.extend(story.people().into_keys().map(|id| id.to_string()));
     found.extend(story.rules().into_keys().map(|id| id.to_string()));
-    found.extend(story.ledger().all().map(|event| event.id.to_string()));
+    for event in story.ledger().all() {
+        found.insert(event.id.to_string());
+        found.extend(LikesTest::of(&event.body).map(|test| test.assessment.to_string()));
+        found.extend(ProbePlan::of(&event.body).map(|plan| plan.probe.to_string()));
+        found.extend(DesignPlan::of(&event.body).map(|plan| plan.trial.to_string()));
+    }
     found
 }
 
