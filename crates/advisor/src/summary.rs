@@ -6,6 +6,7 @@
 //! Whole seconds from the learner's first showing, as the study counts; a test there compares.
 
 mod seen;
+mod week;
 
 use sayso_model::draw::heads;
 use sayso_model::{AnimalCard, AnimalId, Moment, RewardId, RewardKind, Stage, Story, WordId};
@@ -127,6 +128,7 @@ fn of_learner(
         }
     }
     let until = since(seen.until);
+    let noted: Vec<_> = seen.noted.iter().map(|(at, own)| (since(*at), *own)).collect();
     let age_band = AgeBand::of(card.born, zero.day(&story.zone()));
     let (kinds, zone) = (kinds(story), story.zone());
     let row = |word: WordId, nth: u16| {
@@ -152,6 +154,7 @@ fn of_learner(
             joined: one.joined.min(SummaryRow::MOST_COUNTED),
             hours: one.drawn.map(|(_, at)| DayPart::of_hour(at.hour(&zone))),
             stage: (word_kind != WordKind::Closing).then(|| stay(one, stage, begin, until)).flatten(),
+            week: (word_kind != WordKind::Closing).then(|| week::week(animal, word, &noted, (begin, until))).flatten(),
         })
     };
     let numbered = order.iter().zip(1..=SummaryRow::MOST_WORDS);

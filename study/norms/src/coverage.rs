@@ -9,7 +9,7 @@ use crate::measure::{Kind, measure as counted};
 use crate::noise::{NoNoise, Noise, variance};
 use crate::release::cells;
 use sayso_methods::stats::Level;
-use sayso_norms::{Answer, Point, Quantile, Quantiles, Question, TimedStage};
+use sayso_norms::{Answer, Often, Point, Quantile, Quantiles, Question, TimedStage};
 
 /// The shares of which it is measured where they lie.
 const SHARES: [f64; 5] = [0.05, 0.25, 0.5, 0.75, 0.95];
@@ -186,6 +186,51 @@ pub fn stages(
             *told += 1;
             let (truths, places) = &truths[stage as usize];
             found.count(&curve.points, &curve.quantiles, truths, places);
+        }
+    }
+    Ok(all)
+}
+
+/// What was found of one stretch of weeks over many releases.
+#[derive(Clone, PartialEq, Debug, Default)]
+pub struct WeeksFound {
+    /// Releases that tell of it.
+    pub told: u32,
+    /// Intervals that held the truth: of the share pressed at all, and of that pressed seven times or more.
+    pub held: [u32; 2],
+    /// How far off each share pressed at all was.
+    pub off: Vec<f64>,
+    /// How far the ends of its interval lie apart.
+    pub wide: Vec<f64>,
+}
+
+/// Whole releases, as far as they tell of weeks.
+///
+/// # Errors
+/// [`NoNoise`].
+pub fn weeks(
+    laws: &Laws,
+    households: u32,
+    (loss, noise): (Loss, &mut dyn Noise),
+    (sets, seed): (u32, u64),
+) -> Result<[WeeksFound; 4], NoNoise> {
+    let mut all: [WeeksFound; 4] = Default::default();
+    for set in 0..sets {
+        let mut drawn = drawn(laws, households, seed, set);
+        let weeks = laws.weeks(drawn.len(), seed.wrapping_mul(1 << 32).wrapping_add(u64::from(set)));
+        drawn.iter_mut().zip(weeks).for_each(|(one, week)| one.week = week);
+        for cell in cells(&counted(&drawn, Kind::Noisy(loss, noise))?) {
+            let Answer::Weeks(weeks) = cell.answer else { continue };
+            for one in weeks.weeks {
+                let found = &mut all[one.from.number()];
+                let truths = [Often::Some, Often::Daily].map(|least| laws.pressed_in_a_week(one.from, least));
+                found.told += 1;
+                for ((told, truth), held) in [one.some, one.daily].iter().zip(truths).zip(&mut found.held) {
+                    *held += u32::from((told.low..=told.high).contains(&truth));
+                }
+                found.off.push((one.some.share - truths[0]).abs());
+                found.wide.push(one.some.high - one.some.low);
+            }
         }
     }
     Ok(all)

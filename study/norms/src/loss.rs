@@ -81,11 +81,13 @@ pub enum Counted {
     Hours,
     /// Days in one stage.
     Stages,
+    /// Presses in one week.
+    Weeks,
 }
 
 impl Counted {
     /// All.
-    pub const ALL: [Self; 10] = [
+    pub const ALL: [Self; 11] = [
         Self::Species,
         Self::Kinds,
         Self::Leaves,
@@ -96,6 +98,7 @@ impl Counted {
         Self::Words,
         Self::Hours,
         Self::Stages,
+        Self::Weeks,
     ];
 
     /// Its share of a release's loss, in hundredths. They add up to a hundred (a test holds it).
@@ -105,12 +108,13 @@ impl Counted {
             Self::Species => 4,
             Self::Kinds | Self::Leaves => 6,
             Self::Ages => 4,
-            Self::Showings => 34,
-            Self::Days => 16,
-            Self::Joined => 7,
-            Self::Words => 10,
+            Self::Showings => 31,
+            Self::Days => 14,
+            Self::Joined => 6,
+            Self::Words => 9,
             Self::Hours => 5,
             Self::Stages => 8,
+            Self::Weeks => 7,
         }
     }
 

@@ -7,7 +7,7 @@ use crate::group::Level;
 use crate::loss::{Counted, Loss};
 use crate::noise::{NoNoise, Noise, rarely_reached, variance};
 use crate::publish::{AllSizes, Division, Sizes, cross};
-use sayso_norms::{DayPart, Release, StageWait, TimedStage, WordKind};
+use sayso_norms::{DayPart, Often, Release, StageWait, Stretch, TimedStage, WeekPresses, WordKind};
 
 /// Whether noise is added.
 pub enum Kind<'a> {
@@ -78,6 +78,8 @@ pub struct Measured {
     pub hours: Table,
     /// Days in a stage: bins of the one stage, of the other, and those that tell none.
     pub stages: Table,
+    /// Presses in a week: bins of each stretch, and those that tell none.
+    pub weeks: Table,
     /// The privacy loss, as whoever made the noise reckons it.
     pub spent: f64,
 }
@@ -151,6 +153,11 @@ pub const STAGE_BINS: usize = STAGE_DAYS.bins();
 /// Bins of stages: of each stage, and those that tell none.
 pub const STAGES_BINS: usize = TimedStage::ALL.len() * STAGE_BINS + 1;
 
+/// Bins of one stretch of weeks.
+pub const STRETCH_BINS: usize = Often::ALL.len();
+/// Bins of weeks: of each stretch, and those that tell none.
+pub const WEEKS_BINS: usize = Stretch::ALL.len() * STRETCH_BINS + 1;
+
 /// Counts households: first by groups, then, by those counts, in groups that are large enough.
 ///
 /// # Errors
@@ -178,7 +185,7 @@ pub fn measure(drawn: &[Drawn], kind: Kind<'_>) -> Result<Measured, NoNoise> {
     };
     let by_telling = match counter.kind {
         Kind::Noisy(..) => by_species.clone(),
-        // Who tells hours, or a stage, and who does not would cut every other cell in two.
+        // Who tells hours, a stage, or a week, and who does not would cut every other cell in two.
         Kind::Plain => Division::default(),
     };
     let showings = |one: &Drawn| vec![SHOWINGS.bin(one.exposures, one.pressed)];
@@ -190,6 +197,7 @@ pub fn measure(drawn: &[Drawn], kind: Kind<'_>) -> Result<Measured, NoNoise> {
         words: counter.table(Counted::Words, drawn, &by_species, (WORD_BINS, &word_bins))?,
         hours: counter.table(Counted::Hours, drawn, &by_telling, (HOURS_BINS, &|one| vec![hours_bin(one)]))?,
         stages: counter.table(Counted::Stages, drawn, &by_telling, (STAGES_BINS, &|one| vec![stages_bin(one)]))?,
+        weeks: counter.table(Counted::Weeks, drawn, &by_telling, (WEEKS_BINS, &|one| vec![weeks_bin(one)]))?,
         sizes,
         sizes_noise,
         spent: counter.spent,
@@ -218,6 +226,11 @@ fn hours_bin(one: &Drawn) -> usize {
 fn stages_bin(one: &Drawn) -> usize {
     let of = |stay: StageWait| stay.stage as usize * STAGE_BINS + STAGE_DAYS.bin(stay.days, stay.moved_on);
     one.stage.map_or(STAGES_BINS - 1, of)
+}
+
+fn weeks_bin(one: &Drawn) -> usize {
+    let of = |week: WeekPresses| week.from.number() * STRETCH_BINS + week.pressed as usize;
+    one.week.map_or(WEEKS_BINS - 1, of)
 }
 
 fn word_bins(one: &Drawn) -> Vec<usize> {

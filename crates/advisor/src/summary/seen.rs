@@ -21,6 +21,8 @@ pub(super) struct Seen {
     pub(super) invited: Vec<(WordId, bool)>,
     /// When words were put away that still are: taken off the board, or from this animal.
     pub(super) away: BTreeMap<WordId, Moment>,
+    /// Everything noted of the animal, by time; and of which word it was a press of its own accord.
+    pub(super) noted: Vec<(Moment, Option<WordId>)>,
     /// The last record.
     pub(super) until: Moment,
 }
@@ -35,18 +37,19 @@ impl Seen {
             stages: Vec::new(),
             invited: Vec::new(),
             away: away(story, animal, last),
+            noted: Vec::new(),
             until: first,
         };
         for answered in answered_between(story, animal, (first, last), last) {
             let (at, part) = (answered.press.at(), answered.press.part);
-            seen.until(at);
-            match part.by {
-                PressedBy::Person if answered.given() => seen.showings.push((at, part.word)),
-                _ if meant(part) => {
-                    seen.presses.push((at, part.word));
-                    seen.own.push((part.word, lot(answered.press.id()), at));
-                }
-                _ => {}
+            let shows = part.by == PressedBy::Person && answered.given();
+            let own = !shows && meant(part);
+            seen.noted(at, own.then_some(part.word));
+            if shows {
+                seen.showings.push((at, part.word));
+            } else if own {
+                seen.presses.push((at, part.word));
+                seen.own.push((part.word, lot(answered.press.id()), at));
             }
         }
         let sessions = story.sessions(animal);
@@ -69,11 +72,17 @@ impl Seen {
             seen.stages.push((fact.at(), fact.part.word, fact.part.stage));
         }
         seen.showings.sort_by_key(|(at, _)| *at);
+        seen.noted.sort_by_key(|(at, _)| *at);
         seen
     }
 
     fn until(&mut self, at: Moment) {
+        self.noted(at, None);
+    }
+
+    fn noted(&mut self, at: Moment, own: Option<WordId>) {
         self.until = self.until.max(at);
+        self.noted.push((at, own));
     }
 
     fn invitation(&mut self, fact: Fact<'_, Invitation>, there: bool) {

@@ -6,3 +6,4 @@ mod beside;
 mod home;
 mod invented;
 mod outside;
+mod weeks;
