@@ -8,9 +8,11 @@ import { join } from "node:path";
 /** What was given on the command line, and the seconds after `--seconds`: 30, where they are not said. */
 export function asked() {
   const given = process.argv.slice(2);
-  const at = given.indexOf("--seconds");
-  const seconds = at < 0 ? 30 : Number(given.splice(at, 2)[1]);
-  return { given, seconds };
+  const number = (name, usual) => {
+    const at = given.indexOf(name);
+    return at < 0 ? usual : Number(given.splice(at, 2)[1]);
+  };
+  return { seconds: number("--seconds", 30), most: number("--most", undefined), given };
 }
 
 export const pause = (ms) => new Promise((resolve) => setTimeout(resolve, ms));

@@ -4,7 +4,9 @@
 // stretch. Nothing but Node, a browser (CHROME_PATH, or chromium) and a notebook that answers.
 //
 //   cargo run --release -p sayso -- demo --port 8080
-//   node benches/rehearse/run.mjs http://127.0.0.1:8080 [--seconds 30]
+//   node benches/rehearse/run.mjs http://127.0.0.1:8080 [--seconds 30] [--most 16.7]
+//
+// Ends with 1 where a frame takes more processor time than `--most` milliseconds, on the mean of a run, slowed or not.
 
 import { loadavg } from "node:os";
 import { asked, open, page, pause } from "../browser.mjs";
@@ -16,9 +18,10 @@ const READY = "document.querySelector('#rehearse')?.dataset.ready === 'yes'";
 const {
   given: [base],
   seconds,
+  most: bar = FRAME_MS,
 } = asked();
-if (!base || !(seconds > 0)) {
-  console.error("node benches/rehearse/run.mjs http://127.0.0.1:8080 [--seconds 30]");
+if (!base || !(seconds > 0) || !(bar > 0)) {
+  console.error("node benches/rehearse/run.mjs http://127.0.0.1:8080 [--seconds 30] [--most 16.7]");
   process.exit(2);
 }
 
@@ -58,6 +61,10 @@ try {
     const dropped = gaps.reduce((sum, gap) => sum + Math.max(0, Math.round(gap / FRAME_MS) - 1), 0);
     const worked = (await run("worked")).sort((a, b) => a - b);
     const each = (1000 * spent) / worked.length;
+    if (!(each <= bar)) {
+      console.error(`${rate} times slower: ${each.toFixed(2)} ms of processor time a frame, more than ${bar.toFixed(1)} ms`);
+      process.exitCode = 1;
+    }
     const [middle, most] = [0.5, 0.95].map((share) => part(worked, share).toFixed(2));
     console.log(
       `| ${rate === 1 ? "no" : `${rate} times`} | ${(worked.length / long).toFixed(1)} | ${dropped} of ${dropped + stamps.length} | ${each.toFixed(2)} ms | ${(1000 / each).toFixed(0)} | ${middle}, ${most} ms |`,

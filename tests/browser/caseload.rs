@@ -120,6 +120,13 @@ async fn the_desk_is_worked_by_keyboard_alone_and_holds_by_the_rules() {
     })
     .await;
     assert!(wrong.is_empty(), "{} faults:\n{}", wrong.len(), wrong.join("\n"));
+    // On a phone the first need stands on the first screen, whole.
+    coach.resize(PHONE).await;
+    coach.goto(&server.url("/desk")).await;
+    let ends = "return document.querySelector('[data-test=need]').getBoundingClientRect().bottom";
+    let ends = coach.page.execute(ends, vec![]).await.unwrap().as_f64().unwrap();
+    assert!(ends <= f64::from(PHONE.1), "the first need ends {ends} below the top");
+    coach.resize(SCREEN).await;
     // Taken back while the coach looks: gone at the next tap.
     coach.goto(&server.url("/desk")).await;
     turns_figures(&keeper, &server, club).await;
@@ -286,6 +293,12 @@ async fn a_caseload_of_ten_stands_on_one_screen_of_the_week_and_nothing_lies_on_
         assert_eq!(coach.page.execute(order, vec![]).await.unwrap(), json!(0), "{size:?}");
     }
     coach.resize((1280, 800)).await;
+    // How the small charts are read stands on the page, and no label of theirs is cut.
+    assert_eq!(count(&coach, "key").await, 1);
+    let cut = "return [...document.querySelectorAll('.tiny .what')].filter((e) => e.scrollWidth > e.clientWidth).map((e) => e.textContent)";
+    let cut = coach.page.execute(cut, vec![]).await.unwrap();
+    let words: Vec<&str> = cut.as_array().unwrap().iter().filter_map(|of| of.as_str()).collect();
+    assert!(!words.contains(&"Days recorded") && !words.contains(&"Own presses"), "{words:?}");
     // Every figure has its number and its scale.
     let figures = count(&coach, "figures").await;
     let bare = "return [...document.querySelectorAll('figure.tiny')].filter((f) => !f.querySelector('.value').textContent || f.querySelectorAll('.scale span').length !== 2).length";

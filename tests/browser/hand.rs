@@ -3,9 +3,9 @@
 use crate::board::Home;
 use crate::harness::{Browser, PHONE, Server, animal, demo_dir, story, taps};
 use crate::phone::{NARROW, reads};
-use crate::session::{opened, run};
+use crate::session::{listed, opened, run};
 use sayso_model::{Body, PressedBy};
-use serde_json::{Value, json};
+use serde_json::json;
 use std::time::Duration;
 
 const ALL_SENT: &str = "const o = document.querySelector('[data-test=outbox]'); return o.dataset.kept === '0' && Number(o.dataset.sent) > 0";
@@ -308,9 +308,8 @@ async fn a_pressed_pad_shows_its_seconds_and_breaks_no_word_on_small_phones() {
                 browser.resize(size).await;
                 tokio::time::sleep(A_MOMENT).await;
                 browser.picture(&format!("pressed-{}-{language}-{}", board.1, size.0)).await;
-                let found = run(&browser, PRESSED).await;
-                let found = found.as_array().unwrap().iter().filter_map(Value::as_str);
-                wrong.extend(found.map(|f| format!("{} columns, {language}, {}: {f}", board.1, size.0)));
+                let found = listed(&browser, PRESSED).await;
+                wrong.extend(found.iter().map(|f| format!("{} columns, {language}, {}: {f}", board.1, size.0)));
             }
             browser.tap("given").await;
             browser.tap("then-took").await;

@@ -2,6 +2,7 @@
 
 use crate::every_page::{growled, unheld};
 use crate::harness::{Browser, PHONE, Server, animal, demo_dir, story, taps};
+use crate::session::at_board;
 use sayso_model::{AnimalId, Body, InvitationResult, PressedBy};
 
 /// A phone at the Board, where a person chooses what to offer.
@@ -132,8 +133,7 @@ async fn a_word_that_today_invites_opens_ready_for_it_and_leads_back_to_showing(
     let browser = Browser::open(PHONE).await;
     let mut found = None;
     for who in before.animals().into_keys() {
-        browser.goto(&server.url(&format!("/a/{who}/board"))).await;
-        browser.until("the board", "return document.getElementById('board').dataset.ready === 'yes'").await;
+        at_board(&browser, &server, who).await;
         let planned = browser.page.execute(PLANNED, vec![]).await.unwrap();
         let planned: Vec<(String, u64, String)> = serde_json::from_value(planned).unwrap();
         if let Some(first) = planned.into_iter().next() {
@@ -199,8 +199,7 @@ async fn a_word_that_today_invites_may_be_shown_instead() {
     let browser = Browser::open(PHONE).await;
     let mut looked_at = 0;
     for who in before.animals().into_keys() {
-        browser.goto(&server.url(&format!("/a/{who}/board"))).await;
-        browser.until("the board", "return document.getElementById('board').dataset.ready === 'yes'").await;
+        at_board(&browser, &server, who).await;
         let planned = browser.page.execute(PLANNED, vec![]).await.unwrap();
         let planned: Vec<(String, u64, String)> = serde_json::from_value(planned).unwrap();
         let Some((word, ..)) = planned.into_iter().next() else { continue };

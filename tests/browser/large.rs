@@ -3,7 +3,7 @@
 use crate::board::Home;
 use crate::harness::{Browser, PHONE, Server};
 use crate::phone::NARROW;
-use crate::session::{opened, run};
+use crate::session::{listed, opened, run};
 use serde_json::{Value, json};
 use std::time::Duration;
 
@@ -48,9 +48,8 @@ async fn in_letters_twice_as_large_planned_words_are_whole_and_in_sight() {
             browser.resize(size).await;
             tokio::time::sleep(Duration::from_millis(300)).await;
             browser.picture(&format!("large-{words}-{}", size.0)).await;
-            let found = run(&browser, PLANNED).await;
-            let found = found.as_array().unwrap().iter().filter_map(Value::as_str);
-            wrong.extend(found.map(|f| format!("{words} words, {}: {f}", size.0)));
+            let found = listed(&browser, PLANNED).await;
+            wrong.extend(found.iter().map(|f| format!("{words} words, {}: {f}", size.0)));
         }
         browser.resize(PHONE).await;
     }

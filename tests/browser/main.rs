@@ -5,6 +5,7 @@
 
 mod accessibility;
 mod again;
+mod asked;
 mod board;
 mod caseload;
 mod charts;

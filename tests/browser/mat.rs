@@ -2,8 +2,9 @@
 
 use crate::harness::{Browser, PHONE, Server, demo_dir, story};
 use crate::phone::{NARROW, reads};
+use crate::session::looked;
 use fantoccini::Locator;
-use serde_json::{Value, json};
+use serde_json::json;
 
 /// Columns of the mat that are seen whole, its rows, those that are seen whole, and how wide the page is.
 const SHAPE: &str = "
@@ -69,12 +70,8 @@ async fn the_board_before_a_session_is_whole_on_the_narrowest_phone() {
         for (animal, card) in story.animals() {
             browser.goto(&server.url(&format!("/a/{animal}/board"))).await;
             browser.find("start").await;
-            // Until the dock has been measured.
-            tokio::time::sleep(std::time::Duration::from_millis(300)).await;
-            browser.picture(&format!("board-before-{language}-{}", card.name)).await;
-            let found = browser.page.execute(BEFORE, vec![]).await.unwrap();
-            let found = found.as_array().expect("a list").iter().filter_map(Value::as_str);
-            wrong.extend(found.map(|f| format!("{language}, {}: {f}", card.name)));
+            let found = looked(&browser, &format!("board-before-{language}-{}", card.name), BEFORE).await;
+            wrong.extend(found.iter().map(|f| format!("{language}, {}: {f}", card.name)));
         }
     }
     browser.close().await;
@@ -122,12 +119,9 @@ async fn in_every_mode_and_after_a_session_the_board_stays_whole() {
                 for size in [NARROW, PHONE] {
                     browser.resize(size).await;
                     browser.page.execute("scrollTo(0, 0)", vec![]).await.unwrap();
-                    // Until what is asked has been measured.
-                    tokio::time::sleep(std::time::Duration::from_millis(300)).await;
-                    browser.picture(&format!("whole-{language}-{}-{when}-{}", card.name, size.0)).await;
-                    let found = browser.page.execute(WHOLE, vec![]).await.unwrap();
-                    let found = found.as_array().expect("a list").iter().filter_map(Value::as_str);
-                    wrong.extend(found.map(|f| format!("{language}, {}, {when}, {}: {f}", card.name, size.0)));
+                    let picture = format!("whole-{language}-{}-{when}-{}", card.name, size.0);
+                    let found = looked(&browser, &picture, WHOLE).await;
+                    wrong.extend(found.iter().map(|f| format!("{language}, {}, {when}, {}: {f}", card.name, size.0)));
                 }
             };
             browser.goto(&server.url(&format!("/a/{animal}/board"))).await;
@@ -159,6 +153,13 @@ async fn in_every_mode_and_after_a_session_the_board_stays_whole() {
     assert!(wrong.is_empty(), "{} faults:\n{}", wrong.len(), wrong.join("\n"));
 }
 
+/// Whether what is asked is whole without scrolling in its place, and every place of the mat stands clear of the dock.
+const UNCUT: &str = "
+const asked = document.querySelector('[data-part=asked]');
+const dock = document.querySelector('.dock').getBoundingClientRect();
+const pads = [...document.querySelectorAll('.pads > *')].map((p) => p.getBoundingClientRect());
+return [asked.scrollHeight <= asked.clientHeight + 1, pads.length > 0 && pads.every((r) => r.bottom <= dock.top + 1)];";
+
 #[tokio::test(flavor = "multi_thread")]
 async fn a_strong_sign_moves_no_pad_and_rest_comes_before_a_session() {
     let dir = demo_dir();
@@ -186,6 +187,8 @@ async fn a_strong_sign_moves_no_pad_and_rest_comes_before_a_session() {
         // Where swaps were agreed, what is said of their stop is read after that, and goes when it was.
         if browser.page.find(Locator::Css("[data-test=swaps-seen]")).await.is_ok() {
             notices += 1;
+            let uncut = browser.page.execute(UNCUT, vec![]).await.unwrap();
+            assert_eq!(uncut, json!([true, true]), "what is asked is whole, and no pad lies under the dock");
             browser.tap("swaps-seen").await;
             browser.until("it is put away", "return document.querySelector('[data-test=swaps]').hidden").await;
         }

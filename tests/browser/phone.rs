@@ -206,3 +206,61 @@ async fn no_german_word_of_a_name_or_button_is_broken_on_a_small_phone() {
     browser.close().await;
     assert!(pages.len() > 30 && broken.is_empty(), "{} pages: {broken:#?}", pages.len());
 }
+
+/// Opens a word of Today: whether no sign stands before its name, and the name above all that is said of it.
+const OPENED: &str = "
+const word = document.querySelector('details.word');
+word.open = true;
+const summary = word.querySelector('summary');
+const sign = getComputedStyle(summary, '::before').content;
+const tops = [...summary.children].map((part) => part.getBoundingClientRect());
+const head = summary.querySelector('.head').getBoundingClientRect();
+const step = summary.querySelector('.step').getBoundingClientRect();
+const more = [...word.children].filter((part) => part !== summary && part.checkVisibility()).map((part) => part.getBoundingClientRect().top);
+return [sign, head.top === Math.min(...tops.map((r) => r.top)), head.bottom <= step.top + 1, more.length > 0 && more.every((top) => top >= step.bottom - 1)];";
+
+#[tokio::test(flavor = "multi_thread")]
+async fn an_opened_word_of_today_keeps_its_name_above_its_step() {
+    let dir = demo_dir();
+    let (_, story) = story(dir.path()).await;
+    let server = Server::start(dir.path(), 0);
+    let browser = Browser::open(PHONE).await;
+    for animal in story.animals().into_keys() {
+        browser.goto(&server.url(&format!("/a/{animal}/today"))).await;
+        browser.css("details.word").await;
+        let opened = browser.page.execute(OPENED, vec![]).await.unwrap();
+        assert_eq!(opened, json!(["none", true, true, true]), "no sign, the name first, its step, then the rest");
+        browser.picture(&format!("opened-{animal}")).await;
+    }
+    browser.close().await;
+}
+
+/// Columns of the board's editor, how wide it is, how wide the page leaves it, and words wider than their list.
+const EDITOR: &str = "
+const table = document.querySelector('table.board.edited');
+const pen = document.createElement('canvas').getContext('2d');
+const cut = [...table.querySelectorAll('select')].filter((list) => {
+  pen.font = getComputedStyle(list).font;
+  return pen.measureText(list.selectedOptions[0].textContent).width > list.clientWidth;
+});
+return [table.rows[0].cells.length, table.parentElement.scrollWidth, table.parentElement.clientWidth, cut.length];";
+
+#[tokio::test(flavor = "multi_thread")]
+async fn five_columns_of_the_boards_editor_are_seen_whole_on_a_phone() {
+    let dir = demo_dir();
+    let (_, story) = story(dir.path()).await;
+    let server = Server::start(dir.path(), 0);
+    let browser = Browser::open(PHONE).await;
+    for language in ["en", "de"] {
+        reads(&browser, &server, language).await;
+        for animal in story.animals().into_keys() {
+            browser.goto(&server.url(&format!("/a/{animal}/words/board"))).await;
+            browser.css("table.board.edited").await;
+            let found = browser.page.execute(EDITOR, vec![]).await.unwrap();
+            let (columns, wide, room, cut): (u64, u64, u64, u64) = serde_json::from_value(found).unwrap();
+            assert_eq!(columns, 5, "the demo's board");
+            assert!(wide <= room && cut == 0, "{language}: {wide} of {room}, {cut} words cut");
+        }
+    }
+    browser.close().await;
+}

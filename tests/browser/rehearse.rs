@@ -3,18 +3,15 @@
 use crate::accessibility::faults_now;
 use crate::harness::{Browser, PHONE, Server, demo_dir, story};
 use crate::phone::reads;
+use crate::session::run;
 use crate::whole::CUT;
 use fantoccini::key::Key;
 use sayso_model::facts::lessons;
-use serde_json::{Value, json};
+use serde_json::json;
 use std::time::Duration;
 
 /// What a person may have to wait for: the animal is in no hurry.
 const WAIT: Duration = Duration::from_secs(2);
-
-async fn js(browser: &Browser, script: &str) -> Value {
-    browser.page.execute(script, vec![]).await.unwrap()
-}
 
 /// The captions that are in view.
 async fn captions(browser: &Browser) -> String {
@@ -61,7 +58,7 @@ async fn an_exercise_from_start_to_feedback_by_taps_and_nothing_is_written() {
     assert!(browser.text("measured").await.contains("Showings"));
     // From a notebook at home what is copied is what opens elsewhere, and the page says so.
     let at_home = "return !document.querySelector('[data-at-home]').hidden";
-    assert_eq!(js(&browser, at_home).await, json!(true));
+    assert_eq!(run(&browser, at_home).await, json!(true));
     browser.picture("rehearse-went").await;
     browser.resize((1280, 900)).await;
     browser.picture("rehearse-went-wide").await;
@@ -83,7 +80,7 @@ async fn an_exercise_from_start_to_feedback_by_taps_and_nothing_is_written() {
     browser.page.back().await.unwrap();
     browser.page.back().await.unwrap();
     browser.find("line").await;
-    js(&browser, "document.querySelector('[data-test=line]').scrollIntoView()").await;
+    run(&browser, "document.querySelector('[data-test=line]').scrollIntoView()").await;
     browser.picture("rehearse-line").await;
     browser.close().await;
     drop(server);
@@ -99,28 +96,28 @@ async fn an_exercise_by_keys_and_captions_alone() {
     // Somebody wants to go there, within three quarters of a minute.
     browser.goto(&server.url("/rehearse/leaving?character=eager&seed=12")).await;
     browser.until("the script is there", "return document.querySelector('#rehearse').dataset.ready === 'yes'").await;
-    js(&browser, "document.querySelector('[data-part=start]').focus()").await;
+    run(&browser, "document.querySelector('[data-part=start]').focus()").await;
     let start = browser.page.active_element().await.unwrap();
     start.send_keys(&char::from(Key::Enter).to_string()).await.unwrap();
     browser.css("[data-state=runs]").await;
     // Whoever turned them off presses nothing by them.
     let letters = "const box = document.querySelector('[data-part=letters]'); box.click(); return box.checked";
-    assert_eq!(js(&browser, letters).await, json!(false));
+    assert_eq!(run(&browser, letters).await, json!(false));
     key(&browser, "1").await;
     tokio::time::sleep(Duration::from_millis(300)).await;
     assert!(!captions(&browser).await.contains("You press"), "{}", captions(&browser).await);
-    assert_eq!(js(&browser, letters).await, json!(true));
+    assert_eq!(run(&browser, letters).await, json!(true));
     // Two presses of a key: press and say, then give. What is read is what a screen reader reads.
     for press in ["1", "1"] {
         key(&browser, press).await;
         tokio::time::sleep(Duration::from_millis(500)).await;
     }
     browser.until("it was shown and given", "return (window.all = [...document.querySelectorAll('.captions li')].map((l) => l.textContent).join(' ')).includes('You give: Treat')").await;
-    let log = js(&browser, "const l = document.querySelector('[data-part=captions]'); return [l.getAttribute('role'), l.getAttribute('aria-live')]").await;
+    let log = run(&browser, "const l = document.querySelector('[data-part=captions]'); return [l.getAttribute('role'), l.getAttribute('aria-live')]").await;
     assert_eq!(log, json!(["log", "polite"]));
     let leaves = "return [...document.querySelectorAll('.captions li')].some((l) => ['leaves', 'gone'].includes(l.dataset.what))";
     let deadline = tokio::time::Instant::now() + Duration::from_secs(60);
-    while js(&browser, leaves).await != json!(true) {
+    while run(&browser, leaves).await != json!(true) {
         assert!(tokio::time::Instant::now() < deadline, "nobody left: {}", captions(&browser).await);
         tokio::time::sleep(Duration::from_millis(200)).await;
     }
@@ -133,13 +130,13 @@ async fn an_exercise_by_keys_and_captions_alone() {
             "return document.querySelector('.captions').textContent.includes('Press E once more to end.')",
         )
         .await;
-    assert_eq!(js(&browser, "return document.querySelector('#rehearse').dataset.state").await, json!("runs"));
+    assert_eq!(run(&browser, "return document.querySelector('#rehearse').dataset.state").await, json!("runs"));
     key(&browser, "e").await;
     browser.find("see").await;
     // The way on has the focus.
     let see = browser.page.active_element().await.unwrap();
     assert_eq!(see.attr("data-test").await.unwrap().as_deref(), Some("see"));
-    js(&browser, "window.leaving = true").await;
+    run(&browser, "window.leaving = true").await;
     see.send_keys(&char::from(Key::Enter).to_string()).await.unwrap();
     browser.until("the next page", "return !window.leaving && document.readyState === 'complete'").await;
     assert_eq!(browser.text("row-leaving").await, "1 of 1");
@@ -161,14 +158,14 @@ async fn a_seed_replays_exactly() {
     // All captions that were shown while it ran.
     browser.tap("rehearse-end").await;
     browser.find("see").await;
-    let lived = js(&browser, "return [...document.querySelectorAll('.captions li')].map((l) => l.textContent)").await;
+    let lived = run(&browser, "return [...document.querySelectorAll('.captions li')].map((l) => l.textContent)").await;
     browser.follow("[data-test=see]").await;
     let address = browser.page.current_url().await.unwrap();
     let list = "return [...document.querySelectorAll('[data-test=list] tbody tr')].map((r) => r.textContent)";
-    let first = js(&browser, list).await;
+    let first = run(&browser, list).await;
     assert!(first.as_array().unwrap().len() > 6, "{first}");
     browser.goto(address.as_str()).await;
-    assert_eq!(first, js(&browser, list).await);
+    assert_eq!(first, run(&browser, list).await);
     // What was seen last while it ran is what stands last in the list.
     let lines = lived.as_array().unwrap();
     let last_seen = lines[lines.len() - 2].as_str().unwrap();
@@ -205,23 +202,23 @@ async fn on_small_phones_every_button_of_the_stage_can_be_tapped_and_says_what_i
             browser.goto(&server.url(&format!("/rehearse/{exercise}?character=eager&seed=2"))).await;
             browser.tap("start").await;
             browser.css("[data-state=runs]").await;
-            assert_eq!(js(&browser, COVERED).await, json!([]), "{exercise} at {size:?}");
-            assert_eq!(js(&browser, CUT).await, json!([]), "{exercise} at {size:?}");
+            assert_eq!(run(&browser, COVERED).await, json!([]), "{exercise} at {size:?}");
+            assert_eq!(run(&browser, CUT).await, json!([]), "{exercise} at {size:?}");
             if exercise == "showing" {
                 // A press of one's own waits for its thing, with its seconds.
                 browser.tap("pad-treat").await;
                 browser.css("[data-test=pad-treat][data-state=give]").await;
-                assert_eq!(js(&browser, CUT).await, json!([]), "{exercise}, pressed, at {size:?}");
+                assert_eq!(run(&browser, CUT).await, json!([]), "{exercise}, pressed, at {size:?}");
             }
             if let Some(choose) = choose {
                 browser.tap(choose).await;
                 browser.css("[data-test=pad-ball][data-state=chosen]").await;
-                assert_eq!(js(&browser, CUT).await, json!([]), "{exercise} at {size:?}");
+                assert_eq!(run(&browser, CUT).await, json!([]), "{exercise} at {size:?}");
                 let does =
-                    js(&browser, "return document.querySelector('[data-test=pad-ball] .does').textContent").await;
+                    run(&browser, "return document.querySelector('[data-test=pad-ball] .does').textContent").await;
                 assert_eq!(does, json!("Invite with this"));
                 // Tapped twice by a hasty thumb it is one invitation: the second would have ended the wait.
-                js(&browser, "for (const _ of [1, 2]) document.querySelector('[data-test=pad-ball]').click()").await;
+                run(&browser, "for (const _ of [1, 2]) document.querySelector('[data-test=pad-ball]').click()").await;
                 browser.css("[data-test=pad-ball]:is([data-state=waits], [data-state=give])").await;
                 assert!(!captions(&browser).await.contains("You press"), "{}", captions(&browser).await);
             }
@@ -230,7 +227,7 @@ async fn on_small_phones_every_button_of_the_stage_can_be_tapped_and_says_what_i
         browser.goto(&server.url("/rehearse")).await;
         let cut = "return [...document.querySelectorAll('select')].filter((s) => { const c = document.createElement('canvas').getContext('2d'); c.font = getComputedStyle(s).font; \
                    return [...s.options].some((o) => c.measureText(o.text).width > s.clientWidth - 34); }).length";
-        assert_eq!(js(&browser, cut).await, json!(0), "no choice is cut at {size:?}");
+        assert_eq!(run(&browser, cut).await, json!(0), "no choice is cut at {size:?}");
         browser.picture(&format!("rehearse-list-{}", size.0)).await;
     }
     browser.close().await;
@@ -277,11 +274,11 @@ async fn what_is_done_shows_at_once_also_while_nothing_answers_and_stays_to_be_r
     browser.goto(&server.url("/rehearse/inviting?character=eager&seed=2")).await;
     // Keys are told where a keyboard is to be expected: on a phone the line leaves room for Start.
     let keys = "const line = document.querySelector('[data-test=keys-before]'); return [line.textContent.includes('O: Invite'), line.checkVisibility()]";
-    assert_eq!(js(&browser, keys).await, json!([true, false]));
+    assert_eq!(run(&browser, keys).await, json!([true, false]));
     browser.tap("start").await;
     assert_eq!(browser.text("invited").await, "Invitation 0 of 5");
     let pads = "return document.querySelector('[data-part=pads]').getBoundingClientRect().top + scrollY";
-    let before = js(&browser, pads).await;
+    let before = run(&browser, pads).await;
     server.kill();
     browser.tap("rehearse-call").await;
     assert!(captions(&browser).await.contains("You call Zip over."));
@@ -289,7 +286,7 @@ async fn what_is_done_shows_at_once_also_while_nothing_answers_and_stays_to_be_r
     let calls = "return document.querySelector('[data-part=calls]').getAttribute('visibility') === 'visible'";
     browser.until("the call is drawn", calls).await;
     browser.until("it is told that nothing answers", "return !document.querySelector('[data-part=away]').hidden").await;
-    assert_eq!(js(&browser, pads).await, before, "no button moves under the thumb");
+    assert_eq!(run(&browser, pads).await, before, "no button moves under the thumb");
     browser.tap("rehearse-offer").await;
     browser.tap("pad-ball").await;
     let said = captions(&browser).await;
@@ -306,11 +303,11 @@ async fn what_is_done_shows_at_once_also_while_nothing_answers_and_stays_to_be_r
     let log = "const log = document.querySelector('[data-test=captions]'); const style = getComputedStyle(log); \
                return [log.getAttribute('role'), log.tabIndex, style.overflowY, log.querySelectorAll('li').length > 6, \
                log.scrollHeight > log.clientHeight, Math.abs(log.scrollHeight - log.clientHeight - log.scrollTop) < 3]";
-    assert_eq!(js(&browser, log).await, json!(["log", 0, "auto", true, true, true]), "the newest is in view");
+    assert_eq!(run(&browser, log).await, json!(["log", 0, "auto", true, true, true]), "the newest is in view");
     browser.tap("rehearse-end").await;
     browser.find("see").await;
     browser.follow("[data-test=see]").await;
-    let list = js(&browser, "return document.querySelector('[data-test=list]').textContent").await;
+    let list = run(&browser, "return document.querySelector('[data-test=list]').textContent").await;
     for said in ["You call Zip over.", "You hold in view: Ball. Wait."] {
         assert!(list.as_str().unwrap().replace(['\u{2068}', '\u{2069}'], "").contains(said), "{said} in {list}");
     }
@@ -347,10 +344,10 @@ async fn in_letters_twice_as_large_nothing_of_rehearse_and_learn_is_cut_or_overl
     let browser = Browser::open(PHONE).await;
     let mut wrong = Vec::new();
     let look = async |what: String| -> Vec<String> {
-        js(&browser, "document.documentElement.style.fontSize = '200%'").await;
+        run(&browser, "document.documentElement.style.fontSize = '200%'").await;
         tokio::time::sleep(Duration::from_millis(250)).await;
         browser.picture(&what.replace(['/', ' ', '?'], "_")).await;
-        let found = js(&browser, OVER).await;
+        let found = run(&browser, OVER).await;
         found.as_array().unwrap().iter().map(|f| format!("{what}: {}", f.as_str().unwrap())).collect()
     };
     for language in ["en", "de"] {
@@ -378,4 +375,23 @@ async fn in_letters_twice_as_large_nothing_of_rehearse_and_learn_is_cut_or_overl
     }
     browser.close().await;
     assert!(wrong.is_empty(), "{} faults:\n{}", wrong.len(), wrong.join("\n"));
+}
+
+/// Its last heading is long: in no language is the column behind it cut.
+#[tokio::test(flavor = "multi_thread")]
+async fn the_table_of_what_was_true_is_whole_on_a_phone() {
+    let dir = demo_dir();
+    let server = Server::start(dir.path(), 0);
+    let browser = Browser::open(PHONE).await;
+    let mut wrong = Vec::new();
+    for language in ["en", "es", "de", "fr", "pt"] {
+        reads(&browser, &server, language).await;
+        browser.goto(&server.url("/rehearse/showing/went?character=quick&seed=5&acts=s0.9000_g0.10000")).await;
+        let widths =
+            "const all = document.querySelector('.scroll:has(table.truth)'); return [all.scrollWidth, all.clientWidth]";
+        let widths = run(&browser, widths).await;
+        wrong.extend((widths[0].as_u64() > widths[1].as_u64()).then(|| format!("{language}: {widths}")));
+    }
+    browser.close().await;
+    assert!(wrong.is_empty(), "{wrong:?}");
 }

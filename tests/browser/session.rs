@@ -4,6 +4,7 @@
 use crate::board::Home;
 use crate::harness::{Browser, PHONE, Server, animal, demo_dir, story};
 use crate::phone::{NARROW, reads};
+use sayso_model::AnimalId;
 use serde_json::{Value, json};
 use std::time::Duration;
 
@@ -16,9 +17,26 @@ pub async fn run(browser: &Browser, script: &str) -> Value {
 pub async fn opened(home: &Home) -> (Server, Browser) {
     let server = Server::start(home.dir.path(), 0);
     let browser = Browser::open(PHONE).await;
-    browser.goto(&server.url(&format!("/a/{}/board", home.animal))).await;
-    browser.until("the board", "return document.getElementById('board').dataset.ready === 'yes'").await;
+    at_board(&browser, &server, home.animal).await;
     (server, browser)
+}
+
+/// Opens an animal's Board and waits until it is ready.
+pub async fn at_board(browser: &Browser, server: &Server, animal: AnimalId) {
+    browser.goto(&server.url(&format!("/a/{animal}/board"))).await;
+    browser.until("the board", "return document.getElementById('board').dataset.ready === 'yes'").await;
+}
+
+/// What a script lists.
+pub async fn listed(browser: &Browser, script: &str) -> Vec<String> {
+    serde_json::from_value(run(browser, script).await).expect("a list of texts")
+}
+
+/// What a script lists once the page has been measured, with a picture.
+pub async fn looked(browser: &Browser, picture: &str, script: &str) -> Vec<String> {
+    tokio::time::sleep(Duration::from_millis(300)).await;
+    browser.picture(picture).await;
+    listed(browser, script).await
 }
 
 #[tokio::test(flavor = "multi_thread")]
@@ -149,8 +167,7 @@ async fn there_is_one_undo_and_it_never_moves() {
     let browser = Browser::open(PHONE).await;
     for size in [NARROW, PHONE, DESK] {
         browser.resize(size).await;
-        browser.goto(&server.url(&format!("/a/{who}/board"))).await;
-        browser.until("the board", "return document.getElementById('board').dataset.ready === 'yes'").await;
+        at_board(&browser, &server, who).await;
         let mut seen: Vec<(String, Value)> = Vec::new();
         let mut look = async |what: String| {
             run(&browser, "scrollTo(0, 0)").await;

@@ -197,6 +197,7 @@ async fn a_home_is_handed_over_in_three_browsers_and_the_old_coach_is_out_at_the
     brook.css("[name=text]").await.send_keys("Does the ball roll off?").await.unwrap();
     brook.follow("[data-test=send]").await;
     brook.goto(&server.url("/desk")).await;
+    brook.press("[data-test=more-pages]").await;
     brook.follow("[data-test=to-colleagues]").await;
     brook.picture("colleagues-1").await;
     let mut wrong = faults(&brook, &server, "/desk/colleagues").await;
@@ -255,6 +256,7 @@ async fn a_programme_is_laid_out_joined_and_ticked() {
     let story = server.story(home).await;
     let animal = story.animals().into_keys().max_by_key(|a| story.words_of(*a).len()).unwrap();
     coach.goto(&server.url("/desk")).await;
+    coach.press("[data-test=more-pages]").await;
     coach.follow("[data-test=to-programmes]").await;
     let mut wrong = faults(&coach, &server, "/desk/programmes").await;
     wrong.extend(faults(&coach, &server, "/desk/programmes/new?weeks=2").await);

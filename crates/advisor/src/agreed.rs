@@ -6,6 +6,7 @@ use crate::case::Case;
 use crate::estimate::Estimate;
 use crate::observe::showings;
 use sayso_model::{Body, Day, Event, Fact, Invitation, InvitationKind, Moment, PlanLine, PlanWay, SessionId, WordId};
+use serde::{Deserialize, Serialize};
 use std::collections::{BTreeMap, BTreeSet};
 
 /// Days looked back on before a plan, to set beside the days since.
@@ -41,27 +42,78 @@ pub struct Doing {
     pub days: usize,
     /// Days among them without any record of the animal.
     pub no_record: usize,
+    /// Days on which each of the lines was worked on.
+    pub kept: usize,
     /// Line by line.
     pub lines: Vec<Kept>,
+}
+
+/// The days of a plan and what the log has of them, so that they can be counted on any later day.
+#[derive(Clone, PartialEq, Eq, Debug, Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct PlanDays {
+    /// Its first day.
+    pub first: Day,
+    /// Its last.
+    pub last: Day,
+    /// The latest day on which anything of it was noted.
+    pub noted: Option<Day>,
+    /// Days on which each of its lines was worked on.
+    pub kept: usize,
+    /// Days of it, up to when this was counted, with any record of the animal.
+    pub recorded: Vec<Day>,
+}
+
+impl PlanDays {
+    /// What the log has of the days of a plan that was agreed at a moment and goes to a day, both included.
+    #[must_use]
+    pub fn of(case: &Case<'_>, lines: &[PlanLine], agreed_at: Moment, last: Day) -> Self {
+        let to = end(case, last);
+        let done: Vec<Done> = lines.iter().map(|line| done(case, line, agreed_at, to)).collect();
+        Self::from(case, &done, agreed_at.day(case.zone()), last)
+    }
+
+    fn from(case: &Case<'_>, done: &[Done], first: Day, last: Day) -> Self {
+        let (zone, story) = (case.zone(), case.story());
+        let recorded = |day: &Day| {
+            let mut all = story.all_between(case.animal(), day.start(zone), day.plus(1).start(zone));
+            all.any(is_of_the_animal)
+        };
+        let so_far = last.min(case.now().day(zone)).days_since(first);
+        let days: Vec<Day> = (0..=so_far).map(|n| first.plus(n)).collect();
+        Self {
+            first,
+            last,
+            noted: done.iter().filter_map(|d| d.days.last().copied()).max(),
+            kept: days.iter().filter(|day| done.iter().all(|d| d.days.contains(*day))).count(),
+            recorded: days.into_iter().filter(recorded).collect(),
+        }
+    }
+
+    /// Days of it that have passed on a day, and those among them without any record. That day itself is one once something of the plan was
+    /// noted on it.
+    #[must_use]
+    pub fn so_far(&self, today: Day) -> (usize, usize) {
+        let last = self.last.min(if self.noted == Some(today) { today } else { today.plus(-1) });
+        let days = usize::try_from(last.days_since(self.first) + 1).unwrap_or(0);
+        (days, days - self.recorded.iter().filter(|day| **day <= last).count())
+    }
+}
+
+/// Up to when a plan that goes to a day is looked at.
+fn end(case: &Case<'_>, last: Day) -> Moment {
+    last.plus(1).start(case.zone()).plus_seconds(-0.001).min(case.now())
 }
 
 /// What the log has of a plan that was agreed at a moment and goes to a day, both included.
 #[must_use]
 pub fn doing(case: &Case<'_>, lines: &[PlanLine], agreed_at: Moment, last_day: Day) -> Doing {
-    let (zone, today) = (case.zone(), case.now().day(case.zone()));
-    let to = last_day.plus(1).start(zone).plus_seconds(-0.001).min(case.now());
+    let to = end(case, last_day);
     let done: Vec<Done> = lines.iter().map(|line| done(case, line, agreed_at, to)).collect();
-    let first = agreed_at.day(zone);
-    let seen: BTreeSet<Day> = done.iter().flat_map(|d| d.at.iter().map(|(at, _)| at.day(zone))).collect();
-    let last = last_day.min(if seen.contains(&today) { today } else { today.plus(-1) });
-    let days: Vec<Day> = (0..=last.days_since(first)).map(|n| first.plus(n)).collect();
-    let recorded = |day: &Day| {
-        let mut all = case.story().all_between(case.animal(), day.start(zone), day.plus(1).start(zone));
-        all.any(is_of_the_animal)
-    };
-    let no_record = days.iter().filter(|day| !recorded(day)).count();
+    let days = PlanDays::from(case, &done, agreed_at.day(case.zone()), last_day);
+    let (passed, no_record) = days.so_far(case.now().day(case.zone()));
     let lines = lines.iter().zip(done).map(|(line, done)| kept(case, line, &done, agreed_at, to)).collect();
-    Doing { days: days.len(), no_record, lines }
+    Doing { days: passed, no_record, kept: days.kept, lines }
 }
 
 /// What a person noted of the animal, not what was written about it.
@@ -70,9 +122,10 @@ pub(crate) fn is_of_the_animal(event: &Event) -> bool {
         && matches!(event.body.about().does, sayso_model::event::Does::Tells)
 }
 
-/// When a word was worked on as its line says, and in which session.
+/// When a word was worked on as its line says, and in which session; and on which days.
 struct Done {
     at: Vec<(Moment, Option<SessionId>)>,
+    days: BTreeSet<Day>,
 }
 
 fn done(case: &Case<'_>, line: &PlanLine, from: Moment, to: Moment) -> Done {
@@ -85,7 +138,8 @@ fn done(case: &Case<'_>, line: &PlanLine, from: Moment, to: Moment) -> Done {
     let meant = |i: &Fact<'_, Invitation>| i.part.word == line.word && way_fits(line.way, i.part.way);
     at.extend(invited.filter(meant).map(|i| (i.at(), i.part.session)));
     at.retain(|(at, _)| *at <= to);
-    Done { at }
+    let days = at.iter().map(|(at, _)| at.day(case.zone())).collect();
+    Done { at, days }
 }
 
 fn way_fits(agreed: Option<PlanWay>, way: InvitationKind) -> bool {
@@ -99,7 +153,6 @@ fn way_fits(agreed: Option<PlanWay>, way: InvitationKind) -> bool {
 }
 
 fn kept(case: &Case<'_>, line: &PlanLine, done: &Done, from: Moment, to: Moment) -> Kept {
-    let days: BTreeSet<Day> = done.at.iter().map(|(at, _)| at.day(case.zone())).collect();
     let sessions: BTreeSet<SessionId> = done.at.iter().filter_map(|(_, session)| *session).collect();
     let lengths: BTreeMap<SessionId, Option<f64>> =
         case.sessions().iter().filter(|s| sessions.contains(&s.id())).map(|s| (s.id(), s.seconds())).collect();
@@ -112,7 +165,7 @@ fn kept(case: &Case<'_>, line: &PlanLine, done: &Done, from: Moment, to: Moment)
         word: NamedWord::of(case.story(), line.word),
         line: *line,
         times: done.at.len(),
-        on_days: days.len(),
+        on_days: done.days.len(),
         sessions: sessions.len(),
         seconds: timed.iter().sum(),
         timed: timed.len(),

@@ -10,6 +10,7 @@ use crate::causes::{
 use crate::estimate::Estimate;
 use crate::standing::Standing;
 use sayso_model::{Stage, WordId};
+use serde::{Deserialize, Serialize};
 
 /// A word is not called stuck before this many days since it was first shown.
 const ENOUGH_DAYS: f64 = 21.0;
@@ -21,21 +22,45 @@ const HARDLY: usize = 4;
 /// are no reason to keep silent: they may be why.
 #[must_use]
 pub fn is_stuck(case: &Case<'_>, standing: &Standing) -> bool {
+    stuck_for(case, standing).is_some()
+}
+
+/// Because of what a word counts as stuck.
+#[derive(Clone, Copy, PartialEq, Debug, Serialize, Deserialize)]
+#[serde(tag = "for", rename_all = "snake_case")]
+pub enum StuckFor {
+    /// Right in clearly less than half of the invitations in which the thing was wanted.
+    SeldomRight,
+    /// Few invitations, and hardly pressed unasked.
+    HardlyPressed {
+        /// Own presses of the last 28 days.
+        presses: usize,
+    },
+    /// Few invitations, and what it brings is seldom taken.
+    SeldomTaken,
+}
+
+/// The same, with because of what; none where it is not stuck.
+#[must_use]
+pub fn stuck_for(case: &Case<'_>, standing: &Standing) -> Option<StuckFor> {
     let conversing = standing.stage == Stage::Converse || standing.figures_say == Stage::Converse;
     // What ends a session is no wish: nobody waits for a press of it.
     if conversing || standing.closing {
-        return false;
+        return None;
     }
     let first = case.totals().of(standing.word).shown.first().map(|s| s.at);
     if first.is_none_or(|at| case.now().seconds_since(at) < ENOUGH_DAYS * 86_400.0) {
-        return false;
+        return None;
     }
     let asked = case.invitations(standing.word);
     let right = Estimate::share(asked.usable.iter().filter(|u| u.right).count(), asked.usable.len());
     if right.surely_below(0.5) || right.n >= 12 {
-        return right.surely_below(0.5);
+        return right.surely_below(0.5).then_some(StuckFor::SeldomRight);
     }
-    standing.own_presses <= HARDLY || not_wanted(case, standing.word).bearing == Bearing::For
+    if standing.own_presses <= HARDLY {
+        return Some(StuckFor::HardlyPressed { presses: standing.own_presses });
+    }
+    (not_wanted(case, standing.word).bearing == Bearing::For).then_some(StuckFor::SeldomTaken)
 }
 
 /// What came when the word was invited and its thing wanted. Every page tells this one fact in these counts.

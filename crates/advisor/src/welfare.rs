@@ -142,7 +142,7 @@ fn strong_signs(case: &Case<'_>) -> Option<Advice> {
         because.extend(lasting_facts(case, Lasting::Threat).into_iter().flat_map(|f| f.0));
         (Act::GiveSpace, Caution::AskBoth)
     } else if days.len() >= 2 {
-        (Act::PauseSessions, Caution::AskIfBack)
+        (Act::PauseSessions, Caution::AskNow)
     } else {
         (Act::NoMoreToday, Caution::AskIfBack)
     };

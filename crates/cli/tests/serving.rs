@@ -140,3 +140,16 @@ fn paired_devices_are_told_and_ended_and_a_damaged_list_is_named() {
     assert!(!served.status.success());
     assert!(String::from_utf8_lossy(&served.stderr).contains("paired.json"), "{served:?}");
 }
+
+#[test]
+fn a_demo_whose_port_is_taken_says_so_before_it_simulates() {
+    let taken = std::net::TcpListener::bind(("127.0.0.1", 0)).unwrap();
+    let port = taken.local_addr().unwrap().port().to_string();
+    let dir = tempfile::tempdir().unwrap();
+    let asked = ["demo", "--language", "en", "--port", &port, "--data", dir.path().to_str().unwrap()];
+    let out = sayso(&asked).output().unwrap();
+    let said = format!("{}{}", String::from_utf8_lossy(&out.stdout), String::from_utf8_lossy(&out.stderr));
+    assert!(!out.status.success() && said.contains(&port), "{said}");
+    assert!(!said.contains("Simulating"), "{said}");
+    assert_eq!(std::fs::read_dir(dir.path()).unwrap().count(), 0, "nothing was made");
+}

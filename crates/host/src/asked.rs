@@ -194,13 +194,6 @@ pub static TABLE: &[Line] = &[
     ("/api/export.csv", EXPORT, NOBODY),
 ];
 
-/// Whether what stands at an address holds nothing of any home, so that whoever belongs to none may read it, too.
-#[must_use]
-pub fn is_common(method: &Method, path: &str) -> bool {
-    const COMMON: [&str; 4] = ["glossary", "methods", "learn", "rehearse"];
-    method.is_safe() && path.split('/').nth(1).is_some_and(|first| COMMON.contains(&first))
-}
-
 /// Whether an address shows nothing of the home itself (where one is led, the glossary, what browsers fetch by themselves), so
 /// that opening it is no look.
 #[must_use]

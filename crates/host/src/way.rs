@@ -1,6 +1,5 @@
 //! The way from a request to a home's rooms: which of the account's homes is it about?
 
-use crate::asked;
 use crate::fault::told;
 use crate::host::Host;
 use crate::inside;
@@ -17,7 +16,7 @@ use sayso_model::{AnimalId, HomeId, Story};
 use sayso_people::{HomeNow, Who};
 use sayso_web::Error;
 use sayso_web::leave::Leave;
-use sayso_web::page::{HOME_COOKIE, HOME_QUERY, OfNoHome, cookie};
+use sayso_web::page::{HOME_COOKIE, HOME_QUERY, OfNoHome, cookie, is_common};
 use sayso_web::pages::homes::remembering;
 use sayso_web::reading::{Reader, asks_json};
 use sayso_wording::words;
@@ -80,7 +79,7 @@ pub async fn home(State(host): State<Arc<Host>>, mut request: Request) -> Result
 /// What whoever belongs to no home is answered: what holds nothing of any; else the page that says there is none, and to programs an
 /// error.
 async fn homeless(host: &Arc<Host>, signed: Signed, mut request: Request) -> Result<Response, Error> {
-    if asked::is_common(request.method(), request.uri().path()) {
+    if is_common(request.method(), request.uri().path()) {
         let (nowhere, now) = (HomeId(Uuid::nil()), host.now());
         let known = HomeNow::of(nowhere, &Story::default(), &BTreeSet::new(), now);
         let who = Who { account: signed.account.id, memberships: Vec::new() };

@@ -84,13 +84,32 @@ impl Consents {
     }
 }
 
+fn takings(story: &Story) -> Vec<(&Event, &ConsentTakenBack)> {
+    let all = story.as_recorded(Kind::ConsentTakenBack);
+    all.filter_map(|event| ConsentTakenBack::of(&event.body).map(|part| (event, part))).collect()
+}
+
+/// Whether a taking back closes a giving.
+fn closes((back, what): (&Event, &ConsentTakenBack), (given, part): (&Event, &ConsentGiven)) -> bool {
+    what.given == given.id || (what.consent == part.consent && given.happened_at <= back.happened_at)
+}
+
+/// When the last giving of some consents ended, up to a moment: taken back, or its time over, whichever came first.
+#[must_use]
+pub fn last_ended(story: &Story, of: impl Fn(Consent) -> bool, at: Moment) -> Option<Moment> {
+    let taken = takings(story);
+    let ends = story.as_recorded(Kind::ConsentGiven).filter_map(|event| {
+        let part = ConsentGiven::of(&event.body).filter(|part| of(part.consent))?;
+        let backs = taken.iter().filter(|back| closes(**back, (event, part))).map(|(back, _)| back.happened_at);
+        backs.chain(part.holds.map(|stretch| stretch.until)).min()
+    });
+    ends.filter(|end| *end <= at).max()
+}
+
 /// Which consents are open at a moment.
 #[must_use]
 pub fn consents(story: &Story, at: Moment) -> Consents {
-    let taken: Vec<(&Event, &ConsentTakenBack)> = story
-        .as_recorded(Kind::ConsentTakenBack)
-        .filter_map(|event| ConsentTakenBack::of(&event.body).map(|part| (event, part)))
-        .collect();
+    let taken = takings(story);
     let mut open: BTreeMap<Consent, Vec<Open>> = BTreeMap::new();
     for event in story.as_recorded(Kind::ConsentGiven) {
         let Some(part) = ConsentGiven::of(&event.body) else { continue };
@@ -99,9 +118,7 @@ pub fn consents(story: &Story, at: Moment) -> Consents {
             && (1..=Consent::WORDS).contains(&part.words_version)
             && part.holds.is_none_or(|stretch| stretch.holds(at))
             && !story.ledger().is_amended(event.id);
-        let closed = taken.iter().any(|(back, what)| {
-            what.given == event.id || (what.consent == part.consent && event.happened_at <= back.happened_at)
-        });
+        let closed = taken.iter().any(|back| closes(*back, (event, part)));
         if counts && !closed {
             let given = Open {
                 given: event.id,

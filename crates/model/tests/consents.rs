@@ -2,7 +2,7 @@
 #![allow(clippy::unwrap_used, missing_docs)]
 
 use proptest::prelude::*;
-use sayso_model::consents::consents;
+use sayso_model::consents::{consents, last_ended};
 use sayso_model::*;
 use uuid::Uuid;
 
@@ -63,6 +63,21 @@ fn taken_back_it_is_closed_at_once_whatever_the_clocks_say_and_a_new_giving_open
     assert!(!consents(&story, at(14)).is_open(LOG));
     story.add(event(9, 20, given(LOG)));
     assert!(consents(&story, at(20)).is_open(LOG));
+}
+
+#[test]
+fn a_giving_ends_by_its_time_or_when_it_is_taken_back_whichever_comes_first() {
+    let log = |consent| consent == LOG;
+    let for_a_while = ConsentGiven { holds: Some(Stretch { from: at(10), until: at(200) }), ..given(LOG) };
+    let back = ConsentTakenBack { consent: LOG, given: EventId(Uuid::from_u128(1)) };
+    let mut story = Story::from_events([event(1, 10, for_a_while)]);
+    assert_eq!((last_ended(&story, log, at(199)), last_ended(&story, log, at(300))), (None, Some(at(200))));
+    story.add(event(2, 50, back));
+    assert_eq!(last_ended(&story, log, at(300)), Some(at(50)), "taken back before its time was over");
+    assert_eq!(last_ended(&story, |consent| consent == Consent::Norms, at(300)), None);
+    story.add(event(3, 60, given(LOG)));
+    story.add(event(4, 90, ConsentTakenBack { consent: LOG, given: EventId(Uuid::from_u128(3)) }));
+    assert_eq!(last_ended(&story, log, at(300)), Some(at(90)), "the later of two");
 }
 
 #[test]

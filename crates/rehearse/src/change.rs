@@ -11,7 +11,7 @@ pub enum Change {
     StepAway,
     /// Let it go when it goes.
     LetGo,
-    /// Let it eat in peace.
+    /// Let it have in peace what it took.
     LetEat,
     /// Pause at a mild sign.
     Pause,
@@ -61,10 +61,12 @@ pub enum Change {
         /// The word shown least.
         least: Thing,
     },
-    /// Give a word's thing oftener: it was mostly answered otherwise, and fell.
+    /// Give a word's thing oftener: it was mostly answered otherwise.
     GiveOftener {
         /// The word.
         word: Thing,
+        /// Whether it fell; else no press of any word was given what it says.
+        fell: bool,
     },
     /// Nothing but going on to answer: a word fell whose things were used up.
     UsedUp {
@@ -142,6 +144,7 @@ impl Change {
         match self {
             Self::WhenThere { invited: true } => "when-there-invited",
             Self::Shorter { left: true, .. } => "shorter-left",
+            Self::GiveOftener { fell: false, .. } => "give-never",
             _ => self.name(),
         }
     }

@@ -20,6 +20,10 @@ const FEWEST_HELD: usize = 5;
 const FEWEST_TRIES: usize = 3;
 /// Invitations before anything is said of where the animal was, at the least.
 const FEWEST_INVITED: usize = 3;
+/// Presses left without an answer that are told before anything is compared, where they are more than were answered.
+const LEFT: usize = 2;
+/// Presses of which none was given what it says, at the least.
+const FEWEST_REFUSED: usize = 3;
 /// A fall of a word that is told.
 const SEEN: f64 = 0.005;
 /// Of what is given, this much is to be taken: else it was not there, or did not want it.
@@ -55,6 +59,9 @@ pub fn change(conduct: &Conduct, run: &Run) -> Gain {
     }
     if wants_more(&c.after_wait) {
         return Gain::of(Change::AfterWait);
+    }
+    if mostly_left(c) {
+        return Gain::worked_out(c, run, Change::Answer);
     }
     if let Some(most) = most(c, run, teaching(c)) {
         return most;
@@ -108,11 +115,14 @@ fn teaching(c: &Conduct) -> Vec<Change> {
 /// What is left where nothing of that is.
 fn rest(c: &Conduct, run: &Run) -> Change {
     let exercise = run.setup.exercise;
+    if let Some(word) = fell(run) {
+        return if used_up(run, word) { Change::UsedUp { word } } else { Change::GiveOftener { word, fell: true } };
+    }
+    if let Some(word) = never_given(c) {
+        return Change::GiveOftener { word, fell: false };
+    }
     if let Some(word) = always_declined(c) {
         return Change::Instead { word };
-    }
-    if let Some(word) = fell(run) {
-        return if used_up(run, word) { Change::UsedUp { word } } else { Change::GiveOftener { word } };
     }
     if exercise == Exercise::Stuck && c.tries < FEWEST_TRIES {
         return Change::Try;
@@ -131,12 +141,24 @@ fn rest(c: &Conduct, run: &Run) -> Change {
     uneven(c).filter(|_| exercise != Exercise::Stuck).unwrap_or(Change::CarryOn)
 }
 
+/// Whether it asked in vain oftener than not.
+fn mostly_left(c: &Conduct) -> bool {
+    c.answered.n >= LEFT && c.answered.value.is_some_and(|share| share < 0.5)
+}
+
+/// The word declined most, where no press of any word was given what it says.
+fn never_given(c: &Conduct) -> Option<Thing> {
+    let (no, all) = c.declined.iter().fold((0, 0), |sum, of| (sum.0 + of.0, sum.1 + of.1));
+    let most = || Thing::ALL.into_iter().max_by_key(|word| c.declined[word.place()].0);
+    if no >= FEWEST_REFUSED && no == all { most() } else { None }
+}
+
 /// A word whose presses were all declined, three at the least, where nothing else was given.
 fn always_declined(c: &Conduct) -> Option<Thing> {
     let any_other = c.alternatives.value.is_some_and(|share| share > 0.0);
     Thing::ALL.into_iter().filter(|_| !any_other).find(|word| {
         let (no, all) = c.declined[word.place()];
-        no >= 3 && no == all
+        no >= FEWEST_REFUSED && no == all
     })
 }
 

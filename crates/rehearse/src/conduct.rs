@@ -53,7 +53,7 @@ pub struct Conduct {
     pub strong: Estimate,
     /// Signs that it showed, whether or not there was time to heed them.
     pub signs: usize,
-    /// Of treats: eaten in peace.
+    /// Of things taken: had in peace.
     pub eaten: Estimate,
     /// Of pairs held out: nothing else was done until it had chosen.
     pub held: Estimate,
@@ -234,11 +234,15 @@ fn signs(run: &Run, level: SignLevel) -> Estimate {
     }))
 }
 
-/// Of treats, those eaten in peace.
+/// Of things taken, those that it had in peace.
 fn eaten(run: &Run) -> Estimate {
-    share(each(run, |what| what == What::Took(Thing::Treat)).map(|(_, after)| {
-        let eats = |t: &&Told| !matches!(t.what, What::Finished(_) | What::Leaves | What::Ignored(_));
-        !after.iter().take_while(eats).any(asks)
+    share(each(run, |what| matches!(what, What::Took(_))).map(|(told, after)| {
+        let lasts_s = told.what.thing().map_or(0.0, Thing::lasts_s);
+        let has = |t: &&Told| {
+            f64::from(t.at_ms - told.at_ms) < 1000.0 * lasts_s
+                && !matches!(t.what, What::Finished(_) | What::Leaves | What::Ignored(_))
+        };
+        !after.iter().take_while(has).any(asks)
     }))
 }
 

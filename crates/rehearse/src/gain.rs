@@ -30,6 +30,11 @@ impl Gain {
         Self { change, words: [0.0; 4] }
     }
 
+    /// The change with what it would have brought in this rehearsal.
+    pub(crate) fn worked_out(conduct: &Conduct, run: &Run, change: Change) -> Self {
+        Self { words: gain(conduct, run, &change), change }
+    }
+
     /// Logits that would have been learned beside, over all words.
     #[must_use]
     pub fn logits(&self) -> f64 {
@@ -59,9 +64,9 @@ impl Gain {
 /// Of these changes the one that would have taught most; of equals the first. Showing oftener is among them where it is the work
 /// and nothing stood against it.
 pub(crate) fn most(conduct: &Conduct, run: &Run, teaching: impl IntoIterator<Item = Change>) -> Option<Gain> {
-    let mut all: Vec<Gain> =
-        teaching.into_iter().map(|change| Gain { words: gain(conduct, run, &change), change }).collect();
-    let oftener = Gain { words: gain(conduct, run, &Change::Oftener), change: Change::Oftener };
+    let worked_out = |change| Gain::worked_out(conduct, run, change);
+    let mut all: Vec<Gain> = teaching.into_iter().map(worked_out).collect();
+    let oftener = worked_out(Change::Oftener);
     if oftener.logits() >= WORTH {
         all.push(oftener);
     }
@@ -77,19 +82,25 @@ fn gain(conduct: &Conduct, run: &Run, change: &Change) -> [f64; 4] {
             had(run, |p| if p.came == Came::Unanswered { Pairing { came: Came::Own, delay_s, ..p } } else { p })
         }
         Change::WhenThere { .. } => {
-            let missed = |p: Pairing| p.came == Came::Missed;
+            let missed = |p: Pairing| matches!(p.came, Came::Missed | Came::Unseen);
             had(run, |p| if missed(p) { Pairing { came: Came::Shown, share: p.share * TAKEN, ..p } } else { p })
         }
         Change::Oftener => {
-            let shown = run.pairings.iter().filter(|p| matches!(p.came, Came::Shown | Came::Missed));
-            let (mut words, mut n) = ([0.0; 4], 0.0);
-            for pairing in shown {
-                words[pairing.word.place()] += pairing.teaches(&run.traits);
-                n += 1.0;
-            }
+            let shown = run.pairings.iter().filter(|p| matches!(p.came, Came::Shown | Came::Missed | Came::Unseen));
+            let n = shown.clone().count() as f64;
             // As many again at the most: nobody changes more from one time to the next.
             let more = room(conduct, run).min(n);
-            if more < 1.0 { [0.0; 4] } else { words.map(|taught| taught * more / n) }
+            let mut words = [0.0; 4];
+            if more < 1.0 {
+                return words;
+            }
+            // Where there are more, each comes sooner after the last, and teaches less.
+            let (times, closer) = ((n + more) / n, n / (n + more));
+            for p in shown {
+                let closest = Pairing { gap_s: p.gap_s * closer, ..*p };
+                words[p.word.place()] += times * closest.teaches(&run.traits) - p.teaches(&run.traits);
+            }
+            words
         }
         _ => [0.0; 4],
     }

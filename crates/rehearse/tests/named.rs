@@ -8,7 +8,7 @@ use common::you;
 use sayso_rehearse::{Change, change, conduct, truth};
 use sayso_sim::Cause;
 use sayso_sim::rehearsal::{
-    Act, Came, Character, Does, Exercise, Rehearsal, Run, Setup, TREATS, Thing, What, play, read,
+    Act, Came, Character, Does, Exercise, Pairing, Rehearsal, Run, Setup, TREATS, Thing, What, play, read,
 };
 
 const SETUP: Setup = Setup { seed: 1, character: Character::Eager, exercise: Exercise::Inviting };
@@ -157,8 +157,8 @@ fn a_session_that_grows_long_is_to_be_shorter_and_never_to_hold_more() {
     assert_eq!(named(&left), Change::Shorter { after_s: 69.5, stays_s: 100.0, left: true });
 }
 
-/// An evening in which every press gets "not now" and something else, a second later.
-fn refused(setup: Setup) -> Run {
+/// An evening in which each press is answered a second later as `answer` says.
+fn evening(setup: Setup, answer: impl Fn(Thing) -> Option<Does>) -> Run {
     let mut live = Rehearsal::new(setup);
     let (mut seen, mut due) = (0, None);
     while !live.is_over() {
@@ -168,13 +168,80 @@ fn refused(setup: Setup) -> Run {
             }
         }
         seen = live.told().len();
-        if let Some((_, pressed)) = due.take_if(|(at, _)| *at <= live.now_ms()) {
-            // Of treats there are only so many.
-            live.does(Does::Instead(if pressed == Thing::Ball { Thing::Out } else { Thing::Ball }));
+        if let Some((_, pressed)) = due.take_if(|(at, _)| *at <= live.now_ms())
+            && let Some(does) = answer(pressed)
+        {
+            live.does(does);
         }
         live.step();
     }
     live.ends()
+}
+
+/// An evening in which every press gets "not now" and something else.
+fn refused(setup: Setup) -> Run {
+    // Of treats there are only so many.
+    evening(setup, |pressed| Some(Does::Instead(if pressed == Thing::Ball { Thing::Out } else { Thing::Ball })))
+}
+
+/// Characters and seeds of evenings.
+fn evenings() -> impl Iterator<Item = Setup> {
+    let of = |seed| Character::ALL.map(|character| Setup { seed, character, exercise: Exercise::Evening });
+    (0..12).flat_map(of)
+}
+
+#[test]
+fn of_an_evening_of_nothing_but_not_now_the_word_that_fell_most_is_to_be_given() {
+    let mut other_than_the_first = 0;
+    for setup in evenings() {
+        let run = evening(setup, |_| Some(Does::NotNow));
+        let t = truth(&run);
+        let by = |word: Thing| t.before[word.place()] - t.after[word.place()];
+        match named(&run) {
+            Change::GiveOftener { word, fell: true } => {
+                assert!(Thing::ALL.into_iter().all(|other| by(other) <= by(word)), "{setup:?}: {word:?} {t:?}");
+                let first = Thing::ALL.into_iter().find(|word| conduct(&run).declined[word.place()].0 >= 3);
+                other_than_the_first += usize::from(first.is_some_and(|first| first != word));
+            }
+            // What it felt stands before that.
+            other => assert!(!matches!(other, Change::CarryOn | Change::Instead { .. }), "{setup:?}: {other:?}"),
+        }
+        // Treats refused, all else given.
+        let run =
+            evening(setup, |pressed| Some(if pressed == Thing::Treat { Does::NotNow } else { Does::Give(pressed) }));
+        let (no, all) = conduct(&run).declined[Thing::Treat.place()];
+        assert!(all < 3 || no < all || named(&run) != Change::CarryOn, "{setup:?}: treats {no} of {all}");
+    }
+    assert!(other_than_the_first > 5, "{other_than_the_first}");
+    // Where nothing fell that could be seen, too.
+    let told: Vec<_> = (0..3)
+        .flat_map(|i| [(1_000 + i * 9_000, What::Pressed(Thing::Out)), (2_000 + i * 9_000, you(Does::NotNow))])
+        .collect();
+    let told = [&[(0, What::Joined)], &told[..]].concat();
+    assert_eq!(named(&run(&told)), Change::GiveOftener { word: Thing::Out, fell: false });
+}
+
+/// Showing well is no reason to say nothing of presses that were left.
+#[test]
+fn who_leaves_most_presses_without_an_answer_is_told_to_answer_before_anything_else_that_teaches() {
+    let shown = |at: u32| {
+        [
+            (at, you(Does::Show(Thing::Ball))),
+            (at + 5_000, you(Does::Give(Thing::Ball))),
+            (at + 5_600, What::Took(Thing::Ball)),
+        ]
+    };
+    let left = |at: u32| [(at, What::Pressed(Thing::Out)), (at + 8_000, What::Unanswered(Thing::Out))];
+    let with = |presses: u32| {
+        let mut told: Vec<(u32, What)> = vec![(0, What::Joined)];
+        told.extend((0..4).flat_map(|i| shown(1_000 + i * 15_000)));
+        told.extend((0..presses).flat_map(|i| left(70_000 + i * 12_000)));
+        let shown = Pairing::of(Thing::Ball, Came::Shown, 5.0);
+        let run = Run { pairings: vec![shown; 4], ..run(&told) };
+        named(&Run { logits: ([0.0; 4], run.had(run.pairings.iter().copied())), ..run })
+    };
+    assert_eq!(with(1), Change::Sooner { delay_s: 5.0 }, "one is compared with what else would teach");
+    assert_eq!(with(3), Change::Answer);
 }
 
 #[test]
@@ -187,7 +254,7 @@ fn where_a_word_fell_nothing_is_said_to_have_gone_well_and_it_is_named() {
     let fallen: Vec<Thing> =
         Thing::ALL.into_iter().filter(|w| t.after[w.place()] < t.before[w.place()] - 0.005).collect();
     assert!(!fallen.is_empty());
-    let Change::GiveOftener { word } = change else { panic!("{change:?}") };
+    let Change::GiveOftener { word, fell: true } = change else { panic!("{change:?}") };
     assert!(fallen.contains(&word));
     assert!(conduct(&run).declined[word.place()].0 > 0);
     // Whatever is done in an evening: it is not told to carry on where a word fell.
@@ -223,7 +290,11 @@ fn whose_things_were_all_given_is_not_to_be_given_oftener() {
         named(&Run { setup: Setup { exercise, ..SETUP }, ..run })
     };
     assert_eq!(fell(Exercise::Evening), Change::UsedUp { word: Thing::Treat });
-    assert_eq!(fell(Exercise::Free), Change::GiveOftener { word: Thing::Treat }, "there treats are not counted");
+    assert_eq!(
+        fell(Exercise::Free),
+        Change::GiveOftener { word: Thing::Treat, fell: true },
+        "there treats are not counted"
+    );
 }
 
 #[test]
@@ -245,4 +316,18 @@ fn something_else_after_not_now_teaches_no_less_than_leaving_the_press_without_a
         assert!(taught(&answered) >= taught(&unanswered), "seed {seed}");
     }
     assert!(instead > left, "{instead} {left}");
+}
+
+/// Nor is it called well that a third of what was shown found the animal busy with the last thing.
+#[test]
+fn whoever_shows_by_the_clock_is_never_told_to_carry_on() {
+    let mut unseen = 0;
+    for character in Character::ALL {
+        for seed in 0..20 {
+            let run = play(Setup { seed, character, exercise: Exercise::Showing }, &every(5_000, 119_000));
+            unseen += run.pairings.iter().filter(|p| p.came == Came::Unseen).count();
+            assert_ne!(named(&run), Change::CarryOn, "{character:?} {seed}");
+        }
+    }
+    assert!(unseen > 300, "{unseen}");
 }

@@ -24,7 +24,9 @@ fn the_page_has_the_weights_of_what_comes_of_a_press() {
     let page = page();
     for (begins, all) in [
         ("shown, and the thing taken", vec![Came::Shown]),
-        ("shown, and the thing not taken, or not seen", vec![Came::Missed]),
+        ("shown, and the thing not taken", vec![Came::Missed]),
+        ("shown while it was elsewhere, on its way out, or had something to do still", vec![Came::Unseen]),
+        ("shown at the strain of a mild sign, or more", vec![Came::Strained]),
         ("its own press, answered and taken", vec![Came::Own]),
         ("its own press, answered and not taken", vec![Came::OwnNotTaken]),
         ("its own press: \"not now\", and something else", vec![Came::Instead]),

@@ -150,6 +150,12 @@ pub enum StoreError {
         /// What the server said.
         what: String,
     },
+    /// The database lets nobody of this name and password in.
+    #[error("the database does not let this user in ({what}); check name and password in the address of the database")]
+    NotLetIn {
+        /// What the server said.
+        what: String,
+    },
     /// The tables are missing or of an earlier version, and whoever connects may not make them.
     #[error(
         "the tables are not there yet or of an earlier version, and the user that connects may not make them ({what}); give the one who owns them by --database-owner or in the variable SAYSO_DATABASE_OWNER"

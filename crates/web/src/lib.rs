@@ -43,7 +43,7 @@ mod visitor;
 pub use error::Error;
 pub use layout::{Tab, layout};
 pub use page::{AnimalPage, Page};
-pub use serve::{Config, Opened, ServeError, serve};
+pub use serve::{Config, Opened, ServeError, address, serve};
 pub use state::AppState;
 
 use axum::Router;

@@ -7,9 +7,10 @@ use crate::leave::Leave;
 use crate::reading::{Reader, locale};
 use crate::state::AppState;
 use axum::extract::{FromRequestParts, RawPathParams};
+use axum::http::Method;
 use axum::http::request::Parts;
 use sayso_advisor::Case;
-use sayso_model::{AnimalCard, AnimalId, Body, Event, HomeId, Moment, PersonCard, PersonId, Story, Zone};
+use sayso_model::{AnimalCard, AnimalId, Body, Event, HomeId, Language, Moment, PersonCard, PersonId, Story, Zone};
 use sayso_notebook::{Pen, keep};
 use sayso_people::Capability;
 use sayso_wording::{Locale, words};
@@ -27,6 +28,14 @@ pub const HOME_COOKIE: &str = "sayso_home";
 /// Stands beside a request of whoever belongs to no home, for a page that holds nothing of any.
 #[derive(Clone, Copy, Debug)]
 pub struct OfNoHome;
+
+/// Whether what stands at an address holds nothing of any home, so that whoever belongs to none, or has not begun a notebook, may
+/// read it, too.
+#[must_use]
+pub fn is_common(method: &Method, path: &str) -> bool {
+    const COMMON: [&str; 4] = ["glossary", "methods", "learn", "rehearse"];
+    method.is_safe() && path.split('/').nth(1).is_some_and(|first| COMMON.contains(&first))
+}
 
 /// Stands beside a request whose page works though nothing is written in the home yet: who belongs to it, and leaving.
 #[derive(Clone, Copy, Debug)]
@@ -127,6 +136,12 @@ impl Page {
         }
     }
 
+    /// Whether it is of no home: there is none yet, or whoever asks belongs to none.
+    #[must_use]
+    pub const fn is_of_no_home(&self) -> bool {
+        self.home.0.is_nil()
+    }
+
     /// Active animals by name.
     #[must_use]
     pub fn animals(&self) -> Vec<AnimalCard> {
@@ -195,7 +210,12 @@ impl FromRequestParts<AppState> for Page {
         let homes = state.store.homes().await?;
         let chosen = cookie(&parts.headers, HOME_COOKIE).and_then(|id| id.parse::<HomeId>().ok());
         let home = chosen.filter(|id| homes.contains(id)).or(homes.first().copied());
-        let mut home = home.ok_or(Error::NoHome)?;
+        let parts = &*parts;
+        let nowhere = |leave| match is_common(&parts.method, parts.uri.path()) {
+            true => Ok(Self::of_no_home(parts, state, leave)),
+            false => Err(Error::NoHome),
+        };
+        let Some(mut home) = home else { return nowhere(leave) };
         let mut story = state.store.story(home).await?;
         // An address about an animal is about its home, whichever was chosen here.
         if let Some(animal) = named.as_ref().and_then(|text| text.parse::<AnimalId>().ok()) {
@@ -208,7 +228,7 @@ impl FromRequestParts<AppState> for Page {
         }
         // On a server a home is there before anyone has written in it.
         if story.ledger().is_empty() && parts.extensions.get::<EvenEmpty>().is_none() {
-            return Err(Error::NoHome);
+            return nowhere(leave);
         }
         let not_understood = state.store.not_understood(home).await?;
         let person = leave
@@ -313,6 +333,13 @@ impl AnimalPage {
     #[must_use]
     pub fn case(&self) -> Case<'_> {
         Case::new(&self.story, self.id, self.now).with(self.state.kept.sums(self.home))
+    }
+
+    /// The language to propose labels in: the board's, or the reader's where none was chosen (reward names are theirs).
+    #[must_use]
+    pub fn label_language(&self) -> Language {
+        let reads = || Language::of_tag(self.locale.tag()).unwrap_or(Language::En);
+        self.story.board().and_then(|board| board.language).unwrap_or_else(reads)
     }
 }
 

@@ -96,6 +96,12 @@ impl Message for ServeError {
     }
 }
 
+/// Where it listens: this machine alone, unless an address is given.
+#[must_use]
+pub fn address(lan: Option<IpAddr>, port: u16) -> SocketAddr {
+    SocketAddr::new(lan.unwrap_or(Ipv4Addr::LOCALHOST.into()), port)
+}
+
 /// Opens the notebook and serves it until the process is told to stop (Ctrl-C, or SIGTERM where there is that). What
 /// is being answered then may finish, within [`Patience::stop`].
 ///
@@ -118,7 +124,7 @@ pub async fn serve(config: Config) -> Result<(), ServeError> {
                 .map(Arc::new)
         })
         .transpose()?;
-    let at = SocketAddr::new(config.lan.unwrap_or(Ipv4Addr::LOCALHOST.into()), config.port);
+    let at = address(config.lan, config.port);
     let listener = TcpListener::bind(at).await.map_err(|source| ServeError::Port { at, source })?;
     // A large notebook takes a moment to read; begin before the first page is asked for.
     let early = store.clone();

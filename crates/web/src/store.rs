@@ -14,7 +14,10 @@ impl From<StoreError> for Error {
                 Self::Unavailable(error.into())
             }
             // Addresses and roles of a database are for whoever runs the server.
-            StoreError::Unreachable { .. } | StoreError::NoRights { .. } | StoreError::NeedsOwner { .. } => {
+            StoreError::Unreachable { .. }
+            | StoreError::NoRights { .. }
+            | StoreError::NotLetIn { .. }
+            | StoreError::NeedsOwner { .. } => {
                 tracing::error!("{error}");
                 Self::Unavailable(words!(host::away))
             }

@@ -122,9 +122,9 @@ async fn what_to_change_follows_from_what_was_done() {
         let (_, after) = text.split_once("data-change=\"").unwrap();
         after.split_once('"').unwrap().0.to_owned()
     };
-    let slow = home.page(&went(Exercise::Showing, Character::Eager, 3, &teaching(4_500, 110_000))).await;
+    let slow = home.page(&went(Exercise::Showing, Character::Eager, 3, &teaching(3_000, 110_000))).await;
     assert_eq!(change(&slow.text), "sooner");
-    slow.says("From press to thing: 4.5 s").says("Aim for 2 s at most");
+    slow.says("From press to thing: 3.0 s").says("Aim for 2 s at most");
     let soon = home.page(&went(Exercise::Showing, Character::Eager, 3, &teaching(700, 110_000))).await;
     assert_ne!(change(&soon.text), "sooner");
     // Barred when it wants to go, and called after.
@@ -200,7 +200,7 @@ async fn of_nothing_done_the_page_says_so_and_the_advice_leads_to_its_own_lesson
             .does_not_say("Carry on like this");
     }
     home.page(&went(Exercise::Showing, Character::Old, 3, &end)).await.says("Things given");
-    let slow = home.page(&went(Exercise::Showing, Character::Eager, 3, &teaching(4_500, 110_000))).await;
+    let slow = home.page(&went(Exercise::Showing, Character::Eager, 3, &teaching(3_000, 110_000))).await;
     slow.says("data-test=\"lesson-next\"").says("href=\"/learn/showing\"").says("this alone would have brought");
     let barring: Vec<Act> = (1..60).map(|i| Act { at_ms: i * 1_000, does: Does::Block }).collect();
     let barred = home.page(&went(Exercise::Leaving, Character::Wary, 4, &barring)).await;

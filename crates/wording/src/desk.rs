@@ -7,10 +7,10 @@ use crate::advice::{because, caution, change, stage_name};
 use crate::figures::{finding, told};
 use crate::others::{animals, place, words_for};
 use crate::{Locale, say};
-use sayso_advisor::desk::{Changed, Held, Line, Look, Measure, Need, SignKind, Until, What};
-use sayso_advisor::stuck::Cause;
+use sayso_advisor::desk::{BackFor, Changed, Held, Lack, Look, Measure, Need, Put, SignKind, Until, What};
+use sayso_advisor::stuck::{Cause, StuckFor};
 use sayso_advisor::{Because, Caution, Change};
-use sayso_model::{Day, WordId};
+use sayso_model::{Day, Moment, WordId};
 use sayso_norms::{Outside, Quantile, Question};
 
 /// Days looked back on by the causes of a word.
@@ -30,6 +30,14 @@ const fn kind(kind: SignKind) -> &'static str {
         SignKind::Threat => "threat",
         SignKind::Guarding => "guarding",
         SignKind::Other => "strong",
+    }
+}
+
+const fn lacking(lack: Lack) -> &'static str {
+    match lack {
+        Lack::Days => "days",
+        Lack::Records => "records",
+        Lack::Whole => "whole",
     }
 }
 
@@ -93,7 +101,7 @@ pub fn need(l: &Locale, names: &Names<'_>, need: &Need) -> String {
         What::Held { word, held: None, .. } => say!(l, desk::stuck_unknown, word = (names.says)(*word)),
         What::Held { word, stuck, held: Some(held), .. } => {
             let (word, cause) = ((names.says)(*word), cause(l, names, held.cause));
-            if *stuck {
+            if stuck.is_some() {
                 say!(l, desk::stuck, word = word, cause = cause)
             } else {
                 say!(l, desk::holds, word = word, cause = cause)
@@ -101,12 +109,14 @@ pub fn need(l: &Locale, names: &Names<'_>, need: &Need) -> String {
         }
         What::Ration { days, of, .. } => say!(l, desk::ration, name = name, days = *days, of = *of),
         What::Ready { word, days, .. } => {
-            let since = need.since.map_or_else(|| days.to_string(), |day| l.weekday_date(day));
+            let since = need.since.map_or_else(|| days.to_string(), |day| l.weekday_date(day.day()));
             say!(l, desk::ready, word = (names.says)(*word), day = since)
         }
         What::CheckOpen { done, of } => say!(l, desk::check_open, done = *done, of = *of),
         What::CheckNever { words } => say!(l, desk::check_never, words = *words),
-        What::Little { days, of, .. } => say!(l, desk::little, days = *days, of = *of),
+        What::Little { lack, days, of, .. } => {
+            say!(l, desk::little, lack = lacking(*lack), days = *days, of = *of)
+        }
         What::Outside { word, side, by, wait, pressed, place, level, beside, .. } => {
             let lies = lies(l, &(names.says)(*word), (*side, *pressed), (*by, *wait, *place), *level);
             say!(l, desk::outside, homes = beside.homes, lies = lies)
@@ -154,13 +164,15 @@ pub fn why(l: &Locale, names: &Names<'_>, need: &Need) -> Vec<String> {
     let name = names.animal;
     let asks = |caution_: Caution| caution(l, name, caution_);
     match &need.what {
-        What::Signs { kind, recurring, today, .. } => {
+        What::Signs { kind, recurring, today, on_days, .. } => {
             let back = recurring.map(|(weeks, of)| say!(l, desk::why_recurring, weeks = weeks, of = of));
             let whom: &[Caution] = match kind {
                 SignKind::Swallowing if *today => &[Caution::CallVetNow],
                 SignKind::Swallowing => &[Caution::AskVetUnlessSeen],
                 SignKind::Threat => &[Caution::AskBoth],
                 SignKind::Guarding => &[Caution::TakeNothing, Caution::AskBoth],
+                // They are back already.
+                SignKind::Other if *on_days > 1 => &[Caution::AskNow],
                 SignKind::Other => &[Caution::AskIfBack],
             };
             back.into_iter().chain(whom.iter().map(|c| asks(*c))).collect()
@@ -173,9 +185,18 @@ pub fn why(l: &Locale, names: &Names<'_>, need: &Need) -> Vec<String> {
             vec![say!(l, desk::why_silent, usual = usual, longest = *longest, after = *after)]
         }
         What::Silent { after, .. } => vec![say!(l, desk::why_silent_new, after = *after)],
-        What::Held { right, held, .. } => {
-            let right = say!(l, desk::why_right, name = name, right = finding(l, right));
-            held.iter().map(|h| figure(l, name, h)).chain([right, asks(Caution::NotPressing)]).collect()
+        What::Held { right, stuck, held, .. } => {
+            let right = finding(l, right);
+            let stuck_for = stuck.map(|stuck| match stuck {
+                StuckFor::SeldomRight => say!(l, desk::why_seldom_right, name = name, right = right.as_str()),
+                StuckFor::HardlyPressed { presses } => say!(l, desk::why_hardly, name = name, presses = presses),
+                StuckFor::SeldomTaken => say!(l, desk::why_seldom_taken, name = name),
+            });
+            // Where the figure itself is why, it was told.
+            let invited = (*stuck != Some(StuckFor::SeldomRight))
+                .then(|| say!(l, desk::why_right, name = name, right = right.as_str()));
+            let figures = held.iter().map(|h| figure(l, name, h));
+            stuck_for.into_iter().chain(figures).chain(invited).chain([asks(Caution::NotPressing)]).collect()
         }
         What::Outside { side, beside, laid, held, .. } => {
             let (who, kind) = (animals(l, beside.species, beside.age_band), words_for(l, beside.word_kind));
@@ -227,14 +248,14 @@ fn figure(l: &Locale, name: &str, held: &Held) -> String {
 pub fn until(l: &Locale, names: &Names<'_>, until: Until) -> String {
     let said = |c: &Change| change(l, names.animal, c);
     match until {
-        Until::DaysWithout { days } => said(&Change::DaysWithout { days }),
-        Until::CalmWeek => said(&Change::CalmDays { days: 7 }),
+        Until::Without { before } => say!(l, desk::until_without, day = l.weekday_date(before)),
         Until::Asked => say!(l, desk::until_asked),
         Until::AsBefore => said(&Change::UsualPresses),
         Until::FewerLeft => said(&Change::FewerLeft { sessions: 8 }),
         Until::Record => say!(l, desk::until_record),
         Until::Mended => said(&Change::MorePresses { days: 14 }),
-        Until::MoreRecords => say!(l, desk::until_more_records),
+        Until::MoreRight => say!(l, desk::until_more_right),
+        Until::MoreRecords { lack } => say!(l, desk::until_more_records, lack = lacking(lack)),
         Until::FewerOver => say!(l, desk::until_fewer_over),
         Until::Invited => say!(l, desk::until_invited),
         Until::Checked => said(&Change::Checked),
@@ -243,10 +264,26 @@ pub fn until(l: &Locale, names: &Names<'_>, until: Until) -> String {
     }
 }
 
-/// When a need was put aside; none where it was not.
+/// When a need was put aside and when it is back, or that it had been and why it is back; none where it never was. In days gone by, so
+/// that no zone makes another date of it.
 #[must_use]
-pub fn aside(l: &Locale, line: &Line, need: &Need) -> Option<String> {
-    Some(say!(l, desk::aside, day = l.weekday_date(need.seen?.day(&line.zone))))
+pub fn put(l: &Locale, need: &Need, now: Moment) -> Option<String> {
+    let days = |seconds: f64| seconds.max(0.0) / 86_400.0;
+    let ago = |at: Moment| days(now.seconds_since(at)).floor() as usize;
+    Some(match need.put? {
+        Put::Aside { at, until } => {
+            say!(l, desk::aside, ago = ago(at), days = days(until.seconds_since(now)).ceil() as usize)
+        }
+        Put::Back { at, because } => {
+            let why = match because {
+                BackFor::Days => "days",
+                BackFor::Anew => "anew",
+                BackFor::Worse => "worse",
+                BackFor::Cause => "cause",
+            };
+            say!(l, desk::back, ago = ago(at), why = why)
+        }
+    })
 }
 
 /// What changed between two lines, in a sentence.

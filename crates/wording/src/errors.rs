@@ -66,6 +66,7 @@ impl Message for StoreError {
                 say!(l, store::newer_database, found = found.to_string(), known = known.to_string())
             }
             Self::NoRights { what } => say!(l, store::no_rights, what = what),
+            Self::NotLetIn { what } => say!(l, store::not_let_in, what = what),
             Self::NeedsOwner { what } => say!(l, store::needs_owner, what = what),
             Self::DatabaseDamaged(what) => say!(l, store::database_damaged, what = what.say(l)),
             Self::NoSuchHome(home) => say!(l, store::no_such_home, home = home.to_string()),

@@ -29,7 +29,8 @@ pub fn dose(locale: &Locale, line: &PlanLine) -> String {
 }
 
 /// In which way, how long and how often.
-fn way_and_dose(locale: &Locale, line: &PlanLine) -> String {
+#[must_use]
+pub fn way_and_dose(locale: &Locale, line: &PlanLine) -> String {
     let dose = dose(locale, line);
     match line.way {
         None => dose,

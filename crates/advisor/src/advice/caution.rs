@@ -10,6 +10,8 @@ pub enum Caution {
     AskBoth,
     /// If such signs come back, or without a cause one can see, ask both.
     AskIfBack,
+    /// Such signs came back: ask both.
+    AskNow,
     /// Call a veterinarian at once, and do not make it vomit unless told to.
     CallVetNow,
     /// Something was swallowed on an earlier day: small things out of reach; call a veterinarian at once if it is unwell.

@@ -49,6 +49,25 @@ pub fn beside<'a>(story: &'a Story, animal: AnimalId, plan: &DesignPlan, now: Mo
         .collect()
 }
 
+/// Trials of an animal that go on, or are to come, on some of these days; oldest first. A plan of what to do on the same days changes
+/// what they measure.
+#[must_use]
+pub fn during<'a>(
+    story: &'a Story,
+    animal: AnimalId,
+    (first, last): (Day, Option<Day>),
+    now: Moment,
+) -> Vec<Beside<'a>> {
+    let one = |kept: Fact<'a, DesignPlan>| {
+        let (its_last, over) = end(story, animal, &kept, now);
+        let after = its_last.is_some_and(|its| its < first);
+        let before = last.is_some_and(|last| last < kept.part.first);
+        (!over && !after && !before).then_some(Beside { plan: kept, animal, last: its_last, over })
+    };
+    let own = plans(story, animal).into_iter();
+    own.filter(|kept| kept.part.animals.is_empty() || kept.part.animals.contains(&animal)).filter_map(one).collect()
+}
+
 /// Whether a point of one says something of a point of the other.
 fn measures_the_same(one: &DesignPlan, other: &DesignPlan) -> bool {
     let all = |words: &[WordId]| words.is_empty() || !one.measure.by_word();

@@ -12,7 +12,7 @@ mod small;
 mod standing;
 mod trial;
 
-pub use beside::{Beside, beside, planned_end};
+pub use beside::{Beside, beside, during, planned_end};
 pub use measure::{Measured, measured};
 pub use report::{Compared, Departure, Judgement, LaneResult, NoTest, PhaseMean, PhaseName, Report, Tested, unit_of};
 pub use result::{Outcome, outcome, report};

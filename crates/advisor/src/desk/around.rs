@@ -1,11 +1,12 @@
 //! Changes and trials of an animal, taken out of its story with what was pressed before and after.
 
 use super::looks::watched_of;
-use super::tried::{ChangeKind, ChangeLine, DAYS, PracticeLine, Pressed, ProgrammeLine, TrialLine};
+use super::tried::{AgreedLine, ChangeKind, ChangeLine, DAYS, PracticeLine, Pressed, ProgrammeLine, TrialLine};
+use crate::agreed;
 use crate::case::Case;
 use crate::designs::{Outcome, Try, beside, outcome, trial_among};
 use crate::programme::{Marks, course, doing, is_read};
-use sayso_model::talks::Talk;
+use sayso_model::talks::{Standing, Talk};
 use sayso_model::{CaseQuestion, Day, DesignPlan, EventId, Fact, Press, Proposed, WordId};
 use std::collections::{BTreeMap, BTreeSet};
 
@@ -93,6 +94,22 @@ pub(super) fn trials(case: &Case<'_>, plans: &[Fact<'_, DesignPlan>]) -> Vec<Tri
         Some(TrialLine { trial: p.part.trial, question: p.part.question, first: p.part.first, outcome, beside })
     };
     recent.filter_map(one).collect()
+}
+
+/// Plans for some days that hold, out of the talk, oldest first, with what the log has of them.
+pub(super) fn agreed(case: &Case<'_>, talks: &[Talk<'_>]) -> Vec<AgreedLine> {
+    let one = |talk: &Talk<'_>| {
+        let (Proposed::Plan { lines, last_day }, Some(at)) = (&talk.part.proposes, talk.agreed_at) else { return None };
+        Some(AgreedLine {
+            proposal: talk.id(),
+            by: talk.part.from.account,
+            written: talk.event.happened_at,
+            lines: lines.len(),
+            days: agreed::PlanDays::of(case, lines, at, *last_day),
+        })
+    };
+    let of_the_animal = talks.iter().rev().filter(|t| t.event.animal == Some(case.animal()));
+    of_the_animal.filter(|t| t.standing == Standing::Accepted).filter_map(one).collect()
 }
 
 /// What was handed to the home to practise, out of the talk, oldest first: lessons that somebody of the home shows as read, and rehearsals

@@ -40,7 +40,7 @@ impl Bar {
     /// The cause of a word that may be told: a word that gets on is held up only by what counts among everything looked at.
     #[must_use]
     pub fn cause_of(&self, word: &WordLine) -> Option<Held> {
-        word.held.filter(|held| word.stuck || held.p.is_some_and(|p| p <= self.cause))
+        word.held.filter(|held| word.stuck.is_some() || held.p.is_some_and(|p| p <= self.cause))
     }
 }
 

@@ -117,7 +117,8 @@ fn figures(before: &SoFar, after: &SoFar) -> Vec<Changed> {
     if n > 0 && before.sessions > 0 && joined <= n {
         let p =
             shares_differ((joined, n), (before.joined, before.sessions), after.joining_varies.max(1.0), Tail::TwoSided);
-        let (lately, before) = (Estimate::share(joined, n), Estimate::share(before.joined, before.sessions));
+        let (lately, before) =
+            (Estimate::share_any_time(joined, n), Estimate::share_any_time(before.joined, before.sessions));
         found.push((p, Changed::Joining { lately, before, p }));
     }
     let (days, presses) = (after.watched.saturating_sub(before.watched), after.presses.saturating_sub(before.presses));

@@ -56,6 +56,9 @@ fn went_up(before: Pressed, after: Pressed) -> Option<bool> {
     enough.then(|| after.presses * before.days > before.presses * after.days)
 }
 
+/// How often trials came out how: those alone, and those beside another.
+type AloneOrBeside = [BTreeMap<Outcome, usize>; 2];
+
 /// What followed in homes, each with the lines of its animals. Of changes only those count that `mine` says are the reader's own.
 #[must_use]
 pub fn overall<'a, H: Ord + Copy>(
@@ -64,8 +67,7 @@ pub fn overall<'a, H: Ord + Copy>(
 ) -> Overall {
     let mut changes: BTreeMap<ChangeKind, BTreeMap<H, Vec<Told>>> = BTreeMap::new();
     let mut nothing: BTreeMap<H, bool> = BTreeMap::new();
-    // Homes, and outcomes of trials alone and beside another.
-    let mut drawn: BTreeMap<CaseQuestion, (BTreeSet<H>, [BTreeMap<Outcome, usize>; 2])> = BTreeMap::new();
+    let mut drawn: BTreeMap<CaseQuestion, (BTreeSet<H>, AloneOrBeside)> = BTreeMap::new();
     let mut counted = BTreeSet::new();
     for (home, line) in lines {
         for change in line.changes.iter().filter(|c| !c.drawn && mine(c)) {

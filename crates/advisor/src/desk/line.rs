@@ -4,11 +4,12 @@
 //! Dates stand in it, never ages, so that what depends on the day of reading (silence, what lasts four weeks) is right on the
 //! day it is read. No name, note or free text of a home is in it.
 
-use super::tried::{ChangeLine, PracticeLine, ProgrammeLine, TrialLine};
+use super::tried::{AgreedLine, ChangeLine, PracticeLine, ProgrammeLine, TrialLine};
 use crate::advice::Sure;
 use crate::cause::Cause;
 use crate::estimate::Estimate;
 use crate::others::Wait;
+use crate::stuck::StuckFor;
 use sayso_model::{AnimalId, Day, Moment, Stage, WordId, Zone};
 use serde::{Deserialize, Serialize};
 use std::fmt;
@@ -23,7 +24,7 @@ pub struct Version;
 
 impl Version {
     /// The number of this form.
-    pub const NUMBER: u16 = 7;
+    pub const NUMBER: u16 = 8;
 }
 
 /// A line of another form.
@@ -166,8 +167,10 @@ pub struct WordLine {
     pub above_chance: bool,
     /// Showings so far.
     pub showings: usize,
-    /// Whether it does not get on, by records that can carry that.
-    pub stuck: bool,
+    /// Because of what it does not get on, by records that can carry that; none where it does, or they cannot.
+    pub stuck: Option<StuckFor>,
+    /// Day of the line on which it was first worked out that it is stuck, or held up, as it is now.
+    pub held_seen: Option<Day>,
     /// Right, of invitations in which it wanted the thing.
     pub right: Estimate,
     /// The cause the records support best; none where they support none, or are too few for it.
@@ -254,6 +257,8 @@ pub struct Line {
     pub signs: Vec<SignDay>,
     /// Sessions left, of the last so many it had joined.
     pub left: (usize, usize),
+    /// Day of the first of them that it left.
+    pub left_since: Option<Day>,
     /// Day of the last session in which it took part.
     pub last_joined: Option<Day>,
     /// Looks at whether something changed.
@@ -276,8 +281,30 @@ pub struct Line {
     pub trials: Vec<TrialLine>,
     /// Programmes joined, oldest first.
     pub programmes: Vec<ProgrammeLine>,
+    /// Plans for some days that hold, oldest first.
+    pub agreed: Vec<AgreedLine>,
     /// What was handed to the home to practise, oldest first.
     pub practices: Vec<PracticeLine>,
+}
+
+impl Line {
+    /// Keeps of an earlier line since when each word was seen stuck, or held up, as it still is: the records do not tell when that began.
+    #[must_use]
+    pub fn remembering(mut self, earlier: &Self) -> Self {
+        for word in &mut self.words {
+            let before = earlier.words.iter().find(|w| w.word == word.word).filter(|w| w.is_held_as(word));
+            word.held_seen = before.and_then(|w| w.held_seen).or(word.held_seen);
+        }
+        self
+    }
+}
+
+impl WordLine {
+    /// Whether another line has the same of a word: stuck or not, and the same cause.
+    fn is_held_as(&self, other: &Self) -> bool {
+        let of = |w: &Self| (w.stuck.is_some(), w.held.map(|held| held.cause));
+        of(self) == of(other)
+    }
 }
 
 /// Six digits: more than a figure is worth, and the same whatever writes and reads it.

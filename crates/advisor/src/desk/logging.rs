@@ -121,7 +121,13 @@ impl Logging {
     /// not there say that something was not done.
     #[must_use]
     pub fn full(&self) -> bool {
-        self.of >= SOME_DAYS && self.days as f64 >= FULL.0 * self.of as f64 && self.whole()
+        self.enough_days() && self.whole()
+    }
+
+    /// Whether there are records on most days.
+    #[must_use]
+    pub fn enough_days(&self) -> bool {
+        self.known() && self.days as f64 >= FULL.0 * self.of as f64
     }
 
     /// Whether most of what has two halves is whole.

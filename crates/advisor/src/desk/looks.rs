@@ -99,7 +99,7 @@ fn joining(case: &Case<'_>) -> Option<Look> {
             return None;
         }
         let p = shares_differ(lately, before, joining_varies(&all, since.plus(-BEFORE), since), Tail::Less);
-        Some((since, Estimate::share(lately.0, lately.1), Estimate::share(before.0, before.1), p))
+        Some((since, Estimate::share_any_time(lately.0, lately.1), Estimate::share_any_time(before.0, before.1), p))
     });
     most(Measure::Joining, tried.collect())
 }

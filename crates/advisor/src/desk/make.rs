@@ -41,6 +41,7 @@ impl Line {
             at: case.now(),
             signs: signs(case),
             left: (joined.iter().filter(|s| s.left()).count(), joined.len()),
+            left_since: joined.iter().filter(|s| s.left()).map(|s| s.start.at().day(case.zone())).min(),
             last_joined: joined.first().map(|s| s.start.at().day(case.zone())),
             looks: looks(case, &logging),
             words: words(case, &logging),
@@ -52,6 +53,7 @@ impl Line {
             changes: around::changes(case, &talks, &plans),
             trials: around::trials(case, &plans),
             programmes: around::programmes(case, &talks),
+            agreed: around::agreed(case, &talks),
             practices: around::practices(case, &talks),
             logging,
         }

@@ -6,6 +6,7 @@
 //! figures are, and what would change them.
 
 mod around;
+mod aside;
 mod bar;
 mod changes;
 mod followed;
@@ -17,9 +18,11 @@ mod need;
 mod needs;
 mod order;
 mod outside;
+mod sureness;
 mod tried;
 mod words;
 
+pub use aside::{ASIDE_DAYS, Extent, Mark, PutAside, Seen};
 pub use bar::Bar;
 pub use changes::{Changed, changes};
 pub use followed::{Drawn, Followed, LEAST_DAYS, Overall, overall};
@@ -28,10 +31,11 @@ pub use line::{
     WeekLine, WordLine,
 };
 pub use logging::LEAST_SILENT;
-pub use need::{About, Comparable, Mark, Need, Seen, Until, What};
+pub use need::{About, BackFor, Comparable, Lack, Need, Put, Since, Until, What};
 pub use needs::needs;
 pub use order::order;
-pub use tried::{ChangeKind, ChangeLine, DAYS, PracticeLine, Pressed, ProgrammeLine, TrialLine};
+pub use sureness::{Claim, MEASURED, sure};
+pub use tried::{AgreedLine, ChangeKind, ChangeLine, DAYS, PracticeLine, Pressed, ProgrammeLine, TrialLine};
 
 use sayso_model::Moment;
 use sayso_norms::Release;

@@ -1,12 +1,12 @@
 //! What may need a coach: typed, with figures, what it rests on, how sure it is, since when, and what would change it.
 
-use super::line::{Held, Look, SignKind};
+use super::line::{Held, Logging, Look, SignKind};
 use crate::advice::Sure;
 use crate::estimate::Estimate;
-use sayso_model::{AnimalId, Day, Moment, Species, WordId};
+use crate::stuck::StuckFor;
+use sayso_model::{Day, Moment, Species, WordId};
 use sayso_norms::{AgeBand, Cell, Outside, Quantile, Question, WordKind};
 use serde::{Deserialize, Serialize};
-use std::collections::BTreeMap;
 
 /// What a need is about, the first in the order of precedence to the last. See `docs/decisions/desk.md`.
 #[derive(Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash, Debug, Serialize, Deserialize)]
@@ -52,6 +52,53 @@ pub struct Comparable {
 impl Comparable {
     pub(crate) const fn of(cell: &Cell) -> Self {
         Self { homes: cell.households, species: cell.species, age_band: cell.age_band, word_kind: cell.word_kind }
+    }
+}
+
+/// What too little is written down of.
+#[derive(Clone, Copy, PartialEq, Eq, Debug, Serialize)]
+#[serde(rename_all = "snake_case")]
+pub enum Lack {
+    /// Days with a record.
+    Days,
+    /// Presses and sessions, on days that are enough.
+    Records,
+    /// Answers and ends, on days that are enough.
+    Whole,
+}
+
+impl Lack {
+    /// What a log that is not full lacks first; none where it is.
+    pub(super) fn of(log: &Logging) -> Option<Self> {
+        if log.full() {
+            None
+        } else if !log.enough_days() {
+            Some(Self::Days)
+        } else if log.closed.too_early() {
+            Some(Self::Records)
+        } else {
+            Some(Self::Whole)
+        }
+    }
+}
+
+/// Since when something is so.
+#[derive(Clone, Copy, PartialEq, Eq, Debug, Serialize)]
+#[serde(tag = "since", content = "day", rename_all = "snake_case")]
+pub enum Since {
+    /// The records tell the day on which it began.
+    Began(Day),
+    /// They do not: the day on which it was first seen here.
+    Seen(Day),
+}
+
+impl Since {
+    /// The day.
+    #[must_use]
+    pub const fn day(self) -> Day {
+        match self {
+            Self::Began(day) | Self::Seen(day) => day,
+        }
     }
 }
 
@@ -107,8 +154,8 @@ pub enum What {
     Held {
         /// The word.
         word: WordId,
-        /// Whether it does not get on.
-        stuck: bool,
+        /// Because of what it does not get on; none where it does.
+        stuck: Option<StuckFor>,
         /// Right, of invitations in which the thing was wanted.
         right: Estimate,
         /// The best supported cause; none where the records carry none.
@@ -148,6 +195,8 @@ pub enum What {
     },
     /// Too little is written down to say why a word does or does not get on.
     Little {
+        /// What there is too little of.
+        lack: Lack,
         /// Days with a record.
         days: usize,
         /// Of so many.
@@ -184,13 +233,11 @@ pub enum What {
 #[derive(Clone, Copy, PartialEq, Debug, Serialize)]
 #[serde(tag = "until", rename_all = "snake_case")]
 pub enum Until {
-    /// So many days without one.
-    DaysWithout {
-        /// How many.
-        days: i32,
+    /// No other such sign before a day to come.
+    Without {
+        /// The first day on which it would not stand here any more.
+        before: Day,
     },
-    /// A calm week: at most one day of strong signs.
-    CalmWeek,
     /// A word with the home on why it was taken back.
     Asked,
     /// Figures back where they were, or a plain cause.
@@ -201,8 +248,13 @@ pub enum Until {
     Record,
     /// The cause mended, and more right presses in two weeks.
     Mended,
-    /// More records, so that a cause can be weighed.
-    MoreRecords,
+    /// Clearly more right presses, or records that point to a cause.
+    MoreRight,
+    /// More records, so that a cause can be weighed: of what there is too little now.
+    MoreRecords {
+        /// See there.
+        lack: Lack,
+    },
     /// Fewer days over, or an allowance that a veterinarian sets.
     FewerOver,
     /// The word is invited, or the figures no longer point to it.
@@ -218,6 +270,40 @@ pub enum Until {
     },
 }
 
+/// What brought a need back.
+#[derive(Clone, Copy, PartialEq, Eq, Debug, Serialize)]
+#[serde(rename_all = "snake_case")]
+pub enum BackFor {
+    /// Its days are over.
+    Days,
+    /// It began anew.
+    Anew,
+    /// It got worse.
+    Worse,
+    /// The records point to another cause.
+    Cause,
+}
+
+/// What a coach's hand did to a need.
+#[derive(Clone, Copy, PartialEq, Eq, Debug, Serialize)]
+#[serde(tag = "put", rename_all = "snake_case")]
+pub enum Put {
+    /// It is put aside.
+    Aside {
+        /// When.
+        at: Moment,
+        /// When it is back at the latest.
+        until: Moment,
+    },
+    /// It was, and is back.
+    Back {
+        /// When it had been put aside.
+        at: Moment,
+        /// Why it is back.
+        because: BackFor,
+    },
+}
+
 /// One thing that may need a coach.
 #[derive(Clone, PartialEq, Debug, Serialize)]
 pub struct Need {
@@ -226,54 +312,13 @@ pub struct Need {
     /// What is so, with its figures.
     pub what: What,
     /// Since when.
-    pub since: Option<Day>,
+    pub since: Option<Since>,
     /// Records behind it.
     pub n: usize,
     /// How sure.
     pub sure: Sure,
     /// What would change it.
     pub until: Until,
-    /// When the coach put it aside, if nothing new came to it since. Safety is never put aside.
-    pub seen: Option<Moment>,
-}
-
-impl Need {
-    /// By what it is known from one day to the next.
-    #[must_use]
-    pub const fn mark(&self) -> Mark {
-        let (word, kind) = match &self.what {
-            What::Held { word, .. } | What::Ready { word, .. } | What::Outside { word, .. } => (Some(*word), None),
-            What::Signs { kind, .. } | What::TakenBack { kind, .. } => (None, Some(*kind)),
-            _ => (None, None),
-        };
-        Mark { about: self.about, word, kind }
-    }
-}
-
-/// By what a need of one animal is known from one day to the next.
-#[derive(Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash, Debug, Serialize, Deserialize)]
-pub struct Mark {
-    /// What it is about.
-    pub about: About,
-    /// The word it is about.
-    pub word: Option<WordId>,
-    /// The sign it is about.
-    pub kind: Option<SignKind>,
-}
-
-/// What a coach has put aside, and when. A need comes back to its place when it begins anew after that.
-#[derive(Clone, PartialEq, Eq, Debug, Default)]
-pub struct Seen(BTreeMap<(AnimalId, Mark), Moment>);
-
-impl Seen {
-    /// Puts a need of an animal aside at a moment.
-    pub fn put_aside(&mut self, animal: AnimalId, need: Mark, at: Moment) {
-        self.0.insert((animal, need), at);
-    }
-
-    /// When it was put aside.
-    #[must_use]
-    pub fn at(&self, animal: AnimalId, need: Mark) -> Option<Moment> {
-        self.0.get(&(animal, need)).copied()
-    }
+    /// Whether the coach put it aside, or had. Safety is never put aside.
+    pub put: Option<Put>,
 }

@@ -1,9 +1,11 @@
 //! What a line says that may need a coach, on the day it is read.
 
+use super::aside::Seen;
 use super::bar::Bar;
-use super::line::{Line, Look, Measure, SignDay, SignKind, WordLine};
-use super::need::{About, Need, Seen, Until, What};
+use super::line::{Held, Line, Logging, Look, Measure, SignDay, SignKind, WordLine};
+use super::need::{About, Lack, Need, Since, Until, What};
 use super::outside::outside;
+use super::sureness::{Claim, sure};
 use crate::advice::Sure;
 use crate::estimate::Estimate;
 use crate::weeks::WEEK;
@@ -36,13 +38,13 @@ pub fn needs(line: &Line, now: Moment, bar: &Bar, seen: &Seen, norms: Option<&Re
     let mut found: Vec<Need> = safety(line, today);
     let unsafe_now = !found.is_empty();
     found.extend(taken_back(line, today));
-    let fallen: Vec<Need> = line.looks.iter().filter(|l| bar.change(l.p) && worse(l)).map(|l| change(l, bar)).collect();
+    let fallen: Vec<Need> = line.looks.iter().filter(|l| bar.change(l.p) && worse(l)).map(change).collect();
     found.extend(fallen);
     found.extend(leaves(line));
     let silent = silent(line, now, today);
     let is_silent = silent.is_some();
     found.extend(silent);
-    let held: Vec<Need> = line.words.iter().filter_map(|w| held(w, bar)).collect();
+    let held: Vec<Need> = line.words.iter().filter_map(|w| held(w, bar, &line.logging)).collect();
     let holds = |word| held.iter().any(|n| matches!(&n.what, What::Held { word: w, .. } if *w == word));
     // Nothing is asked of an animal whose safety comes first, nor of a home that does not write.
     let ready: Vec<Need> = line
@@ -60,15 +62,10 @@ pub fn needs(line: &Line, now: Moment, bar: &Bar, seen: &Seen, norms: Option<&Re
         found.extend(norms.into_iter().flat_map(|release| outside(line, today, release, bar)));
     }
     for need in &mut found {
-        need.seen = seen.at(line.animal, need.mark()).filter(|at| aside(need, *at, line));
+        need.put = seen.of(line.animal, need, (now, &line.zone));
     }
     super::order::order(&mut found);
     found
-}
-
-/// What was put aside stays so until something newer came to it. Safety is never put aside.
-fn aside(need: &Need, at: Moment, line: &Line) -> bool {
-    need.about != About::Safety && need.since.is_none_or(|since| since <= at.day(&line.zone))
 }
 
 fn ago(today: Day, day: Day) -> i32 {
@@ -85,18 +82,29 @@ fn safety(line: &Line, today: Day) -> Vec<Need> {
     let mut found = Vec::new();
     for kind in [SignKind::Swallowing, SignKind::Threat, SignKind::Guarding] {
         let seen: Vec<&SignDay> = of_days(line, today, LASTS_DAYS).filter(|s| s.kind == kind).collect();
-        found.extend(signs(line, today, kind, &seen, LASTS_DAYS, Until::DaysWithout { days: LASTS_DAYS }));
+        found.extend(signs(line, today, kind, &seen, LASTS_DAYS));
     }
     let strong: Vec<&SignDay> = of_days(line, today, WEEK).filter(|s| s.strong).collect();
     let days: BTreeSet<Day> = strong.iter().map(|s| s.day).collect();
     if days.contains(&today) || days.len() >= STRAIN_DAYS {
-        found.extend(signs(line, today, SignKind::Other, &strong, WEEK, Until::CalmWeek));
+        found.extend(signs(line, today, SignKind::Other, &strong, WEEK));
     }
     found
 }
 
-fn signs(line: &Line, today: Day, kind: SignKind, seen: &[&SignDay], days: i32, until: Until) -> Option<Need> {
-    let last = seen.iter().map(|s| s.day).max()?;
+/// The first day on which signs of a kind, seen on these days, would not stand any more, if none came to them.
+fn over(kind: SignKind, on: &BTreeSet<Day>, last: Day) -> Day {
+    if kind != SignKind::Other {
+        return last.plus(LASTS_DAYS);
+    }
+    // As [`crate::rest`] has it: the day after the last, or a week after the last but one.
+    let next = last.plus(1);
+    on.iter().rev().nth(1).map_or(next, |day| day.plus(WEEK).max(next))
+}
+
+fn signs(line: &Line, today: Day, kind: SignKind, seen: &[&SignDay], days: i32) -> Option<Need> {
+    let on: BTreeSet<Day> = seen.iter().map(|s| s.day).collect();
+    let last = *on.last()?;
     let (of, from) = RECURS;
     let back = of_days(line, today, 7 * i32::try_from(of).unwrap_or(0)).filter(|s| s.kind == kind);
     let weeks: BTreeSet<i32> = back.map(|s| ago(today, s.day) / 7).collect();
@@ -104,14 +112,15 @@ fn signs(line: &Line, today: Day, kind: SignKind, seen: &[&SignDay], days: i32, 
     let what = What::Signs {
         kind,
         count,
-        on_days: seen.iter().map(|s| s.day).collect::<BTreeSet<_>>().len(),
+        on_days: on.len(),
         days,
         last,
         today: last == today,
         recurring: (kind != SignKind::Other && weeks.len() >= from).then_some((weeks.len(), of)),
     };
-    let since = seen.iter().map(|s| s.day).min();
-    Some(Need { about: About::Safety, what, since, n: count, sure: Sure::Very, until, seen: None })
+    let since = on.first().copied().map(Since::Began);
+    let until = Until::Without { before: over(kind, &on, last) };
+    Some(Need { about: About::Safety, what, since, n: count, sure: Sure::Very, until, put: None })
 }
 
 fn taken_back(line: &Line, today: Day) -> Vec<Need> {
@@ -125,7 +134,15 @@ fn taken_back(line: &Line, today: Day) -> Vec<Need> {
         let count = gone().map(|s| s.count).sum();
         let what = What::TakenBack { kind, count, last };
         let until = Until::Asked;
-        Some(Need { about: About::TakenBack, what, since: Some(last), n: count, sure: Sure::Little, until, seen: None })
+        Some(Need {
+            about: About::TakenBack,
+            what,
+            since: Some(Since::Began(last)),
+            n: count,
+            sure: Sure::Little,
+            until,
+            put: None,
+        })
     };
     kinds.into_iter().filter_map(one).collect()
 }
@@ -141,11 +158,16 @@ fn worse(look: &Look) -> bool {
     }
 }
 
-fn change(look: &Look, bar: &Bar) -> Need {
+/// How sure a kind of need is called by what was measured; a guess where it was not.
+fn measured(about: About) -> Sure {
+    sure(Claim::Of(about)).unwrap_or(Sure::Little)
+}
+
+fn change(look: &Look) -> Need {
     let n = look.lately.n + look.before.n;
-    let sure = if bar.change(20.0 * look.p) { Sure::Very } else { Sure::Fairly };
-    let (what, since) = (What::Change(*look), Some(look.since));
-    Need { about: About::Change, what, since, n, sure, until: Until::AsBefore, seen: None }
+    let sure = measured(About::Change);
+    let (what, since) = (What::Change(*look), Some(Since::Began(look.since)));
+    Need { about: About::Change, what, since, n, sure, until: Until::AsBefore, put: None }
 }
 
 fn leaves(line: &Line) -> Option<Need> {
@@ -157,11 +179,11 @@ fn leaves(line: &Line) -> Option<Need> {
     Some(Need {
         about: About::Leaves,
         what,
-        since: line.last_joined,
+        since: line.left_since.map(Since::Began),
         n: share.n,
         sure: Sure::Fairly,
         until: Until::FewerLeft,
-        seen: None,
+        put: None,
     })
 }
 
@@ -174,22 +196,28 @@ fn silent(line: &Line, now: Moment, today: Day) -> Option<Need> {
         return None;
     }
     let what = What::Silent { days, usual: log.usual_gap, longest: log.longest_gap, after: log.silent_after };
-    // Beyond every gap there was, and with a habit to hold it against.
-    let sure = if log.usual_gap.n >= 10 { Sure::Very } else { Sure::Fairly };
-    let (since, n) = (Some(last.plus(1)), log.usual_gap.n);
-    Some(Need { about: About::Silent, what, since, n, sure, until: Until::Record, seen: None })
+    // Without a habit there is nothing to hold it against.
+    let sure = if log.usual_gap.n >= 10 { measured(About::Silent) } else { Sure::Fairly };
+    let (since, n) = (Some(Since::Began(last.plus(1))), log.usual_gap.n);
+    Some(Need { about: About::Silent, what, since, n, sure, until: Until::Record, put: None })
 }
 
-fn held(word: &WordLine, bar: &Bar) -> Option<Need> {
+fn held(word: &WordLine, bar: &Bar, log: &Logging) -> Option<Need> {
     let held = bar.cause_of(word);
-    if !word.stuck && held.is_none() {
+    if word.stuck.is_none() && held.is_none() {
         return None;
     }
-    let sure = held.map_or(Sure::Fairly, |h| h.sure.max(if word.stuck { Sure::Little } else { Sure::Fairly }));
+    // What was not measured is no more than its own figures say, and never sure.
+    let of = |h: Held| sure(Claim::HeldBy(h.cause)).unwrap_or(h.sure.min(Sure::Fairly));
+    let sure = held.map_or(Sure::Fairly, of);
     let n = held.map_or(word.right.n, |h| h.figure.n);
-    let until = if held.is_some() { Until::Mended } else { Until::MoreRecords };
+    let until = match (held, Lack::of(log)) {
+        (Some(_), _) => Until::Mended,
+        (None, Some(lack)) => Until::MoreRecords { lack },
+        (None, None) => Until::MoreRight,
+    };
     let what = What::Held { word: word.word, stuck: word.stuck, right: word.right, held };
-    Some(Need { about: About::Held, what, since: word.first_shown, n, sure, until, seen: None })
+    Some(Need { about: About::Held, what, since: word.held_seen.map(Since::Seen), n, sure, until, put: None })
 }
 
 fn ration(line: &Line, today: Day) -> Option<Need> {
@@ -200,8 +228,9 @@ fn ration(line: &Line, today: Day) -> Option<Need> {
     }
     let most_kcal = over.iter().map(|o| o.given_kcal).fold(0.0, f64::max);
     let what = What::Ration { days: over.len(), of: WEEK, most_kcal, budget_kcal };
-    let (since, n) = (over.iter().map(|o| o.day).min(), over.len());
-    Some(Need { about: About::Ration, what, since, n, sure: Sure::Fairly, until: Until::FewerOver, seen: None })
+    let (since, n) = (over.iter().map(|o| o.day).min().map(Since::Began), over.len());
+    let sure = measured(About::Ration);
+    Some(Need { about: About::Ration, what, since, n, sure, until: Until::FewerOver, put: None })
 }
 
 fn ready(word: &WordLine, today: Day) -> Option<Need> {
@@ -212,17 +241,17 @@ fn ready(word: &WordLine, today: Day) -> Option<Need> {
     Some(Need {
         about: About::Ready,
         what,
-        since: Some(since),
+        since: Some(Since::Began(since)),
         n,
-        sure: Sure::Fairly,
+        sure: measured(About::Ready),
         until: Until::Invited,
-        seen: None,
+        put: None,
     })
 }
 
 fn check(line: &Line) -> Option<Need> {
     let need = |what, n| {
-        Some(Need { about: About::Check, what, since: None, n, sure: Sure::Fairly, until: Until::Checked, seen: None })
+        Some(Need { about: About::Check, what, since: None, n, sure: Sure::Fairly, until: Until::Checked, put: None })
     };
     match (line.check.open, line.check.never) {
         (Some((done, of)), _) => need(What::CheckOpen { done, of }, done),
@@ -233,18 +262,17 @@ fn check(line: &Line) -> Option<Need> {
 
 fn little(line: &Line) -> Option<Need> {
     let log = &line.logging;
-    if log.full() || !log.known() || line.words.is_empty() {
-        return None;
-    }
-    let what = What::Little { days: log.days, of: log.of, closed: log.closed };
+    let lack = Lack::of(log).filter(|_| log.known() && !line.words.is_empty())?;
+    let what = What::Little { lack, days: log.days, of: log.of, closed: log.closed };
     let n = log.days;
     Some(Need {
         about: About::Little,
         what,
-        since: log.first,
+        // The days that are looked at say it: it began with none of them.
+        since: None,
         n,
         sure: Sure::Very,
-        until: Until::MoreRecords,
-        seen: None,
+        until: Until::MoreRecords { lack },
+        put: None,
     })
 }

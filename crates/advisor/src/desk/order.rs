@@ -5,7 +5,7 @@
 //! a sentence. The reasons stand in `docs/decisions/desk.md`.
 
 use super::line::SignKind;
-use super::need::{About, Need, What};
+use super::need::{About, Need, Since, What};
 use sayso_model::Day;
 use sayso_norms::Outside;
 use std::cmp::Reverse;
@@ -14,7 +14,7 @@ use std::cmp::Reverse;
 pub(crate) type Place = (About, u8, bool, Reverse<i64>, Option<Day>);
 
 /// How pressing within what it is about, 0 first.
-fn pressing(need: &Need) -> u8 {
+pub(super) fn pressing(need: &Need) -> u8 {
     match &need.what {
         // What cannot wait; what rests sessions; what comes back; what lasts.
         What::Signs { kind: SignKind::Swallowing | SignKind::Threat, today: true, .. } => 0,
@@ -22,8 +22,8 @@ fn pressing(need: &Need) -> u8 {
         What::Signs { recurring: Some(_), .. } => 2,
         What::Signs { kind: SignKind::Swallowing | SignKind::Threat, .. } => 3,
         What::Signs { .. } => 4,
-        What::Held { stuck: true, held: Some(_), .. } => 0,
-        What::Held { stuck: true, .. } => 1,
+        What::Held { stuck: Some(_), held: Some(_), .. } => 0,
+        What::Held { stuck: Some(_), .. } => 1,
         What::Held { .. } => 2,
         What::CheckNever { .. } | What::Outside { side: Outside::Below, .. } => 1,
         _ => 0,
@@ -57,7 +57,7 @@ fn strength(need: &Need) -> i64 {
 }
 
 pub(crate) fn place(need: &Need) -> Place {
-    (need.about, pressing(need), need.seen.is_some(), Reverse(strength(need)), need.since)
+    (need.about, pressing(need), need.is_aside(), Reverse(strength(need)), need.since.map(Since::day))
 }
 
 /// Sorts needs of one animal: the first is why it stands where it stands.

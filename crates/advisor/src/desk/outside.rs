@@ -46,5 +46,5 @@ fn one(word: &WordLine, wait: &Wait, release: &Release, bar: &Bar, laid: usize) 
     };
     let until = if wait.pressed { Until::DaysSincePress { days: FRESH_DAYS } } else { Until::FirstPress };
     let n = usize::try_from(wait.showings).unwrap_or(usize::MAX).max(1);
-    Some(Need { about: About::Outside, what, since: None, n, sure: Sure::Fairly, until, seen: None })
+    Some(Need { about: About::Outside, what, since: None, n, sure: Sure::Fairly, until, put: None })
 }

@@ -3,6 +3,7 @@
 //! What followed is own presses on days on which somebody watched, in four weeks after a change against four weeks before. That
 //! is no design: nobody drew lots, a change is proposed when things go badly, and what goes badly often gets better by itself.
 
+use crate::agreed::PlanDays;
 use crate::designs::Outcome;
 use sayso_model::{AccountId, CaseQuestion, Day, DesignId, EventId, Moment, PlanWay, ProgrammeId, Stage};
 use serde::{Deserialize, Serialize};
@@ -91,6 +92,22 @@ pub struct PracticeLine {
     pub read: (usize, usize),
     /// Rehearsals that the home shared.
     pub shared: usize,
+}
+
+/// A plan for some days that the home agreed to and that holds.
+#[derive(Clone, PartialEq, Eq, Debug, Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct AgreedLine {
+    /// The proposal.
+    pub proposal: EventId,
+    /// The account that wrote it.
+    pub by: AccountId,
+    /// When.
+    pub written: Moment,
+    /// Words in it, each once for each way.
+    pub lines: usize,
+    /// Its days.
+    pub days: PlanDays,
 }
 
 /// A programme that was joined.

@@ -14,6 +14,7 @@ use crate::observe::Answered;
 use crate::others::Wait;
 use crate::stages::standings;
 use crate::steps::{GIVE_WITHIN_S, WordStep, steps};
+use crate::stuck::stuck_for;
 use crate::summary::{Summary, summaries};
 use crate::sums::WordSums;
 use sayso_methods::learning::stage::StageRule;
@@ -60,8 +61,9 @@ fn one(case: &Case<'_>, logging: &Logging, by_habit: bool, step: &WordStep, wait
     let right = Estimate::share(asked.usable.iter().filter(|u| u.right).count(), asked.usable.len());
     let given = Given { case, logging, by_habit, word };
     // "Hardly pressed" says something only where presses are written down; what came of invitations says it by itself.
-    let stuck = step.stuck && (right.surely_below(0.5) || logging.full());
-    let held = if stuck { given.best(step) } else { given.of_one_that_gets_on(step) };
+    let stuck =
+        step.stuck.then(|| stuck_for(case, standing)).flatten().filter(|_| right.surely_below(0.5) || logging.full());
+    let held = if stuck.is_some() { given.best(step) } else { given.of_one_that_gets_on(step) };
     Some(WordLine {
         word,
         first_shown: sums.shown_by_day.first().map(|d| d.0),
@@ -73,6 +75,7 @@ fn one(case: &Case<'_>, logging: &Logging, by_habit: bool, step: &WordStep, wait
         stuck,
         right: tidied(right),
         held,
+        held_seen: (stuck.is_some() || held.is_some()).then(|| case.now().day(case.zone())),
         looked: if step.closing { 0 } else { CAUSES },
         ready_since: ready_since(step, sums),
         weeks: weeks(case, sums),

@@ -144,6 +144,11 @@ fn days_times_sessions_and_minutes_are_those_of_the_log_since_the_agreement() {
     let kept = &found.lines[0];
     assert_eq!((kept.word.says.as_str(), kept.times, kept.on_days), ("ball", 3, 2));
     assert_eq!((kept.sessions, kept.timed, kept.seconds.round()), (2, 1, 180.0));
+    assert_eq!(found.kept, 2, "days on which the one line was worked on");
+    // A day keeps a plan of two words where each was worked on.
+    let both = [line(Some(PlanWay::Show)), PlanLine { word: WALK, ..line(Some(PlanWay::Show)) }];
+    let found = doing(&Case::new(&story, DOG, at(24.0 * 4.0)), &both, agreed_at(), last_day());
+    assert_eq!((found.lines[0].on_days, found.lines[1].on_days, found.kept), (2, 1, 1));
     // Long after: seven days, of which three more are without a record.
     let found = of(24.0 * 20.0);
     assert_eq!((found.days, found.no_record, found.lines[0].times), (7, 4, 3));

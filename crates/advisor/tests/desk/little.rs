@@ -5,7 +5,7 @@
 
 use crate::kit::{Home, ago, word};
 use crate::words::held;
-use sayso_advisor::desk::{About, What};
+use sayso_advisor::desk::{About, Lack, What};
 use sayso_advisor::stuck::Cause;
 use serde_json::json;
 
@@ -42,7 +42,7 @@ fn it_is_not_named_where_only_one_day_in_four_is_written() {
     home.events.retain(|e| e.animal.is_none() || e.happened_at.day(&sayso_model::Zone::utc()).parts().2 % 4 == 0);
     let needs = home.needs();
     assert!(!names_too_little(&home) && !needs.is_empty(), "{needs:?}");
-    assert!(needs.iter().any(|n| matches!(n.what, What::Little { .. })), "{needs:?}");
+    assert!(needs.iter().any(|n| matches!(n.what, What::Little { lack: Lack::Days, .. })), "{needs:?}");
 }
 
 #[test]
@@ -54,6 +54,8 @@ fn it_is_not_named_where_people_write_presses_and_nothing_else() {
     let needs = home.needs();
     assert!(held(&needs).is_empty(), "{needs:?}");
     assert!(needs.iter().all(|n| n.about == About::Little), "{needs:?}");
+    // Days there are enough.
+    assert!(needs.iter().any(|n| matches!(n.what, What::Little { lack: Lack::Whole, .. })), "{needs:?}");
 }
 
 #[test]

@@ -10,5 +10,6 @@ mod outside;
 mod programme;
 mod safety;
 mod sudden;
+mod sureness;
 mod tried;
 mod words;

@@ -1,7 +1,13 @@
 //! In which order needs and animals stand, and what was put aside.
 
-use crate::kit::{Home, ago, animal, now, word};
-use sayso_advisor::desk::{About, Bar, Line, Mark, Seen, SignKind, desk, needs, order};
+use crate::kit::{DAY_S, Home, ago, animal, now, word};
+use sayso_advisor::desk::{
+    ASIDE_DAYS, About, BackFor, Bar, CheckLine, Held, Line, Measure, Need, Put, PutAside, Seen, What, desk, needs,
+    order,
+};
+use sayso_advisor::stuck::{Cause, StuckFor};
+use sayso_advisor::{Estimate, Sure};
+use sayso_model::Moment;
 use serde_json::json;
 
 fn growls(days: &[f64]) -> Line {
@@ -106,24 +112,112 @@ fn needs_of_one_animal_come_in_the_order_of_what_they_are_about() {
     assert_eq!(found, home.needs());
 }
 
-#[test]
-fn what_was_put_aside_goes_behind_its_like_but_safety_never_does() {
-    let (first, second) = (overfed(), overfed());
+/// A need as it stands, put aside at a moment for a week.
+fn aside(seen: &mut Seen, need: &Need, at: Moment) {
+    let until = at.plus_seconds(f64::from(ASIDE_DAYS) * DAY_S);
+    seen.put_aside(animal(), need.mark(), PutAside { at, until, extent: Some(need.extent()) });
+}
+
+fn of(line: &Line, at: Moment, seen: &Seen, about: About) -> Need {
+    let all = needs(line, at, &Bar::over([line]), seen, None);
+    all.into_iter().find(|n| n.about == about).unwrap_or_else(|| panic!("no {about:?}"))
+}
+
+/// Puts what an animal needs aside now, and says what became of that in another state of it, so many days later.
+fn later(about: About, before: &Line, after: &Line, days: f64) -> Option<Put> {
     let mut seen = Seen::default();
-    let mark = Mark { about: About::Ration, word: None, kind: None };
-    seen.put_aside(animal(), mark, now());
-    assert_eq!(seen.at(animal(), mark), Some(now()));
-    let bar = Bar::over([&first, &second]);
-    assert_eq!(needs(&first, now(), &bar, &seen, None)[0].seen, Some(now()));
+    aside(&mut seen, &of(before, now(), &Seen::default(), about), now());
+    of(after, ago(-days), &seen, about).put
+}
+
+fn back(because: BackFor) -> Option<Put> {
+    Some(Put::Back { at: Moment::clamped(0), because })
+}
+
+fn why(put: Option<Put>) -> Option<Put> {
+    match put {
+        Some(Put::Back { because, .. }) => back(because),
+        other => other,
+    }
+}
+
+/// One word, stuck or not, with this cause or none.
+fn held(cause: Option<Cause>, stuck: bool) -> Line {
+    let mut line = waiting();
+    let (figure, beside) = (Estimate::share(1, 20), Estimate::share(1, 2));
+    let found = |cause| Held { cause, sure: Sure::Fairly, figure, beside, p: Some(1e-9) };
+    line.words.truncate(1);
+    let stuck = stuck.then_some(StuckFor::SeldomRight);
+    line.words.iter_mut().for_each(|w| (w.stuck, w.held) = (stuck, cause.map(found)));
+    line
+}
+
+#[test]
+fn what_was_put_aside_stands_behind_its_like_for_a_week_but_safety_never_does() {
+    let line = overfed();
+    let mut seen = Seen::default();
+    aside(&mut seen, &of(&line, now(), &Seen::default(), About::Ration), now());
+    let need = of(&line, now(), &seen, About::Ration);
+    let until = now().plus_seconds(7.0 * DAY_S);
+    assert_eq!((need.put, need.is_aside()), (Some(Put::Aside { at: now(), until }), true));
+    let rows = desk([(0, &line), (1, &waiting())], now(), &seen, None);
+    assert_eq!(rows[0].key, 0, "what it is about still comes first");
     let growled = growls(&[3.0]);
-    let mark = Mark { about: About::Safety, word: None, kind: Some(SignKind::Threat) };
-    seen.put_aside(animal(), mark, now());
-    assert_eq!(needs(&growled, now(), &bar, &seen, None)[0].seen, None);
-    // It began anew after it was put aside.
-    let mut old = Seen::default();
-    old.put_aside(animal(), Mark { about: About::Change, word: None, kind: None }, ago(40.0));
+    aside(&mut seen, &of(&growled, now(), &Seen::default(), About::Safety), now());
+    assert_eq!(of(&growled, now(), &seen, About::Safety).put, None);
+    // Back by its day, which is said.
+    let line = held(Some(Cause::TooLate), true);
+    assert!(matches!(later(About::Held, &line, &line, 6.9), Some(Put::Aside { .. })));
+    assert_eq!(why(later(About::Held, &line, &line, 7.0)), back(BackFor::Days));
+}
+
+#[test]
+fn what_gets_worse_is_back_at_once_and_says_that_it_had_been_put_aside() {
+    let (late, alike) = (held(Some(Cause::TooLate), true), held(Some(Cause::SoundsAlike), true));
+    assert!(matches!(later(About::Held, &late, &late, 1.0), Some(Put::Aside { .. })));
+    assert_eq!(why(later(About::Held, &late, &alike, 1.0)), back(BackFor::Cause), "another cause on the same word");
+    let (gets_on, unknown) = (held(Some(Cause::TooLate), false), held(None, true));
+    assert_eq!(why(later(About::Held, &gets_on, &late, 1.0)), back(BackFor::Worse), "it got stuck");
+    assert!(matches!(later(About::Held, &late, &unknown, 1.0), Some(Put::Aside { .. })), "less is known, not worse");
+    // A silence twice as long; a check waiting where before there was none; one more word; one more day of food.
+    let line = silent();
+    let days = match of(&line, now(), &Seen::default(), About::Silent).what {
+        What::Silent { days, .. } => f64::from(days),
+        other => panic!("{other:?}"),
+    };
+    assert!(days > 7.0, "{days}");
+    assert!(matches!(later(About::Silent, &line, &line, 6.0), Some(Put::Aside { .. })));
+    let mut seen = Seen::default();
+    let then = Need {
+        what: What::Silent { days: 5, usual: Estimate::share(0, 0), longest: 1, after: 4 },
+        ..of(&line, now(), &seen, About::Silent)
+    };
+    aside(&mut seen, &then, now());
+    assert_eq!(why(of(&line, now(), &seen, About::Silent).put), back(BackFor::Worse), "twice as long");
+    let checks = |open, never| {
+        let mut line = fine();
+        line.check = CheckLine { open, never };
+        line
+    };
+    let (two, three, open) = (checks(None, 2), checks(None, 3), checks(Some((4, 20)), 0));
+    assert!(matches!(later(About::Check, &two, &two, 1.0), Some(Put::Aside { .. })));
+    assert_eq!(why(later(About::Check, &two, &three, 1.0)), back(BackFor::Worse));
+    assert_eq!(why(later(About::Check, &two, &open, 1.0)), back(BackFor::Worse), "a check waits");
+    let mut less = overfed();
+    less.over.truncate(4);
+    assert_eq!(why(later(About::Ration, &less, &overfed(), 0.0)), back(BackFor::Worse));
+    assert!(matches!(later(About::Ration, &overfed(), &less, 0.0), Some(Put::Aside { .. })));
+    // A change that began after it was put aside, and one of something else.
     let line = fallen();
-    assert_eq!(needs(&line, now(), &Bar::over([&line]), &old, None)[0].seen, None);
+    let mut seen = Seen::default();
+    aside(&mut seen, &of(&line, now(), &Seen::default(), About::Change), ago(40.0));
+    assert_eq!(why(of(&line, now(), &seen, About::Change).put), back(BackFor::Anew));
+    let mut slower = fallen();
+    slower.looks.iter_mut().for_each(|look| look.measure = Measure::Latency);
+    slower.looks.iter_mut().for_each(|look| look.lately.value = None);
+    assert_eq!(later(About::Change, &line, &slower, 0.0), None);
+    // Without a middle nothing grows: what stays as it was stays put aside.
+    assert!(matches!(later(About::Change, &slower, &slower, 0.0), Some(Put::Aside { .. })));
 }
 
 #[test]

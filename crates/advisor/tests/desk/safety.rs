@@ -1,7 +1,7 @@
 //! What is unsafe: for as long as the home's own page says it, read from a line of any age; and records taken back.
 
 use crate::kit::{DAY_S, Home, ago, animal, now, read};
-use sayso_advisor::desk::{About, Line, Need, SignKind, What};
+use sayso_advisor::desk::{About, Line, Need, SignKind, Until, What};
 use sayso_advisor::welfare::welfare;
 use sayso_advisor::{Act, Case};
 use serde_json::json;
@@ -42,8 +42,28 @@ fn a_line_says_on_every_later_day_what_the_homes_own_page_says_of_its_signs() {
             _ => None,
         });
         assert_eq!(desk_back, back, "day {later}");
+        // What would change it has not happened yet, and is what ends it: not a day sooner or later.
+        for need in read(&line, at).iter().filter(|n| n.about == About::Safety) {
+            let (What::Signs { kind, .. }, Until::Without { before }) = (&need.what, need.until) else {
+                panic!("{need:?}")
+            };
+            let days = before.days_since(at.day(&line.zone));
+            let stands = |days: i32| told(&read(&line, at.plus_seconds(f64::from(days) * DAY_S))).contains(kind);
+            assert!(days > 0 && stands(days - 1) && !stands(days), "day {later}, {kind:?}: {days}");
+        }
     }
     assert!(told(&read(&line, now().plus_seconds(40.0 * DAY_S))).is_empty());
+}
+
+#[test]
+fn one_strong_sign_today_is_over_tomorrow_and_says_so() {
+    let mut home = Home::new();
+    home.lives(60, 0);
+    home.sign(ago(0.1), "tail tucked, crouching");
+    let needs = home.needs();
+    let need = needs.iter().find(|n| n.about == About::Safety).unwrap();
+    let tomorrow = now().day(&home.line().zone).plus(1);
+    assert_eq!(need.until, Until::Without { before: tomorrow }, "a calm week there is already");
 }
 
 #[test]

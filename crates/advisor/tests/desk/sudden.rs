@@ -1,7 +1,7 @@
 //! Sudden changes and silence: beyond chance, against the home's own habit, by records that can carry it.
 
 use crate::kit::{DAY_S, Home, ago, now, read, word};
-use sayso_advisor::desk::{About, Look, Measure, Need, What};
+use sayso_advisor::desk::{About, Look, Measure, Need, Since, What};
 use serde_json::json;
 
 fn changes(needs: &[Need]) -> Vec<Look> {
@@ -126,7 +126,7 @@ fn silence_is_told_by_the_homes_own_habit_and_when_it_is_read() {
     assert_eq!((silent(&daily, 3.0), silent(&daily, 4.0)), (None, None), "never before four whole days");
     let found = silent(&daily, 5.0).unwrap();
     assert!(matches!(found.what, What::Silent { days: 4, after: 4, .. }), "{found:?}");
-    assert_eq!(found.since, Some("2026-11-26".parse().unwrap()));
+    assert_eq!(found.since, Some(Since::Began("2026-11-26".parse().unwrap())));
     let mut weekly = Home::new();
     (0..10).rev().for_each(|w| weekly.day(7 * w, true, &[0, 1, 2], 2.0, 3));
     assert_eq!(silent(&weekly, 8.0), None, "who writes on Wednesdays is not silent on a Thursday");

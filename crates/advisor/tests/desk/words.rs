@@ -1,13 +1,13 @@
 //! What holds a word up: named with its figure where the records carry it; ready words; food.
 
-use crate::kit::{Home, ago, word};
-use sayso_advisor::desk::{About, Held, Need, What};
-use sayso_advisor::stuck::Cause;
+use crate::kit::{Home, ago, now, read, word};
+use sayso_advisor::desk::{About, Held, Lack, Line, Need, Since, Until, What};
+use sayso_advisor::stuck::{Cause, StuckFor};
 use serde_json::json;
 
 pub fn held(needs: &[Need]) -> Vec<(usize, bool, Option<Held>)> {
     let of = |n: &Need| match n.what {
-        What::Held { word: w, stuck, held, .. } => (0..3).find(|i| word(*i) == w).map(|i| (i, stuck, held)),
+        What::Held { word: w, stuck, held, .. } => (0..3).find(|i| word(*i) == w).map(|i| (i, stuck.is_some(), held)),
         _ => None,
     };
     needs.iter().filter_map(of).collect()
@@ -43,6 +43,45 @@ fn a_stuck_word_without_a_cause_in_the_records_gets_none() {
         held(&needs).iter().any(|(w, stuck, held)| *w == 2 && *stuck && held.is_none_or(|h| h.cause != Cause::TooLate)),
         "{needs:?}"
     );
+}
+
+#[test]
+fn a_stuck_word_says_because_of_what_and_since_when_it_was_seen() {
+    let home = late(15.0);
+    let of = |line: &Line, at| {
+        let all = read(line, at);
+        all.into_iter().find(|n| n.about == About::Held).unwrap()
+    };
+    let line = home.line();
+    let need = of(&line, now());
+    assert!(matches!(need.what, What::Held { stuck: Some(StuckFor::SeldomRight), .. }), "{need:?}");
+    // The records do not tell when it began: the day on which it was first seen, kept while the cause is the same.
+    let today = now().day(&sayso_model::Zone::utc());
+    assert_eq!(need.since, Some(Since::Seen(today)));
+    let before = home.line_at(ago(3.0));
+    assert_eq!(of(&line.clone().remembering(&before), now()).since, Some(Since::Seen(today.plus(-3))));
+    let mut other = before.clone();
+    other.words.iter_mut().filter_map(|w| w.held.as_mut()).for_each(|held| held.cause = Cause::PeopleDiffer);
+    assert_eq!(of(&line.clone().remembering(&other), now()).since, Some(Since::Seen(today)));
+    // Hardly pressed, where nobody invited.
+    let mut home = late(2.0);
+    home.events.retain(|e| !matches!(e.body, sayso_model::Body::Invitation(_)));
+    let need = of(&home.line(), now());
+    assert!(matches!(need.what, What::Held { stuck: Some(StuckFor::HardlyPressed { presses: 0 }), .. }), "{need:?}");
+}
+
+#[test]
+fn what_would_change_a_word_that_is_stuck_without_a_cause_has_not_happened_yet() {
+    let mut line = late(2.0).line();
+    line.words.iter_mut().for_each(|word| word.held = None);
+    let until = |line: &Line| {
+        let all = read(line, now());
+        all.into_iter().find(|n| matches!(n.what, What::Held { held: None, stuck: Some(_), .. })).unwrap().until
+    };
+    assert!(line.logging.full());
+    assert_eq!(until(&line), Until::MoreRight, "records on most days there are already");
+    line.logging.days = 3;
+    assert_eq!(until(&line), Until::MoreRecords { lack: Lack::Days });
 }
 
 #[test]

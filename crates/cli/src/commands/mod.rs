@@ -15,3 +15,8 @@ pub mod picture;
 pub mod serve;
 pub mod sheet;
 pub mod tell;
+
+/// Whether a port can be had, before what takes a while; 0 takes any.
+fn try_port(at: std::net::SocketAddr) -> std::io::Result<()> {
+    if at.port() == 0 { Ok(()) } else { std::net::TcpListener::bind(at).map(drop) }
+}

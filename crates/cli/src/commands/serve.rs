@@ -7,7 +7,7 @@ use crate::out::{note, tell};
 use qrcode::QrCode;
 use qrcode::render::unicode::Dense1x2;
 pub use sayso_web::state::machine_clock as now;
-use sayso_web::{Config, Opened};
+use sayso_web::{Config, Opened, ServeError};
 use sayso_wording::{Locale, say};
 use std::net::{IpAddr, SocketAddr, UdpSocket};
 use std::path::{Path, PathBuf};
@@ -18,6 +18,9 @@ const BATCH: usize = 1000;
 
 /// Makes the invented household, unless the directory holds one already, and serves it.
 pub async fn demo(l: &Locale, data: Option<PathBuf>, seed: u64, serving: &Serving) -> Result<(), CliError> {
+    // Simulating takes a while: what would fail after it is tried before.
+    let at = sayso_web::address(serving.lan, serving.port);
+    super::try_port(at).map_err(|source| ServeError::Port { at, source })?;
     // Held to the end: dropping it removes the directory.
     let temporary;
     let dir = match data {

@@ -89,16 +89,27 @@ impl Kept {
         let active = story.animals().into_values().filter(|card| card.active);
         let one = |card: &sayso_model::AnimalCard| {
             let animal = card.animal;
-            let known = earlier.and_then(|kept| kept.animals.get(&animal)).map(|kept| &kept.week_ago);
+            let before = earlier.and_then(|kept| kept.animals.get(&animal));
+            let last = before.map(|kept| &kept.line);
+            let then = now.plus_seconds(-WEEK_AGO * DAY_S);
             let holds = |line: &&Line| line.at > now.plus_seconds(-OLD * DAY_S) && line.at < now;
-            let week_ago = match known.filter(holds) {
+            let week_ago = match before.map(|kept| &kept.week_ago).filter(holds) {
                 Some(line) => line.clone(),
-                None => Line::of(&Case::new(story, animal, now.plus_seconds(-WEEK_AGO * DAY_S))),
+                None => {
+                    let line = Line::of(&Case::new(story, animal, then));
+                    match last.filter(|last| last.at <= then) {
+                        Some(last) => line.remembering(last),
+                        None => line,
+                    }
+                }
             };
+            // Since when something holds is told by what was seen last: what was over in between began anew.
+            let seen = last.filter(|last| last.at > week_ago.at).unwrap_or(&week_ago);
+            let line = Line::of(&Case::new(story, animal, now)).remembering(seen);
             let kept = KeptAnimal {
                 name: card.name.to_string(),
                 words: story.words().into_values().map(|word| (word.word, word.says.to_string())).collect(),
-                line: Line::of(&Case::new(story, animal, now)),
+                line,
                 week_ago,
             };
             (animal, kept)

@@ -24,18 +24,26 @@ struct Proposal {
     programme: Option<ProgrammeId>,
 }
 
+impl Proposal {
+    /// One that belongs to no course.
+    const fn alone(id: EventId, by: AccountId, written: Moment) -> Self {
+        Self { id, by, written, programme: None }
+    }
+}
+
 fn proposals(line: &Line) -> impl Iterator<Item = Proposal> {
     let programmes = line.programmes.iter();
     let programmes =
-        programmes.map(|p| Proposal { id: p.proposal, by: p.by, written: p.written, programme: Some(p.programme) });
-    let practices = line.practices.iter();
-    programmes.chain(practices.map(|p| Proposal { id: p.proposal, by: p.by, written: p.written, programme: None }))
+        programmes.map(|p| Proposal { programme: Some(p.programme), ..Proposal::alone(p.proposal, p.by, p.written) });
+    let agreed = line.agreed.iter().map(|a| Proposal::alone(a.proposal, a.by, a.written));
+    let practices = line.practices.iter().map(|p| Proposal::alone(p.proposal, p.by, p.written));
+    programmes.chain(agreed).chain(practices)
 }
 
 /// The proposals of all animals of a home, and those that it answered lately.
 fn all_proposals(kept: &Kept) -> impl Iterator<Item = Proposal> {
-    let answered = |a: &HomeAnswer| Proposal { id: a.proposal, by: a.by, written: a.written, programme: None };
-    let waits = |w: &Waiting| Proposal { id: w.id, by: w.by, written: w.at, programme: None };
+    let answered = |a: &HomeAnswer| Proposal::alone(a.proposal, a.by, a.written);
+    let waits = |w: &Waiting| Proposal::alone(w.id, w.by, w.at);
     let lines = kept.animals.values().flat_map(|animal| proposals(&animal.line));
     lines.chain(kept.answers.iter().map(answered)).chain(kept.waiting.iter().map(waits))
 }

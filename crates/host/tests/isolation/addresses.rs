@@ -1,12 +1,13 @@
 //! Every address by every role.
 
-use crate::house::{Asker, House};
+use crate::house::{Asker, House, ids};
 use axum::http::{Method, StatusCode};
-use sayso_host::asked::{AnyOf, TABLE, is_common};
+use sayso_host::asked::{AnyOf, TABLE};
 use sayso_model::event::Part as _;
 use sayso_model::{Coach, Consent, DesignPlan, Kind, LikesTest, ProbePlan, Story};
 use sayso_people::table::{Grant, grant};
 use sayso_people::{Capability, Role};
+use sayso_web::page::is_common;
 
 /// An address with ids of a home that are there, where it has such.
 pub fn filled(route: &str, story: &Story) -> String {
@@ -65,8 +66,8 @@ async fn each_address_is_open_to_whom_the_table_says_and_to_nobody_else() {
     house.consent(&keeper, Consent::CoachFigures { to: Coach::Club { club: house.club } }).await;
     let (mut asked, mut opened, mut common) = (0, 0, 0);
     // Its ids, and what it is called.
-    let mut ids = house.ids();
-    ids.push(house.home.to_string());
+    let mut ids = ids(&house.story);
+    ids.insert(house.home.to_string());
     ids.extend(house.story.home().map(|card| card.name.to_string()));
     for (route, reading, writing) in TABLE {
         let path = filled(route, &house.story);

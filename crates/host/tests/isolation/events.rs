@@ -21,7 +21,8 @@ fn tap(home: HomeId, story: &Story, person: Option<PersonId>, body: impl Into<Bo
     }
 }
 
-fn remark(home: HomeId, story: &Story, person: Option<PersonId>) -> Event {
+/// A remark of now, as a page sends it.
+pub fn remark(home: HomeId, story: &Story, person: Option<PersonId>) -> Event {
     tap(home, story, person, Remark { text: Note::new("It slept.").unwrap() })
 }
 

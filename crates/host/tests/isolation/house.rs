@@ -12,6 +12,7 @@ use sayso_people::db::{Joined, Taker};
 use sayso_people::{Allowed, Capability, Days, OsSecrets, Part, Role, Scope, Secret, table};
 use sayso_store::Database;
 use sayso_web::state::machine_clock;
+use std::collections::BTreeSet;
 use std::sync::{Arc, LazyLock};
 use tower::ServiceExt;
 
@@ -203,18 +204,6 @@ impl House {
         (status, String::from_utf8_lossy(&body).into_owned())
     }
 
-    /// Ids of the first home.
-    pub fn ids(&self) -> Vec<String> {
-        let story = &self.story;
-        let mut found: Vec<String> = story.animals().into_keys().map(|id| id.to_string()).collect();
-        found.extend(story.words().into_keys().map(|id| id.to_string()));
-        found.extend(story.rewards().into_keys().map(|id| id.to_string()));
-        found.extend(story.people().into_keys().map(|id| id.to_string()));
-        found.extend(story.rules().into_keys().map(|id| id.to_string()));
-        found.extend(story.ledger().all().map(|event| event.id.to_string()));
-        found
-    }
-
     /// The first home opens something to the club, as its page does.
     pub async fn consent(&self, keeper: &Asker, consent: Consent) {
         let (people, now) = (&self.host.people, self.host.now());
@@ -241,6 +230,17 @@ impl House {
         self.host.server.home(self.home).append(vec![event.clone()]).await.unwrap();
         people.witness(&by, &event, now).await.unwrap();
     }
+}
+
+/// Ids of a home, as they stand in addresses and answers.
+pub fn ids(story: &Story) -> BTreeSet<String> {
+    let mut found: BTreeSet<String> = story.animals().into_keys().map(|id| id.to_string()).collect();
+    found.extend(story.words().into_keys().map(|id| id.to_string()));
+    found.extend(story.rewards().into_keys().map(|id| id.to_string()));
+    found.extend(story.people().into_keys().map(|id| id.to_string()));
+    found.extend(story.rules().into_keys().map(|id| id.to_string()));
+    found.extend(story.ledger().all().map(|event| event.id.to_string()));
+    found
 }
 
 fn asker(name: &'static str, role: Option<Role>, joined: Joined) -> Asker {

@@ -2,9 +2,11 @@
 //! by someone who has to do with neither. Run by hand, on a machine that does nothing else; the figures stand in
 //! `docs/lab/host.md`: `cargo test --release -p sayso-host --test isolation timing -- --ignored --nocapture`.
 
+use crate::events::remark;
 use crate::house::{Asker, House};
 use axum::body::Body;
-use axum::http::{Request, header};
+use axum::http::{Request, StatusCode, header};
+use sayso_model::HomeId;
 use sayso_people::Role;
 use std::time::Instant;
 
@@ -14,6 +16,9 @@ const PAIRS: usize = 2_000;
 const WARM: usize = 100;
 /// Two-sided 95% of a normal distribution: with thousands of pairs the mean of their differences is one.
 const Z: f64 = 1.959_964;
+
+/// What an event for no home of one's own is told.
+const NOT_YOURS: &str = "is not a home you can write in here";
 
 /// Of how much longer the first of each pair took than the second, in microseconds: mean and median, each with its 95% interval. On a
 /// machine that does other things too the median says more: a few answers that waited long move the mean.
@@ -36,28 +41,45 @@ impl Differences {
     }
 }
 
-fn event(home: &str) -> String {
-    let id = uuid::Uuid::now_v7();
-    let at = "2026-03-01T08:00:00Z";
-    format!(
-        r#"[{{"id":"{id}","home":"{home}","happened_at":"{at}","zone":"UTC","recorded_at":"{at}","source":"tap","kind":"remark","body":{{"text":"x"}}}}]"#
-    )
+/// What tells that a request came as far as asking whose home it is: else nothing was measured.
+#[derive(Clone, Copy)]
+enum Refused {
+    NotFound,
+    NotYourHome,
 }
 
-async fn took(house: &House, asker: &Asker, request: Request<Body>) -> f64 {
+impl Refused {
+    fn is(self, status: StatusCode, body: &str) -> bool {
+        match self {
+            Self::NotFound => status == StatusCode::NOT_FOUND,
+            Self::NotYourHome => status == StatusCode::OK && body.contains(NOT_YOURS),
+        }
+    }
+}
+
+async fn took(house: &House, asker: &Asker, request: Request<Body>, as_what: Refused) -> f64 {
     let began = Instant::now();
     let answer = house.ask(asker, request).await;
-    axum::body::to_bytes(answer.into_body(), usize::MAX).await.unwrap();
-    began.elapsed().as_secs_f64() * 1e6
+    let status = answer.status();
+    let body = axum::body::to_bytes(answer.into_body(), usize::MAX).await.unwrap();
+    let took = began.elapsed().as_secs_f64() * 1e6;
+    let body = String::from_utf8_lossy(&body);
+    assert!(as_what.is(status, &body), "{status} {body}");
+    took
 }
 
 /// Each pair in an order that changes, so that what the first leaves warm helps either as often.
-async fn differences(house: &House, asker: &Asker, ask: impl Fn(bool) -> Request<Body>) -> Differences {
+async fn differences(
+    house: &House,
+    asker: &Asker,
+    as_what: Refused,
+    ask: impl Fn(bool) -> Request<Body>,
+) -> Differences {
     let mut all = Vec::with_capacity(PAIRS);
     for n in 0..WARM + PAIRS {
         let foreign_first = n % 2 == 0;
-        let one = took(house, asker, ask(foreign_first)).await;
-        let other = took(house, asker, ask(!foreign_first)).await;
+        let one = took(house, asker, ask(foreign_first), as_what).await;
+        let other = took(house, asker, ask(!foreign_first), as_what).await;
         if n >= WARM {
             all.push(if foreign_first { one - other } else { other - one });
         }
@@ -73,25 +95,31 @@ async fn the_time_of_an_answer_tells_of_no_home() {
     let stranger = people.iter().find(|p| p.name == "keeper of another home").unwrap();
     let member = people.iter().find(|p| p.role == Some(Role::Member)).unwrap();
     let animal = house.story.animals().into_keys().next().unwrap().to_string();
-    let (foreign, others) = (house.home.to_string(), house.other.to_string());
+    let foreign = house.home.to_string();
     let nowhere = || uuid::Uuid::now_v7().to_string();
     let page = |path: String| Request::get(path).header(header::ACCEPT, "text/html").body(Body::empty()).unwrap();
-    let sent = |home: &str| {
-        let kind = (header::CONTENT_TYPE, "application/json");
-        Request::post("/api/events").header(kind.0, kind.1).body(Body::from(event(home))).unwrap()
+    // The same event but for its home and its own id.
+    let sent = |home: Option<HomeId>, story| {
+        let events = [remark(home.unwrap_or_else(|| HomeId(uuid::Uuid::now_v7())), story, None)];
+        Request::post("/api/events")
+            .header(header::CONTENT_TYPE, "application/json")
+            .body(Body::from(serde_json::to_string(&events).unwrap()))
+            .unwrap()
     };
     let mut rows = Vec::new();
     let ask = |there: bool| page(format!("/a/{}/today", if there { animal.clone() } else { nowhere() }));
-    rows.push(("a page about an animal", differences(&house, stranger, ask).await));
+    rows.push(("a page about an animal", differences(&house, stranger, Refused::NotFound, ask).await));
     let ask = |there: bool| page(format!("/people?home={}", if there { foreign.clone() } else { nowhere() }));
-    rows.push(("a page that names a home", differences(&house, stranger, ask).await));
-    let ask = |there: bool| sent(&if there { foreign.clone() } else { nowhere() });
-    rows.push(("an event, by who keeps another home", differences(&house, stranger, ask).await));
-    let ask = |there: bool| sent(&if there { others.clone() } else { nowhere() });
-    rows.push(("an event, by a member of another home", differences(&house, member, ask).await));
+    rows.push(("a page that names a home", differences(&house, stranger, Refused::NotFound, ask).await));
+    let ask = |there: bool| sent(there.then_some(house.home), &house.story);
+    rows.push(("an event, by who keeps another home", differences(&house, stranger, Refused::NotYourHome, ask).await));
+    let ask = |there: bool| sent(there.then_some(house.other), &house.other_story);
+    rows.push(("an event, by a member of another home", differences(&house, member, Refused::NotYourHome, ask).await));
     // Against which the measure is held: asked the same twice.
+    let ask = |_: bool| sent(None, &house.story);
+    rows.push(("an event for an unknown home twice", differences(&house, stranger, Refused::NotYourHome, ask).await));
     let ask = |_: bool| page(format!("/people?home={}", nowhere()));
-    rows.push(("the same unknown home twice", differences(&house, stranger, ask).await));
+    rows.push(("the same unknown home twice", differences(&house, stranger, Refused::NotFound, ask).await));
     println!("| asked for | median, µs | 95% interval | mean, µs | 95% interval |\n| --- | --- | --- | --- | --- |");
     for (name, d) in rows {
         let told = |[at, low, high]: [f64; 3]| format!("{at:+.0} | {low:+.0} to {high:+.0}");

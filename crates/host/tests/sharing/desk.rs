@@ -5,6 +5,7 @@ use crate::house::{Answer, FORM, Has, House, Signed, asked, event, label};
 use axum::http::StatusCode;
 use sayso_model::*;
 use sayso_people::{OsSecrets, Part, Scope, Secret};
+use serde_json::json;
 use uuid::Uuid;
 
 const BALL: WordId = WordId(Uuid::from_u128(0x0189_0000_0000_7000_8000_0000_0000_0001));
@@ -96,11 +97,11 @@ async fn a_home_stands_on_the_desk_while_its_consent_is_open_and_not_a_tap_longe
     assert!(of_another.status == StatusCode::OK && !of_another.holds("Moss") && !of_another.holds("Birch"));
     // Taken back while the coach looks: gone at the next tap, whatever that is, and nothing is kept.
     let form = form_of(&desk);
-    let foreign = house.post(&stranger, "/desk/aside", &form).await;
+    let foreign = house.post(&stranger, "/desk/aside", &format!("{form}&days=7")).await;
     assert!(foreign.to().starts_with("/desk?gone=yes"), "{}", foreign.to());
     consent(&house, club, true).await;
     for (path, form) in [
-        ("/desk/aside", form),
+        ("/desk/aside", format!("{form}&days=7")),
         ("/desk/mark", format!("home={home}&mark=Tuesday")),
         ("/desk/spoken", format!("home={home}&from=week")),
     ] {
@@ -193,13 +194,16 @@ async fn what_is_put_aside_comes_back_by_hand_by_its_day_or_by_something_new_and
     let (house, _, coach) = silent().await;
     let desk = house.get(&coach, "/desk").await;
     let form = form_of(&desk);
-    let put = house.post(&coach, "/desk/aside", &form).await;
+    assert!(desk.marked("aside")[0].contains("Put aside for 7 days"), "{}", desk.body);
+    let put = house.post(&coach, "/desk/aside", &format!("{form}&days=7")).await;
     assert_eq!(put.status, StatusCode::SEE_OTHER, "{}", put.body);
     let told = house.get(&coach, put.to()).await;
     assert_eq!((told.marked("row").len(), told.marked("put").len()), (0, 1), "{}", told.body);
     assert!(house.get(&coach, "/desk").await.marked("row").is_empty());
     let aside = house.get(&coach, "/desk?kind=aside").await;
     assert_eq!((aside.marked("row").len(), aside.marked("aside-since").len(), aside.marked("back").len()), (1, 1, 1));
+    let since = aside.marked("aside-since")[0];
+    assert!(since.starts_with("Put aside less than a day ago; back within 7 days"), "{since}");
     // It is the account's own: another coach of the club sees it where it was.
     let second = another(&house, &coach).await;
     assert_eq!(house.get(&second, "/desk").await.marked("row").len(), 1);
@@ -219,14 +223,27 @@ async fn what_is_put_aside_comes_back_by_hand_by_its_day_or_by_something_new_and
     };
     assert_eq!(at(|| sayso_web::state::machine_clock().plus_seconds(86_400.0)).await, 0);
     assert_eq!(at(|| sayso_web::state::machine_clock().plus_seconds(4.0 * 86_400.0)).await, 1);
-    assert_eq!(
-        house.post(&coach, "/desk/aside", &format!("{form}&days=400")).await.status,
-        StatusCode::UNPROCESSABLE_ENTITY
-    );
+    // What is swept by the hour does not take what the desk remembers.
+    house.host.people.sweep(house.host.now().plus_seconds(4.0 * 86_400.0)).await.unwrap();
+    let later = house.later(|| sayso_web::state::machine_clock().plus_seconds(4.0 * 86_400.0)).await;
+    let told = asked(&later, Some(&coach), "GET", "/desk", None).await;
+    assert_eq!(told.marked("was-aside"), ["You put this aside 4 days ago. Its days are over."], "{}", told.body);
+    // Put aside when it was silent for nine days: twice as long brings it back at once, and says so.
+    let short = form.replace("%22size%22%3A19", "%22size%22%3A9");
+    assert_ne!(short, form);
+    house.post(&coach, "/desk/aside", &format!("{short}&days=28")).await;
+    let told = house.get(&coach, "/desk").await;
+    let was = told.marked("was-aside").join(" ");
+    assert_eq!(was, "You put this aside less than a day ago. It has got worse since.", "{}", told.body);
+    for days in ["&days=400", "&days=", ""] {
+        let refused = house.post(&coach, "/desk/aside", &format!("{form}{days}")).await;
+        assert_eq!(refused.status, StatusCode::UNPROCESSABLE_ENTITY, "{days}");
+    }
     // What is about safety has no button, and a form that asks for it is refused.
     writes(&house, 0.0, sign("guards food, a thing or the button")).await;
     let desk = house.get(&coach, "/desk").await;
     assert!(desk.marked("need")[0].contains("guarded") && desk.marked("aside").is_empty(), "{}", desk.body);
+    let form = format!("{form}&days=7");
     let made = form.replace("%22silent%22", "%22safety%22").replace("%22kind%22%3Anull", "%22kind%22%3A%22guarding%22");
     assert_ne!(made, form);
     let refused = house.post(&coach, "/desk/aside", &made).await;
@@ -234,7 +251,7 @@ async fn what_is_put_aside_comes_back_by_hand_by_its_day_or_by_something_new_and
     // Even a row that says so, from wherever it came, moves it nowhere.
     let need = r#"{"about":"safety","word":null,"kind":"guarding"}"#;
     let row = format!(
-        "INSERT INTO people.aside (account, home, animal, need, at) SELECT account, home, animal, '{need}', at FROM people.aside WHERE home = $1 RETURNING at"
+        "INSERT INTO people.aside (account, home, animal, need, at, until) SELECT account, home, animal, '{need}', at, until FROM people.aside WHERE home = $1 RETURNING at"
     );
     house.count(Box::leak(row.into_boxed_str())).await;
     assert!(house.get(&coach, "/desk").await.marked("need")[0].contains("guarded"));
@@ -349,6 +366,20 @@ async fn what_a_home_answered_is_told_until_the_coach_looks_or_they_spoke_and_ne
         assert_eq!(done.status, StatusCode::SEE_OTHER, "{}", done.body);
     };
     reply("accepted", "").await;
+    // Whether it is done stands there too: no day of it has passed; then one on which it was.
+    assert!(house.get(&coach, "/desk").await.holds("Agreed: 1 word. No day has passed yet."));
+    // Days that pass in silence are counted although nothing is written.
+    let later = house.later(|| sayso_web::state::machine_clock().plus_seconds(3.0 * 86_400.0)).await;
+    let told = asked(&later, Some(&coach), "GET", "/desk", None).await;
+    assert!(!told.holds("No day has passed yet."), "{}", told.body);
+    assert!(told.holds("Agreed: 1 word. Kept, so many of the days so far: 0 of 3"), "{}", told.body);
+    let body = |value| serde_json::from_value::<Body>(value).unwrap();
+    let (at_once, person) = (-60.0 / 86_400.0, body(json!({ "kind": "press", "word": BALL, "by": "person" })));
+    let press = writes(&house, at_once, person).await;
+    let given = json!({ "kind": "delivery", "answers": press.id, "word": BALL, "answer": "given", "then": "took" });
+    writes(&house, at_once, body(given)).await;
+    let desk = house.get(&coach, "/desk").await;
+    assert!(desk.holds("Agreed: 1 word. Kept, so many of the days so far: 1 of 1."), "{}", desk.body);
     for path in ["/desk", "/desk/week", "/desk?kind=answers"] {
         let page = house.get(&coach, path).await;
         let told = page.marked("answer");

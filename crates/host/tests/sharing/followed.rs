@@ -112,6 +112,24 @@ async fn a_change_becomes_a_trial_by_two_taps_of_the_home() {
         "{}",
         over.body
     );
+    // A plan for the same days: its coach is told before writing it, the home before it says yes; and the other way round.
+    let writes = |what: &str| format!("/talk/write?what={what}&animal={}", house.animal);
+    let form = house.get(&coach, &writes("plan")).await;
+    assert_eq!(form.marked("beside").len(), 1, "{}", form.body);
+    assert!(house.get(&coach, &writes("change")).await.marked("beside-plan").is_empty(), "no plan holds");
+    let sent = format!(
+        "home={}&what=plan&animal={}&word_1={BALL}&way_1=show&minutes_1=3&times_1=3&last_day={}&text=",
+        house.home,
+        house.animal,
+        tomorrow.plus(5)
+    );
+    let sent = house.post(&coach, "/talk/write", &sent).await;
+    assert_eq!(sent.status, StatusCode::SEE_OTHER, "{}", sent.body);
+    let card = house.get(&house.keeper, "/talk").await;
+    assert_eq!(card.body.matches("goes on on the same days as this plan").count(), 1, "{}", card.body);
+    let of = proposals(&house).await[1];
+    house.post(&house.keeper, "/talk/answer", &format!("to={of}&reply=accepted&text=")).await;
+    assert_eq!(house.get(&coach, &writes("change")).await.marked("beside-plan").len(), 1);
     // Taken back: gone at the next tap.
     let back = house.consent("coach_figures", club);
     house.post(&house.keeper, "/sharing/consent/back", &back).await;

@@ -172,3 +172,37 @@ async fn of_an_empty_rehearsal_nothing_is_shared_and_what_was_shared_is_taken_ba
     let told = house.get(&coach, "/talk").await;
     assert!(told.marked("rehearsed").is_empty() && !told.marked("open").is_empty(), "{}", told.body);
 }
+
+#[tokio::test(flavor = "multi_thread")]
+async fn once_sharing_ended_nothing_says_that_a_coach_reads_and_it_is_said_since_when_nobody_does() {
+    let house = House::new().await;
+    let (club, _, coach) = house.club().await;
+    let consent = house.consent("coach_figures", club);
+    house.post(&house.keeper, "/sharing/consent", &consent).await;
+    let sent = practice(&house, "&exercise=showing&character=wary&lessons=brushed");
+    house.post(&coach, "/talk/write", &sent).await;
+    let member = house.joined(Has::Member, "Wren").await;
+    house.post(&member, "/who", "person=new").await;
+    house.post(&member, "/learn/brushed", "read=yes").await;
+    let today = house.about("today");
+    let says = async |path: &str, test: &str| house.get(&member, path).await.marked(test).len();
+    let all = async || {
+        let (talk, lesson) = (says("/talk", "lessons-seen").await, says("/learn/brushed", "show-coach").await);
+        (talk, lesson, says(&went(), "share").await, says("/talk", "not-read").await, says(&today, "not-read").await)
+    };
+    assert_eq!(all().await, (1, 1, 1, 0, 0));
+    assert!(house.get(&member, "/talk").await.holds("you may share its figures with Brook"));
+    house.post(&house.keeper, "/sharing/consent/back", &consent).await;
+    assert_eq!(all().await, (0, 0, 0, 1, 1));
+    let day = sayso_wording::Locale::ENGLISH.weekday_date(house.host.now().day(&Zone::utc()));
+    let talk = house.get(&member, "/talk").await;
+    let told = talk.marked("not-read")[0];
+    assert!(told.contains("no longer read by Brook") && told.contains(&day), "{told}");
+    assert!(!talk.holds("you may share") && !talk.holds("other coaches read it"), "{}", talk.body);
+    let told = house.get(&member, &today).await;
+    assert!(told.marked("not-read")[0].contains(&day), "{}", told.body);
+    // The coach reads nothing at all; given anew, it is as before.
+    assert_ne!(house.get(&coach, "/talk").await.status, StatusCode::OK);
+    house.post(&house.keeper, "/sharing/consent", &consent).await;
+    assert_eq!(all().await, (1, 1, 1, 0, 0));
+}

@@ -126,15 +126,18 @@ async fn a_plan_is_proposed_accepted_and_told_and_it_ends_with_the_consent() {
     let yes = house.post(&member, "/talk/answer", &answer("accepted", "From+tomorrow.")).await;
     assert_eq!(yes.to(), format!("/talk#t-{}", written.id));
     let told = house.get(&house.keeper, &today).await;
-    assert!(!told.holds("from-coach") && told.holds("Agreed: 3 minutes, 3 times a day"), "{}", told.body);
-    assert!(house.get(&sitter, &today).await.holds("Agreed: 3 minutes, 3 times a day"), "whoever does it sees it");
+    assert!(!told.holds("from-coach") && told.holds("Agreed: show it, 3 minutes, 3 times a day"), "{}", told.body);
+    assert!(
+        house.get(&sitter, &today).await.holds("Agreed: show it, 3 minutes, 3 times a day"),
+        "whoever does it sees it"
+    );
     let seen = house.get(&coach, talk).await;
     assert!(
         seen.holds("data-standing=\"accepted\"") && seen.holds("From tomorrow.") && seen.holds("no day has passed")
     );
     assert_eq!(house.post(&member, "/talk/answer", &answer("declined", "")).await.status, StatusCode::SEE_OTHER);
     assert!(house.get(&coach, talk).await.holds("data-standing=\"declined\""));
-    assert!(!house.get(&house.keeper, &today).await.holds("Agreed: 3 minutes"));
+    assert!(!house.get(&house.keeper, &today).await.holds("Agreed: show it"));
     // The consent is taken back while the coach looks: gone at the next tap, and what is sent is not written.
     consents(&house, club, "/sharing/consent/back").await;
     for path in [talk, "/talk/write"] {

@@ -18,8 +18,8 @@ struct Read {
     is: Troubled,
     line: Line,
     words: Vec<WordId>,
-    /// By the log alone: a sign that lasts within four weeks, or strong signs today or on two days of the week.
-    unsafe_by_log: bool,
+    /// By the log alone: how unsafe, none where it is not.
+    danger: Option<Danger>,
     /// Days it was kept.
     days: u32,
     /// How far each word is truly understood at the end, and how often it was shown.
@@ -29,23 +29,51 @@ struct Read {
     differ: bool,
 }
 
+impl Read {
+    fn is_unsafe(&self) -> bool {
+        self.danger.is_some()
+    }
+}
+
+/// How soon somebody may be hurt, the soonest first. Homes of one degree are equally pressing.
+#[derive(Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
+enum Danger {
+    /// A strong sign, or one that lasts (growls, guards, swallows things), today.
+    Today,
+    /// Strong signs on two days of the week.
+    Often,
+    /// A sign that lasts, within the week.
+    ThisWeek,
+    /// Within four weeks.
+    Lately,
+}
+
 /// The signs of a log, counted here by themselves, not by what the desk makes of them.
-fn unsafe_by_log(events: &[sayso_model::Event], now: Moment, zone: &sayso_model::Zone) -> bool {
+fn danger(events: &[sayso_model::Event], now: Moment, zone: &sayso_model::Zone) -> Option<Danger> {
     let today = now.day(zone);
     let mut strong: BTreeSet<Day> = BTreeSet::new();
-    let mut lasts = false;
+    // Days since the last sign that lasts.
+    let mut lasting: Option<i32> = None;
     for event in events {
         let Body::Sign(sign) = &event.body else { continue };
         let day = event.happened_at.day(zone);
         let ago = today.days_since(day);
         let kind = tells(sign.sign.as_str());
-        let lasting = matches!(kind, Some(Tells::Threat | Tells::Guarding | Tells::Swallowing));
-        lasts |= lasting && sign.level != SignLevel::Joining && ago < 28;
+        let lasts = matches!(kind, Some(Tells::Threat | Tells::Guarding | Tells::Swallowing));
+        if lasts && sign.level != SignLevel::Joining && ago < 28 {
+            lasting = Some(lasting.map_or(ago, |least| least.min(ago)));
+        }
         if sign.level == SignLevel::Strong && ago < 7 {
             strong.insert(day);
         }
     }
-    lasts || strong.contains(&today) || strong.len() >= 2
+    match lasting {
+        _ if strong.contains(&today) || lasting.is_some_and(|ago| ago <= 0) => Some(Danger::Today),
+        _ if strong.len() >= 2 => Some(Danger::Often),
+        Some(..=6) => Some(Danger::ThisWeek),
+        Some(_) => Some(Danger::Lately),
+        None => None,
+    }
 }
 
 fn see(seed: u64, number: u32) -> Result<Read, LabError> {
@@ -58,10 +86,10 @@ fn see(seed: u64, number: u32) -> Result<Read, LabError> {
     let (slow, quick) = (delays().fold(0.0, f64::max), delays().fold(f64::INFINITY, f64::min));
     let differ = slow > 3.5 && slow - quick > 1.5;
     let animal = truth.ids.animals.first().copied().ok_or_else(|| told("no animal"))?;
-    let unsafe_by_log = unsafe_by_log(&home.run.events, now, &truth.home.zone);
+    let danger = danger(&home.run.events, now, &truth.home.zone);
     let story = Story::from_events(home.run.events);
     let line = Line::of(&Case::new(&story, animal, now));
-    Ok(Read { is, line, words: truth.ids.words, unsafe_by_log, days: truth.home.days, understood, shown, differ })
+    Ok(Read { is, line, words: truth.ids.words, danger, days: truth.home.days, understood, shown, differ })
 }
 
 /// Causes named in a home, each with its word (by index).
@@ -98,10 +126,17 @@ fn tells_of(home: &Read, needs: &[Need], trouble: Trouble, word: Option<usize>) 
     }
 }
 
-/// How pressing a home truly is: smaller is more, by the simulation's truth and the signs of its log.
-fn severity(home: &Read) -> u8 {
-    let of_troubles = home.is.troubles.iter().map(|(t, _)| t.severity()).min().unwrap_or(9);
-    if home.unsafe_by_log { 0 } else { of_troubles }
+/// How pressing a home truly is, the most first: by the signs of its log and by degrees, then by the simulation's truth.
+#[derive(Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
+enum Pressing {
+    Unsafe(Danger),
+    Troubled(u8),
+}
+
+/// None of a home without trouble.
+fn pressing(home: &Read) -> Option<Pressing> {
+    let worst = || home.is.troubles.iter().map(|(trouble, _)| trouble.severity()).min();
+    home.danger.map(Pressing::Unsafe).or_else(|| worst().map(Pressing::Troubled))
 }
 
 /// A home and what is told of it.
@@ -157,7 +192,7 @@ fn troubles(section: &mut Section, read: &[Club<'_>]) {
         let really = |h: &Read, word: Option<usize>| match trouble {
             Trouble::TooLittleShowing => h.understood.iter().any(|u| *u < 0.5),
             Trouble::ReadyNotInvited => {
-                !h.unsafe_by_log && word.and_then(|w| h.shown.get(w)).is_some_and(|shown| *shown >= 20)
+                !h.is_unsafe() && word.and_then(|w| h.shown.get(w)).is_some_and(|shown| *shown >= 20)
             }
             _ => true,
         };
@@ -176,7 +211,7 @@ fn troubles(section: &mut Section, read: &[Club<'_>]) {
             }
             let true_too = match trouble {
                 // A strong sign by the log is one, whoever wrote it.
-                Trouble::StrongSigns | Trouble::Guarding => home.unsafe_by_log,
+                Trouble::StrongSigns | Trouble::Guarding => home.is_unsafe(),
                 Trouble::PeopleDiffer => home.differ || is(home).is_some(),
                 _ => is(home).is_some(),
             };
@@ -206,8 +241,8 @@ fn quiet(section: &mut Section, read: &[Club<'_>]) {
     let claims: [Claim; 8] = [
         ("a sudden change", |n| n.about == About::Change),
         ("silent", |n| n.about == About::Silent),
-        ("a cause of a stuck word", |n| matches!(n.what, What::Held { stuck: true, held: Some(_), .. })),
-        ("a cause of a word that gets on", |n| matches!(n.what, What::Held { stuck: false, .. })),
+        ("a cause of a stuck word", |n| matches!(n.what, What::Held { stuck: Some(_), held: Some(_), .. })),
+        ("a cause of a word that gets on", |n| matches!(n.what, What::Held { stuck: None, .. })),
         ("a stuck word without a cause", |n| matches!(n.what, What::Held { held: None, .. })),
         ("leaves sessions", |n| n.about == About::Leaves),
         ("more food than the day's", |n| n.about == About::Ration),
@@ -261,11 +296,11 @@ fn quiet(section: &mut Section, read: &[Club<'_>]) {
 /// Whether the first rows hold the homes that are truly the most pressing, and safety stands above all else.
 fn order(section: &mut Section, read: &[Club<'_>], homes: usize) {
     let share = |rows: &[&Read], first: usize| {
-        let mut truly: Vec<u8> = rows.iter().map(|h| severity(h)).collect();
+        let mut truly: Vec<_> = rows.iter().filter_map(|h| pressing(h)).collect();
         truly.sort_unstable();
-        let bar = truly.get(first.saturating_sub(1)).copied().unwrap_or(9);
-        let of = first.min(truly.iter().filter(|s| **s < 9).count());
-        (rows.iter().take(of).filter(|h| severity(h) <= bar && severity(h) < 9).count(), of)
+        let of = first.min(truly.len());
+        let Some(bar) = of.checked_sub(1).and_then(|last| truly.get(last)) else { return (0, 0) };
+        (rows.iter().take(of).filter(|h| pressing(h).is_some_and(|of| of <= *bar)).count(), of)
     };
     let mut add = |name: String, found: (usize, usize)| {
         section.add(Finding::share(name, Wanted::AtLeast(0.9), found.0, found.1));
@@ -273,7 +308,7 @@ fn order(section: &mut Section, read: &[Club<'_>], homes: usize) {
     let sum = |all: Vec<(usize, usize)>| all.iter().fold((0, 0), |(a, b), (k, n)| (a + k, b + n));
     let ranked: Vec<Vec<&Read>> = read.iter().map(|(rows, club)| rows.iter().map(|r| &club[r.key]).collect()).collect();
     add(format!("first ten of {homes}: truly the most pressing"), sum(ranked.iter().map(|r| share(r, 10)).collect()));
-    let calm = ranked.iter().map(|r| r.iter().copied().filter(|h| severity(h) > 0).collect::<Vec<_>>());
+    let calm = ranked.iter().map(|r| r.iter().copied().filter(|h| !h.is_unsafe()).collect::<Vec<_>>());
     add("the ten after all that is unsafe: truly the next".to_owned(), sum(calm.map(|r| share(&r, 10)).collect()));
     // A coach of fifty: each club in parts, read by themselves.
     let parts = || {
@@ -290,14 +325,14 @@ fn order(section: &mut Section, read: &[Club<'_>], homes: usize) {
     }
     let (mut above, mut of) = (0, 0);
     for (rows, club) in read {
-        let first_calm = rows.iter().position(|r| !club[r.key].unsafe_by_log).unwrap_or(rows.len());
-        for (at, row) in rows.iter().enumerate().filter(|(_, r)| club[r.key].unsafe_by_log) {
+        let first_calm = rows.iter().position(|r| !club[r.key].is_unsafe()).unwrap_or(rows.len());
+        for (at, row) in rows.iter().enumerate().filter(|(_, r)| club[r.key].is_unsafe()) {
             of += 1;
             above += usize::from(at < first_calm && row.needs.first().is_some_and(|n| n.about == About::Safety));
         }
     }
     section.add(Finding::share("unsafe by its log: above all that is not", Wanted::AtLeast(1.0), above, of));
-    let calm = each(read).filter(|(h, _)| !h.unsafe_by_log);
+    let calm = each(read).filter(|(h, _)| !h.is_unsafe());
     let called: Vec<bool> = calm.map(|(_, needs)| needs.iter().any(|n| n.about == About::Safety)).collect();
     let wrong = called.iter().filter(|c| **c).count();
     section.add(Finding::share("safe by its log: called unsafe", Wanted::AtMost(0.0), wrong, called.len()));

@@ -34,6 +34,8 @@ struct Person {
     lets_eat: f64,
     /// Calls a minute for no reason.
     calls: f64,
+    /// Whether it goes on after the animal left.
+    goes_on: bool,
 }
 
 impl Person {
@@ -48,6 +50,23 @@ impl Person {
             heeds: c.between(0.2, 1.0),
             lets_eat: c.between(0.2, 1.0),
             calls: c.between(0.0, 3.0),
+            goes_on: false,
+        }
+    }
+
+    /// Shows by the clock, at once gives, and looks at nothing that the animal does.
+    const fn by_the_clock(gap_s: f64) -> Self {
+        Self {
+            delay_s: 0.6,
+            gap_s,
+            favours: 0.0,
+            waits_for_it: 0.0,
+            answers: 0.0,
+            lets_go: 0.0,
+            heeds: 0.0,
+            lets_eat: 0.0,
+            calls: 0.0,
+            goes_on: true,
         }
     }
 
@@ -56,7 +75,10 @@ impl Person {
         let towards = |now: &mut f64, best: f64| *now += STEP * (best - *now);
         match what {
             Change::StepAway | Change::Pause => towards(&mut self.heeds, 1.0),
-            Change::LetGo => towards(&mut self.lets_go, 1.0),
+            Change::LetGo => {
+                towards(&mut self.lets_go, 1.0);
+                self.goes_on = false;
+            }
             Change::LetEat => towards(&mut self.lets_eat, 1.0),
             Change::DoNotPush { .. } => towards(&mut self.calls, 0.0),
             Change::Answer => towards(&mut self.answers, 1.0),
@@ -123,11 +145,12 @@ impl Plan {
     fn sees(&mut self, told: &Told, c: &mut Chance) {
         let now = told.at_ms;
         match told.what {
-            What::Took(Thing::Treat) => self.eats = true,
+            What::Took(_) => self.eats = true,
             What::Finished(_) | What::Ignored(_) => self.eats = false,
             What::Pressed(thing) if c.coin(self.person.answers) => {
                 self.due.push((now + ms(c.lognormal(self.person.delay_s, 0.3)), Does::Give(thing)));
             }
+            What::Leaves if self.person.goes_on => {}
             What::Leaves => {
                 self.due.clear();
                 if c.coin(self.person.lets_go) {
@@ -216,7 +239,10 @@ struct Taught {
 }
 
 fn one(way: Way, seed: u64) -> Taught {
-    let mut person = Person::drawn(&mut Chance::new(seed, 900));
+    taught(Person::drawn(&mut Chance::new(seed, 900)), way, seed)
+}
+
+fn taught(mut person: Person, way: Way, seed: u64) -> Taught {
     let mut c = Chance::new(seed, 901);
     for at in 0..REHEARSALS {
         let setup = Setup {
@@ -250,12 +276,60 @@ fn one(way: Way, seed: u64) -> Taught {
     Taught { learned: learned / sessions, strong: strong / sessions, delay_s: person.delay_s }
 }
 
+/// Persons who show by the clock, whatever the animal does.
+/// What persons do with the feedback.
+const LIVES: [(Way, &str); 3] = [
+    (Way::Follows, "follow the feedback"),
+    (Way::Nothing, "change nothing"),
+    (Way::Anything, "change something at random"),
+];
+
+const BY_THE_CLOCK: [(&str, f64); 2] = [("hammers, every 1.5 s", 1.5), ("shows by the clock, every 5 s", 5.0)];
+
+/// What comes of persons who show by the clock, whatever the animal does, in the three lives.
+fn by_the_clock(work: &Work, section: &mut Section) -> Result<(), LabError> {
+    let mut rows = Vec::new();
+    for (name, gap_s) in BY_THE_CLOCK {
+        let all = work.each(name, work.size(100, 4), |seed| {
+            Ok(LIVES.map(|(way, _)| taught(Person::by_the_clock(gap_s), way, seed)))
+        })?;
+        let more: Vec<f64> = all.iter().map(|ways| ways[0].learned - ways[1].learned).collect();
+        section.add(Finding::mean(
+            format!("learned more by following than by changing nothing, pairwise: {name}"),
+            Wanted::AtLeast(0.0),
+            &more,
+            In::Number(""),
+        ));
+        for (way, life) in ["follow the feedback", "change nothing", "change something at random"].iter().enumerate() {
+            let mean = |figure: fn(&Taught) -> f64| {
+                let all: Vec<f64> = all.iter().map(|ways| figure(&ways[way])).collect();
+                Finding::mean("", Wanted::Known, &all, In::Number("")).value
+            };
+            rows.push(vec![
+                name.to_owned(),
+                (*life).to_owned(),
+                format!("{:.2}", mean(|t| t.learned)),
+                format!("{:.2}", mean(|t| t.strong)),
+            ]);
+        }
+    }
+    section.tables.push(table(
+        &[
+            "at first the person",
+            "after eight rehearsals they",
+            "logits learned a session (mean)",
+            "strong signs a session (mean)",
+        ],
+        &rows,
+    ));
+    Ok(())
+}
+
 /// Runs the experiment.
 pub fn run(work: &Work) -> Result<Section, LabError> {
     let mut section = Section::new("Rehearsing: do those who follow the feedback teach faster?");
     let n = work.size(400, 8);
-    let all =
-        work.each("rehearsal", n, |seed| Ok([Way::Follows, Way::Nothing, Way::Anything].map(|way| one(way, seed))))?;
+    let all = work.each("rehearsal", n, |seed| Ok(LIVES.map(|(way, _)| one(way, seed))))?;
     if all.is_empty() {
         return Err(told("no person rehearsed"));
     }
@@ -264,8 +338,7 @@ pub fn run(work: &Work) -> Result<Section, LabError> {
     let less = |way: usize, figure: fn(&Taught) -> f64| -> Vec<f64> {
         all.iter().map(|ways| figure(&ways[0]) - figure(&ways[way])).collect()
     };
-    let names = ["follow the feedback", "change nothing", "change something at random"];
-    for (way, name) in names.into_iter().enumerate() {
+    for (way, (_, name)) in LIVES.into_iter().enumerate() {
         section.add(Finding::mean(
             format!("logits learned a session: {name}"),
             Wanted::Known,
@@ -304,10 +377,10 @@ pub fn run(work: &Work) -> Result<Section, LabError> {
         &less(2, |t| t.strong),
         In::Number(""),
     ));
-    let rows: Vec<Vec<String>> = names
+    let rows: Vec<Vec<String>> = LIVES
         .into_iter()
         .enumerate()
-        .map(|(way, name)| {
+        .map(|(way, (_, name))| {
             let middle = |figure| Finding::middle("", Wanted::Known, &of(way, figure), In::Number("")).value;
             vec![
                 name.to_owned(),
@@ -326,6 +399,7 @@ pub fn run(work: &Work) -> Result<Section, LabError> {
         ],
         &rows,
     ));
+    by_the_clock(work, &mut section)?;
     section.text(format!("{n} persons drawn at random: how soon they give, how often they show, what they do when the animal eats, shows a sign or leaves. Each rehearses “press, say, give” {REHEARSALS} times, with all five characters, in three lives: following the one thing that the feedback names, changing nothing, changing something drawn at random. Whoever changes something comes 60 % of the way. Then each teaches five animals that they have not met, {SESSIONS} sessions each. Animals and luck are the same in the three lives. Changing at random is a strict control: each of the nine changes is one that the feedback might name, and makes a better teacher or an oftener one. That people change as told, and by so much, is assumed."));
     Ok(section)
 }
@@ -333,6 +407,24 @@ pub fn run(work: &Work) -> Result<Section, LabError> {
 #[cfg(test)]
 mod tests {
     use super::*;
+
+    #[test]
+    fn whoever_pauses_teaches_more_than_whoever_hammers_or_shows_by_the_clock() {
+        let pauses = Person {
+            answers: 1.0,
+            lets_go: 1.0,
+            heeds: 1.0,
+            lets_eat: 1.0,
+            waits_for_it: 1.0,
+            goes_on: false,
+            ..Person::by_the_clock(5.0)
+        };
+        let mean = |person| (0..8).map(|seed| taught(person, Way::Nothing, seed).learned).sum::<f64>() / 8.0;
+        for (name, gap_s) in BY_THE_CLOCK {
+            let (clock, paused) = (mean(Person::by_the_clock(gap_s)), mean(pauses));
+            assert!(clock < paused, "{name}: {clock} {paused}");
+        }
+    }
 
     #[test]
     fn whoever_follows_the_feedback_gives_sooner_than_whoever_does_not() {

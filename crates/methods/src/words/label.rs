@@ -1,8 +1,8 @@
 //! A button's label out of a reward's name: short, and what a home would say.
 //!
 //! Source: own rules. Amounts, articles, describing words and what follows "with", "of" and the like are dropped; of what is
-//! left the word that names the thing is taken: the last in English and German, the first in Spanish, French and
-//! Portuguese. One or two syllables are common practice for a button (no source). The lists of words (`naming.rs`) are from memory.
+//! left the word that names the thing is taken: the last in English and German; the first in Spanish, French and
+//! Portuguese, and no other there, since what follows it describes it. One or two syllables are common practice for a button (no source). The lists of words (`naming.rs`) are from memory.
 
 use super::naming::LANGUAGES;
 use super::sounds::sounds_of;
@@ -34,8 +34,13 @@ pub fn labels_for(name: &str, language: Language) -> Vec<String> {
         .filter(|w| w.chars().any(char::is_alphabetic) && !w.starts_with(|c: char| c.is_numeric()))
         .collect();
     let mut kept: Vec<&str> = Vec::new();
-    for word in &words {
-        if rules.links.contains(word) {
+    for (i, word) in words.iter().enumerate() {
+        if rules.joins.contains(word) && kept.is_empty() && i > 0 {
+            // "Tira y afloja": what stands before "and" is no amount of what follows.
+            kept.push(words[i - 1]);
+            break;
+        }
+        if rules.links.contains(word) || rules.joins.contains(word) {
             // "Piece of cheese": nothing that names the thing has come yet.
             if kept.is_empty() {
                 continue;
@@ -51,6 +56,8 @@ pub fn labels_for(name: &str, language: Language) -> Vec<String> {
     let mut kept = if naming.is_empty() { kept } else { naming };
     if rules.head_last {
         kept.reverse();
+    } else {
+        kept.truncate(1);
     }
     // Stable: of words equally short the one that names the thing stays first.
     kept.sort_by_key(|w| syllables(w, language) > MOST_SYLLABLES);
@@ -110,12 +117,15 @@ mod tests {
             ("scattered kibble", "kibble"),
             ("shredded", "shredded"),
             ("bed", "bed"),
+            ("one or two pieces of cheese", "cheese"),
+            ("a piece or two of cheese", "cheese"),
         ] {
             assert_eq!(first(name, Language::En), label, "{name}");
         }
         for (name, language, label) in [
             ("ein Stück Käse", Language::De, "Käse"),
             ("käse", Language::De, "Käse"),
+            ("ein oder zwei Stück Käse", Language::De, "Käse"),
             ("Ökoknochen", Language::De, "Ökoknochen"),
             ("Bauch kraulen", Language::De, "Kraulen"),
             ("un trozo de queso", Language::Es, "queso"),

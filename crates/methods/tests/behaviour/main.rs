@@ -7,5 +7,6 @@ mod degenerate_input;
 mod episode_lengths;
 mod first_words;
 mod food_names;
+mod labels;
 mod stage_rule;
 mod understanding_checks;

@@ -291,7 +291,7 @@ plain_enum! {
         Mild => "mild",
         /// Of strong signs: heeded.
         Strong => "strong",
-        /// Of treats: eaten in peace.
+        /// Of things taken: had in peace.
         Eaten => "eaten",
     }
     /// How a home answers a coach.

@@ -24,8 +24,10 @@ pub struct Aside {
     pub need: String,
     /// When.
     pub at: Moment,
-    /// When it is back at the latest; none where only something new brings it back.
-    pub until: Option<Moment>,
+    /// How far it had gone then, as the desk writes it; empty where that was not kept.
+    pub extent: String,
+    /// When it is back at the latest.
+    pub until: Moment,
 }
 
 /// When a coach last spoke with a home, and what was known of it then.
@@ -38,6 +40,9 @@ pub struct Spoken {
     /// What was known, in the desk's own form.
     pub bytes: Vec<u8>,
 }
+
+/// Days for which what was put aside is kept after its day, so that a desk can say that it had been.
+pub(super) const REMEMBERED_DAYS: f64 = 28.0;
 
 impl People {
     /// Which of some homes open a capability to an account now, each with its leave. `stories` hold what of each home's log decides on
@@ -89,25 +94,26 @@ impl People {
         Ok(homes.into_iter().map(HomeId).collect())
     }
 
-    /// What an account put aside and is not back by its date.
+    /// What an account put aside, and what was back by its date lately.
     ///
     /// # Errors
     /// Where the database fails.
     pub async fn asides(&self, account: AccountId, now: Moment) -> Result<Vec<Aside>, Error> {
-        let rows: Vec<(Uuid, Uuid, String, i64, Option<i64>)> = sqlx::query_as(
-            "SELECT home, animal, need, at, until FROM people.aside
-             WHERE account = $1 AND (until IS NULL OR until > $2) ORDER BY home, animal, need",
+        let rows: Vec<(Uuid, Uuid, String, String, i64, i64)> = sqlx::query_as(
+            "SELECT home, animal, need, extent, at, until FROM people.aside
+             WHERE account = $1 AND until > $2 ORDER BY home, animal, need",
         )
         .bind(account.0)
-        .bind(now.millis())
+        .bind(now.plus_seconds(-REMEMBERED_DAYS * 86_400.0).millis())
         .fetch_all(&self.pool)
         .await?;
-        let of = |(home, animal, need, at, until): (Uuid, Uuid, String, i64, Option<i64>)| Aside {
+        let of = |(home, animal, need, extent, at, until): (Uuid, Uuid, String, String, i64, i64)| Aside {
             home: HomeId(home),
             animal: AnimalId(animal),
             need,
+            extent,
             at: moment(at),
-            until: until.map(moment),
+            until: moment(until),
         };
         Ok(rows.into_iter().map(of).collect())
     }
@@ -119,15 +125,17 @@ impl People {
     pub async fn put_aside(&self, by: &Allowed, aside: &Aside) -> Result<(), Error> {
         by.is_for_at(Capability::SeeFigures, crate::Scope::Home(aside.home))?;
         sqlx::query(
-            "INSERT INTO people.aside (account, home, animal, need, at, until) VALUES ($1, $2, $3, $4, $5, $6)
-             ON CONFLICT (account, home, animal, need) DO UPDATE SET at = excluded.at, until = excluded.until",
+            "INSERT INTO people.aside (account, home, animal, need, extent, at, until) VALUES ($1, $2, $3, $4, $5, $6, $7)
+             ON CONFLICT (account, home, animal, need)
+             DO UPDATE SET extent = excluded.extent, at = excluded.at, until = excluded.until",
         )
         .bind(by.account.0)
         .bind(aside.home.0)
         .bind(aside.animal.0)
         .bind(&aside.need)
+        .bind(&aside.extent)
         .bind(aside.at.millis())
-        .bind(aside.until.map(Moment::millis))
+        .bind(aside.until.millis())
         .execute(&self.pool)
         .await?;
         Ok(())

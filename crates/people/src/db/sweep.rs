@@ -1,6 +1,7 @@
 //! What has served its time is deleted.
 
 use super::People;
+use super::desk::REMEMBERED_DAYS;
 use crate::error::Error;
 use sayso_model::Moment;
 
@@ -27,7 +28,7 @@ impl People {
             ("DELETE FROM people.notebook WHERE ended_at < $1", past(f64::from(self.lifetimes.looks_days))),
             ("DELETE FROM people.tiding WHERE at < $1", past(2.0 * kept_days)),
             ("DELETE FROM people.tidings_stop WHERE at < $1", past(f64::from(self.lifetimes.stop_days))),
-            ("DELETE FROM people.aside WHERE until < $1", now.millis()),
+            ("DELETE FROM people.aside WHERE until < $1", past(REMEMBERED_DAYS)),
             ("DELETE FROM people.look WHERE last_at < $1", past(f64::from(self.lifetimes.looks_days))),
             ("DELETE FROM people.look_left WHERE at < $1", past(f64::from(self.lifetimes.looks_days))),
         ] {

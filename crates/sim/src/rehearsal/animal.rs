@@ -7,6 +7,7 @@ use super::luck::{Luck, Of};
 use super::mind::{Mind, ms};
 use super::pairing::{Answers, Came, Pairing};
 use super::room::{BED, BEFORE, DOOR, GIVEN, Motion, Spot, about, at_button};
+use super::showing::Showing;
 use super::thing::Thing;
 use super::told::{SignSeen, Told, What, signs};
 use sayso_model::SignLevel;
@@ -15,7 +16,7 @@ use sayso_model::SignLevel;
 pub(super) const STEP_MS: u32 = 100;
 const DT_S: f64 = STEP_MS as f64 / 1000.0;
 /// Strain at which a mild and a strong sign show, and below which it is at ease again.
-const MILD: f64 = 0.35;
+pub(super) const MILD: f64 = 0.35;
 const STRONG: f64 = 0.75;
 const AT_EASE: f64 = 0.2;
 /// Milliseconds between a mild sign and a strong one, at the least.
@@ -45,8 +46,8 @@ pub(super) struct Given {
     pub at_ms: u32,
     /// When the person is back with it, where it is fetched.
     pub fetched_ms: Option<u32>,
-    /// What it teaches about: the press, its seconds of delay, whose it was.
-    pub answers: Option<(Thing, f64, Answers)>,
+    /// What it teaches about: the press, its seconds of delay, whose it was, and the showing, where it was one.
+    pub answers: Option<(Thing, f64, Answers, Option<Showing>)>,
 }
 
 /// An invitation that waits.
@@ -89,6 +90,7 @@ pub(super) struct Animal {
     pub held: Option<Held>,
     /// A press by the person whose thing has not come yet.
     pub shown: Option<(Thing, u32)>,
+    pub showing: Option<Showing>,
     /// Its own press without an answer.
     pub own: Option<(Thing, u32)>,
     /// Whether it has gone for good.
@@ -134,6 +136,7 @@ impl Animal {
             offered: None,
             held: None,
             shown: None,
+            showing: None,
             own: None,
             leaving: false,
             held_until: 0,
@@ -169,7 +172,7 @@ impl Animal {
     /// Its own press brought nothing: so much interest is lost, by so much it feels pushed.
     pub fn unpaid(&mut self, word: Thing, came: Came, interest: f64, strain: f64) {
         self.mind.paid(word, 0.93);
-        self.mind.learns(Pairing { word, came, delay_s: 0.0, share: 1.0 });
+        self.mind.learns(Pairing::of(word, came, 0.0));
         self.interest -= interest;
         self.strains(strain);
     }

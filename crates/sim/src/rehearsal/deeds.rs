@@ -1,11 +1,12 @@
 //! What the person's acts do to the animal.
 
 use super::act::{Act, Does};
-use super::animal::{Animal, Given, PEACE_MS, Place};
+use super::animal::{Animal, Given, MILD, PEACE_MS, Place};
 use super::hidden::HeldUp;
 use super::luck::{Luck, Of};
 use super::mind::ms;
 use super::pairing::{Answers, Came};
+use super::showing::{Reaches, Showing};
 use super::thing::Thing;
 use super::told::What;
 
@@ -54,6 +55,7 @@ impl Person {
                     animal.interest = (animal.interest + 0.05).min(1.0);
                 }
                 animal.shown = Some((thing, at_ms));
+                animal.showing = Some(showing(animal, at_ms));
                 animal.hears(thing);
             }
             Does::Give(thing) => self.gives(thing, at_ms, animal),
@@ -151,10 +153,25 @@ impl Person {
             animal.tell(What::Fetches(thing));
         }
         let late_s = seconds(fetch_ms.unwrap_or(0), 0);
-        let answers = answers.map(|(pressed, delay_s, whose)| (pressed, delay_s + late_s, whose));
+        let shown = |whose| animal.showing.filter(|_| whose == Answers::Showing);
+        let answers = answers.map(|(pressed, delay_s, whose)| (pressed, delay_s + late_s, whose, shown(whose)));
         let fetched_ms = fetch_ms.map(|ms| animal.now + ms);
         animal.given = Some(Given { thing, at_ms: fetched_ms.unwrap_or(animal.now) + ms(in_s), fetched_ms, answers });
     }
+}
+
+/// A button is pressed for it to see: how that finds it.
+fn showing(animal: &Animal, at_ms: u32) -> Showing {
+    let has_enough = at_ms < animal.busy_until || animal.given.is_some();
+    let reaches = if animal.place != Place::Board || animal.leaving || has_enough {
+        Reaches::Unseen
+    } else if animal.strain >= MILD {
+        Reaches::Strained
+    } else {
+        Reaches::Free
+    };
+    let gap_s = animal.showing.map_or(f64::INFINITY, |last| seconds(at_ms, last.at_ms));
+    Showing { at_ms, gap_s, reaches }
 }
 
 /// Which of the presses that wait, the animal's own and the person's, a gift answers, and whether it is the own one. What was just

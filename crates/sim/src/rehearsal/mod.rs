@@ -17,6 +17,7 @@ mod offers;
 mod pairing;
 mod room;
 mod run;
+mod showing;
 mod thing;
 mod told;
 mod weeks;

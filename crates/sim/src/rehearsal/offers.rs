@@ -31,7 +31,8 @@ impl Animal {
             let thing = given.thing;
             self.tell(What::Fetched(thing));
         }
-        let Some(given) = self.given.filter(|g| self.now >= g.at_ms) else { return };
+        // What lies there waits until it is done with the last.
+        let Some(given) = self.given.filter(|g| self.now >= g.at_ms && self.now >= self.busy_until) else { return };
         self.given = None;
         let Given { thing, answers, .. } = given;
         let takes = self.place == Place::Board && !self.leaving && self.mind.takes(thing, self.now);
@@ -44,10 +45,14 @@ impl Animal {
             self.tell(What::Ignored(thing));
             self.interest -= 0.03;
         }
-        let Some((pressed, delay_s, answers)) = answers else { return };
+        let Some((pressed, delay_s, answers, shown)) = answers else { return };
         let came = answers.came(pressed, thing, takes);
         let share = if self.shies_from(pressed) { 0.2 } else { 1.0 };
-        self.mind.learns(Pairing { word: pressed, came, delay_s, share });
+        self.mind.learns(Pairing {
+            share,
+            gap_s: shown.map_or(f64::INFINITY, |showing| showing.gap_s),
+            ..Pairing::of(pressed, shown.map_or(came, |showing| showing.came(came)), delay_s)
+        });
         if answers != Answers::Showing {
             self.mind.paid(pressed, if pressed == thing { 1.04 } else { 0.97 });
         }

@@ -6,14 +6,20 @@ use super::thing::Thing;
 
 /// Logits between which understanding lies.
 pub(super) const LOGITS: (f64, f64) = (-4.0, 3.0);
+/// Seconds between two showings at which the second teaches half.
+const HALF_S: f64 = 6.0;
 
 /// What came of a press.
 #[derive(Clone, Copy, PartialEq, Eq, Debug)]
 pub enum Came {
     /// It was shown, and the thing taken.
     Shown,
-    /// It was shown, and the thing not taken, or not seen.
+    /// It was shown, and the thing not taken.
     Missed,
+    /// It was shown while the animal was elsewhere, on its way out, or had something to do still.
+    Unseen,
+    /// It was shown at a strain at which the animal shows a sign.
+    Strained,
     /// Its own press, answered and taken.
     Own,
     /// Its own press, answered and not taken.
@@ -35,9 +41,10 @@ impl Came {
         match self {
             Self::Shown => 1.0,
             Self::Missed => 0.15,
+            Self::Unseen => 0.0,
             Self::Own => 0.5,
             Self::OwnNotTaken => 0.1,
-            Self::Instead => -0.1,
+            Self::Instead | Self::Strained => -0.1,
             Self::NotNow | Self::Unanswered => -0.2,
             Self::Wrong => -0.3,
         }
@@ -80,13 +87,28 @@ pub struct Pairing {
     pub delay_s: f64,
     /// How much of it reaches the animal: less where the sound drives it away.
     pub share: f64,
+    /// Seconds since the showing before; infinite of the first, and of what was not shown.
+    pub gap_s: f64,
+}
+
+/// Share of what a showing teaches so many seconds after the one before.
+fn spaced(gap_s: f64) -> f64 {
+    1.0 / (1.0 + (HALF_S / gap_s).powi(2))
 }
 
 impl Pairing {
+    /// One that reaches the animal whole, with none before it.
+    #[must_use]
+    pub const fn of(word: Thing, came: Came, delay_s: f64) -> Self {
+        Self { word, came, delay_s, share: 1.0, gap_s: f64::INFINITY }
+    }
+
     /// Logits that it adds to the word.
     #[must_use]
     pub fn teaches(self, traits: &Traits) -> f64 {
-        traits.rate * self.came.weight() * self.share * (-self.delay_s / traits.delay_tau_s.max(0.1)).exp()
+        // What undoes something does so however soon it comes.
+        let spaced = if self.came.weight() > 0.0 { spaced(self.gap_s) } else { 1.0 };
+        traits.rate * self.came.weight() * self.share * spaced * (-self.delay_s / traits.delay_tau_s.max(0.1)).exp()
     }
 
     /// The same with the thing so much sooner, though never before a fifth of a second after its press. What came wrongly comes

@@ -41,7 +41,8 @@ impl Thing {
     }
 
     /// Seconds for which the animal then has enough to do with it.
-    pub(super) const fn lasts_s(self) -> f64 {
+    #[must_use]
+    pub const fn lasts_s(self) -> f64 {
         match self {
             Self::Treat => 2.5,
             Self::Ball => 4.0,

@@ -22,9 +22,10 @@ pub(crate) fn told(error: Error) -> StoreError {
             // Connections lost or refused, a server that stops or starts, too many connections, no such database.
             "57P01" | "57P02" | "57P03" | "53300" | "3D000" => StoreError::Unreachable { what },
             code if code.starts_with("08") => StoreError::Unreachable { what },
-            // No right to it, a wrong name or password, a server that only follows another.
+            // No right to it, a server that only follows another.
             "42501" | "25006" => StoreError::NoRights { what },
-            code if code.starts_with("28") => StoreError::NoRights { what },
+            // A wrong name or password.
+            code if code.starts_with("28") => StoreError::NotLetIn { what },
             // Deadlock, waited too long for a lock or for an answer.
             "40001" | "40P01" | "55P03" | "57014" => StoreError::Busy,
             "53100" => StoreError::DiskFull,

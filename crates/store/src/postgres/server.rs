@@ -60,7 +60,7 @@ impl Server {
     /// may do so at once.
     ///
     /// # Errors
-    /// [`StoreError::Unreachable`], [`StoreError::OldDatabase`], [`StoreError::NewerDatabase`], [`StoreError::NoRights`],
+    /// [`StoreError::Unreachable`], [`StoreError::OldDatabase`], [`StoreError::NewerDatabase`], [`StoreError::NoRights`], [`StoreError::NotLetIn`],
     /// [`StoreError::NeedsOwner`], each saying what to do.
     pub async fn open(database: &Database) -> Result<Self, StoreError> {
         let options = |address: &str| address.parse::<PgConnectOptions>().map_err(told);

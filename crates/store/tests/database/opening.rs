@@ -41,6 +41,8 @@ async fn what_keeps_a_database_from_being_used_is_told_by_its_kind() {
     open().await;
     let refused = Server::open(&Database::at(CLUSTER.address("anybody", "postgres"))).await.unwrap_err();
     assert!(matches!(refused, StoreError::NoRights { .. }), "{refused}");
+    let refused = Server::open(&Database::at(CLUSTER.address("nobody_of_that_name", "postgres"))).await.unwrap_err();
+    assert!(matches!(refused, StoreError::NotLetIn { .. }), "{refused}");
     // Where there is something to make, it is told who may, empty or of an earlier version.
     let refused = Server::open(&Database::at(CLUSTER.address("anybody", "closed"))).await.unwrap_err();
     assert!(matches!(refused, StoreError::NeedsOwner { .. }), "{refused}");

@@ -34,6 +34,7 @@ static FILES: &[Asset] = &[
     ("client/heard.js", JS, include_str!("../client/heard.js")),
     ("client/last.js", JS, include_str!("../client/last.js")),
     ("client/kit.js", JS, include_str!("../client/kit.js")),
+    ("client/tallest.js", JS, include_str!("../client/tallest.js")),
     ("client/take.js", JS, include_str!("../client/take.js")),
     ("client/tar.js", JS, include_str!("../client/tar.js")),
     ("client/listen.js", JS, include_str!("../client/listen.js")),

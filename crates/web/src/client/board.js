@@ -18,6 +18,7 @@ import { drawRecent, undoLast } from "./recent.js";
 import { isFood } from "./sitting.js";
 import { letGo, settled } from "./settle.js";
 import { strip } from "./swaps.js";
+import { tallest } from "./tallest.js";
 import { whose } from "./whose.js";
 import { clock, minutes, number, say, timeSeconds } from "./say.js";
 
@@ -324,6 +325,21 @@ async function attention() {
   ]);
 }
 
+/** What was tapped last, once it is kept. @type {Promise<unknown>} */
+let kept = Promise.resolve();
+
+/**
+ * What a tap on a pad means follows from those before it, also where the device is slow to keep them.
+ * @param {() => unknown} tap
+ */
+function inTurn(tap) {
+  const next = () => {
+    pad.look();
+    return tap();
+  };
+  kept = kept.then(next, next);
+}
+
 function wire() {
   for (const b of buttons("[data-mode]")) {
     b.addEventListener("click", () =>
@@ -333,10 +349,10 @@ function wire() {
   once(root);
   for (const b of pads) {
     b.addEventListener("click", () => {
-      lastTap.word = b.dataset.word;
-      pad.look();
+      const { word } = b.dataset;
+      lastTap.word = word;
       pad.broken = undefined;
-      if (b.dataset.word) MODES[mode()].tap(pad, b.dataset.word);
+      if (word) inTurn(() => MODES[mode()].tap(pad, word));
     });
   }
   for (const b of buttons("[data-part=actions] [data-action]")) {
@@ -349,7 +365,7 @@ function wire() {
   listenForKeys(root);
   // Heard by way of the notebook: it is asked what it knows of it.
   document.addEventListener("sayso-heard", () => pad.refresh());
-  measure = fit(root);
+  measure = fit(root, (room) => tallest(pad, room));
 }
 
 /** Where Today sends a person to answer, the Board opens for that. */
@@ -377,6 +393,7 @@ async function main() {
   await drawStatus();
   draw();
   root.dataset.ready = "yes";
+  measure();
   setInterval(draw, TICK_MS);
   if ("serviceWorker" in navigator) {
     // Only where the page is a secure context, such as on this machine itself; without it the open page still keeps taps.

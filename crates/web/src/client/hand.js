@@ -58,15 +58,15 @@ function least(mat) {
 }
 
 /**
- * Holds the mat as high as it was when the session began, or the screen was turned: no pad moves or grows under a thumb,
- * whatever is asked or opened.
+ * Holds the mat from when the session began, or the screen was turned, as high as it then is at most: no pad moves or grows
+ * under a thumb, whatever is asked or opened.
  * @param {HTMLElement} mat
- * @returns {(now: boolean, begins: boolean) => number} how high it is held, 0 where it is not
+ * @returns {(now: boolean, begins: boolean, most: () => number) => number} how high it is held, 0 where it is not
  */
 function holding(mat) {
   let screen = "";
   let high = 0;
-  return (now, begins) => {
+  return (now, begins, most) => {
     const at = `${innerWidth} ${innerHeight} ${letterPx()}`;
     if (!now || at !== screen) {
       mat.classList.remove("held");
@@ -74,7 +74,7 @@ function holding(mat) {
     }
     if (!now || mat.hidden) return high;
     if (high === 0 && begins) {
-      high = mat.offsetHeight;
+      high = Math.floor(Math.min(mat.offsetHeight, Math.max(least(mat), most())));
       screen = at;
       mat.style.setProperty("--held", `${high}px`);
       mat.classList.add("held");
@@ -87,9 +87,10 @@ function holding(mat) {
  * What is asked takes what mat and buttons leave of the screen and
  * scrolls in it; only large letters and low screens let the dock flow, so that no pad moves when the panel says more.
  * @param {HTMLElement} root
+ * @param {(asked: HTMLElement) => number} tallest how tall in px what a session asks can get
  * @returns {() => void} finds out anew
  */
-export function fit(root) {
+export function fit(root, tallest) {
   /** @param {string} selector */
   const part = (selector) => /** @type {HTMLElement | null} */ (root.querySelector(selector));
   const [dock, mat, asked, panel] = ["dock", "mat", "asked", "panel"].map((name) => part(`[data-part=${name}]`));
@@ -119,9 +120,16 @@ export function fit(root) {
     /** @param {number} px */
     const give = (px) => style.setProperty("--asked-most", `${Math.floor(px)}px`);
     give(left);
+    // Without a session nothing waits under the thumb: what a notice leaves too little room for flows, and is read whole.
+    const notice = (part(".swaps:not(.laid)")?.offsetHeight ?? 0) > 0;
+    const longer = root.dataset.state === "idle" && !flows && notice && (asked?.scrollHeight ?? 0) > left + 1;
+    root.classList.toggle("longer", longer);
     // Where even so not all rows fit, the mat scrolls in its own place, and none lies under the dock.
-    const crowded = left < LEAST_ASKED_PX && !flows;
-    const held = hold(root.dataset.state === "session" && !flows && !beside, !crowded);
+    const crowded = left < LEAST_ASKED_PX && !flows && !longer;
+    const most = () => free - (asked ? tallest(asked) : 0);
+    // Until what is known has been read, nobody can say what will be asked.
+    const runs = root.dataset.state === "session" && root.dataset.ready === "yes";
+    const held = hold(runs && !flows && !beside, !crowded, most);
     root.classList.toggle("crowded", crowded);
     if (held > 0) give(mat?.hidden ? left : Math.min(left, free - held));
     // What stops a session lies over the mat, between the line with Undo and what is asked: all that is still needed stays

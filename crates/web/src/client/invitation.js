@@ -13,7 +13,7 @@ import { restUntil } from "./rest.js";
 import { number, say, weekdayTime } from "./say.js";
 import { atEase } from "./starting.js";
 
-/** @import { Going, InvitationMemo, OpenRound, Pad, Way } from "../../client-checks/client" */
+/** @import { Going, InvitationMemo, OpenRound, Pad, Panel, Way, WordNow } from "../../client-checks/client" */
 
 /** @type {(string | undefined)[]} */
 const STEPS = ["waiting", "late", "after", "shown", "left"];
@@ -203,7 +203,7 @@ function resting(pad) {
  * @param {Going} s
  */
 function waiting(pad, s) {
-  const within = () => (since(pad) <= s.wait ? { after_s: tenths(since(pad)) } : {});
+  const within = () => (since(pad, s.at) <= s.wait ? { after_s: tenths(since(pad, s.at)) } : {});
   const calls = rounds.known(pad.now, pad.memo)?.calls ?? "";
   const nothing = button(
     say("client-board-nothing-came"),
@@ -244,10 +244,10 @@ function waiting(pad, s) {
     ],
     // The end of the wait is said once, and its answer appears where room was kept for it.
     tick: (/** @type {HTMLElement} */ node) => {
-      const left = s.wait - since(pad);
+      const left = s.wait - since(pad, s.at);
       text(node.querySelector(".count-down"), say("client-board-seconds", { s: number(Math.max(0, left), 1) }));
       const bar = node.querySelector("progress");
-      if (bar) bar.value = Math.min(s.wait, since(pad));
+      if (bar) bar.value = Math.min(s.wait, since(pad, s.at));
       node.querySelector(".later")?.classList.toggle("now", left <= 0);
       text(
         node.querySelector(".asks"),
@@ -360,4 +360,34 @@ function left(pad) {
       }),
     ],
   };
+}
+
+/**
+ * The parts of every panel an invitation can ask, of a word and each at its longest: to be measured, never shown.
+ * @param {Pad} pad
+ * @param {WordNow} long
+ * @returns {ReturnType<Panel["build"]>[]}
+ */
+export function steps(pad, long) {
+  const s = {
+    word: long.id,
+    wait: Math.max(pad.now.wait_s, state(pad).wait ?? 0),
+    at: 0,
+    call: { round: "", number: 1 },
+  };
+  const [over, still] = [Date.now() - 2 * s.wait * 1000, Date.now()].map((at) => {
+    const asks = waiting(pad, { ...s, at });
+    const parts = asks.build();
+    const box = el("div", {}, ...parts);
+    asks.tick(box);
+    return [...box.childNodes];
+  });
+  const others = [
+    late(pad, { ...s, late: long.id }),
+    after(pad, s),
+    after(pad, { ...s, press: long.id }),
+    shown(pad),
+    left(pad),
+  ];
+  return [over, still, ...others.map((asks) => asks.build())];
 }

@@ -64,8 +64,12 @@ const passed = (pad, call) => {
  * @param {{ round: string, number: number } | undefined} call
  */
 export const drop = (pad, call) => pad.setMemo({ ...passed(pad, call), ...toShowing(pad) });
-/** @param {Pad} pad */
-export const since = (pad) => (Date.now() - (state(pad).at ?? Date.now())) / 1000;
+/**
+ * Seconds since an offer was made: the one that waits, unless another is named.
+ * @param {Pad} pad
+ * @param {number} [at]
+ */
+export const since = (pad, at = state(pad).at ?? Date.now()) => (Date.now() - at) / 1000;
 /** @param {number} s */
 export const tenths = (s) => Math.max(0, Math.round(s * 10) / 10);
 

@@ -178,8 +178,8 @@ export function makePad(now, changed) {
 
   pad.setMemo = async (change) => {
     pad.memo = { ...pad.memo, ...change };
+    changed(); // what was chosen shows at once, however slow the device is to keep it
     await remember(memoKey, pad.memo);
-    changed();
   };
 
   /** Reads this device's rows anew. */

@@ -11,7 +11,7 @@ import { before, startPanel } from "./starting.js";
 import { withSign } from "./swaps.js";
 import { minutes, number, say } from "./say.js";
 
-/** @import { Pad, Panel, SignLevel, Stop, Then, Told } from "../../client-checks/client" */
+/** @import { Pad, Panel, SignLevel, Stop, Then, Told, WordNow } from "../../client-checks/client" */
 
 /**
  * A press waiting for its delivery makes the pad the place to note that.
@@ -322,4 +322,20 @@ export function signs(pad) {
       ];
     }),
   ]);
+}
+
+/**
+ * The parts of what a showing session asks, of a word: to be measured, never shown.
+ * @param {Pad} pad
+ * @param {WordNow} long
+ * @returns {ReturnType<Panel["build"]>[]}
+ */
+export function openings(pad, long) {
+  const { name } = pad.now;
+  const texts = [
+    say("client-board-give-pressed", { word: long.says, name }),
+    say("client-board-give-shown", { word: long.says }),
+    say("client-board-then-what", { given: long.says, name }),
+  ];
+  return texts.map((said) => [tell(el("p", {}, said)), care(pad, undefined), slots({})]);
 }

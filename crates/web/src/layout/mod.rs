@@ -29,6 +29,8 @@ pub fn layout(page: &Page, tab: Tab, title: &str, body: Markup) -> Markup {
 #[must_use]
 pub fn layout_with(page: &Page, tab: Tab, title: &str, modules: &[&str], body: Markup) -> Markup {
     let l = &page.locale;
+    // There its tabs would lead nowhere.
+    let nowhere = page.is_of_no_home();
     let animal = page.animal.or_else(|| page.animals().first().map(|l| l.animal));
     let at = |tab: Tab| match tab {
         Tab::People | Tab::Sheets | Tab::Learn => page.of_home(&tab.href(animal)),
@@ -63,7 +65,7 @@ pub fn layout_with(page: &Page, tab: Tab, title: &str, modules: &[&str], body: M
                 (animal_switch(page, tab))
                 (who(page))
             }
-            nav.side aria-label=(say!(l, frame::pages)) { ul { (near(&Tab::ALL)) (talk(page)) (sharing(page)) } }
+            @if !nowhere { nav.side aria-label=(say!(l, frame::pages)) { ul { (near(&Tab::ALL)) (talk(page)) (sharing(page)) } } }
             main #main tabindex="-1" {
                 (heading(page, tab, title))
                 (not_understood(page))
@@ -72,9 +74,10 @@ pub fn layout_with(page: &Page, tab: Tab, title: &str, modules: &[&str], body: M
                     p.quiet.foot { a href="/glossary" { (say!(l, glossary::title)) } " · " a href="/methods" { (say!(l, frame::methods)) } }
                     @if l.language != Language::En { p.quiet.foot data-test="unchecked" { (say!(l, frame::unchecked)) } }
                 }
+                @if nowhere && page.leave.as_ref().is_none_or(|leave| !leave.homes.is_empty()) { p { a.button.primary href="/start" data-test="begin" { (say!(l, start::title)) } } }
                 (account(page))
             }
-            nav.thumb aria-label=(say!(l, frame::pages)) {
+            @if !nowhere { nav.thumb aria-label=(say!(l, frame::pages)) {
                 ul class=(long) {
                     (near(&Tab::NEAR))
                     li {
@@ -84,7 +87,7 @@ pub fn layout_with(page: &Page, tab: Tab, title: &str, modules: &[&str], body: M
                         }
                     }
                 }
-            }
+            } }
         },
     )
 }
@@ -292,6 +295,9 @@ fn who(page: &Page) -> Markup {
     {
         let name = page.person_card().map_or_else(|| leave.name.to_string(), |card| card.name.to_string());
         return html! { a.who href="/account" data-test="who" { (rich!(&page.locale, frame::i_am, name = html! { strong { (name) } })) } };
+    }
+    if page.is_of_no_home() && page.leave.is_none() {
+        return html! {};
     }
     html! {
         a.who href=(format!("/who?back={}", page.path)) data-test="who" {

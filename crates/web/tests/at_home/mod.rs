@@ -105,6 +105,11 @@ impl Home {
         Self { animal, home, cookie, ..empty }
     }
 
+    /// From here on pages are read in this language.
+    pub fn reads(&mut self, language: sayso_model::Language) {
+        self.cookie = format!("{}; sayso_language={}", self.cookie, language.tag());
+    }
+
     pub async fn story(&self) -> Arc<Story> {
         self.state.store.story(self.home).await.unwrap()
     }

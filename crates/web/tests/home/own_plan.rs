@@ -1,7 +1,10 @@
 //! Before a meeting and after it, at home: one page, from it in one tap a plan of one's own, which Today shows until it is over.
 
 use crate::at_home::Home;
-use sayso_model::{AnimalId, Event, EventId, Label, Note, OwnPlan, Sign, SignLevel, Source, When, WordCard, WordId};
+use sayso_model::{
+    AnimalId, Event, EventId, Label, Note, OwnPlan, RewardCard, RewardId, RewardKind, Sign, SignLevel, Source, When,
+    WordCard, WordId,
+};
 use uuid::Uuid;
 
 const BALL: WordId = WordId(Uuid::from_u128(0x0189_0000_0000_7000_8000_0000_0000_0001));
@@ -93,4 +96,36 @@ async fn while_a_strong_sign_rests_sessions_no_plan_is_made() {
     assert!(page.text.find("Safety first").unwrap() < page.text.find("New since").unwrap());
     let nobody = home.get(&format!("/sheets/{}/meeting", AnimalId(Uuid::nil()))).await;
     assert_eq!(nobody.status.as_u16(), 404);
+}
+
+#[tokio::test]
+async fn today_says_what_was_agreed_and_how_and_where_the_notebook_would_do_something_else() {
+    let home = Home::new().await;
+    let reward = RewardId(Uuid::now_v7());
+    let label = |of: &str| Label::new(of).unwrap();
+    append(&home, RewardCard::new(reward, label("ball"), RewardKind::Play)).await;
+    let card = WordCard {
+        reward: Some(reward),
+        answer: Some(Note::new("Throw it.").unwrap()),
+        not_now: Some(Note::new("Later.").unwrap()),
+        ..WordCard::new(BALL, label("ball"))
+    };
+    append(&home, card).await;
+    let today = format!("/a/{}/today", home.animal);
+    home.page(&today).await.says("Show it").does_not_say("Agreed: ");
+    let (of, animal, word) = (home.home.to_string(), home.animal.to_string(), BALL.to_string());
+    let mut form = vec![("home", of.as_str()), ("animal", animal.as_str()), ("word_1", word.as_str())];
+    form.extend([("minutes_1", "3"), ("times_1", "3"), ("last_day", "2026-03-09"), ("word_2", ""), ("word_3", "")]);
+    let way = |way: &'static str| form.iter().copied().chain([("way_1", way)]).collect::<Vec<_>>();
+    home.post("/talk/own", &way("show")).await.kept();
+    let page = home.page(&today).await;
+    page.says("Agreed: show it, 3 minutes, 3 times a day").does_not_say("without-agreed");
+    let [(id, _)] = plans(&home).await.try_into().unwrap();
+    home.post("/talk/own/stop", &[("of", &id.to_string())]).await.kept();
+    home.post("/talk/own", &way("ask_and_point")).await.kept();
+    let page = home.page(&today).await;
+    page.says("Invite, ask and point").says("Agreed: invite, ask and point, 3 minutes, 3 times a day");
+    assert_eq!(page.text.matches("data-test=\"without-agreed\"").count(), 1, "{}", page.text);
+    let why = page.text.split("Without what was agreed: Show it. ").nth(1).unwrap().split('<').next().unwrap();
+    assert!(why.len() > 10, "the reason stands there: {why}");
 }

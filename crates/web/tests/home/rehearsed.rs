@@ -75,3 +75,36 @@ async fn with_an_animal_that_is_not_well_the_one_thing_is_a_veterinarian() {
     page.says("data-cause=\"health\"").says("data-change=\"vet\"").says("ask a veterinarian. Lessons can wait.");
     page.does_not_say("data-test=\"gain\"");
 }
+
+/// Before the buttons arrive: what holds nothing of a home opens in an empty notebook, at the very address that was handed on.
+#[tokio::test]
+async fn in_an_empty_notebook_lessons_and_rehearsals_open_and_nothing_is_begun_by_it() {
+    let home = Home::empty().await;
+    home.page("/start").await.says("href=\"/learn\"").says("href=\"/rehearse\"");
+    for path in ["/learn", "/learn/booklet", "/learn/showing", "/rehearse", "/methods/rehearsal", "/glossary"] {
+        let page = home.page(path).await;
+        page.says("href=\"/start\"").does_not_say("class=\"thumb\"").does_not_say("href=\"/who");
+    }
+    let handed = home.page("/rehearse/evening?character=quick&seed=8").await;
+    handed.says("seed=8").says("character=quick").says("data-state=\"ready\"");
+    home.page(&went(Exercise::Showing, Character::Eager, 7, &teaching(120_000))).await.says("data-test=\"truth\"");
+    assert_eq!(home.state.store.home().await.unwrap(), None, "nothing is written by it");
+    // What is of a home leads to where one begins.
+    for path in ["/people", "/who", "/sheets"] {
+        assert_eq!(home.get(path).await.kept().to, "/start", "{path}");
+    }
+}
+
+/// What it likes is found out without a board, and nothing is taught by it.
+#[tokio::test]
+async fn a_likes_test_speaks_of_no_board_and_of_no_learning() {
+    let home = Home::new().await;
+    let at = "character=eager&seed=6";
+    let acts: Vec<Act> = (0..12).map(|i| Act { at_ms: 5_000 + i * 12_000, does: Does::Two }).collect();
+    let moments = home.page(&format!("/rehearse/likes/moments?{at}&acts={}", written(&acts))).await;
+    moments.says("is in front of you").says("chooses and has it").does_not_say("board");
+    let page = home.page(&went(Exercise::Likes, Character::Eager, 6, &written(&acts))).await;
+    assert_eq!(change(&page.text), "carry-on");
+    page.says("Each choice was left to ").does_not_say("in the way of learning");
+    home.page(&format!("/rehearse/showing/moments?{at}&acts=")).await.says("is at the board");
+}

@@ -75,6 +75,7 @@ act-change-checked = Die Prüfung geplant oder durchgeführt.
 
 act-caution-ask-both = Frage eine Tierarztpraxis und eine qualifizierte Fachperson für Tierverhalten und beachte das örtliche Recht zu beißenden Tieren.
 act-caution-ask-if-back = Kommen solche Zeichen wieder oder ohne erkennbaren Grund, frage eine Tierarztpraxis und eine qualifizierte Fachperson für Tierverhalten.
+act-caution-ask-now = Solche Zeichen kamen wieder: Frage eine Tierarztpraxis und eine qualifizierte Fachperson für Tierverhalten.
 act-caution-call-vet-now = Rufe sofort eine Tierarztpraxis an, was auch verschluckt wurde. Bring { $name } nicht zum Erbrechen, außer es wird dir gesagt.
 act-caution-ask-vet-unless-seen = Räum kleine Sachen außer Reichweite. Ruf sofort in einer Tierarztpraxis an, wenn es { $name } in irgendeiner Weise nicht gut geht.
 act-caution-take-nothing = Nimm nichts mit Gewalt weg und halte Kinder fern.

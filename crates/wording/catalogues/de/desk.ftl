@@ -46,7 +46,11 @@ desk-check-never = { $words ->
     [one] Ein Wort in Gebrauch wurde nie geprüft.
    *[other] { $words } Wörter in Gebrauch wurden nie geprüft.
 }
-desk-little = Notizen an { $days } von { $of } Tagen sind zu wenig, um zu sagen, was ein Wort aufhält.
+desk-little = { $lack ->
+    [days] Einträge an { $days } von { $of } Tagen sind zu wenig, um zu sagen, was ein Wort aufhält.
+    [records] An { $days } von { $of } Tagen sind zu wenige Drücke und Sitzungen aufgeschrieben, um zu sagen, was ein Wort aufhält.
+   *[whole] An { $days } von { $of } Tagen sind zu wenige Drücke und Sitzungen ganz aufgeschrieben, um zu sagen, was ein Wort aufhält.
+}
 desk-outside = Außerhalb der mittleren neun Zehntel von { $homes } vergleichbaren Haushalten: { $lies }
 desk-outside-wait = { $by ->
     [days] { $wait ->
@@ -64,6 +68,13 @@ desk-why-taken-back = Vielleicht war es vertippt. Frage das Zuhause, was gescheh
 desk-why-change = Mehr, als der Zufall erlaubt, auch wenn man alles mitzählt, was dieser Tisch ansieht ({ $p }).
 desk-why-silent = Tage von einer Notiz zur nächsten: { $usual }. Die längste Lücke bisher: { $longest }; genannt wird es ab { $after } ganzen Tagen.
 desk-why-silent-new = Noch gibt es keine Gewohnheit zum Vergleich; genannt wird es ab { $after } ganzen Tagen.
+desk-why-hardly = Stockt heißt es deshalb: { $presses ->
+    [0] { $name } hat es in vier Wochen nicht von sich aus gedrückt
+    [one] { $name } hat es in vier Wochen einmal von sich aus gedrückt
+   *[other] { $name } hat es in vier Wochen { $presses }-mal von sich aus gedrückt
+}, und gezeigt wird es seit über drei.
+desk-why-seldom-taken = Stockt heißt es deshalb: { $name } nimmt selten, was es bringt, und für mehr gibt es zu wenige Einladungen.
+desk-why-seldom-right = Stockt heißt es deshalb: Richtig in klar weniger als der Hälfte der Einladungen, bei denen { $name } die Sache wollte: { $right }.
 desk-why-right = Richtig, von den Malen, die { $name } eingeladen war und die Sache wollte: { $right }.
 desk-why-hours = Mitgemacht zu diesen Stunden: { $figure }. Zu anderen: { $beside }.
 desk-why-fall = In letzter Zeit: { $figure }. Davor: { $beside }.
@@ -80,15 +91,38 @@ desk-why-little = Vollständig notiert (ein Druck mit Antwort, eine Sitzung mit 
 desk-why-outside = Neben { $kind } in Haushalten mit { $who }. Wörter von { $name }, die sich neben andere legen ließen: { $laid }. Überall liegt etwa eins von zehn Wörtern außerhalb.
 desk-why-outside-cause = Was hier aufhalten kann: { $cause }.
 desk-why-sooner = Ein Druck sagt, dass ein Knopf gedrückt wurde, nicht warum. Früher ist nicht besser.
+desk-until-without = Kein weiteres solches Zeichen vor dem { $day }.
 
 desk-until-asked = Ein Wort vom Zuhause dazu, warum es zurückgenommen wurde.
 desk-until-record = Irgendeine Notiz.
-desk-until-more-records = Notizen an den meisten Tagen, mit Antworten und dem Ende von Sitzungen.
+desk-until-more-records = { $lack ->
+    [days] Einträge an den meisten Tagen, mit Antworten und dem Ende der Sitzungen.
+    [records] Mehr Drücke und Sitzungen aufgeschrieben, mit Antworten und Ende.
+   *[whole] Zu den meisten Drücken die Antwort und zu den meisten Sitzungen das Ende aufgeschrieben.
+}
+desk-until-more-right = Deutlich mehr richtige Drücke auf Einladungen, oder Einträge, die auf eine Ursache weisen.
 desk-until-fewer-over = Weniger als drei solche Tage in einer Woche oder eine Menge, die eine Tierarztpraxis festlegt.
 desk-until-invited = Zu dem Wort wird eingeladen, oder seine Zahlen weisen nicht mehr aufs Einladen.
 desk-until-first-press = Ein erster Druck oder eine neuere Ausgabe dieser Vergleichswerte.
 desk-until-since-press = { $days } Tage seit dem ersten Druck oder eine neuere Ausgabe dieser Vergleichswerte.
-desk-aside = Zur Seite gelegt am { $day }.
+desk-aside = { $ago ->
+    [0] Vor weniger als einem Tag beiseitegelegt
+    [one] Vor { $ago } Tag beiseitegelegt
+   *[other] Vor { $ago } Tagen beiseitegelegt
+}; in höchstens { $days ->
+    [one] { $days } Tag
+   *[other] { $days } Tagen
+} wieder da, früher, wenn es schlimmer wird.
+desk-back = { $ago ->
+    [0] Vor weniger als einem Tag hast du das beiseitegelegt.
+    [one] Vor { $ago } Tag hast du das beiseitegelegt.
+   *[other] Vor { $ago } Tagen hast du das beiseitegelegt.
+} { $why ->
+    [worse] Seither ist es schlimmer geworden.
+    [anew] Seither hat es neu begonnen.
+    [cause] Jetzt weisen die Einträge auf eine andere Ursache.
+   *[days] Die Tage dafür sind um.
+}
 
 desk-new-signs = { $kind ->
     [swallowing] { $count ->

@@ -3,6 +3,7 @@ desk-page-title = Wer dich zuerst braucht
 desk-page-needs = Anliegen
 desk-page-week = Was sich geändert hat
 desk-page-week-title = Was sich geändert hat, seit ihr gesprochen habt
+desk-page-more-pages = Weitere Seiten
 desk-page-week-how = Seit du notiert hast, dass ihr gesprochen habt, sonst seit einer Woche. Tatsachen, und Zahlen, die sich mehr als zufällig bewegt haben; was der Zufall bewegt, ist keine Neuigkeit.
 desk-page-no-diagnosis = Diese Seite ordnet, was aufgeschrieben wurde. Sie stellt keine Diagnose: Wo es einem Tier nicht gut gehen oder etwas unsicher sein kann, nennt sie, wen man fragt.
 desk-page-how-many = { $shown } gezeigt von { $animals ->
@@ -28,7 +29,8 @@ desk-page-unread = { $unread ->
 }
 desk-page-look-again = Noch einmal nachsehen
 desk-page-gone = Dieses Zuhause teilt seine Zahlen nicht mehr mit dir. Es wurde nichts behalten.
-desk-page-was-put = Für { $name } beiseitegelegt. Es kommt von selbst wieder, wenn etwas Neues dazukommt.
+desk-page-was-put = Für { $name } beiseitegelegt. Es kommt nach diesen Tagen wieder, und sofort, wenn es schlimmer wird oder neu beginnt.
+desk-page-filter = Nur einige zeigen
 desk-page-show = Zeigen
 desk-page-all-needs = Alle Anliegen
 desk-page-kind = { $kind ->
@@ -65,16 +67,32 @@ desk-page-since = Seit { $day }, aus { $n ->
     [one] { $n } Eintrag
    *[other] { $n } Einträgen
 }: { $sure }.
+desk-page-first-seen = Hier zuerst gesehen am { $day }, aus { $n ->
+    [one] { $n } Eintrag
+   *[other] { $n } Einträgen
+}: { $sure }.
 desk-page-from = Aus { $n ->
     [one] { $n } Eintrag
    *[other] { $n } Einträgen
 }: { $sure }.
 desk-page-until = Was es ändern würde: { $what }
-desk-page-put-aside = Beiseitelegen
+desk-page-kept = Vereinbart: { $words ->
+    [one] { $words } Wort
+   *[other] { $words } Wörter
+}. Gehalten, so viele der bisherigen Tage: { $days }.
+desk-page-kept-not-yet = Vereinbart: { $words ->
+    [one] { $words } Wort
+   *[other] { $words } Wörter
+}. Noch ist kein Tag vergangen.
+desk-page-kept-no-record = { $days ->
+    [one] { $days } Tag hat gar keinen Eintrag: Darüber lässt sich nichts sagen.
+   *[other] { $days } Tage haben gar keinen Eintrag: Darüber lässt sich nichts sagen.
+}
 desk-page-put-aside-days = { $days ->
     [one] Für { $days } Tag beiseitelegen
    *[other] Für { $days } Tage beiseitelegen
 }
+desk-page-aside-ends = Was schlimmer wird, neu beginnt oder eine andere Ursache zeigt, ist sofort wieder da.
 desk-page-bring-back = Zurückholen
 desk-page-safety-stays = was die Sicherheit betrifft, lässt sich nicht beiseitelegen
 desk-page-unclear = öffne das Pult noch einmal: dieses Anliegen gibt es nicht
@@ -89,6 +107,8 @@ desk-page-same-more = Und { $count } weitere.
 desk-page-presses = Eigene Drücke
 desk-page-joined = Mitgemachte Sitzungen
 desk-page-weeks = { $what } je Woche, die älteste zuerst: { $counts }
+desk-page-key = Wie man die kleinen Bilder liest
+desk-page-key-says = Ein Balken je Woche, { $weeks } Wochen, die letzte rechts und in anderer Farbe. Ein blasser Balken dahinter zeigt, von wie vielen. Die Zahlen daneben sind der Maßstab; die Zahl darüber gilt für die letzten sieben Tage.
 desk-page-nameless = ein Wort ohne Karte
 desk-page-nameless-home = Ein Zuhause ohne Namen
 desk-page-pages = Seiten

@@ -56,6 +56,64 @@ ideas-name = { $key ->
     [hide] Häuschen
    *[other] { $key }
 }
+ideas-label = { $key ->
+    [chicken] Huhn
+    [cheese] Käse
+    [carrot] Möhre
+    [apple] Apfel
+    [beans] Bohne
+    [beef] Rind
+    [turkey] Pute
+    [egg] Ei
+    [salmon] Lachs
+    [kibble] Brocken
+    [pellet] Pellet
+    [sunflower] Kern
+    [millet] Hirse
+    [pepper] Paprika
+    [dandelion] Blatt
+    [parsley] Petersilie
+    [coriander] Koriander
+    [hay] Heu
+    [tug] Zerren
+    [ball] Ball
+    [chase] Fangen
+    [squeak] Quietschtier
+    [wand] Feder
+    [crinkle] Knistern
+    [toss] Maus
+    [bell] Glocke
+    [shred] Papier
+    [peekaboo] Kuckuck
+    [willow] Weide
+    [tunnel] Tunnel
+    [rub] Kraulen
+    [scratch] Kratzen
+    [brush] Bürste
+    [cheek] Wange
+    [head] Kraulen
+    [forehead] Stirn
+    [paw] Pfote
+    [spin] Drehen
+    [touch_hand] Hand
+    [high_five] Fünf
+    [step_up] Auf
+    [turn] Dreh
+    [target] Stab
+    [up] Männchen
+    [garden] Garten
+    [walk] Gassi
+    [sniff] Schnüffeln
+    [window] Fenster
+    [box] Karton
+    [room] Zimmer
+    [pen] Auslauf
+    [bed] Bett
+    [sofa] Sofa
+    [perch] Stange
+    [hide] Häuschen
+   *[other] { $key }
+}
 ideas-title = Was könnte { $name } mögen?
 ideas-four = Tippe vier oder mehr Sachen an, von mehreren Arten. { $name } entscheidet später.
 ideas-health = Gesundheit:

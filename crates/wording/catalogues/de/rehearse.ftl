@@ -2,7 +2,7 @@ rehearse-title = Proben
 rehearse-intro = Übe mit einem Tier, dem nichts geschehen kann, bevor die Knöpfe da sind oder wann du willst. Nichts davon kommt ins Notizbuch.
 rehearse-simulation = Eine Simulation: Echte Tiere sind anders.
 rehearse-assumes = Was sie annimmt
-rehearse-assumes-short = Kurz: Zeigen lehrt am meisten, wo die Sache sofort kommt und genommen wird. „Jetzt nicht“, etwas anderes oder keine Antwort nimmt ein wenig zurück. Eile, Rufen, Versperren und eine lange Sitzung belasten, bis ein Zeichen zu sehen ist und das Tier geht. Alles geht etwa zehnmal so schnell wie in unseren simulierten Haushalten. Wie viel von jedem, ist unsere Wahl: Niemand hat es gemessen.
+rehearse-assumes-short = Kurz: Zeigen lehrt am meisten, wo die Sache sofort kommt und genommen wird; weniger kurz nach dem letzten Mal. Was gezeigt wird, während das Tier anderswo ist oder noch etwas hat, lehrt nichts; bei einem Zeichen nimmt es ein wenig zurück. „Jetzt nicht“, etwas anderes oder keine Antwort nimmt ein wenig zurück. Eile, Rufen, Versperren und eine lange Sitzung belasten, bis ein Zeichen zu sehen ist und das Tier geht. Alles geht etwa zehnmal so schnell wie in unseren simulierten Haushalten. Wie viel von jedem, ist unsere Wahl: Niemand hat es gemessen.
 rehearse-name = { $who ->
     [eager] Zip
     [wary] Moth
@@ -107,11 +107,12 @@ rehearse-you-gone = { $does ->
    *[block] Du stellst dich in die Tür: { $name } bleibt weg.
 }
 rehearse-seen = { $what ->
-    [chose] { $name } wählt: { $word }.
+    [chose] { $name } wählt und hat es: { $word }.
     [chose-none] { $name } wählt keins von beiden.
     [looks-up] { $name } schaut auf.
     [comes] { $name } kommt herüber.
     [joined] { $name } ist am Brett.
+    [joined-likes] { $name } ist vor dir.
     [looks] { $name } schaut „{ $word }“ an.
     [brushed] { $name } streift „{ $word }“: kein Ton.
     [pressed] { $name } drückt „{ $word }“.
@@ -156,7 +157,7 @@ rehearse-change = { $change ->
     [more-pairs] Halt mehr Paare hin: jedes Ding mindestens fünfmal.
     [step-away] Geh bei einem starken Zeichen sofort weg oder beende. Alles andere kann warten.
     [let-go] Wenn { $name } geht, lass es so sein: kein Rufen, nichts im Weg, nichts zeigen.
-    [let-eat] Lass { $name } in Ruhe fressen. Nichts wird gedrückt oder gezeigt, bis das vorbei ist.
+    [let-eat] Lass { $name } in Ruhe haben, was genommen wurde. Nichts wird gedrückt oder gezeigt, bis das vorbei ist.
     [pause] Mach bei einem leichten Zeichen fünf Sekunden Pause und lass Raum.
     [wait] Warte die fünf Sekunden ab, ohne Wort und ohne Berührung. Hilfe kommt danach.
     [do-not-push] Kein Rufen, kein Versperren, kein zweites Mal sagen: { $name } kommt frei oder gar nicht.
@@ -178,6 +179,7 @@ rehearse-change = { $change ->
     [used-up] Alle Leckerbissen des Abends sind gegeben. Antworte auf „{ $word }“ weiter mit „jetzt nicht“ oder mit etwas anderem.
     [shorter] Mach es kürzer: Ende, solange { $name } es noch mag.
     [shorter-left] Wer geht, hat es beendet. Lass das den Schluss des Tages sein.
+    [give-never] Gib so oft, wie es geht, was ein Knopf sagt, zuerst bei „{ $word }“. Was jetzt nicht zu haben ist, gibt es vielleicht zu anderer Zeit.
    *[carry-on] Mach so weiter.
 }
 rehearse-because = { $change ->
@@ -187,7 +189,7 @@ rehearse-because = { $change ->
     [more-pairs] Paare: { $figure }
     [step-away] Starke Zeichen beachtet: { $figure }
     [let-go] Gehen respektiert: { $figure }
-    [let-eat] Leckerchen in Ruhe gefressen: { $figure }
+    [let-eat] In Ruhe gehabt, von dem, was genommen wurde: { $figure }
     [pause] Leichte Zeichen beachtet: { $figure }
     [wait] Warten eingehalten: { $figure }
     [do-not-push] So oft hast du gerufen, den Weg versperrt oder es noch einmal gesagt: { $figure }
@@ -209,6 +211,8 @@ rehearse-because = { $change ->
     [used-up] „{ $word }“ ist trotzdem gesunken. Von seinen Drücken mit „jetzt nicht“ oder etwas anderem beantwortet: { $figure }
     [shorter] Am Brett, bis du zuletzt etwas wolltest: { $figure }. Für { $name } wird es nach etwa { $word } lang.
     [shorter-left] { $name } ging nach { $figure } am Brett. Als { $name } wieder da war, hast du weitergemacht.
+    [give-never] Kein Druck bekam hier, was der Knopf sagt. Von denen auf „{ $word }“ mit „Jetzt nicht“ oder etwas anderem beantwortet: { $figure }
+    [carry-on-likes] Jede Wahl blieb { $name } überlassen.
    *[carry-on] Hier stand dem Lernen nichts im Weg.
 }
 rehearse-would-change = Die nächste Probe nennt vielleicht etwas anderes: Diese war kurz, und wenige Aufzeichnungen sagen wenig.
@@ -231,7 +235,7 @@ rehearse-row = { $which ->
     [leaving] Gehen respektiert
     [mild] Leichte Zeichen beachtet
     [strong] Starke Zeichen beachtet
-    [eaten] Leckerchen in Ruhe gefressen
+    [eaten] In Ruhe gehabt, von dem, was genommen wurde
     [given] So oft gegeben
     [after-wait] Nach dem Warten gezeigt und gegeben
     [invited-there] Eingeladen, als { $name } da oder auf dem Weg war

@@ -20,7 +20,7 @@ sharing-shows = { $what ->
     [see_figures] die Zahlen
     [see_log] das Protokoll, Eintrag für Eintrag
     [hear_snippets] die aufbewahrten Töne von Drücken
-    [advise] die Seite Abgemacht, um dir zu schreiben
+    [advise] die Seite Abgemacht, auch zum Schreiben
     [export] das ganze Protokoll als Datei
     [record] das Brett, um daran zu notieren
    *[other] etwas, wofür diese Version keinen Namen hat

@@ -27,3 +27,6 @@ start-linked = Ist dein Zuhause schon auf einem Server? { $link }
 start-linked-link = Dieses Notizbuch damit verbinden
 start-notebook = Gibt es zu Hause schon ein Notizbuch? Lass diese Seite leer. { $link }
 start-notebook-link = Das Notizbuch verbinden
+start-before = Noch keine Knöpfe? { $lessons } und { $rehearse }: Nichts davon wird aufgeschrieben.
+start-before-read = Lies die Lektionen
+start-before-rehearse = probe an einem simulierten Tier

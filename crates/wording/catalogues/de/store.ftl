@@ -54,6 +54,7 @@ store-unreachable = die Datenbank ist nicht zu erreichen ({ $what }); ob etwas h
 store-old-database = der Datenbankserver ist PostgreSQL { $found }; dieses Programm braucht { $least } oder neuer
 store-newer-database = eine neuere Version hat die Datenbank angelegt (Schema { $found }; diese Version kennt bis { $known }); aktualisiere dieses Programm
 store-no-rights = die Datenbank weist dieses Programm ab ({ $what }); wem sie gehört, der gebe dem Benutzer, der sich verbindet, die Rolle sayso_server
+store-not-let-in = die Datenbank lässt diesen Benutzer nicht ein ({ $what }); prüfe Benutzer und Passwort in SAYSO_DATABASE (für den Eigentümer in SAYSO_DATABASE_OWNER)
 store-needs-owner = die Tabellen fehlen noch oder sind von einer früheren Version, und der Benutzer, der sich verbindet, darf sie nicht anlegen ({ $what }); nenne den, dem sie gehören, mit --database-owner oder in der Variablen SAYSO_DATABASE_OWNER
 store-database-damaged = die Datenbank ist beschädigt ({ $what }); behalte eine Kopie davon und spiele ihre letzte Sicherung zurück
 store-no-such-home = hier gibt es kein Zuhause { $home }

@@ -67,4 +67,4 @@ today-ask-keeper = Für { $name } ist noch etwas einzurichten. Frag jemanden, de
 today-ask-card = Seine Karte füllt aus, wer das Zuhause verwaltet
 today-ask-food = Wie viel Futter { $name } am Tag haben darf, ist hier nicht festgelegt. Frag jemanden, der das Zuhause verwaltet, bevor du etwas gibst.
 today-answer-only = Antworte auf das, was { $name } drückt.
-today-without-agreed = Ohne das Vereinbarte: { $act }
+today-without-agreed = Ohne das Vereinbarte: { $step }. { $why }

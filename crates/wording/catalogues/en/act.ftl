@@ -78,6 +78,7 @@ act-change-checked = The check planned, or carried out.
 # What to watch out for.
 act-caution-ask-both = Ask a veterinarian and a qualified behaviour professional, and follow local law on animals that bite.
 act-caution-ask-if-back = If such signs come back, or come without a cause you can see, ask a veterinarian and a qualified behaviour professional.
+act-caution-ask-now = Such signs came back: ask a veterinarian and a qualified behaviour professional.
 act-caution-call-vet-now = Call a veterinarian at once, whatever was swallowed. Do not make { $name } vomit unless told to.
 act-caution-ask-vet-unless-seen = Put small things out of reach. Call a veterinarian at once if { $name } is unwell in any way.
 act-caution-take-nothing = Take nothing away by force, and keep children at a distance.

@@ -47,7 +47,11 @@ desk-check-never = { $words ->
     [one] One word in use was never checked.
    *[other] { $words } words in use were never checked.
 }
-desk-little = Records on { $days } of { $of } days are too few to say what holds a word up.
+desk-little = { $lack ->
+    [days] Records on { $days } of { $of } days are too few to say what holds a word up.
+    [records] Too few presses and sessions are written down, on { $days } of { $of } days, to say what holds a word up.
+   *[whole] Too few presses and sessions are written down whole, on { $days } of { $of } days, to say what holds a word up.
+}
 desk-outside = Outside the middle nine tenths of { $homes } comparable homes: { $lies }
 desk-outside-wait = { $by ->
     [days] { $wait ->
@@ -68,6 +72,13 @@ desk-why-taken-back = It may have been a slip of the finger. Ask the home what h
 desk-why-change = Beyond chance, allowing for everything this desk looks at ({ $p }).
 desk-why-silent = Days from one record to the next: { $usual }. The longest gap so far was { $longest }; it is named from { $after } whole days on.
 desk-why-silent-new = There is no habit yet to hold it against; it is named from { $after } whole days on.
+desk-why-hardly = Called stuck for this: { $presses ->
+    [0] { $name } has not pressed it unasked in four weeks
+    [one] { $name } pressed it once unasked in four weeks
+   *[other] { $name } pressed it { $presses } times unasked in four weeks
+}, and it was shown for longer than three.
+desk-why-seldom-taken = Called stuck for this: { $name } seldom takes what it brings, and there are too few invitations to say more.
+desk-why-seldom-right = Called stuck for this: right in clearly less than half of the times { $name } was invited and wanted the thing: { $right }.
 desk-why-right = Right, of the times { $name } was invited and wanted the thing: { $right }.
 desk-why-hours = Joined at these hours: { $figure }. At others: { $beside }.
 desk-why-fall = Lately: { $figure }. Before: { $beside }.
@@ -84,15 +95,38 @@ desk-why-little = Written down whole (a press with its answer, a session with it
 desk-why-outside = Laid beside { $kind } in homes with { $who }. Words of { $name } that could be laid beside others: { $laid }. Anywhere, about one word in ten lies outside.
 desk-why-outside-cause = What may hold it up here: { $cause }.
 desk-why-sooner = A press says that a button was pressed, not why. Sooner is not better.
+desk-until-without = No other such sign before { $day }.
 
 desk-until-asked = Word from the home on why it was taken back.
 desk-until-record = Any record.
-desk-until-more-records = Records on most days, with answers and ends of sessions.
+desk-until-more-records = { $lack ->
+    [days] Records on most days, with answers and ends of sessions.
+    [records] More presses and sessions written down, with answers and ends.
+   *[whole] The answer to most presses, and the end of most sessions, written down.
+}
+desk-until-more-right = Clearly more right presses when invited, or records that point to a cause.
 desk-until-fewer-over = Fewer than three such days in a week, or an allowance a veterinarian sets.
 desk-until-invited = The word is invited, or its figures no longer point to inviting.
 desk-until-first-press = A first press, or a newer release of these figures.
 desk-until-since-press = { $days } days since the first press, or a newer release of these figures.
-desk-aside = Put aside on { $day }.
+desk-aside = { $ago ->
+    [0] Put aside less than a day ago
+    [one] Put aside { $ago } day ago
+   *[other] Put aside { $ago } days ago
+}; back within { $days ->
+    [one] { $days } day
+   *[other] { $days } days
+}, sooner if it gets worse.
+desk-back = { $ago ->
+    [0] You put this aside less than a day ago.
+    [one] You put this aside { $ago } day ago.
+   *[other] You put this aside { $ago } days ago.
+} { $why ->
+    [worse] It has got worse since.
+    [anew] It has begun anew since.
+    [cause] The records now point to another cause.
+   *[days] Its days are over.
+}
 
 desk-new-signs = { $kind ->
     [swallowing] { $count ->

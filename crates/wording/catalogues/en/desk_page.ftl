@@ -3,6 +3,7 @@ desk-page-title = Who needs you first
 desk-page-needs = Needs
 desk-page-week = What changed
 desk-page-week-title = What changed since you last spoke
+desk-page-more-pages = More pages
 desk-page-week-how = Since you marked that you spoke, else since a week ago. Facts, and figures that moved beyond chance; what chance moves is not news.
 desk-page-no-diagnosis = This page sorts what was written down. It diagnoses nothing: where an animal may be unwell or unsafe, it names whom to ask.
 desk-page-how-many = { $shown } shown of { $animals ->
@@ -28,7 +29,8 @@ desk-page-unread = { $unread ->
 }
 desk-page-look-again = Look again
 desk-page-gone = This home shares its figures with you no more. Nothing was kept.
-desk-page-was-put = Put aside for { $name }. It comes back by itself when something new comes to it.
+desk-page-was-put = Put aside for { $name }. It is back by its day, and at once when it gets worse or begins anew.
+desk-page-filter = Show only some
 desk-page-show = Show
 desk-page-all-needs = All needs
 desk-page-kind = { $kind ->
@@ -65,16 +67,32 @@ desk-page-since = Since { $day }, from { $n ->
     [one] { $n } record
    *[other] { $n } records
 }: { $sure }.
+desk-page-first-seen = First seen here on { $day }, from { $n ->
+    [one] { $n } record
+   *[other] { $n } records
+}: { $sure }.
 desk-page-from = From { $n ->
     [one] { $n } record
    *[other] { $n } records
 }: { $sure }.
 desk-page-until = What would change it: { $what }
-desk-page-put-aside = Put aside
+desk-page-kept = Agreed: { $words ->
+    [one] { $words } word
+   *[other] { $words } words
+}. Kept, so many of the days so far: { $days }.
+desk-page-kept-not-yet = Agreed: { $words ->
+    [one] { $words } word
+   *[other] { $words } words
+}. No day has passed yet.
+desk-page-kept-no-record = { $days ->
+    [one] { $days } day has no record at all: nothing can be said of it.
+   *[other] { $days } days have no record at all: nothing can be said of them.
+}
 desk-page-put-aside-days = { $days ->
     [one] Put aside for { $days } day
    *[other] Put aside for { $days } days
 }
+desk-page-aside-ends = What gets worse, begins anew or turns out to have another cause is back at once.
 desk-page-bring-back = Bring back
 desk-page-safety-stays = what is about safety cannot be put aside
 desk-page-unclear = open the desk again: this need is not there
@@ -89,6 +107,8 @@ desk-page-same-more = And { $count } more.
 desk-page-presses = Own presses
 desk-page-joined = Sessions joined
 desk-page-weeks = { $what }, a week, oldest first: { $counts }
+desk-page-key = How to read the small charts
+desk-page-key-says = A bar a week, { $weeks } weeks, the latest on the right and in another colour. A pale bar behind is of how many. The numbers beside it are the scale; the figure above is that of the latest seven days.
 desk-page-nameless = a word without a card
 desk-page-nameless-home = A home without a name
 desk-page-pages = Pages

@@ -56,6 +56,64 @@ ideas-name = { $key ->
     [hide] Hiding house
    *[other] { $key }
 }
+ideas-label = { $key ->
+    [chicken] chicken
+    [cheese] cheese
+    [carrot] carrot
+    [apple] apple
+    [beans] bean
+    [beef] beef
+    [turkey] turkey
+    [egg] egg
+    [salmon] salmon
+    [kibble] kibble
+    [pellet] pellet
+    [sunflower] seed
+    [millet] millet
+    [pepper] pepper
+    [dandelion] leaf
+    [parsley] parsley
+    [coriander] herb
+    [hay] hay
+    [tug] tug
+    [ball] ball
+    [chase] chase
+    [squeak] squeak
+    [wand] feather
+    [crinkle] crinkle
+    [toss] mouse
+    [bell] bell
+    [shred] paper
+    [peekaboo] peekaboo
+    [willow] willow
+    [tunnel] tunnel
+    [rub] rub
+    [scratch] scratch
+    [brush] brush
+    [cheek] cheek
+    [head] scratch
+    [forehead] stroke
+    [paw] paw
+    [spin] spin
+    [touch_hand] touch
+    [high_five] five
+    [step_up] step
+    [turn] turn
+    [target] stick
+    [up] up
+    [garden] garden
+    [walk] walk
+    [sniff] sniff
+    [window] window
+    [box] box
+    [room] room
+    [pen] run
+    [bed] bed
+    [sofa] sofa
+    [perch] perch
+    [hide] house
+   *[other] { $key }
+}
 ideas-title = What might { $name } like?
 ideas-four = Tap four things or more, of several kinds. { $name } decides later.
 ideas-health = Health:

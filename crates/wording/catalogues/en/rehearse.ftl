@@ -4,7 +4,7 @@ rehearse-title = Rehearse
 rehearse-intro = Practise on an animal that cannot be harmed, before the buttons arrive or whenever you like. Nothing of it goes into the notebook.
 rehearse-simulation = A simulation: real animals differ.
 rehearse-assumes = What it assumes
-rehearse-assumes-short = In short: a showing teaches most where its thing comes at once and is taken. “Not now”, something else, or no answer takes a little back. Hurry, calling, barring the way and a long session strain, until a sign shows and the animal leaves. All goes about ten times as fast as in our simulated homes. How much of each is our choice: nobody has measured it.
+rehearse-assumes-short = In short: a showing teaches most where its thing comes at once and is taken; less soon after the last. What is shown while the animal is elsewhere or still has something teaches nothing; at a sign it takes a little back. “Not now”, something else, or no answer takes a little back. Hurry, calling, barring the way and a long session strain, until a sign shows and the animal leaves. All goes about ten times as fast as in our simulated homes. How much of each is our choice: nobody has measured it.
 rehearse-name = { $who ->
     [eager] Zip
     [wary] Moth
@@ -109,11 +109,12 @@ rehearse-you-gone = { $does ->
    *[block] You stand in the doorway: { $name } stays away.
 }
 rehearse-seen = { $what ->
-    [chose] { $name } chooses: { $word }.
+    [chose] { $name } chooses and has it: { $word }.
     [chose-none] { $name } chooses neither.
     [looks-up] { $name } looks up.
     [comes] { $name } comes over.
     [joined] { $name } is at the board.
+    [joined-likes] { $name } is in front of you.
     [looks] { $name } looks at “{ $word }”.
     [brushed] { $name } brushes “{ $word }”: no sound.
     [pressed] { $name } presses “{ $word }”.
@@ -158,7 +159,7 @@ rehearse-change = { $change ->
     [more-pairs] Hold out more pairs: each thing at least five times.
     [step-away] At a strong sign step away at once, or end. Everything else can wait.
     [let-go] When { $name } goes, let it be so: no calling, nothing in the way, nothing shown.
-    [let-eat] Let { $name } eat in peace. Nothing is pressed or shown until that is over.
+    [let-eat] Let { $name } have in peace what it took. Nothing is pressed or shown until that is over.
     [pause] At a mild sign pause for five seconds and leave room.
     [wait] Wait the five seconds out without a word or a touch. Help comes after them.
     [do-not-push] No calling, barring or saying it again: { $name } comes freely or not at all.
@@ -180,6 +181,7 @@ rehearse-change = { $change ->
     [used-up] All treats of the evening were given. Go on answering “{ $word }” with “not now”, or with something else.
     [shorter] Make it shorter: end while { $name } still likes it.
     [shorter-left] Whoever leaves has ended it. Let that be the end for the day.
+    [give-never] Give what a button says as often as it can be had, first of all for “{ $word }”. What cannot be had now may be had at another time.
    *[carry-on] Carry on like this.
 }
 rehearse-because = { $change ->
@@ -189,7 +191,7 @@ rehearse-because = { $change ->
     [more-pairs] Pairs: { $figure }
     [step-away] Strong signs heeded: { $figure }
     [let-go] Leaving honoured: { $figure }
-    [let-eat] Treats eaten in peace: { $figure }
+    [let-eat] Had in peace, of things taken: { $figure }
     [pause] Mild signs heeded: { $figure }
     [wait] Waits kept: { $figure }
     [do-not-push] Times you called, barred the way or said it again: { $figure }
@@ -211,6 +213,8 @@ rehearse-because = { $change ->
     [used-up] “{ $word }” fell all the same. Of its presses, answered with “not now” or something else: { $figure }
     [shorter] At the board until you last asked for something: { $figure }. For { $name } it grows long after about { $word }.
     [shorter-left] { $name } left after { $figure } at the board. Once { $name } was back, you went on.
+    [give-never] No press here was given what it says. Of the presses of “{ $word }”, answered with “not now” or something else: { $figure }
+    [carry-on-likes] Each choice was left to { $name }.
    *[carry-on] Nothing here stood in the way of learning.
 }
 rehearse-would-change = The next rehearsal may name something else: this one was short, and few records tell little.
@@ -233,7 +237,7 @@ rehearse-row = { $which ->
     [leaving] Leaving honoured
     [mild] Mild signs heeded
     [strong] Strong signs heeded
-    [eaten] Treats eaten in peace
+    [eaten] Had in peace, of things taken
     [given] Things given
     [after-wait] Shown and given after the wait
     [invited-there] Invited while { $name } was there or on the way

@@ -21,7 +21,7 @@ sharing-shows = { $what ->
     [see_figures] the figures
     [see_log] the log, entry by entry
     [hear_snippets] the sounds kept of presses
-    [advise] the page Agreed, to write to you
+    [advise] the page Agreed, and writing there
     [export] the whole log as a file
     [record] the Board, to write at it
    *[other] something this version has no name for

@@ -27,3 +27,6 @@ start-linked = Is your home on a server already? { $link }
 start-linked-link = Link this notebook to it
 start-notebook = Is there a notebook at home already? Leave this page empty. { $link }
 start-notebook-link = Link the notebook
+start-before = No buttons yet? { $lessons }, and { $rehearse }: nothing of it is written down.
+start-before-read = Read the lessons
+start-before-rehearse = rehearse on a simulated animal

@@ -55,6 +55,7 @@ store-unreachable = the database cannot be reached ({ $what }); nothing of this 
 store-old-database = the database server is PostgreSQL { $found }; this program needs { $least } or later
 store-newer-database = the database was made by a newer version (schema { $found }; this version knows up to { $known }); update this program
 store-no-rights = the database refuses this program ({ $what }); let its owner grant the role sayso_server to the user that connects
+store-not-let-in = the database does not let this user in ({ $what }); check the user and the password in SAYSO_DATABASE (SAYSO_DATABASE_OWNER for the owner)
 store-needs-owner = the tables are not there yet or of an earlier version, and the user that connects may not make them ({ $what }); give the one who owns them by --database-owner or in the variable SAYSO_DATABASE_OWNER
 store-database-damaged = the database is damaged ({ $what }); keep a copy of it, and bring back its latest backup
 store-no-such-home = there is no home { $home } here

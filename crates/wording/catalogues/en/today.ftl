@@ -67,4 +67,4 @@ today-ask-keeper = Something is still to be set up for { $name }. Ask a keeper o
 today-ask-card = Its card is for a keeper to fill in
 today-ask-food = How much food { $name } may have in a day is not settled here. Ask a keeper of the home before you give any.
 today-answer-only = Answer what { $name } presses.
-today-without-agreed = Without what was agreed: { $act }
+today-without-agreed = Without what was agreed: { $step }. { $why }

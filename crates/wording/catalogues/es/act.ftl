@@ -75,6 +75,7 @@ act-change-checked = La comprobación planeada o hecha.
 
 act-caution-ask-both = Consulta a un veterinario y a un profesional cualificado del comportamiento, y cumple la ley local sobre animales que muerden.
 act-caution-ask-if-back = Si vuelven esas señales, o vienen sin causa visible, consulta a un veterinario y a un profesional cualificado del comportamiento.
+act-caution-ask-now = Esas señales han vuelto: consulta a un veterinario y a un profesional cualificado del comportamiento.
 act-caution-call-vet-now = Llama enseguida a un veterinario, sea lo que sea lo tragado. No hagas vomitar a { $name } si no te lo dicen.
 act-caution-ask-vet-unless-seen = Deja las cosas pequeñas fuera de su alcance. Llama enseguida a un veterinario si notas algo raro en { $name }.
 act-caution-take-nothing = No le quites nada por la fuerza y mantén lejos a los niños.

@@ -46,7 +46,11 @@ desk-check-never = { $words ->
     [one] Una palabra en uso nunca se comprobó.
    *[other] { $words } palabras en uso nunca se comprobaron.
 }
-desk-little = Registros en { $days } de { $of } días son muy pocos para decir qué detiene una palabra.
+desk-little = { $lack ->
+    [days] Registros en { $days } de { $of } días son muy pocos para decir qué frena una palabra.
+    [records] Hay muy pocas pulsaciones y sesiones anotadas, en { $days } de { $of } días, para decir qué frena una palabra.
+   *[whole] Hay muy pocas pulsaciones y sesiones anotadas enteras, en { $days } de { $of } días, para decir qué frena una palabra.
+}
 desk-outside = Fuera de las nueve décimas centrales de { $homes } hogares comparables: { $lies }
 desk-outside-wait = { $by ->
     [days] { $wait ->
@@ -67,6 +71,13 @@ desk-why-taken-back = Pudo ser un toque sin querer. Pregunta en la casa qué pas
 desk-why-change = Más de lo que permite el azar, contando todo lo que mira esta mesa ({ $p }).
 desk-why-silent = Días de un registro al siguiente: { $usual }. La pausa más larga hasta ahora: { $longest }; se avisa a partir de { $after } días enteros.
 desk-why-silent-new = Aún no hay una costumbre con que comparar; se avisa a partir de { $after } días enteros.
+desk-why-hardly = Se dice atascada por esto: { $presses ->
+    [0] { $name } no la ha pulsado por su cuenta en cuatro semanas
+    [one] { $name } la ha pulsado una vez por su cuenta en cuatro semanas
+   *[other] { $name } la ha pulsado { $presses } veces por su cuenta en cuatro semanas
+}, y se le muestra desde hace más de tres.
+desk-why-seldom-taken = Se dice atascada por esto: { $name } toma pocas veces lo que trae, y hay muy pocas invitaciones para decir más.
+desk-why-seldom-right = Se dice atascada por esto: correctas en claramente menos de la mitad de las veces que se invitó a { $name } y quería la cosa: { $right }.
 desk-why-right = Correctas, de las veces que se invitó a { $name } y quería la cosa: { $right }.
 desk-why-hours = Se unió a estas horas: { $figure }. A otras: { $beside }.
 desk-why-fall = Últimamente: { $figure }. Antes: { $beside }.
@@ -83,15 +94,38 @@ desk-why-little = Anotado entero (una pulsación con su respuesta, una sesión c
 desk-why-outside = Junto a { $kind } en hogares con { $who }. Palabras de { $name } que se pudieron poner junto a otras: { $laid }. En cualquier lugar queda fuera más o menos una de cada diez palabras.
 desk-why-outside-cause = Qué puede frenarla aquí: { $cause }.
 desk-why-sooner = Una pulsación dice que se pulsó un botón, no por qué. Antes no es mejor.
+desk-until-without = Ninguna otra señal así antes del { $day }.
 
 desk-until-asked = Que la casa cuente por qué se retiró.
 desk-until-record = Cualquier registro.
-desk-until-more-records = Registros la mayoría de los días, con respuestas y finales de sesión.
+desk-until-more-records = { $lack ->
+    [days] Registros casi todos los días, con las respuestas y el final de las sesiones.
+    [records] Más pulsaciones y sesiones anotadas, con respuestas y finales.
+   *[whole] La respuesta a la mayoría de las pulsaciones y el final de la mayoría de las sesiones, anotados.
+}
+desk-until-more-right = Claramente más pulsaciones acertadas al invitar, o registros que apunten a una causa.
 desk-until-fewer-over = Menos de tres días así en una semana, o una cantidad que fije un veterinario.
 desk-until-invited = Se invita a la palabra, o sus cifras ya no apuntan a invitar.
 desk-until-first-press = Una primera pulsación, o una edición más nueva de estas cifras.
 desk-until-since-press = { $days } días desde la primera pulsación, o una edición más nueva de estas cifras.
-desk-aside = Apartado el { $day }.
+desk-aside = { $ago ->
+    [0] Apartado hace menos de un día
+    [one] Apartado hace { $ago } día
+   *[other] Apartado hace { $ago } días
+}; vuelve en { $days ->
+    [one] { $days } día
+   *[other] { $days } días
+} como mucho, antes si empeora.
+desk-back = { $ago ->
+    [0] Apartaste esto hace menos de un día.
+    [one] Apartaste esto hace { $ago } día.
+   *[other] Apartaste esto hace { $ago } días.
+} { $why ->
+    [worse] Desde entonces ha empeorado.
+    [anew] Desde entonces ha empezado de nuevo.
+    [cause] Los registros apuntan ahora a otra causa.
+   *[days] Sus días han pasado.
+}
 
 desk-new-signs = { $kind ->
     [swallowing] { $count ->

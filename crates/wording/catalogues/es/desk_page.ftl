@@ -3,6 +3,7 @@ desk-page-title = Quién te necesita primero
 desk-page-needs = Necesidades
 desk-page-week = Qué ha cambiado
 desk-page-week-title = Qué ha cambiado desde que hablasteis
+desk-page-more-pages = Más páginas
 desk-page-week-how = Desde que anotaste que hablasteis; si no, desde hace una semana. Hechos, y cifras que se movieron más de lo que mueve el azar; lo que mueve el azar no es noticia.
 desk-page-no-diagnosis = Esta página ordena lo que se anotó. No diagnostica nada: donde un animal puede no estar bien o no estar seguro, dice a quién preguntar.
 desk-page-how-many = { $shown } de { $animals ->
@@ -28,7 +29,8 @@ desk-page-unread = { $unread ->
 }
 desk-page-look-again = Mirar otra vez
 desk-page-gone = Este hogar ya no comparte sus cifras contigo. No se guardó nada.
-desk-page-was-put = Apartado para { $name }. Vuelve por sí solo cuando le llega algo nuevo.
+desk-page-was-put = Apartado para { $name }. Vuelve pasados esos días, y enseguida si empeora o empieza de nuevo.
+desk-page-filter = Mostrar solo algunas
 desk-page-show = Mostrar
 desk-page-all-needs = Todas las necesidades
 desk-page-kind = { $kind ->
@@ -65,16 +67,32 @@ desk-page-since = Desde el { $day }, de { $n ->
     [one] { $n } registro
    *[other] { $n } registros
 }: { $sure }.
+desk-page-first-seen = Visto aquí por primera vez el { $day }, de { $n ->
+    [one] { $n } registro
+   *[other] { $n } registros
+}: { $sure }.
 desk-page-from = De { $n ->
     [one] { $n } registro
    *[other] { $n } registros
 }: { $sure }.
 desk-page-until = Qué lo cambiaría: { $what }
-desk-page-put-aside = Apartar
+desk-page-kept = Acordado: { $words ->
+    [one] { $words } palabra
+   *[other] { $words } palabras
+}. Cumplido, tantos de los días hasta ahora: { $days }.
+desk-page-kept-not-yet = Acordado: { $words ->
+    [one] { $words } palabra
+   *[other] { $words } palabras
+}. Aún no ha pasado ningún día.
+desk-page-kept-no-record = { $days ->
+    [one] { $days } día no tiene ningún registro: de él no se puede decir nada.
+   *[other] { $days } días no tienen ningún registro: de ellos no se puede decir nada.
+}
 desk-page-put-aside-days = { $days ->
     [one] Apartar { $days } día
    *[other] Apartar { $days } días
 }
+desk-page-aside-ends = Lo que empeora, empieza de nuevo o muestra otra causa vuelve enseguida.
 desk-page-bring-back = Recuperar
 desk-page-safety-stays = lo que toca a la seguridad no se puede apartar
 desk-page-unclear = abre la mesa otra vez: esta necesidad no está
@@ -89,6 +107,8 @@ desk-page-same-more = Y { $count } más.
 desk-page-presses = Pulsaciones propias
 desk-page-joined = Sesiones en las que participó
 desk-page-weeks = { $what }, por semana, la más antigua primero: { $counts }
+desk-page-key = Cómo leer los gráficos pequeños
+desk-page-key-says = Una barra por semana, { $weeks } semanas, la última a la derecha y de otro color. Una barra pálida detrás muestra de cuántas. Los números al lado son la escala; la cifra de arriba es la de los últimos siete días.
 desk-page-nameless = una palabra sin ficha
 desk-page-nameless-home = Un hogar sin nombre
 desk-page-pages = Páginas

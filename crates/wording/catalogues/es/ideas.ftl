@@ -56,6 +56,64 @@ ideas-name = { $key ->
     [hide] Caseta
    *[other] { $key }
 }
+ideas-label = { $key ->
+    [chicken] pollo
+    [cheese] queso
+    [carrot] zanahoria
+    [apple] manzana
+    [beans] judía
+    [beef] ternera
+    [turkey] pavo
+    [egg] huevo
+    [salmon] salmón
+    [kibble] pienso
+    [pellet] gránulo
+    [sunflower] pipa
+    [millet] mijo
+    [pepper] pimiento
+    [dandelion] hoja
+    [parsley] perejil
+    [coriander] cilantro
+    [hay] heno
+    [tug] tira
+    [ball] pelota
+    [chase] corre
+    [squeak] pito
+    [wand] pluma
+    [crinkle] papel
+    [toss] ratón
+    [bell] campana
+    [shred] papel
+    [peekaboo] cucú
+    [willow] mimbre
+    [tunnel] túnel
+    [rub] caricia
+    [scratch] rasca
+    [brush] cepillo
+    [cheek] mimo
+    [head] rasca
+    [forehead] mimo
+    [paw] pata
+    [spin] vuelta
+    [touch_hand] mano
+    [high_five] choca
+    [step_up] sube
+    [turn] gira
+    [target] palo
+    [up] arriba
+    [garden] jardín
+    [walk] paseo
+    [sniff] huele
+    [window] ventana
+    [box] caja
+    [room] cuarto
+    [pen] corral
+    [bed] cama
+    [sofa] sofá
+    [perch] percha
+    [hide] caseta
+   *[other] { $key }
+}
 ideas-title = ¿Qué podría gustarle a { $name }?
 ideas-four = Toca cuatro cosas o más, de varios tipos. { $name } decidirá después.
 ideas-health = Salud:

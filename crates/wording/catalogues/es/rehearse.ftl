@@ -2,7 +2,7 @@ rehearse-title = Ensayar
 rehearse-intro = Practica con un animal al que nada puede hacer daño, antes de que lleguen los botones o cuando quieras. Nada de esto entra en el cuaderno.
 rehearse-simulation = Una simulación: los animales de verdad son distintos.
 rehearse-assumes = Qué supone
-rehearse-assumes-short = En breve: mostrar enseña más cuando la cosa llega al instante y se toma. «Ahora no», otra cosa o ninguna respuesta quitan un poco. Las prisas, llamar, cerrar el paso y una sesión larga tensan, hasta que se ve una señal y el animal se va. Todo va unas diez veces más rápido que en nuestros hogares simulados. Cuánto de cada cosa es elección nuestra: nadie lo ha medido.
+rehearse-assumes-short = En breve: mostrar enseña más cuando la cosa llega al instante y se toma; menos, poco después de la última vez. Lo que se muestra mientras el animal está en otra parte o aún tiene algo no enseña nada; ante una señal quita un poco. «Ahora no», otra cosa o ninguna respuesta quitan un poco. Las prisas, llamar, cerrar el paso y una sesión larga tensan, hasta que se ve una señal y el animal se va. Todo va unas diez veces más rápido que en nuestros hogares simulados. Cuánto de cada cosa es elección nuestra: nadie lo ha medido.
 rehearse-name = { $who ->
     [eager] Zip
     [wary] Moth
@@ -107,11 +107,12 @@ rehearse-you-gone = { $does ->
    *[block] Te pones en la puerta: { $name } no vuelve.
 }
 rehearse-seen = { $what ->
-    [chose] { $name } elige: { $word }.
+    [chose] { $name } elige y lo tiene: { $word }.
     [chose-none] { $name } no elige ninguna.
     [looks-up] { $name } levanta la mirada.
     [comes] { $name } se acerca.
     [joined] { $name } está en el tablero.
+    [joined-likes] { $name } está delante de ti.
     [looks] { $name } mira «{ $word }».
     [brushed] { $name } roza «{ $word }»: no suena.
     [pressed] { $name } pulsa «{ $word }».
@@ -156,7 +157,7 @@ rehearse-change = { $change ->
     [more-pairs] Ofrece más pares: cada cosa al menos cinco veces.
     [step-away] Ante una señal fuerte apártate enseguida, o termina. Todo lo demás puede esperar.
     [let-go] Cuando { $name } se vaya, deja que sea así: sin llamar, sin nada en medio, sin mostrar nada.
-    [let-eat] Deja que { $name } coma en paz. No se pulsa ni se muestra nada hasta que termine.
+    [let-eat] Deja que { $name } disfrute en paz de lo que tomó. No se pulsa ni se muestra nada hasta que termine.
     [pause] Ante una señal leve haz una pausa de cinco segundos y deja espacio.
     [wait] Espera los cinco segundos enteros, sin palabra ni gesto. La ayuda viene después.
     [do-not-push] Sin llamar, sin cerrar el paso, sin decirlo otra vez: { $name } viene por voluntad propia o no viene.
@@ -178,6 +179,7 @@ rehearse-change = { $change ->
     [used-up] Diste todas las golosinas de la tarde. Sigue respondiendo a «{ $word }» con «ahora no» o con otra cosa.
     [shorter] Hazlo más corto: termina mientras a { $name } aún le gusta.
     [shorter-left] Quien se va lo ha terminado. Que ese sea el final del día.
+    [give-never] Da lo que dice el botón siempre que se pueda, ante todo con «{ $word }». Lo que ahora no puede ser, quizá pueda en otro momento.
    *[carry-on] Sigue así.
 }
 rehearse-because = { $change ->
@@ -187,7 +189,7 @@ rehearse-because = { $change ->
     [more-pairs] Pares: { $figure }
     [step-away] Señales fuertes atendidas: { $figure }
     [let-go] Marchas respetadas: { $figure }
-    [let-eat] Premios comidos en paz: { $figure }
+    [let-eat] Disfrutado en paz, de lo tomado: { $figure }
     [pause] Señales leves atendidas: { $figure }
     [wait] Esperas cumplidas: { $figure }
     [do-not-push] Veces que llamaste, cerraste el paso o lo dijiste otra vez: { $figure }
@@ -209,6 +211,8 @@ rehearse-because = { $change ->
     [used-up] «{ $word }» bajó de todos modos. De sus pulsaciones, respondidas con «ahora no» u otra cosa: { $figure }
     [shorter] Junto al tablero hasta que pediste algo por última vez: { $figure }. Para { $name } se hace largo tras unos { $word }.
     [shorter-left] { $name } se fue tras { $figure } junto al tablero. Cuando volvió { $name }, seguiste.
+    [give-never] Ninguna pulsación obtuvo aquí lo que dice el botón. De las de «{ $word }», respondidas con «ahora no» u otra cosa: { $figure }
+    [carry-on-likes] Cada elección quedó en manos de { $name }.
    *[carry-on] Nada aquí estorbó al aprendizaje.
 }
 rehearse-would-change = El próximo ensayo puede nombrar otra cosa: este fue corto, y pocos registros dicen poco.
@@ -231,7 +235,7 @@ rehearse-row = { $which ->
     [leaving] Marchas respetadas
     [mild] Señales leves atendidas
     [strong] Señales fuertes atendidas
-    [eaten] Premios comidos en paz
+    [eaten] Disfrutado en paz, de lo tomado
     [given] Cosas dadas
     [after-wait] Mostrado y dado tras la espera
     [invited-there] Invitaciones con { $name } allí o de camino

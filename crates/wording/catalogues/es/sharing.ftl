@@ -20,7 +20,7 @@ sharing-shows = { $what ->
     [see_figures] las cifras
     [see_log] el registro, nota por nota
     [hear_snippets] los sonidos guardados de pulsaciones
-    [advise] la página Acordado, para escribirte
+    [advise] la página Acordado, también para escribir
     [export] todo el registro como archivo
     [record] el Tablero, para anotar en él
    *[other] algo que esta versión no sabe nombrar

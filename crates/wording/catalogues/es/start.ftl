@@ -27,3 +27,6 @@ start-linked = ¿Tu hogar ya está en un servidor? { $link }
 start-linked-link = Enlaza este cuaderno con él
 start-notebook = ¿Ya hay un cuaderno en casa? Deja esta página vacía. { $link }
 start-notebook-link = Enlaza el cuaderno
+start-before = ¿Aún no hay botones? { $lessons } y { $rehearse }: nada de ello se anota.
+start-before-read = Lee las lecciones
+start-before-rehearse = ensaya con un animal simulado

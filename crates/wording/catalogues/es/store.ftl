@@ -54,6 +54,7 @@ store-unreachable = no se puede llegar a la base de datos ({ $what }); no consta
 store-old-database = el servidor de la base de datos es PostgreSQL { $found }; este programa necesita { $least } o posterior
 store-newer-database = una versión más nueva hizo la base de datos (esquema { $found }; esta versión conoce hasta el { $known }); actualiza este programa
 store-no-rights = la base de datos rechaza este programa ({ $what }); que quien la posee conceda el rol sayso_server al usuario que se conecta
+store-not-let-in = la base de datos no admite a este usuario ({ $what }); comprueba el usuario y la contraseña en SAYSO_DATABASE (SAYSO_DATABASE_OWNER para quien la posee)
 store-needs-owner = las tablas faltan todavía o son de una versión anterior, y el usuario que se conecta no puede crearlas ({ $what }); indica a quien las posee con --database-owner o en la variable SAYSO_DATABASE_OWNER
 store-database-damaged = la base de datos está dañada ({ $what }); guarda una copia de ella y recupera su última copia de seguridad
 store-no-such-home = aquí no hay ningún hogar { $home }

@@ -67,4 +67,4 @@ today-ask-keeper = Todavía falta preparar algo para { $name }. Pregunta a quien
 today-ask-card = Su ficha la completa quien lleva el hogar
 today-ask-food = Aquí no está decidido cuánta comida puede recibir { $name } al día. Pregunta a quien lleva el hogar antes de dar nada.
 today-answer-only = Responde a lo que pulse { $name }.
-today-without-agreed = Sin lo acordado: { $act }
+today-without-agreed = Sin lo acordado: { $step }. { $why }

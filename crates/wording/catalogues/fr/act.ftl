@@ -75,6 +75,7 @@ act-change-checked = La vérification prévue ou faite.
 
 act-caution-ask-both = Consulte un vétérinaire et un professionnel qualifié du comportement, et respecte la loi locale sur les animaux qui mordent.
 act-caution-ask-if-back = Si de tels signes reviennent, ou viennent sans cause visible, consulte un vétérinaire et un professionnel qualifié du comportement.
+act-caution-ask-now = De tels signes sont revenus : consulte un vétérinaire et un professionnel qualifié du comportement.
 act-caution-call-vet-now = Appelle aussitôt un vétérinaire, quoi qu’ait avalé { $name }. Ne fais pas vomir sauf si on te le dit.
 act-caution-ask-vet-unless-seen = Mets les petits objets hors de portée. Appelle aussitôt un vétérinaire si { $name } ne va pas bien.
 act-caution-take-nothing = N’enlève rien de force et tiens les enfants à distance.

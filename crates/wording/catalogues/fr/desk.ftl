@@ -46,7 +46,11 @@ desk-check-never = { $words ->
     [1] Un mot en usage n’a jamais été vérifié.
    *[other] { $words } mots en usage n’ont jamais été vérifiés.
 }
-desk-little = Des notes { $days } jours sur { $of }, c’est trop peu pour dire ce qui retient un mot.
+desk-little = { $lack ->
+    [days] Des notes { $days } jours sur { $of }, c’est trop peu pour dire ce qui retient un mot.
+    [records] Trop peu d’appuis et de séances sont notés, { $days } jours sur { $of }, pour dire ce qui retient un mot.
+   *[whole] Trop peu d’appuis et de séances sont notés en entier, { $days } jours sur { $of }, pour dire ce qui retient un mot.
+}
 desk-outside = Hors des neuf dixièmes du milieu de { $homes } foyers comparables : { $lies }
 desk-outside-wait = { $by ->
     [days] { $wait ->
@@ -67,6 +71,13 @@ desk-why-taken-back = C’était peut-être une erreur de doigt. Demande au foye
 desk-why-change = Plus que le hasard ne le permet, en comptant tout ce que ce bureau regarde ({ $p }).
 desk-why-silent = Jours d’une note à la suivante : { $usual }. La plus longue pause jusqu’ici : { $longest } ; c’est signalé à partir de { $after } jours entiers.
 desk-why-silent-new = Il n’y a pas encore d’habitude à comparer ; c’est signalé à partir de { $after } jours entiers.
+desk-why-hardly = Dit bloqué pour cela : { $presses ->
+    [0] { $name } ne l’a pas pressé spontanément en quatre semaines
+    [one] { $name } l’a pressé une fois spontanément en quatre semaines
+   *[other] { $name } l’a pressé { $presses } fois spontanément en quatre semaines
+}, et on le montre depuis plus de trois.
+desk-why-seldom-taken = Dit bloqué pour cela : { $name } prend rarement ce qu’il apporte, et il y a trop peu d’invitations pour en dire plus.
+desk-why-seldom-right = Dit bloqué pour cela : juste dans nettement moins de la moitié des fois où l’on a invité { $name } et où la chose était voulue : { $right }.
 desk-why-right = Juste, des fois où l’on a invité { $name } et où la chose était voulue : { $right }.
 desk-why-hours = Séances rejointes à ces heures : { $figure }. À d’autres : { $beside }.
 desk-why-fall = Dernièrement : { $figure }. Avant : { $beside }.
@@ -83,15 +94,38 @@ desk-why-little = Noté en entier (un appui avec sa réponse, une séance avec s
 desk-why-outside = À côté de { $kind } dans des foyers avec { $who }. Mots de { $name } qui ont pu être mis à côté d’autres : { $laid }. Partout, environ un mot sur dix est en dehors.
 desk-why-outside-cause = Ce qui peut le freiner ici : { $cause }.
 desk-why-sooner = Un appui dit qu’un bouton a été enfoncé, pas pourquoi. Plus tôt n’est pas mieux.
+desk-until-without = Aucun autre signe de ce genre avant le { $day }.
 
 desk-until-asked = Un mot du foyer sur la raison du retrait.
 desk-until-record = N’importe quelle note.
-desk-until-more-records = Des notes presque chaque jour, avec les réponses et la fin des séances.
+desk-until-more-records = { $lack ->
+    [days] Des notes presque chaque jour, avec les réponses et la fin des séances.
+    [records] Plus d’appuis et de séances notés, avec réponses et fins.
+   *[whole] La réponse à la plupart des appuis, et la fin de la plupart des séances, notées.
+}
+desk-until-more-right = Nettement plus d’appuis justes sur invitation, ou des notes qui indiquent une cause.
 desk-until-fewer-over = Moins de trois jours ainsi par semaine, ou une quantité fixée par un vétérinaire.
 desk-until-invited = Le mot est proposé, ou ses chiffres ne mènent plus à l’invitation.
 desk-until-first-press = Un premier appui, ou une édition plus récente de ces chiffres.
 desk-until-since-press = { $days } jours depuis le premier appui, ou une édition plus récente de ces chiffres.
-desk-aside = Mis de côté le { $day }.
+desk-aside = { $ago ->
+    [0] Mis de côté il y a moins d’un jour
+    [one] Mis de côté il y a { $ago } jour
+   *[other] Mis de côté il y a { $ago } jours
+} ; revient dans { $days ->
+    [one] { $days } jour
+   *[other] { $days } jours
+} au plus, plus tôt si cela empire.
+desk-back = { $ago ->
+    [0] Tu as mis ceci de côté il y a moins d’un jour.
+    [one] Tu as mis ceci de côté il y a { $ago } jour.
+   *[other] Tu as mis ceci de côté il y a { $ago } jours.
+} { $why ->
+    [worse] Depuis, cela a empiré.
+    [anew] Depuis, cela a recommencé.
+    [cause] Les notes indiquent maintenant une autre cause.
+   *[days] Ces jours sont passés.
+}
 
 desk-new-signs = { $kind ->
     [swallowing] { $count ->

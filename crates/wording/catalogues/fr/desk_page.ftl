@@ -3,6 +3,7 @@ desk-page-title = Qui a besoin de toi d’abord
 desk-page-needs = Besoins
 desk-page-week = Ce qui a changé
 desk-page-week-title = Ce qui a changé depuis votre dernier échange
+desk-page-more-pages = Autres pages
 desk-page-week-how = Depuis que tu as noté que vous vous êtes parlé, sinon depuis une semaine. Des faits, et des chiffres qui ont bougé plus que par hasard ; ce que le hasard fait bouger n’est pas une nouvelle.
 desk-page-no-diagnosis = Cette page trie ce qui a été noté. Elle ne pose aucun diagnostic : là où un animal peut être mal ou en danger, elle dit à qui demander.
 desk-page-how-many = { $shown } sur { $animals ->
@@ -28,7 +29,8 @@ desk-page-unread = { $unread ->
 }
 desk-page-look-again = Regarder de nouveau
 desk-page-gone = Ce foyer ne partage plus ses chiffres avec toi. Rien n’a été gardé.
-desk-page-was-put = Mis de côté pour { $name }. Cela revient tout seul dès qu’il y a du nouveau.
+desk-page-was-put = Mis de côté pour { $name }. Cela revient après ces jours, et aussitôt si cela empire ou recommence.
+desk-page-filter = N’en montrer que certains
 desk-page-show = Montrer
 desk-page-all-needs = Tous les besoins
 desk-page-kind = { $kind ->
@@ -65,16 +67,32 @@ desk-page-since = Depuis le { $day }, sur { $n ->
     [one] { $n } note
    *[other] { $n } notes
 } : { $sure }.
+desk-page-first-seen = Vu ici pour la première fois le { $day }, d’après { $n ->
+    [one] { $n } note
+   *[other] { $n } notes
+} : { $sure }.
 desk-page-from = Sur { $n ->
     [one] { $n } note
    *[other] { $n } notes
 } : { $sure }.
 desk-page-until = Ce qui le changerait : { $what }
-desk-page-put-aside = Mettre de côté
+desk-page-kept = Convenu : { $words ->
+    [one] { $words } mot
+   *[other] { $words } mots
+}. Tenu, sur les jours passés : { $days }.
+desk-page-kept-not-yet = Convenu : { $words ->
+    [one] { $words } mot
+   *[other] { $words } mots
+}. Aucun jour ne s’est encore écoulé.
+desk-page-kept-no-record = { $days ->
+    [one] { $days } jour est sans aucune note : on ne peut rien en dire.
+   *[other] { $days } jours sont sans aucune note : on ne peut rien en dire.
+}
 desk-page-put-aside-days = { $days ->
     [one] Mettre de côté { $days } jour
    *[other] Mettre de côté { $days } jours
 }
+desk-page-aside-ends = Ce qui empire, recommence ou montre une autre cause revient aussitôt.
 desk-page-bring-back = Reprendre
 desk-page-safety-stays = ce qui touche à la sécurité ne se met pas de côté
 desk-page-unclear = ouvre le bureau de nouveau : ce besoin n’y est pas
@@ -89,6 +107,8 @@ desk-page-same-more = Et { $count } de plus.
 desk-page-presses = Appuis de lui-même
 desk-page-joined = Séances rejointes
 desk-page-weeks = { $what }, par semaine, la plus ancienne d’abord : { $counts }
+desk-page-key = Comment lire les petits graphiques
+desk-page-key-says = Une barre par semaine, { $weeks } semaines, la dernière à droite et d’une autre couleur. Une barre pâle derrière montre sur combien. Les nombres à côté sont l’échelle ; le chiffre au-dessus est celui des sept derniers jours.
 desk-page-nameless = un mot sans fiche
 desk-page-nameless-home = Un foyer sans nom
 desk-page-pages = Pages

@@ -56,6 +56,64 @@ ideas-name = { $key ->
     [hide] Cachette
    *[other] { $key }
 }
+ideas-label = { $key ->
+    [chicken] poulet
+    [cheese] fromage
+    [carrot] carotte
+    [apple] pomme
+    [beans] haricot
+    [beef] bœuf
+    [turkey] dinde
+    [egg] œuf
+    [salmon] saumon
+    [kibble] croquette
+    [pellet] granulé
+    [sunflower] graine
+    [millet] millet
+    [pepper] poivron
+    [dandelion] feuille
+    [parsley] persil
+    [coriander] coriandre
+    [hay] foin
+    [tug] tire
+    [ball] balle
+    [chase] cours
+    [squeak] couine
+    [wand] plume
+    [crinkle] papier
+    [toss] souris
+    [bell] cloche
+    [shred] papier
+    [peekaboo] coucou
+    [willow] osier
+    [tunnel] tunnel
+    [rub] caresse
+    [scratch] gratte
+    [brush] brosse
+    [cheek] joue
+    [head] gratte
+    [forehead] front
+    [paw] patte
+    [spin] tourne
+    [touch_hand] main
+    [high_five] tape
+    [step_up] monte
+    [turn] demi-tour
+    [target] bâton
+    [up] debout
+    [garden] jardin
+    [walk] balade
+    [sniff] flaire
+    [window] fenêtre
+    [box] carton
+    [room] pièce
+    [pen] enclos
+    [bed] panier
+    [sofa] canapé
+    [perch] perchoir
+    [hide] cachette
+   *[other] { $key }
+}
 ideas-title = Qu’est-ce que { $name } pourrait aimer ?
 ideas-four = Touche quatre choses ou plus, de plusieurs sortes. { $name } décidera plus tard.
 ideas-health = Santé :

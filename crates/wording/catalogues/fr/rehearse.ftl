@@ -2,7 +2,7 @@ rehearse-title = Répéter
 rehearse-intro = Exerce-toi avec un animal à qui rien ne peut faire de mal, avant l’arrivée des boutons ou quand tu veux. Rien de cela n’entre dans le carnet.
 rehearse-simulation = Une simulation : les vrais animaux sont différents.
 rehearse-assumes = Ce qu’elle suppose
-rehearse-assumes-short = En bref : montrer enseigne le plus quand la chose vient aussitôt et qu’elle est prise. « Pas maintenant », autre chose ou aucune réponse en retire un peu. La hâte, les appels, le passage barré et une longue séance pèsent, jusqu’à ce qu’un signe se montre et que l’animal parte. Tout va environ dix fois plus vite que dans nos foyers simulés. La part de chacun est notre choix : personne ne l’a mesurée.
+rehearse-assumes-short = En bref : montrer enseigne le plus quand la chose vient aussitôt et qu’elle est prise ; moins, peu après la dernière fois. Ce qui est montré pendant que l’animal est ailleurs ou a encore quelque chose n’enseigne rien ; lors d’un signe, cela retire un peu. « Pas maintenant », autre chose ou aucune réponse en retire un peu. La hâte, les appels, le passage barré et une longue séance pèsent, jusqu’à ce qu’un signe se montre et que l’animal parte. Tout va environ dix fois plus vite que dans nos foyers simulés. La part de chacun est notre choix : personne ne l’a mesurée.
 rehearse-name = { $who ->
     [eager] Zip
     [wary] Moth
@@ -107,11 +107,12 @@ rehearse-you-gone = { $does ->
    *[block] Tu te mets dans la porte : { $name } ne revient pas.
 }
 rehearse-seen = { $what ->
-    [chose] { $name } choisit : { $word }.
+    [chose] { $name } choisit et l’a : { $word }.
     [chose-none] { $name } ne choisit aucune des deux.
     [looks-up] { $name } lève les yeux.
     [comes] { $name } s’approche.
     [joined] { $name } est au tableau.
+    [joined-likes] { $name } est devant toi.
     [looks] { $name } regarde « { $word } ».
     [brushed] { $name } frôle « { $word } » : pas de son.
     [pressed] { $name } appuie sur « { $word } ».
@@ -156,7 +157,7 @@ rehearse-change = { $change ->
     [more-pairs] Tends plus de paires : chaque chose au moins cinq fois.
     [step-away] À un signe fort, écarte-toi tout de suite ou termine. Tout le reste peut attendre.
     [let-go] Quand { $name } s’en va, laisse faire : pas d’appel, rien en travers, rien à montrer.
-    [let-eat] Laisse { $name } manger en paix. On n’appuie ni ne montre rien avant la fin.
+    [let-eat] Laisse { $name } profiter en paix de ce qui a été pris. On n’appuie ni ne montre rien avant la fin.
     [pause] À un signe léger, fais une pause de cinq secondes et laisse de la place.
     [wait] Attends les cinq secondes entières, sans un mot ni un geste. L’aide vient après.
     [do-not-push] Ni appel, ni passage barré, ni redite : { $name } vient librement ou pas du tout.
@@ -178,6 +179,7 @@ rehearse-change = { $change ->
     [used-up] Toutes les friandises de la soirée ont été données. Continue de répondre à « { $word } » par « pas maintenant » ou par autre chose.
     [shorter] Fais plus court : termine tant que { $name } aime encore cela.
     [shorter-left] Qui s’en va l’a terminé. Que ce soit la fin pour la journée.
+    [give-never] Donne ce que dit le bouton aussi souvent que possible, d’abord pour « { $word } ». Ce qui ne se peut pas maintenant se peut peut-être à un autre moment.
    *[carry-on] Continue ainsi.
 }
 rehearse-because = { $change ->
@@ -187,7 +189,7 @@ rehearse-because = { $change ->
     [more-pairs] Paires : { $figure }
     [step-away] Signes forts respectés : { $figure }
     [let-go] Départs respectés : { $figure }
-    [let-eat] Friandises mangées en paix : { $figure }
+    [let-eat] Laissé en paix, de ce qui a été pris : { $figure }
     [pause] Signes légers respectés : { $figure }
     [wait] Attentes tenues : { $figure }
     [do-not-push] Fois où tu as appelé, barré le passage ou redit : { $figure }
@@ -209,6 +211,8 @@ rehearse-because = { $change ->
     [used-up] « { $word } » a baissé tout de même. De ses appuis, ceux qui ont reçu « pas maintenant » ou autre chose : { $figure }
     [shorter] Au tableau jusqu’à ta dernière demande : { $figure }. Pour { $name }, cela devient long après environ { $word }.
     [shorter-left] { $name } est parti après { $figure } au tableau. Une fois { $name } de retour, tu as continué.
+    [give-never] Aucun appui n’a obtenu ici ce que dit le bouton. De ceux de « { $word } », avec « pas maintenant » ou autre chose pour réponse : { $figure }
+    [carry-on-likes] Chaque choix a été laissé à { $name }.
    *[carry-on] Rien ici n’a gêné l’apprentissage.
 }
 rehearse-would-change = La prochaine répétition nommera peut-être autre chose : celle-ci était courte, et peu de relevés disent peu.
@@ -231,7 +235,7 @@ rehearse-row = { $which ->
     [leaving] Départs respectés
     [mild] Signes légers respectés
     [strong] Signes forts respectés
-    [eaten] Friandises mangées en paix
+    [eaten] Laissé en paix, de ce qui a été pris
     [given] Choses données
     [after-wait] Montré et donné après l’attente
     [invited-there] Invitations avec { $name } là ou en chemin

@@ -20,7 +20,7 @@ sharing-shows = { $what ->
     [see_figures] les chiffres
     [see_log] le journal, note par note
     [hear_snippets] les sons gardés des appuis
-    [advise] la page Convenu, pour t’écrire
+    [advise] la page Convenu, pour y écrire aussi
     [export] tout le journal en fichier
     [record] le Tableau, pour y noter
    *[other] une chose que cette version ne sait pas nommer

@@ -27,3 +27,6 @@ start-linked = Ton foyer est-il déjà sur un serveur ? { $link }
 start-linked-link = Relie ce carnet à lui
 start-notebook = Y a-t-il déjà un carnet à la maison ? Laisse cette page vide. { $link }
 start-notebook-link = Relie le carnet
+start-before = Pas encore de boutons ? { $lessons } et { $rehearse } : rien n’en est noté.
+start-before-read = Lis les leçons
+start-before-rehearse = répète avec un animal simulé

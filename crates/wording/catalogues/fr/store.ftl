@@ -54,6 +54,7 @@ store-unreachable = la base de données ne répond pas ({ $what }) ; rien n’
 store-old-database = le serveur de base de données est PostgreSQL { $found } ; ce programme demande { $least } ou plus récent
 store-newer-database = une version plus récente a créé la base de données (schéma { $found } ; cette version connaît jusqu’à { $known }) ; mets ce programme à jour
 store-no-rights = la base de données refuse ce programme ({ $what }) ; que son propriétaire accorde le rôle sayso_server à l’utilisateur qui se connecte
+store-not-let-in = la base de données n’admet pas cet utilisateur ({ $what }) ; vérifie l’utilisateur et le mot de passe dans SAYSO_DATABASE (SAYSO_DATABASE_OWNER pour le propriétaire)
 store-needs-owner = les tables manquent encore ou sont d’une version antérieure, et l’utilisateur qui se connecte ne peut pas les créer ({ $what }) ; donne leur propriétaire par --database-owner ou dans la variable SAYSO_DATABASE_OWNER
 store-database-damaged = la base de données est endommagée ({ $what }) ; gardes-en une copie et remets sa dernière sauvegarde
 store-no-such-home = il n’y a pas de foyer { $home } ici

@@ -67,4 +67,4 @@ today-ask-keeper = Il reste quelque chose à préparer pour { $name }. Demande �
 today-ask-card = Sa fiche revient à qui tient le foyer
 today-ask-food = Combien { $name } peut manger par jour n’est pas décidé ici. Demande à qui tient le foyer avant de donner quoi que ce soit.
 today-answer-only = Réponds aux appuis de { $name }.
-today-without-agreed = Sans ce qui a été convenu : { $act }
+today-without-agreed = Sans ce qui a été convenu : { $step }. { $why }

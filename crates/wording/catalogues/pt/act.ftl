@@ -75,6 +75,7 @@ act-change-checked = A verificação planejada ou feita.
 
 act-caution-ask-both = Consulte um veterinário e um profissional qualificado de comportamento, e siga a lei local sobre animais que mordem.
 act-caution-ask-if-back = Se esses sinais voltarem, ou vierem sem causa visível, consulte um veterinário e um profissional qualificado de comportamento.
+act-caution-ask-now = Esses sinais voltaram: consulte um veterinário e um profissional qualificado de comportamento.
 act-caution-call-vet-now = Ligue já para um veterinário, seja o que for que { $name } engoliu. Não provoque vômito sem orientação.
 act-caution-ask-vet-unless-seen = Deixe coisas pequenas fora do alcance. Ligue já para um veterinário se { $name } não estiver bem.
 act-caution-take-nothing = Não tire nada à força e mantenha crianças longe.

@@ -46,7 +46,11 @@ desk-check-never = { $words ->
     [1] Uma palavra em uso nunca foi verificada.
    *[other] { $words } palavras em uso nunca foram verificadas.
 }
-desk-little = Registros em { $days } de { $of } dias são poucos para dizer o que segura uma palavra.
+desk-little = { $lack ->
+    [days] Registros em { $days } de { $of } dias são poucos para dizer o que segura uma palavra.
+    [records] Há poucos toques e sessões anotados, em { $days } de { $of } dias, para dizer o que segura uma palavra.
+   *[whole] Há poucos toques e sessões anotados por inteiro, em { $days } de { $of } dias, para dizer o que segura uma palavra.
+}
 desk-outside = Fora dos nove décimos centrais de { $homes } casas comparáveis: { $lies }
 desk-outside-wait = { $by ->
     [days] { $wait ->
@@ -67,6 +71,13 @@ desk-why-taken-back = Pode ter sido um toque sem querer. Pergunte à casa o que 
 desk-why-change = Mais do que o acaso permite, contando tudo o que esta mesa olha ({ $p }).
 desk-why-silent = Dias de um registro ao seguinte: { $usual }. A maior pausa até agora: { $longest }; o aviso vem a partir de { $after } dias inteiros.
 desk-why-silent-new = Ainda não há um costume para comparar; o aviso vem a partir de { $after } dias inteiros.
+desk-why-hardly = Dita parada por isto: { $presses ->
+    [0] { $name } não a tocou por conta própria em quatro semanas
+    [one] { $name } a tocou uma vez por conta própria em quatro semanas
+   *[other] { $name } a tocou { $presses } vezes por conta própria em quatro semanas
+}, e ela é mostrada há mais de três.
+desk-why-seldom-taken = Dita parada por isto: { $name } raramente pega o que ela traz, e há poucos convites para dizer mais.
+desk-why-seldom-right = Dita parada por isto: certo em claramente menos da metade das vezes em que houve convite e { $name } queria a coisa: { $right }.
 desk-why-right = Certos, das vezes em que houve convite e { $name } queria a coisa: { $right }.
 desk-why-hours = Participou nestas horas: { $figure }. Em outras: { $beside }.
 desk-why-fall = Ultimamente: { $figure }. Antes: { $beside }.
@@ -83,15 +94,38 @@ desk-why-little = Anotado por inteiro (um aperto com sua resposta, uma sessão c
 desk-why-outside = Ao lado de { $kind } em casas com { $who }. Palavras de { $name } que puderam ser postas ao lado de outras: { $laid }. Em qualquer lugar, cerca de uma palavra em dez fica fora.
 desk-why-outside-cause = O que pode segurá-la aqui: { $cause }.
 desk-why-sooner = Um aperto diz que um botão foi apertado, não por quê. Mais cedo não é melhor.
+desk-until-without = Nenhum outro sinal assim antes de { $day }.
 
 desk-until-asked = A casa contar por que foi retirado.
 desk-until-record = Qualquer registro.
-desk-until-more-records = Registros na maioria dos dias, com respostas e fins de sessão.
+desk-until-more-records = { $lack ->
+    [days] Registros na maioria dos dias, com as respostas e o fim das sessões.
+    [records] Mais toques e sessões anotados, com respostas e fins.
+   *[whole] A resposta à maioria dos toques e o fim da maioria das sessões, anotados.
+}
+desk-until-more-right = Claramente mais toques certos quando há convite, ou registros que apontem uma causa.
 desk-until-fewer-over = Menos de três dias assim em uma semana, ou uma quantidade definida por um veterinário.
 desk-until-invited = A palavra é convidada, ou seus números não apontam mais para o convite.
 desk-until-first-press = Um primeiro aperto, ou uma edição mais nova destes números.
 desk-until-since-press = { $days } dias desde o primeiro aperto, ou uma edição mais nova destes números.
-desk-aside = Posto de lado em { $day }.
+desk-aside = { $ago ->
+    [0] Posto de lado há menos de um dia
+    [one] Posto de lado há { $ago } dia
+   *[other] Posto de lado há { $ago } dias
+}; volta em { $days ->
+    [one] { $days } dia
+   *[other] { $days } dias
+} no máximo, antes se piorar.
+desk-back = { $ago ->
+    [0] Você pôs isto de lado há menos de um dia.
+    [one] Você pôs isto de lado há { $ago } dia.
+   *[other] Você pôs isto de lado há { $ago } dias.
+} { $why ->
+    [worse] Desde então piorou.
+    [anew] Desde então recomeçou.
+    [cause] Os registros apontam agora para outra causa.
+   *[days] Os dias passaram.
+}
 
 desk-new-signs = { $kind ->
     [swallowing] { $count ->

@@ -3,6 +3,7 @@ desk-page-title = Quem precisa de você primeiro
 desk-page-needs = Necessidades
 desk-page-week = O que mudou
 desk-page-week-title = O que mudou desde que vocês conversaram
+desk-page-more-pages = Mais páginas
 desk-page-week-how = Desde que você anotou que conversaram; senão, desde uma semana atrás. Fatos, e números que mudaram além do acaso; o que o acaso muda não é novidade.
 desk-page-no-diagnosis = Esta página ordena o que foi anotado. Ela não diagnostica nada: onde um animal pode não estar bem ou não estar seguro, diz a quem perguntar.
 desk-page-how-many = { $shown } de { $animals ->
@@ -28,7 +29,8 @@ desk-page-unread = { $unread ->
 }
 desk-page-look-again = Olhar de novo
 desk-page-gone = Esta casa não compartilha mais seus números com você. Nada foi guardado.
-desk-page-was-put = Posto de lado para { $name }. Volta sozinho quando chega algo novo.
+desk-page-was-put = Posto de lado para { $name }. Volta passados esses dias, e logo que piore ou recomece.
+desk-page-filter = Mostrar só algumas
 desk-page-show = Mostrar
 desk-page-all-needs = Todas as necessidades
 desk-page-kind = { $kind ->
@@ -65,16 +67,32 @@ desk-page-since = Desde { $day }, de { $n ->
     [one] { $n } registro
    *[other] { $n } registros
 }: { $sure }.
+desk-page-first-seen = Visto aqui pela primeira vez em { $day }, de { $n ->
+    [one] { $n } registro
+   *[other] { $n } registros
+}: { $sure }.
 desk-page-from = De { $n ->
     [one] { $n } registro
    *[other] { $n } registros
 }: { $sure }.
 desk-page-until = O que mudaria isso: { $what }
-desk-page-put-aside = Pôr de lado
+desk-page-kept = Combinado: { $words ->
+    [one] { $words } palavra
+   *[other] { $words } palavras
+}. Cumprido, tantos dos dias até agora: { $days }.
+desk-page-kept-not-yet = Combinado: { $words ->
+    [one] { $words } palavra
+   *[other] { $words } palavras
+}. Ainda não passou nenhum dia.
+desk-page-kept-no-record = { $days ->
+    [one] { $days } dia não tem nenhum registro: dele nada se pode dizer.
+   *[other] { $days } dias não têm nenhum registro: deles nada se pode dizer.
+}
 desk-page-put-aside-days = { $days ->
     [one] Pôr de lado por { $days } dia
    *[other] Pôr de lado por { $days } dias
 }
+desk-page-aside-ends = O que piora, recomeça ou mostra outra causa volta logo.
 desk-page-bring-back = Trazer de volta
 desk-page-safety-stays = o que toca a segurança não pode ser posto de lado
 desk-page-unclear = abra a mesa de novo: esta necessidade não está lá
@@ -89,6 +107,8 @@ desk-page-same-more = E mais { $count }.
 desk-page-presses = Apertos próprios
 desk-page-joined = Sessões com participação
 desk-page-weeks = { $what }, por semana, a mais antiga primeiro: { $counts }
+desk-page-key = Como ler os gráficos pequenos
+desk-page-key-says = Uma barra por semana, { $weeks } semanas, a última à direita e em outra cor. Uma barra pálida atrás mostra de quantas. Os números ao lado são a escala; o número acima é o dos últimos sete dias.
 desk-page-nameless = uma palavra sem ficha
 desk-page-nameless-home = Uma casa sem nome
 desk-page-pages = Páginas

@@ -56,6 +56,64 @@ ideas-name = { $key ->
     [hide] Casinha
    *[other] { $key }
 }
+ideas-label = { $key ->
+    [chicken] frango
+    [cheese] queijo
+    [carrot] cenoura
+    [apple] maçã
+    [beans] vagem
+    [beef] carne
+    [turkey] peru
+    [egg] ovo
+    [salmon] salmão
+    [kibble] ração
+    [pellet] grão
+    [sunflower] semente
+    [millet] painço
+    [pepper] pimentão
+    [dandelion] folha
+    [parsley] salsa
+    [coriander] coentro
+    [hay] feno
+    [tug] puxa
+    [ball] bola
+    [chase] corre
+    [squeak] apito
+    [wand] pena
+    [crinkle] papel
+    [toss] rato
+    [bell] sino
+    [shred] papel
+    [peekaboo] achou
+    [willow] vime
+    [tunnel] túnel
+    [rub] carinho
+    [scratch] coça
+    [brush] escova
+    [cheek] carinho
+    [head] coça
+    [forehead] testa
+    [paw] pata
+    [spin] roda
+    [touch_hand] mão
+    [high_five] toca
+    [step_up] sobe
+    [turn] vira
+    [target] bastão
+    [up] de pé
+    [garden] jardim
+    [walk] passeio
+    [sniff] fareja
+    [window] janela
+    [box] caixa
+    [room] quarto
+    [pen] cercado
+    [bed] cama
+    [sofa] sofá
+    [perch] poleiro
+    [hide] casinha
+   *[other] { $key }
+}
 ideas-title = Do que { $name } pode gostar?
 ideas-four = Toque em quatro coisas ou mais, de vários tipos. { $name } decide depois.
 ideas-health = Saúde:

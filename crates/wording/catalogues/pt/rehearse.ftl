@@ -2,7 +2,7 @@ rehearse-title = Ensaiar
 rehearse-intro = Pratique com um animal a quem nada pode fazer mal, antes de os botões chegarem ou quando quiser. Nada disso entra no caderno.
 rehearse-simulation = Uma simulação: animais de verdade são diferentes.
 rehearse-assumes = O que ela supõe
-rehearse-assumes-short = Em resumo: mostrar ensina mais quando a coisa vem na hora e é pega. “Agora não”, outra coisa ou nenhuma resposta tira um pouco. Pressa, chamar, barrar e uma sessão longa tensionam, até que um sinal aparece e o animal sai. Tudo vai umas dez vezes mais rápido que em nossos lares simulados. Quanto de cada um é escolha nossa: ninguém mediu.
+rehearse-assumes-short = Em resumo: mostrar ensina mais quando a coisa vem na hora e é pega; menos, logo depois da última vez. O que é mostrado enquanto o animal está em outro lugar ou ainda tem algo não ensina nada; diante de um sinal, tira um pouco. “Agora não”, outra coisa ou nenhuma resposta tira um pouco. Pressa, chamar, barrar e uma sessão longa tensionam, até que um sinal aparece e o animal sai. Tudo vai umas dez vezes mais rápido que em nossos lares simulados. Quanto de cada um é escolha nossa: ninguém mediu.
 rehearse-name = { $who ->
     [eager] Zip
     [wary] Moth
@@ -107,11 +107,12 @@ rehearse-you-gone = { $does ->
    *[block] Você fica na porta: { $name } não volta.
 }
 rehearse-seen = { $what ->
-    [chose] { $name } escolhe: { $word }.
+    [chose] { $name } escolhe e tem: { $word }.
     [chose-none] { $name } não escolhe nenhuma.
     [looks-up] { $name } levanta os olhos.
     [comes] { $name } vem para cá.
     [joined] { $name } está no quadro.
+    [joined-likes] { $name } está na sua frente.
     [looks] { $name } olha “{ $word }”.
     [brushed] { $name } roça “{ $word }”: sem som.
     [pressed] { $name } aperta “{ $word }”.
@@ -156,7 +157,7 @@ rehearse-change = { $change ->
     [more-pairs] Ofereça mais pares: cada coisa pelo menos cinco vezes.
     [step-away] A um sinal forte, afaste-se na hora ou termine. Todo o resto pode esperar.
     [let-go] Quando { $name } for embora, deixe ser assim: sem chamar, sem nada no caminho, sem mostrar nada.
-    [let-eat] Deixe { $name } comer em paz. Nada é apertado nem mostrado até isso acabar.
+    [let-eat] Deixe { $name } aproveitar em paz o que pegou. Nada é apertado nem mostrado até isso acabar.
     [pause] A um sinal leve, faça uma pausa de cinco segundos e deixe espaço.
     [wait] Espere os cinco segundos inteiros, sem palavra nem toque. A ajuda vem depois.
     [do-not-push] Sem chamar, sem barrar, sem dizer de novo: { $name } vem por vontade própria ou não vem.
@@ -178,6 +179,7 @@ rehearse-change = { $change ->
     [used-up] Todos os petiscos da noite foram dados. Continue respondendo a “{ $word }” com “agora não” ou com outra coisa.
     [shorter] Faça mais curto: termine enquanto { $name } ainda gosta.
     [shorter-left] Quem sai terminou. Que esse seja o fim do dia.
+    [give-never] Dê o que o botão diz sempre que der, antes de tudo com “{ $word }”. O que não pode ser agora talvez possa em outra hora.
    *[carry-on] Continue assim.
 }
 rehearse-because = { $change ->
@@ -187,7 +189,7 @@ rehearse-because = { $change ->
     [more-pairs] Pares: { $figure }
     [step-away] Sinais fortes respeitados: { $figure }
     [let-go] Saídas respeitadas: { $figure }
-    [let-eat] Petiscos comidos em paz: { $figure }
+    [let-eat] Aproveitado em paz, do que foi pego: { $figure }
     [pause] Sinais leves respeitados: { $figure }
     [wait] Esperas cumpridas: { $figure }
     [do-not-push] Vezes que você chamou, barrou ou disse de novo: { $figure }
@@ -209,6 +211,8 @@ rehearse-because = { $change ->
     [used-up] “{ $word }” caiu mesmo assim. Dos apertos dela, respondidos com “agora não” ou outra coisa: { $figure }
     [shorter] No quadro até você pedir algo pela última vez: { $figure }. Para { $name } fica longo depois de uns { $word }.
     [shorter-left] { $name } saiu depois de { $figure } no quadro. Quando { $name } voltou, você continuou.
+    [give-never] Nenhum aperto recebeu aqui o que o botão diz. Dos de “{ $word }”, respondidos com “agora não” ou outra coisa: { $figure }
+    [carry-on-likes] Cada escolha ficou com { $name }.
    *[carry-on] Nada aqui atrapalhou o aprendizado.
 }
 rehearse-would-change = O próximo ensaio pode apontar outra coisa: este foi curto, e poucos registros dizem pouco.
@@ -231,7 +235,7 @@ rehearse-row = { $which ->
     [leaving] Saídas respeitadas
     [mild] Sinais leves respeitados
     [strong] Sinais fortes respeitados
-    [eaten] Petiscos comidos em paz
+    [eaten] Aproveitado em paz, do que foi pego
     [given] Coisas dadas
     [after-wait] Mostrado e dado depois da espera
     [invited-there] Convites com { $name } lá ou a caminho

@@ -20,7 +20,7 @@ sharing-shows = { $what ->
     [see_figures] os números
     [see_log] o registro, nota por nota
     [hear_snippets] os sons guardados dos apertos
-    [advise] a página Combinado, para escrever a você
+    [advise] a página Combinado, também para escrever
     [export] o registro inteiro como arquivo
     [record] o Quadro, para anotar nele
    *[other] algo que esta versão não sabe nomear

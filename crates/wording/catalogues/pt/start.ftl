@@ -27,3 +27,6 @@ start-linked = A sua casa já está em um servidor? { $link }
 start-linked-link = Ligue este caderno a ela
 start-notebook = Já existe um caderno em casa? Deixe esta página vazia. { $link }
 start-notebook-link = Ligue o caderno
+start-before = Ainda sem botões? { $lessons } e { $rehearse }: nada disso é anotado.
+start-before-read = Leia as lições
+start-before-rehearse = ensaie com um animal simulado

@@ -54,6 +54,7 @@ store-unreachable = não dá para alcançar o banco de dados ({ $what }); não s
 store-old-database = o servidor do banco de dados é PostgreSQL { $found }; este programa precisa de { $least } ou mais novo
 store-newer-database = uma versão mais nova criou o banco de dados (esquema { $found }; esta versão conhece até { $known }); atualize este programa
 store-no-rights = o banco de dados recusa este programa ({ $what }); que o dono dele conceda o papel sayso_server ao usuário que se conecta
+store-not-let-in = o banco de dados não admite este usuário ({ $what }); confira o usuário e a senha em SAYSO_DATABASE (SAYSO_DATABASE_OWNER para o dono)
 store-needs-owner = as tabelas ainda faltam ou são de uma versão anterior, e o usuário que se conecta não pode criá-las ({ $what }); indique quem é o dono delas com --database-owner ou na variável SAYSO_DATABASE_OWNER
 store-database-damaged = o banco de dados está danificado ({ $what }); guarde uma cópia dele e recupere o último backup
 store-no-such-home = não há nenhum lar { $home } aqui

@@ -67,4 +67,4 @@ today-ask-keeper = Ainda falta preparar algo para { $name }. Pergunte a quem cui
 today-ask-card = A ficha fica com quem cuida da casa
 today-ask-food = Quanto { $name } pode comer por dia não está definido aqui. Pergunte a quem cuida da casa antes de dar qualquer coisa.
 today-answer-only = Responda ao que { $name } apertar.
-today-without-agreed = Sem o combinado: { $act }
+today-without-agreed = Sem o combinado: { $step }. { $why }

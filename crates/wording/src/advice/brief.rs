@@ -30,17 +30,21 @@ pub fn brief(l: &Locale, name: &str, of: &Act) -> String {
     }
 }
 
-/// The step of a word as it was agreed, where what would be done is to show it or to invite, and the agreement says in which way.
+/// The step of a word as it was agreed, where the agreement says how and the step is one of teaching; and whether that is something
+/// else than what would be done without it. What is to be mended, settled or left in peace first stays: no agreement goes before it.
 #[must_use]
-pub fn as_agreed(l: &Locale, of: &Act, agreed: &PlanLine) -> Option<String> {
-    let invites = match of {
-        Act::Show { .. } => false,
-        Act::Invite { .. } | Act::BeginInviting { .. } => true,
+pub fn as_agreed(l: &Locale, of: &Advice, agreed: &PlanLine) -> Option<(String, bool)> {
+    let way = agreed.way?;
+    let invites = way != PlanWay::Show;
+    let strained = || of.because.iter().any(|why| why.fact == Because::Strain);
+    let differs = match &of.act {
+        Act::Show { .. } => invites,
+        Act::Invite { .. } | Act::BeginInviting { .. } => !invites,
+        Act::StepBack { to, .. } if invites != (*to == Stage::Invite) && !strained() => true,
+        Act::LeaveToAnimal { .. } | Act::Answer { .. } | Act::ShowAtEnd { .. } => true,
         _ => return None,
     };
-    let way = agreed.way?;
-    let agrees = (way != PlanWay::Show) == invites;
-    (!agrees).then(|| say!(l, brief::agreed, way = way.name()))
+    Some((say!(l, brief::agreed, way = way.name()), differs))
 }
 
 /// Why a word goes back a stage, in a few words; the figure stands with the reasons. None for any other step.

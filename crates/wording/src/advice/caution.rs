@@ -10,6 +10,7 @@ pub fn caution(l: &Locale, name: &str, caution: Caution) -> String {
     match caution {
         Caution::AskBoth => say!(l, act::caution_ask_both),
         Caution::AskIfBack => say!(l, act::caution_ask_if_back),
+        Caution::AskNow => say!(l, act::caution_ask_now),
         Caution::CallVetNow => say!(l, act::caution_call_vet_now, name = name),
         Caution::AskVetUnlessSeen => say!(l, act::caution_ask_vet_unless_seen, name = name),
         Caution::TakeNothing => say!(l, act::caution_take_nothing),

@@ -37,6 +37,10 @@ fn errors_of_the_notebook_and_of_sounds_are_said_in_each_language_with_their_pla
     differ(&StoreError::OldDatabase { found: 12, least: 14 }, &["12", "14"]);
     differ(&StoreError::NewerDatabase { found: 9, known: 8 }, &["9", "8"]);
     differ(&StoreError::NoRights { what: "no role".into() }, &["no role", "sayso_server"]);
+    differ(
+        &StoreError::NotLetIn { what: "password authentication failed".into() },
+        &["authentication failed", "SAYSO_DATABASE"],
+    );
     differ(&StoreError::NeedsOwner { what: "no option".into() }, &["no option", "SAYSO_DATABASE_OWNER"]);
     for lacks in [OnlyInAFolder::Backup, OnlyInAFolder::Restore, OnlyInAFolder::Check, OnlyInAFolder::Snippets] {
         differ(&StoreError::OnlyInAFolder(lacks), &[]);

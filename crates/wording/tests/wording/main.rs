@@ -3,12 +3,14 @@
 
 mod acts;
 mod advice;
+mod agreed;
 mod claims;
 mod consents;
 mod desk;
 mod errors;
 mod facts;
 mod faults;
+mod idea_labels;
 mod lessons;
 mod names;
 mod outside;

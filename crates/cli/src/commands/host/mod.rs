@@ -193,10 +193,8 @@ fn announce(l: &Locale, url: &Url, opened: &HostOpened) {
 /// Serves an invented club on a database server of its own, which goes with it.
 async fn demo(l: &Locale, asked: &Hosting, given: Given) -> Result<(), CliError> {
     // Filling takes a while: what would fail after it is tried before.
-    if asked.port != 0 {
-        let at = SocketAddr::new(asked.listen, asked.port);
-        TcpListener::bind(at).map_err(|source| HostError::Port { at, source })?;
-    }
+    let at = SocketAddr::new(asked.listen, asked.port);
+    super::try_port(at).map_err(|source| HostError::Port { at, source })?;
     note!(l, command_host::database_starting);
     // Held to the end: dropping it stops and removes it.
     let cluster = spawn_blocking(|| Cluster::start(true)).await.map_err(CliError::below)??;

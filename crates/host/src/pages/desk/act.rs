@@ -7,8 +7,8 @@ use crate::fault::told;
 use crate::pages::desk::asked::{Asked, DAYS, FIELDS, PATH, Tab};
 use crate::pages::desk::open;
 use axum::response::Redirect;
-use sayso_advisor::desk::{About, Mark};
-use sayso_model::{AnimalId, HomeId, Label, Moment, Zone};
+use sayso_advisor::desk::{About, Extent, Mark};
+use sayso_model::{AnimalId, HomeId, Label};
 use sayso_people::Allowed;
 use sayso_people::db::{Aside, Spoken};
 use sayso_web::Error;
@@ -42,13 +42,8 @@ fn gone(asked: &Asked) -> Redirect {
     Redirect::to(&Asked { gone: "yes".into(), ..asked.clone() }.address(PATH))
 }
 
-/// The start of the day after so many, where the home is.
-fn after(now: Moment, days: u16, zone: &Zone) -> Moment {
-    now.plus_seconds(f64::from(days) * DAY_S).day(zone).start(zone)
-}
-
 pub async fn put_aside(asker: Asker, typed: Typed) -> Result<Redirect, Error> {
-    let typed = typed.only(&fields(&["home", "animal", "need", "days"]))?;
+    let typed = typed.only(&fields(&["home", "animal", "need", "extent", "days"]))?;
     let asked = Asked::sent(&typed);
     let Some(Open { home, leave, kept }) = home_of(&asker, &typed).await? else { return Ok(gone(&asked)) };
     let animal: AnimalId = named(typed.text("animal"), "animal")?;
@@ -61,13 +56,12 @@ pub async fn put_aside(asker: Asker, typed: Typed) -> Result<Redirect, Error> {
     if mark.about == About::Safety {
         return Err(Error::refused("need", words!(desk_page::safety_stays)));
     }
-    let until = match typed.text("days") {
-        "" => None,
-        days => Some(days.parse().ok().filter(|days| DAYS.contains(days)).ok_or_else(unclear)?),
-    };
-    let until = until.map(|days| after(asker.now, days, &known.line.zone));
+    let extent: Extent = serde_json::from_str(typed.text("extent")).map_err(|_| unclear())?;
+    let days: u16 = typed.text("days").parse().ok().filter(|days| DAYS.contains(days)).ok_or_else(unclear)?;
+    let until = asker.now.plus_seconds(f64::from(days) * DAY_S);
     let need = serde_json::to_string(&mark).map_err(Error::internal)?;
-    let aside = Aside { home, animal, need, at: asker.now, until };
+    let extent = serde_json::to_string(&extent).map_err(Error::internal)?;
+    let aside = Aside { home, animal, need, extent, at: asker.now, until };
     asker.host.people.put_aside(&leave, &aside).await.map_err(told)?;
     Ok(Redirect::to(&Asked { put: animal.to_string(), ..asked }.address(PATH)))
 }

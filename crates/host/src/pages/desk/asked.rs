@@ -3,7 +3,7 @@
 use crate::asker::Asker;
 use crate::fault::told;
 use crate::pages::desk::open::{Key, Opened};
-use sayso_advisor::desk::{About, Need, Row};
+use sayso_advisor::desk::{ASIDE_DAYS, About, Need, Row};
 use sayso_model::{HomeId, Label};
 use sayso_web::Error;
 use sayso_web::typed::Typed;
@@ -42,8 +42,8 @@ impl Tab {
 
 /// Animals on one page.
 pub const ON_A_PAGE: usize = 20;
-/// Days for which something may be put aside.
-pub const DAYS: [u16; 3] = [3, 7, 28];
+/// Days for which something may be put aside, those of one tap first.
+pub const DAYS: [u16; 3] = [ASIDE_DAYS, 3, 28];
 
 /// Kinds of need in their order, each by its name.
 pub const KINDS: [(About, &str); 11] = [
@@ -155,10 +155,10 @@ impl Chosen {
     /// Where the database fails.
     pub async fn of(asker: &Asker, opened: &Opened, asked: Asked) -> Result<Self, Error> {
         let marks = asker.host.people.marks(asker.signed.account.id).await.map_err(told)?;
-        let has = |row: &Row<Key>, about| row.needs.iter().any(|n| n.about == about && n.seen.is_none());
+        let has = |row: &Row<Key>, about| row.needs.iter().any(|n| n.about == about && !n.is_aside());
         let counts = KINDS.map(|(about, _)| opened.rows.iter().filter(|row| has(row, about)).count());
         let without = opened.rows.iter().filter(|row| row.needs.is_empty()).count();
-        let aside = opened.rows.iter().filter(|row| row.needs.iter().any(|n| n.seen.is_some())).count();
+        let aside = opened.rows.iter().filter(|row| row.needs.iter().any(|n| n.is_aside())).count();
         Ok(Self { asked, marks, counts, without, aside })
     }
 
@@ -168,7 +168,7 @@ impl Chosen {
         let is = |name| self.asked.kind == name;
         let (none, aside, answers) = (is(NONE), is(ASIDE), is(ANSWERS));
         let fits = |row: &'a Row<Key>| {
-            let mut needs: Vec<&Need> = row.needs.iter().filter(|n| n.seen.is_some() == aside).collect();
+            let mut needs: Vec<&Need> = row.needs.iter().filter(|n| n.is_aside() == aside).collect();
             // What was asked for comes first.
             needs.sort_by_key(|need| kind.is_some_and(|about| need.about != about));
             let right = match kind {

@@ -49,13 +49,24 @@ pub fn figures(l: &Locale, line: &Line, now: Moment, says: &dyn Fn(WordId) -> St
     html! { div.tinies data-test="figures" { @for one in &all { (figure(l, one)) } } }
 }
 
+/// How the small charts are read, once on a page.
+pub fn key(l: &Locale) -> Markup {
+    html! {
+        details data-test="key" {
+            summary { (say!(l, desk_page::key)) }
+            p { (say!(l, desk_page::key_says, weeks = WEEKS)) }
+        }
+    }
+}
+
 fn latest(counts: &[usize; WEEKS]) -> usize {
     counts.last().copied().unwrap_or_default()
 }
 
-/// So many of so many, with the interval of the share as soon as it says something.
-fn share(l: &Locale, part: usize, whole: usize) -> String {
-    let share = Estimate::share(part, whole);
+/// So many of so many, with the interval of the share as soon as it says something: one that holds however often it is read, as wherever
+/// sessions joined are told.
+pub fn share(l: &Locale, part: usize, whole: usize) -> String {
+    let share = Estimate::share_any_time(part, whole);
     match share.low.zip(share.high) {
         _ if whole == 0 => say!(l, desk_page::of_none),
         Some((low, high)) if !share.too_early() => {

@@ -8,7 +8,7 @@ use crate::fault::told;
 use crate::host::Host;
 use crate::news;
 use crate::stories::opening;
-use sayso_advisor::desk::{Mark, Row, Seen, desk};
+use sayso_advisor::desk::{Mark, PutAside, Row, Seen, desk};
 use sayso_model::{AccountId, AnimalId, HomeId, Moment, Story};
 use sayso_people::db::Aside;
 use sayso_people::{Allowed, Capability, Who};
@@ -28,7 +28,7 @@ pub struct Opened {
     pub found: Found,
     /// Their animals, who needs a coach first in the first place.
     pub rows: Vec<Row<Key>>,
-    /// What the coach put aside.
+    /// What the coach put aside, or had lately.
     pub asides: Vec<Aside>,
     /// Proposals that the coach goes on with.
     pub goes_on: InHand,
@@ -129,7 +129,8 @@ pub async fn open(asker: &Asker, who: &Who) -> Result<Opened, Error> {
     for aside in &asides {
         // By a mark that this version does not know nothing is put aside.
         if let Ok(mark) = serde_json::from_str::<Mark>(&aside.need) {
-            put.put_aside(aside.animal, mark, aside.at);
+            let extent = serde_json::from_str(&aside.extent).ok();
+            put.put_aside(aside.animal, mark, PutAside { at: aside.at, until: aside.until, extent });
         }
     }
     let all = found

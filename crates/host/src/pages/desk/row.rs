@@ -2,14 +2,14 @@
 
 use crate::desk::{HomeAnswer, InHand, KeptAnimal, StoodIn};
 use crate::pages::desk::asked::{Asked, DAYS, FIELDS};
-use crate::pages::desk::figures::figures;
+use crate::pages::desk::figures::{figures, share as part_of};
 use crate::pages::desk::open::Key;
 use maud::{Markup, html};
-use sayso_advisor::desk::{About, Need};
+use sayso_advisor::desk::{About, Need, Since};
 use sayso_model::{Label, Moment, WordId, Zone};
 use sayso_norms::Release;
 use sayso_wording::advice::sure;
-use sayso_wording::desk::{Names, aside, need as told_need, until, why};
+use sayso_wording::desk::{Names, need as told_need, put, until, why};
 use sayso_wording::others::source;
 use sayso_wording::{Locale, say};
 
@@ -85,6 +85,7 @@ pub fn row(of: &Of<'_>, needs: &[&Need]) -> Markup {
                 @if !of.answers.is_empty() || !of.stood_in.is_empty() { ul.answers { (answers(of, &says)) } }
             }
             (figures(l, &of.animal.line, of.now, &says, WORDS))
+            (kept(of))
             (practised(of))
             div.does {
                 div.row {
@@ -95,8 +96,9 @@ pub fn row(of: &Of<'_>, needs: &[&Need]) -> Markup {
                 details {
                     summary { (say!(l, desk_page::more, count = more.len())) }
                     @for need in more { div.further { (told(of, &names, need)) (one_tap(of, need)) } }
-                    @if let Some(need) = first.filter(|need| need.about != About::Safety && need.seen.is_none()) {
-                        (for_days(of, need))
+                    @if let Some(need) = first.filter(|need| need.about != About::Safety && !need.is_aside()) {
+                        (put_aside(of, need, &DAYS[1..], false))
+                        p.hint { (say!(l, desk_page::aside_ends)) }
                     }
                     (own(of))
                 }
@@ -148,6 +150,27 @@ fn of_another(kind: &str) -> &str {
     }
 }
 
+/// Whether what was agreed is done: of each plan that the coach goes on with, on how many of its days each of its words was worked on.
+fn kept(of: &Of<'_>) -> Markup {
+    let l = of.l;
+    // The line may be of an earlier day: a plan that is over since has gone.
+    let today = of.now.day(&of.animal.line.zone);
+    let holds = of.animal.line.agreed.iter().filter(|agreed| agreed.days.last >= today);
+    let mine = holds.filter(|agreed| of.goes_on.contains_key(&agreed.proposal));
+    html! {
+        @for plan in mine {
+            @let (days, no_record) = plan.days.so_far(today);
+            p.quiet data-test="kept" {
+                a href=(format!("/talk?home={}#t-{}", of.key.0, plan.proposal)) {
+                    @if days == 0 { (say!(l, desk_page::kept_not_yet, words = plan.lines)) }
+                    @else { (say!(l, desk_page::kept, words = plan.lines, days = part_of(l, plan.days.kept, days))) }
+                    @if no_record > 0 { " " (say!(l, desk_page::kept_no_record, days = no_record)) }
+                }
+            }
+        }
+    }
+}
+
 /// What the coach goes on with that was handed over to practise, as far as it was done and shared.
 fn practised(of: &Of<'_>) -> Markup {
     let mine = of.animal.line.practices.iter().filter(|practice| of.goes_on.contains_key(&practice.proposal));
@@ -164,14 +187,15 @@ fn practised(of: &Of<'_>) -> Markup {
 
 /// A need with what it rests on and what would change it.
 fn told(of: &Of<'_>, names: &Names<'_>, need: &Need) -> Markup {
-    let (l, line) = (of.l, &of.animal.line);
+    let l = of.l;
     let safety = need.about == About::Safety;
     html! {
         p.lead.caution[safety] data-test="need" { (told_need(l, names, need)) }
         @for why in why(l, names, need) { p.why { (why) } }
         p.quiet {
             @match need.since {
-                Some(day) => (say!(l, desk_page::since, day = l.weekday_date(day), n = need.n, sure = sure(l, need.sure))),
+                Some(Since::Began(day)) => (say!(l, desk_page::since, day = l.weekday_date(day), n = need.n, sure = sure(l, need.sure))),
+                Some(Since::Seen(day)) => (say!(l, desk_page::first_seen, day = l.weekday_date(day), n = need.n, sure = sure(l, need.sure))),
                 None => (say!(l, desk_page::from, n = need.n, sure = sure(l, need.sure))),
             }
         }
@@ -183,32 +207,38 @@ fn told(of: &Of<'_>, names: &Names<'_>, need: &Need) -> Markup {
                 p { a.link href=(page(of.key, "others")) { (say!(l, others::link)) } }
             }
         }
-        @if let Some(put) = aside(l, line, need) { p.quiet data-test="aside-since" { (put) } }
+        @if let Some(put) = put(l, need, of.now) { p.quiet data-test=(if need.is_aside() { "aside-since" } else { "was-aside" }) { (put) } }
     }
 }
 
-/// Put aside until it changes, or brought back: one tap. Safety stays.
+/// Put aside for a week, or brought back: one tap. Safety stays.
 fn one_tap(of: &Of<'_>, need: &Need) -> Markup {
-    let Some((mark, key)) = mark_of(need).zip(Some(of.key)) else { return html! {} };
-    if need.seen.is_some() {
-        return back(of.l, of.asked, key, &mark);
+    match need.is_aside() {
+        true => carried(need).map_or_else(|| html! {}, |(mark, _)| back(of.l, of.asked, of.key, &mark)),
+        false if need.about == About::Safety => html! {},
+        false => put_aside(of, need, &DAYS[..1], true),
     }
+}
+
+/// Put aside for so many days, by a button for each; what gets worse is back before.
+fn put_aside(of: &Of<'_>, need: &Need, days: &[u16], by_key: bool) -> Markup {
+    let Some((mark, extent)) = carried(need) else { return html! {} };
     html! {
-        @if need.about != About::Safety {
-            form method="post" action="/desk/aside" {
-                (along(of.asked))
-                input type="hidden" name="home" value=(key.0);
-                input type="hidden" name="animal" value=(key.1);
-                input type="hidden" name="need" value=(mark);
-                button data-aside data-test="aside" { (say!(of.l, desk_page::put_aside)) }
+        form.row method="post" action="/desk/aside" {
+            (along(of.asked))
+            @for (name, value) in [("home", of.key.0.to_string()), ("animal", of.key.1.to_string()), ("need", mark), ("extent", extent)] {
+                input type="hidden" name=(name) value=(value);
+            }
+            @for days in days {
+                button name="days" value=(days) data-aside[by_key] data-test="aside" { (say!(of.l, desk_page::put_aside_days, days = usize::from(*days))) }
             }
         }
     }
 }
 
-/// By what a need is known, as forms carry it.
-fn mark_of(need: &Need) -> Option<String> {
-    serde_json::to_string(&need.mark()).ok()
+/// By what a need is known, and how far it has gone, as forms carry them.
+fn carried(need: &Need) -> Option<(String, String)> {
+    serde_json::to_string(&need.mark()).ok().zip(serde_json::to_string(&need.extent()).ok())
 }
 
 /// The button that brings back what was put aside.
@@ -219,20 +249,6 @@ pub fn back(l: &Locale, asked: &Asked, key: Key, mark: &str) -> Markup {
             input type="hidden" name="animal" value=(key.1);
             input type="hidden" name="need" value=(mark);
             button data-test="back" { (say!(l, desk_page::bring_back)) }
-        }
-    }
-}
-
-/// Put aside for some days.
-fn for_days(of: &Of<'_>, need: &Need) -> Markup {
-    let Some(mark) = mark_of(need) else { return html! {} };
-    html! {
-        form.row method="post" action="/desk/aside" {
-            (along(of.asked))
-            input type="hidden" name="home" value=(of.key.0);
-            input type="hidden" name="animal" value=(of.key.1);
-            input type="hidden" name="need" value=(mark);
-            @for days in DAYS { button name="days" value=(days) { (say!(of.l, desk_page::put_aside_days, days = usize::from(days))) } }
         }
     }
 }

@@ -1,11 +1,12 @@
 use super::asked::{ANSWERS, ASIDE, Asked, Chosen, KINDS, NONE, ON_A_PAGE, PATH, Tab};
+use super::figures::key;
 use super::open::Opened;
 use super::row::{Of, back, row};
 use crate::asker::Asker;
 use crate::desk::Found;
 use crate::pages::homes::restored_told;
 use maud::{Markup, html};
-use sayso_model::HomeId;
+use sayso_model::{HomeId, Moment};
 use sayso_wording::{Locale, say};
 use std::collections::BTreeSet;
 
@@ -32,7 +33,7 @@ pub fn view(asker: &Asker, opened: &Opened, chosen: &Chosen) -> Markup {
         html! {
             (around(l, &opened.found, Tab::Needs, asked))
             (restored_told(l, opened.restored))
-            (notices(l, opened, asked))
+            (notices(l, opened, asked, asker.now))
             (answered(l, opened, asked))
             (filters(l, opened, chosen))
             p.quiet { (say!(l, desk_page::no_diagnosis)) }
@@ -41,6 +42,7 @@ pub fn view(asker: &Asker, opened: &Opened, chosen: &Chosen) -> Markup {
             @else if all.is_empty() { p data-test="none" { (say!(l, desk_page::none)) } }
             @else {
                 (keys(l, &say!(l, desk_page::keys)))
+                (key(l))
                 ul.desk data-test="desk" { @for one in shown {
                     @if let Some(animal) = opened.animal(one.key) {
                         (row(&Of {
@@ -73,10 +75,16 @@ pub fn around(l: &Locale, found: &Found, at: Tab, asked: &Asked) -> Markup {
             a.button href=(Tab::Needs.path()) aria-current=[here(Tab::Needs)] { (say!(l, desk_page::needs)) }
             a.button href=(Tab::Week.path()) aria-current=[here(Tab::Week)] data-test="to-week" { (say!(l, desk_page::week)) }
             a.button href=(Tab::Changes.path()) aria-current=[here(Tab::Changes)] data-test="to-changes" { (say!(l, followed::title)) }
-            a.link href="/desk/programmes" data-test="to-programmes" { (say!(l, programme::title)) }
-            a.link href="/desk/colleagues" data-test="to-colleagues" { (say!(l, colleagues::title)) }
-            a.link href="/desk/calendar" data-test="to-calendar" { (say!(l, calendar::title)) }
-            a.link href="/homes" { (say!(l, sharing::to_homes)) }
+            // What is seldom needed leaves the first screen to who needs somebody.
+            details.when-wide {
+                summary data-test="more-pages" { (say!(l, desk_page::more_pages)) }
+                div.row {
+                    a.link href="/desk/programmes" data-test="to-programmes" { (say!(l, programme::title)) }
+                    a.link href="/desk/colleagues" data-test="to-colleagues" { (say!(l, colleagues::title)) }
+                    a.link href="/desk/calendar" data-test="to-calendar" { (say!(l, calendar::title)) }
+                    a.link href="/homes" { (say!(l, sharing::to_homes)) }
+                }
+            }
         }
         @if found.behind + found.unread > 0 {
             p.quiet data-test="behind" {
@@ -111,8 +119,8 @@ fn answered(l: &Locale, opened: &Opened, asked: &Asked) -> Markup {
 }
 
 /// What was done just now.
-fn notices(l: &Locale, opened: &Opened, asked: &Asked) -> Markup {
-    let put = opened.asides.iter().filter(|a| a.animal.to_string() == asked.put).max_by_key(|a| a.at);
+fn notices(l: &Locale, opened: &Opened, asked: &Asked, now: Moment) -> Markup {
+    let put = opened.asides.iter().filter(|a| a.animal.to_string() == asked.put && a.until > now).max_by_key(|a| a.at);
     let named = put.and_then(|aside| Some((aside, opened.animal((aside.home, aside.animal))?)));
     html! {
         @if !asked.gone.is_empty() { p.caution role="status" data-test="gone" { (say!(l, desk_page::gone)) } }
@@ -130,37 +138,41 @@ fn filters(l: &Locale, opened: &Opened, chosen: &Chosen) -> Markup {
     let asked = &chosen.asked;
     let marks: BTreeSet<&str> =
         chosen.marks.iter().filter(|(home, _)| opened.found.kept.contains_key(home)).map(|(_, m)| m.as_str()).collect();
+    let is_filtered = [&asked.kind, &asked.mark, &asked.find].iter().any(|of| !of.is_empty());
     let option = |value: &str, count: usize| {
         html! {
             option value=(value) selected[value == asked.kind] { (say!(l, desk_page::kind, kind = value, count = count)) }
         }
     };
     html! {
-        form.filters method="get" action=(PATH) role="search" {
-            div.field {
-                label for="kind" { (say!(l, desk_page::show)) }
-                select id="kind" name="kind" {
-                    option value="" { (say!(l, desk_page::all_needs)) }
-                    @for ((_, name), count) in KINDS.iter().zip(chosen.counts) { @if count > 0 || *name == asked.kind { (option(name, count)) } }
-                    @if !opened.answers.is_empty() || asked.kind == ANSWERS { (option(ANSWERS, opened.answers.len())) }
-                    (option(ASIDE, chosen.aside))
-                    (option(NONE, chosen.without))
-                }
-            }
-            @if !marks.is_empty() {
+        details.when-wide open[is_filtered] {
+            summary data-test="filter" { (say!(l, desk_page::filter)) }
+            form.filters method="get" action=(PATH) role="search" {
                 div.field {
-                    label for="mark" { (say!(l, desk_page::own_mark)) }
-                    select id="mark" name="mark" {
-                        option value="" { (say!(l, desk_page::any_mark)) }
-                        @for mark in marks { option value=(mark) selected[mark == asked.mark] { (mark) } }
+                    label for="kind" { (say!(l, desk_page::show)) }
+                    select id="kind" name="kind" {
+                        option value="" { (say!(l, desk_page::all_needs)) }
+                        @for ((_, name), count) in KINDS.iter().zip(chosen.counts) { @if count > 0 || *name == asked.kind { (option(name, count)) } }
+                        @if !opened.answers.is_empty() || asked.kind == ANSWERS { (option(ANSWERS, opened.answers.len())) }
+                        (option(ASIDE, chosen.aside))
+                        (option(NONE, chosen.without))
                     }
                 }
+                @if !marks.is_empty() {
+                    div.field {
+                        label for="mark" { (say!(l, desk_page::own_mark)) }
+                        select id="mark" name="mark" {
+                            option value="" { (say!(l, desk_page::any_mark)) }
+                            @for mark in marks { option value=(mark) selected[mark == asked.mark] { (mark) } }
+                        }
+                    }
+                }
+                div.field {
+                    label for="find" { (say!(l, desk_page::find)) }
+                    input id="find" name="find" type="search" maxlength="80" autocomplete="off" value=(asked.find);
+                }
+                button { (say!(l, desk_page::apply)) }
             }
-            div.field {
-                label for="find" { (say!(l, desk_page::find)) }
-                input id="find" name="find" type="search" maxlength="80" autocomplete="off" value=(asked.find);
-            }
-            button { (say!(l, desk_page::apply)) }
         }
     }
 }

@@ -2,7 +2,7 @@
 //! ten stands on one screen.
 
 use super::asked::{Asked, ON_A_PAGE, Tab};
-use super::figures::figures;
+use super::figures::{figures, key};
 use super::open::{Key, Opened};
 use super::row::{Of, answers, says, spoken, whose};
 use super::view::{around, called, keys, paging};
@@ -110,6 +110,8 @@ pub async fn show(asker: &Asker, opened: &Opened, asked: Asked) -> Result<Markup
             @if new.is_empty() { p data-test="no-news" { (say!(l, desk_page::no_news)) } }
             @else {
                 ul.desk.close data-test="desk" { @for news in new.iter().skip((at - 1) * MOST).take(MOST) { (one(news)) } }
+                // Below the rows, of which as many as can be stand on one screen.
+                (key(l))
                 (keys(l, &say!(l, desk_page::keys_week)))
             }
             p.quiet { (say!(l, desk_page::week_how)) }

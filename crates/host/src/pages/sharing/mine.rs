@@ -52,7 +52,7 @@ async fn of_home(asker: &Asker, l: &Locale, who: &Who, home: sayso_model::HomeId
         h2 { (name) }
         p { strong { (role(l, as_what)) } @if let Some(agreed) = agreed { "; " (days(l, agreed)) } }
         @if sees.is_empty() { p { (say!(l, sharing::you_see_nothing)) } } @else { p { (say!(l, sharing::you_see, what = l.and(&sees))) } }
-        @if open(&Capability::Record) || held.is_some() { p { (say!(l, sharing::seen_by_home)) } }
+        @if open(&Capability::Record) || open(&Capability::Advise) || held.is_some() { p { (say!(l, sharing::seen_by_home)) } }
         @if as_what.looks_are_noted() { p { (say!(l, sharing::looks_of_you)) } }
     }))
 }

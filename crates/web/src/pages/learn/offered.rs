@@ -97,9 +97,9 @@ fn next(next: &Next) -> Occasion {
     match next {
         Next::Rest => Occasion::Signs,
         Next::SetUp { advice } | Next::TestLikes { advice } | Next::Mend { advice } => of_act(&advice.act),
-        Next::Session { plan } | Next::Pause { plan, .. } if plan.words.iter().any(|word| word.invitations > 0) => {
-            Occasion::Inviting
-        }
+        Next::Session { plan } if plan.words.iter().any(|word| word.invitations > 0) => Occasion::Inviting,
+        // What is left to do then is to answer what it presses, once it is at inviting.
+        Next::Pause { plan, .. } if plan.words.iter().any(|word| word.invitations > 0) => Occasion::Answering,
         Next::Session { .. } | Next::Pause { .. } => Occasion::Showing,
         Next::Answer { .. } => Occasion::Answering,
     }

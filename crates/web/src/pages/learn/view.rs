@@ -84,7 +84,7 @@ fn readers(page: &Page, lesson: &Lesson) -> Markup {
 /// Whose marks they would be is asked where this device does not know it.
 fn say_who(page: &Page) -> Markup {
     html! {
-        @if page.person.is_none() && page.may(Capability::RecordForOthers) {
+        @if page.person.is_none() && !page.is_of_no_home() && page.may(Capability::RecordForOthers) {
             p { a.link href=(format!("/who?back={}", page.path)) { (say!(&page.locale, lessons::say_who)) } }
         }
     }

@@ -100,9 +100,12 @@ async fn add(page: AnimalPage, typed: Typed) -> Result<Response, Error> {
 
 fn card(page: &AnimalPage, idea: &Idea) -> Result<RewardCard, Error> {
     let name = Label::new(&name(&page.locale, idea)).map_err(Error::internal)?;
+    // What a home says for it is known of each idea; only names typed by hand are taken apart for a label.
+    let says = say!(&Locale::of(page.label_language()), ideas::label, key = &idea.key);
     Ok(RewardCard {
         kcal_per_piece: idea.kcal_per_piece().map(Kcal::clamped),
         grams_per_piece: idea.grams.map(Grams::clamped),
+        says: Some(Label::new(&says).map_err(Error::internal)?),
         at_board: idea.at_board,
         animals: if page.animals().len() > 1 { vec![page.id] } else { Vec::new() },
         ..RewardCard::new(id(page, page.id, idea), name, idea.kind)

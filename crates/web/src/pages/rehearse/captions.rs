@@ -1,7 +1,7 @@
 //! What can be seen and heard, in words.
 
 use sayso_model::facts;
-use sayso_sim::rehearsal::{Character, Does, LEANS_AWAY, Over, Run, SignSeen, Thing, What};
+use sayso_sim::rehearsal::{Character, Does, Exercise, LEANS_AWAY, Over, Run, SignSeen, Thing, What};
 use sayso_wording::signs::seen;
 use sayso_wording::{Locale, say};
 use std::collections::BTreeMap;
@@ -29,6 +29,10 @@ pub fn captions(l: &Locale, run: &Run) -> Vec<String> {
             }
             match told.what {
                 What::Person(does @ (Does::Call | Does::Block)) if gone => while_gone(l, run.setup.character, does),
+                // There the board is put away.
+                What::Joined if run.setup.exercise == Exercise::Likes => {
+                    say!(l, rehearse::seen, what = "joined-likes", name = name(l, run.setup.character), word = "")
+                }
                 what => caption(l, run.setup.character, what),
             }
         })

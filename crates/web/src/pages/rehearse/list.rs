@@ -17,10 +17,11 @@ pub fn view(page: &Page) -> Markup {
         &say!(l, rehearse::title),
         html! {
             p { (say!(l, rehearse::intro)) }
-            (simulation(l))
+            p.caution data-test="simulation" { (say!(l, rehearse::simulation)) }
             details.fold data-test="assumes" {
                 summary { (say!(l, rehearse::assumes)) }
                 p { (say!(l, rehearse::assumes_short)) }
+                p { a.link href="/methods/rehearsal" { (say!(l, frame::methods)) } }
             }
             (all(page, fits(page)))
             p { a.link href=(page.of_home("/learn")) { (say!(l, lessons::all)) } }

@@ -69,7 +69,7 @@ pub fn view(page: &Page, setup: Setup) -> Markup {
         &["client/rehearse.js", "client/hand-on.js"],
         html! {
             noscript { p.caution { (say!(l, rehearse::no_script)) } }
-            div #rehearse .rehearse data-test="rehearse" data-state="ready" data-moments=(json)
+            div #rehearse .rehearse data-test="rehearse" data-state="ready" data-exercise=(which) data-moments=(json)
                 data-asks=(address(page, setup, "/moments", &[])) data-went=(address(page, setup, "/went", &[]))
                 data-name=(name) data-most=(setup.exercise.most_ms()) data-treats=[treats]
                 data-invitations=[invitations] data-yours=(yours) {

@@ -63,6 +63,11 @@ fn next_time(l: &Locale, run: &Run, conduct: &Conduct, next: &Gain) -> Markup {
     let change = &next.change;
     let name = name(l, run.setup.character);
     let (more, less) = named(l, change);
+    // Whoever finds out what it likes teaches nothing.
+    let because = match change {
+        Change::CarryOn if run.setup.exercise == Exercise::Likes => "carry-on-likes",
+        _ => change.because(),
+    };
     let (act, because) = (
         say!(
             l,
@@ -75,7 +80,7 @@ fn next_time(l: &Locale, run: &Run, conduct: &Conduct, next: &Gain) -> Markup {
         say!(
             l,
             rehearse::because,
-            change = change.because(),
+            change = because,
             name = name.as_str(),
             word = more.as_str(),
             figure = figure(l, change, conduct)
@@ -102,7 +107,7 @@ fn named(l: &Locale, change: &Change) -> (String, String) {
     match change {
         Change::Even { most, least } => (word(l, *most), word(l, *least)),
         Change::Instead { word: of }
-        | Change::GiveOftener { word: of }
+        | Change::GiveOftener { word: of, .. }
         | Change::UsedUp { word: of }
         | Change::Soften { word: of, .. } => (word(l, *of), String::new()),
         // No word, but the seconds after which it grows long.
@@ -118,7 +123,7 @@ fn figure(l: &Locale, change: &Change, c: &Conduct) -> String {
         (Some(estimate), _) => finding(l, estimate),
         (None, Change::MorePairs) => c.chosen.iter().map(|(_, held)| held).sum::<usize>().div_euclid(2).to_string(),
         (None, Change::DoNotPush { times }) => say!(l, rehearse::times, times = *times),
-        (None, Change::Instead { word } | Change::GiveOftener { word } | Change::UsedUp { word }) => {
+        (None, Change::Instead { word } | Change::GiveOftener { word, .. } | Change::UsedUp { word }) => {
             let (no, all) = c.declined[word.place()];
             say!(l, rehearse::k_of_n, k = no, n = all)
         }

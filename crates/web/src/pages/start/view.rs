@@ -36,6 +36,7 @@ pub fn view(l: &Locale, typed: &Typed, account: Option<&str>) -> Markup {
                 }
                 button.primary.wide { (say!(l, setup::next)) }
             }
+            p data-test="before" { (rich!(l, start::before, lessons = html! { a href="/learn" { (say!(l, start::before_read)) } }, rehearse = html! { a href="/rehearse" { (say!(l, start::before_rehearse)) } })) }
             p { (rich!(l, start::bring, link = html! { a href="/exchange" { (say!(l, start::bring_link)) } })) }
             // Two homes are not mixed: whoever has one already links it before anything is written here.
             @if account.is_some() { p { (rich!(l, start::notebook, link = html! { a href="/sharing/notebooks" data-test="notebook" { (say!(l, start::notebook_link)) } })) } }

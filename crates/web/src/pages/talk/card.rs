@@ -1,12 +1,14 @@
 //! One thing a coach wrote: whose words, what, what was answered, and what can be done about it.
 
 use super::about::place_of;
+use super::ended::{ended, told};
 use super::going::going;
 use super::practice;
 use super::programme::weeks;
 use super::tried::tried;
 use super::{animal_of, is_home, is_open_to, is_witnessed, reads, writer};
 use crate::page::Page;
+use crate::pages::designs::beside;
 use crate::pages::words::saying;
 use crate::typed::Typed;
 use maud::{Markup, html};
@@ -29,6 +31,7 @@ pub fn card(
     let at = l.weekday_date_time(talk.event.happened_at, &page.zone);
     let with = talk.event.animal.filter(|_| page.animals().len() > 1);
     let with = with.and_then(|id| page.story.animals().get(&id).map(|card| card.name.to_string()));
+    let ended = ended(page, (passed, open), talk);
     let earlier = part.takes_up.and_then(|id| all.iter().find(|t| t.id() == id));
     html! {
         section.card id=(format!("t-{}", talk.id())) data-test="talk" data-standing=(named(talk.standing)) {
@@ -39,6 +42,7 @@ pub fn card(
                 ul.short { @for one in lines { li { (line(l, &page.story, one)) } } }
             }
             @if part.club.is_some_and(|club| open.any_to(Coach::Club { club })) { p.quiet data-test="for-club" { (say!(l, talk::for_club)) } }
+            @if let Some(ended) = ended.filter(|_| talk.may_be_settled()) { (told(page, talk, ended)) }
             @if let Some(text) = &part.text { p.lines data-test="text" { (text) } }
             (looked_at(page, talk))
             @if let Some(earlier) = earlier {
@@ -48,14 +52,23 @@ pub fn card(
             (goes_on_with(page, talk, passed, open))
             @if let Some(over) = over(talk.standing) { p.quiet data-test="standing" { (say!(l, talk::standing, standing = over)) } }
             (going(page, talk))
+            (beside_trials(page, talk))
             (tried(page, talk))
             (weeks(page, talk))
-            (practice::card(page, talk))
+            (practice::card(page, talk, ended.is_none()))
             (to_do(page, talk))
             @if is_home(page) { (answer(page, talk, typed)) }
             (of_the_coach(page, passed, talk))
         }
     }
+}
+
+/// Trials that go on on the days of a plan that waits for an answer or holds.
+fn beside_trials(page: &Page, talk: &Talk<'_>) -> Markup {
+    let (Proposed::Plan { last_day, .. }, Some(animal)) = (&talk.part.proposes, talk.event.animal) else {
+        return html! {};
+    };
+    html! { @if talk.is_live() { (beside::of_a_plan(page, animal, Some(*last_day))) } }
 }
 
 /// The way to what a note or a question is about.

@@ -40,7 +40,10 @@ pub fn fields(page: &Page, typed: &Typed, with: Option<&AnimalCard>) -> Markup {
     };
     let like = like.plan(DesignId(Uuid::nil()), None, beside::soonest(page), 0);
     html! {
-        @if let Some(animal) = with { (beside::going(page, animal.animal, &like)) }
+        @if let Some(animal) = with {
+            (beside::going(page, animal.animal, &like))
+            (beside::of_plans(page, animal.animal))
+        }
         (radios(typed, "question", &say!(l, designs::field_question), &say!(l, designs::field_question_hint), &questions))
         (line(typed, "label", &say!(l, talk::field_change), &say!(l, talk::field_change_hint), false))
         @if !own.is_empty() { (ticks(typed, "words", &say!(l, designs::field_words), &say!(l, talk::field_change_words_hint), &own)) }

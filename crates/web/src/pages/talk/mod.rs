@@ -6,6 +6,7 @@ mod about;
 mod card;
 mod change;
 mod chosen;
+mod ended;
 mod form;
 mod going;
 mod own;
@@ -17,6 +18,7 @@ mod tried;
 mod view;
 mod write;
 
+pub use ended::ended;
 pub use practice::{handed_over, share};
 
 use self::about::said_about;

@@ -2,6 +2,7 @@
 
 use crate::fields::{day, number, select};
 use crate::page::Page;
+use crate::pages::designs::beside;
 use crate::typed::Typed;
 use maud::{Markup, html};
 use sayso_advisor::{Act, Case};
@@ -65,6 +66,7 @@ pub fn fields(page: &Page, typed: &Typed, with: Option<&AnimalCard>) -> Markup {
     // What was typed there stays in sight.
     let more = (2..=LINES).any(|n| !typed.text(&format!("word_{n}")).is_empty());
     html! {
+        @if let Some(animal) = with { (beside::of_a_plan(page, animal.animal, None)) }
         (one(1))
         details open[more] { summary { (say!(l, talk::more_lines)) } @for n in 2..=LINES { (one(n)) } }
         (day(typed, "last_day", &say!(l, talk::field_last_day), ""))

@@ -1,7 +1,7 @@
 //! What a coach hands a home to practise, an exercise and lessons; and what the home shares of a rehearsal: its figures, by a tap of
 //! its own. Nothing of a rehearsal reaches the log by itself.
 
-use super::{back_to, is_home, no_such, open_now, seen};
+use super::{back_to, ended, is_home, no_such, open_now, passed_on, seen};
 use crate::error::Error;
 use crate::fields::{select, ticks};
 use crate::leave::Leave;
@@ -66,11 +66,13 @@ pub fn taken_up(typed: Typed, practice: &Practice) -> Typed {
     practice.lessons.iter().fold(typed, |typed, lesson| typed.with("lessons", lesson))
 }
 
-/// On its card: links to the exercise and the lessons, what was read, how often something was shared.
-pub fn card(page: &Page, talk: &Talk<'_>) -> Markup {
+/// On its card: links to the exercise and the lessons, what was read, how often something was shared; what a coach sees of it, while one
+/// does.
+pub fn card(page: &Page, talk: &Talk<'_>, is_seen: bool) -> Markup {
     let l = &page.locale;
     let Proposed::Practice { practice } = &talk.part.proposes else { return html! {} };
     let read = |of: &Label| is_read(&page.story, of.as_str(), page.now, marks(page));
+    let tells = is_seen && is_home(page) && talk.is_live();
     let shared = talk.answers.iter().filter(|a| a.part.rehearsed.is_some()).count();
     html! {
         div data-test="practice" {
@@ -93,11 +95,11 @@ pub fn card(page: &Page, talk: &Talk<'_>) -> Markup {
                     @else { (say!(l, talk::lessons_shown, read = times, of = of)) }
                 }
             }
-            @if !practice.lessons.is_empty() && is_home(page) && talk.is_live() {
+            @if !practice.lessons.is_empty() && tells {
                 p.quiet data-test="lessons-seen" { (say!(l, talk::lessons_seen, name = &talk.part.from.name, club = club(page, talk))) }
             }
             @if shared > 0 { p.quiet data-test="shared-count" { (say!(l, talk::shared_count, count = shared)) } }
-            @else if is_home(page) && talk.is_live() { p.quiet { (say!(l, talk::may_share, name = &talk.part.from.name)) } }
+            @else if tells { p.quiet { (say!(l, talk::may_share, name = &talk.part.from.name)) } }
         }
     }
 }
@@ -191,13 +193,20 @@ pub fn marks(page: &Page) -> Marks {
     if is_home(page) { Marks::All } else { Marks::Shown }
 }
 
+/// What of the talk a coach still reads.
+fn still_read<'a>(page: &Page, all: Vec<Talk<'a>>) -> Vec<Talk<'a>> {
+    let (passed, open) = (passed_on(page, &all), open_now(page));
+    all.into_iter().filter(|talk| ended(page, (&passed, &open), talk).is_none()).collect()
+}
+
 /// Who handed a lesson over to practise or as an aim, one of each coach, and whether other coaches of a club read it, too: they
-/// would see that it was read, where the reader shows it. Nobody where whoever asks is not of the home.
+/// would see that it was read, where the reader shows it. Nobody where whoever asks is not of the home, nor
+/// whose sharing ended.
 pub fn handed_over(page: &Page, lesson: &str) -> Option<(String, bool)> {
     if !is_home(page) {
         return None;
     }
-    let all = seen(page);
+    let all = still_read(page, seen(page));
     let practised =
         |talk: &Talk<'_>| talk.practice().is_some_and(|of| of.lessons.iter().any(|id| id.as_str() == lesson));
     let aimed = |talk: &Talk<'_>| {
@@ -222,7 +231,7 @@ pub fn share(page: &Page, setup: Setup, conduct: &Conduct, acts: &[Act]) -> Mark
     if !is_home(page) || !is_worth_sharing(conduct) {
         return html! {};
     }
-    let all = seen(page);
+    let all = still_read(page, seen(page));
     let mut open: BTreeMap<_, &Talk<'_>> = BTreeMap::new();
     // The newest of each coach stands for what was handed over before it.
     for talk in all.iter().filter(|t| t.practice().is_some()) {

@@ -29,6 +29,7 @@ pub fn tried(page: &Page, talk: &Talk<'_>) -> Markup {
             p.quiet data-test="as-trial" {
                 (say!(l, talk::as_trial, what = small(l, tries.question), measure = measured_by(l, &page.story, &tries)))
             }
+            (beside::of_plans(page, animal))
             (beside::planned(page, animal, &tries.plan(DesignId(Uuid::nil()), None, beside::soonest(page), 0)))
         }
         @if agreed && page.may(Capability::Plan) && !rests(page, animal) {

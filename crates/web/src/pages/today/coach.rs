@@ -2,17 +2,18 @@
 //! for it. Never in its place; and while rest is said nothing is to be done.
 
 use crate::page::AnimalPage;
-use crate::pages::talk::{is_open_to, is_witnessed, open_now, passed_on, seen, writer};
+use crate::pages::talk::{ended, is_open_to, is_witnessed, open_now, passed_on, seen, writer};
 use maud::{Markup, html};
-use sayso_advisor::advice::Act;
+use sayso_advisor::Advice;
 use sayso_advisor::designs::trying;
 use sayso_advisor::programme::{course, week_of};
 use sayso_advisor::today::{Next, Today};
+use sayso_model::consents::Consents;
 use sayso_model::talks::{Passed, Standing, Talk, agreed as lines, talks};
-use sayso_model::{Moment, PlanLine, Programme, Proposed, WordId};
+use sayso_model::{AccountId, Label, Moment, PlanLine, Programme, Proposed, WordId};
 use sayso_people::Capability;
 use sayso_wording::advice as words_of;
-use sayso_wording::talk::{dose, proposed};
+use sayso_wording::talk::{proposed, way_and_dose};
 use sayso_wording::{Locale, say};
 use std::collections::BTreeMap;
 
@@ -49,7 +50,9 @@ pub fn line(page: &AnimalPage) -> Lines {
             }
         };
         let (held, further) = holds(page, &all);
-        return Lines { lines: html! { (whose(page, &all)) (waiting) (held) }, further };
+        let (passed, open_now) = (passed_on(page, &all), open_now(page));
+        let to = (passed.as_slice(), &open_now);
+        return Lines { lines: html! { (whose(page, to)) (not_read(page, to, &all)) (waiting) (held) }, further };
     }
     let lines = html! {
         @if writer(page).is_some() {
@@ -63,11 +66,9 @@ pub fn line(page: &AnimalPage) -> Lines {
 }
 
 /// Who coaches the home now, where that changed lately or is so for some days; while the home is open to them.
-fn whose(page: &AnimalPage, all: &[Talk<'_>]) -> Markup {
+fn whose(page: &AnimalPage, (passed, open): (&[Passed], &Consents)) -> Markup {
     let (l, today) = (&page.locale, page.now.day(&page.zone));
-    let open = open_now(page);
-    let passed = passed_on(page, all);
-    let is_open = |p: &&Passed| is_open_to(&open, p);
+    let is_open = |p: &&Passed| is_open_to(open, p);
     let covers = passed.iter().filter(is_open).filter_map(|p| Some((p, p.days?)));
     let covers = covers.filter(|(_, (first, last))| (*first..=*last).contains(&today));
     let handed = passed.iter().filter(|p| p.days.is_none()).max_by_key(|p| p.since).filter(is_open);
@@ -78,6 +79,25 @@ fn whose(page: &AnimalPage, all: &[Talk<'_>]) -> Markup {
         }
         @for (p, (_, last)) in covers {
             p.quiet data-test="whose-now" { (say!(l, talk::now_covered, to = &p.to.name, from = &p.from.name, day = l.date(last))) }
+        }
+    }
+}
+
+/// Which coaches read nothing any more of what waits or was agreed, and since when: once for each.
+fn not_read(page: &AnimalPage, (passed, open): (&[Passed], &Consents), all: &[Talk<'_>]) -> Markup {
+    let l = &page.locale;
+    let live = all.iter().filter(|t| t.is_live() && t.concerns(page.id));
+    let over = live.filter_map(|t| Some((&t.part.from, ended(page, (passed, open), t)?.since)));
+    let over: BTreeMap<AccountId, (&Label, Option<Moment>)> =
+        over.map(|(from, since)| (from.account, (&from.name, since))).collect();
+    html! {
+        @for (name, since) in over.values() {
+            p.quiet data-test="not-read" {
+                @match since {
+                    Some(at) => (say!(l, talk::today_not_read, name = *name, day = l.weekday_date(at.day(&page.zone)))),
+                    None => (say!(l, talk::today_not_read_now, name = *name)),
+                }
+            }
         }
     }
 }
@@ -157,16 +177,22 @@ pub fn agreed(page: &AnimalPage, today: &Today) -> BTreeMap<WordId, PlanLine> {
     lines(&page.story, &talks(&page.story, page.now), page.id, page.now)
 }
 
-/// A word's step in a few words, and in a sentence. One word for what is to be done: that of the agreement, where there is one.
-pub fn step(l: &Locale, name: &str, of: &Act, agreed: Option<&PlanLine>) -> (String, String) {
-    let act = words_of::act(l, name, of);
+/// A word's step in a few words, that of the agreement where there is one; and what would be done without the agreement, and why, where
+/// that is something else.
+pub fn step(l: &Locale, name: &str, of: &Advice, agreed: Option<&PlanLine>) -> (String, Option<String>) {
+    let own = words_of::brief(l, name, &of.act);
     match agreed.and_then(|agreed| words_of::as_agreed(l, of, agreed)) {
-        Some(step) => (step, say!(l, today::without_agreed, act = act)),
-        None => (words_of::brief(l, name, of), act),
+        Some((brief, true)) => {
+            let first = || of.because.first().map(|why| words_of::because(l, name, &why.fact));
+            let why = words_of::back_because(l, of).or_else(first).unwrap_or_default();
+            (brief, Some(say!(l, today::without_agreed, step = own, why = why)))
+        }
+        Some((brief, false)) => (brief, None),
+        None => (own, None),
     }
 }
 
-/// What was agreed for a word, beside its step.
+/// What was agreed for a word, beside its step: in which way, how long and how often.
 pub fn beside(l: &Locale, agreed: &PlanLine) -> Markup {
-    html! { span.agreed data-test="agreed" { (say!(l, talk::row, dose = dose(l, agreed))) } }
+    html! { span.agreed data-test="agreed" { (say!(l, talk::row, dose = way_and_dose(l, agreed))) } }
 }

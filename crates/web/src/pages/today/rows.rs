@@ -11,10 +11,11 @@ use sayso_advisor::Caution;
 use sayso_advisor::advice::{Because, Reason};
 use sayso_advisor::steps::WordStep;
 use sayso_advisor::today::{Next, Today};
-use sayso_model::{PlanLine, Stage};
+use sayso_model::{PlanLine, Stage, WordId};
 use sayso_people::Capability;
 use sayso_wording::advice as words_of;
 use sayso_wording::say;
+use std::collections::BTreeMap;
 
 /// Words with a line of their own; what does not fit a screen and a half is folded, and named. Those that need something come
 /// first, and have a line whatever else there is as long as there are lines.
@@ -36,7 +37,7 @@ fn planned(today: &Today, w: &WordStep) -> bool {
 }
 
 /// A line a word: its trend, stage and one step; why, and what also holds, behind the tap. Other things on the page take lines of theirs.
-pub fn words(page: &AnimalPage, today: &Today, taken: usize) -> Markup {
+pub fn words(page: &AnimalPage, today: &Today, taken: usize, agreed: &BTreeMap<WordId, PlanLine>) -> Markup {
     let (l, steps) = (&page.locale, &today.steps);
     let free = match today.next {
         Next::Session { .. } => 0,
@@ -62,7 +63,6 @@ pub fn words(page: &AnimalPage, today: &Today, taken: usize) -> Markup {
         (!(plan_first && planned(today, w)), !w.needs_something(), plan_first && w.stage == Stage::Prepare)
     });
     let (open, folded) = sorted.split_at(sorted.len().min(lines));
-    let agreed = coach::agreed(page, today);
     html! {
         @if !steps.is_empty() {
             section data-test="words" {
@@ -87,8 +87,8 @@ fn line(page: &AnimalPage, w: &WordStep, agreed: Option<&PlanLine>) -> Markup {
     let counts: Vec<String> = w.trend.iter().map(ToString::to_string).collect();
     let trend = say!(l, today::trend, counts = counts.join(", "));
     let not_theirs = helps_only(page) && of_cards(&w.advice.act);
-    let (step, act) = coach::step(l, name, &w.advice.act, agreed);
-    let step = if not_theirs { say!(l, today::ask_card) } else { step };
+    let (step, without) = coach::step(l, name, &w.advice, agreed);
+    let brief = if not_theirs { say!(l, today::ask_card) } else { step };
     html! {
         details.word data-test="word" {
             summary {
@@ -97,11 +97,14 @@ fn line(page: &AnimalPage, w: &WordStep, agreed: Option<&PlanLine>) -> Markup {
                     span.quiet { (words_of::stage_name(l, w.stage)) }
                 }
                 (spark(&w.trend, &trend))
-                span.step data-test="step" { (step) }
-                @if let Some(why) = words_of::back_because(l, &w.advice) { span.why data-test="back-because" { (why) } }
+                span.step data-test="step" { (brief) }
+                @match &without {
+                    Some(without) => span.why data-test="without-agreed" { (without) },
+                    None => @if let Some(why) = words_of::back_because(l, &w.advice) { span.why data-test="back-because" { (why) } },
+                }
                 @if let Some(agreed) = agreed { (coach::beside(l, agreed)) }
             }
-            @if !not_theirs { p { strong { (act) } } }
+            @if without.is_none() && !not_theirs { p { strong { (words_of::act(l, name, &w.advice.act)) } } }
             @if let Some(hint) = &w.hint { p { (words_of::hint(l, name, hint)) } }
             (cautions(page, &w.advice))
             @if let Some(others) = alike(page, w) {

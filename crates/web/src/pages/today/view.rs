@@ -14,14 +14,15 @@ use crate::pages::people::steps::{left_for_later, next as next_step, steps as se
 use maud::{Markup, html};
 use sayso_advisor::advice::{Act, Because, Reason};
 use sayso_advisor::hint::Hint;
-use sayso_advisor::plan::Plan;
+use sayso_advisor::plan::{Plan, Planned};
 use sayso_advisor::today::{Next, Today};
 use sayso_advisor::{Advice, Sure, Topic};
-use sayso_model::Moment;
+use sayso_model::{Moment, PlanLine, PlanWay, WordId};
 use sayso_people::Capability;
 use sayso_wording::advice as words_of;
 use sayso_wording::figures::finding;
 use sayso_wording::{Locale, say};
+use std::collections::BTreeMap;
 
 /// Facts told of the last seven days.
 const FACTS: usize = 2;
@@ -43,7 +44,7 @@ pub fn page(page: &AnimalPage, today: &Today) -> Markup {
     let recording = || left_for_later(page, &page.card).filter(|_| today.welfare.is_empty());
     let open_step = next_step(page, &page.card, None).or_else(recording);
     let open_step = open_step.filter(|_| page.may(Capability::ChangeCards) && !on_the_way);
-    let agreed = coach::line(page);
+    let (agreed, by_word) = (coach::line(page), coach::agreed(page, today));
     html! {
         (news::told(page))
         (log::ahead(page))
@@ -53,12 +54,12 @@ pub fn page(page: &AnimalPage, today: &Today) -> Markup {
         @if on_the_way && helps { (ask_keeper(page)) } @else if on_the_way {
             div data-test="next" { (set_up(page, &page.card)) }
         } @else {
-            @if let Some(since) = today.running { (running(page, since)) } @else { (next(page, today)) }
+            @if let Some(since) = today.running { (running(page, since)) } @else { (next(page, today, &by_word)) }
             // What the way there left open, such as where the buttons are.
             @if let Some(step) = &open_step { p data-test="open-step" { a.link href=(step.to) { (step.what) } } }
         }
         (for_next(page, today))
-        (words(page, today, usize::from(open_step.is_some()) + agreed.further))
+        (words(page, today, usize::from(open_step.is_some()) + agreed.further, &by_word))
         (lately(page, today))
         @if ask_food { p.note data-test="ask-food" { (say!(l, today::ask_food, name = page.card.name.as_str())) } }
         @if food || !later.is_empty() || usual.is_some() {
@@ -164,7 +165,7 @@ fn running(page: &AnimalPage, since: Moment) -> Markup {
 }
 
 /// The one next thing.
-fn next(page: &AnimalPage, today: &Today) -> Markup {
+fn next(page: &AnimalPage, today: &Today, agreed: &BTreeMap<WordId, PlanLine>) -> Markup {
     let next = &today.next;
     let (l, name) = (&page.locale, page.card.name.as_str());
     if let Next::SetUp { advice } | Next::TestLikes { advice } = next
@@ -184,7 +185,7 @@ fn next(page: &AnimalPage, today: &Today) -> Markup {
             // Beside what concerns its wellbeing a session that is planned takes the room; what was held is told behind the tap.
             @if let Some(held) = today.held.filter(|_| !held_behind(today)) { p.hint data-test="held" { (words_of::held(l, &page.zone, &held)) } }
             @match next {
-                Next::Session { plan } => { (session(page, plan, today)) }
+                Next::Session { plan } => { (session(page, plan, today, agreed)) }
                 Next::SetUp { advice } | Next::TestLikes { advice } | Next::Mend { advice } => {
                     (cautions(page, advice))
                     (button(page, &advice.act, true))
@@ -211,7 +212,7 @@ fn held_behind(today: &Today) -> bool {
     matches!(today.next, Next::Session { .. }) && !today.welfare.is_empty()
 }
 
-fn session(page: &AnimalPage, plan: &Plan, today: &Today) -> Markup {
+fn session(page: &AnimalPage, plan: &Plan, today: &Today, agreed: &BTreeMap<WordId, PlanLine>) -> Markup {
     let (l, name) = (&page.locale, page.card.name.as_str());
     let of = |hint: &Hint| -> Vec<&str> {
         plan.words.iter().filter(|w| w.hint.as_ref() == Some(hint)).map(|w| w.word.says.as_str()).collect()
@@ -220,11 +221,15 @@ fn session(page: &AnimalPage, plan: &Plan, today: &Today) -> Markup {
         ul.short {
             @for w in &plan.words {
                 li {
-                    @let planned = words_of::planned(l, w);
+                    @let agreed = agreed.get(&w.word.word).filter(|agreed| agreed.way.is_some());
+                    @let only_shown = agreed.is_some_and(|agreed| agreed.way == Some(PlanWay::Show));
+                    @let invitations = if only_shown { 0 } else { w.invitations };
+                    @let planned = words_of::planned(l, &Planned { invitations, ..w.clone() });
                     @match w.hint.as_ref().filter(|hint| of(hint).len() == 1) {
                         Some(hint) => (say!(l, today::planned, planned = planned, hint = words_of::hint(l, name, hint))),
                         None => (planned),
                     }
+                    @if let Some(agreed) = agreed { " " (coach::beside(l, agreed)) }
                 }
             }
         }

@@ -2,7 +2,6 @@
 
 use super::layout_form::{field, lists, read};
 use super::places;
-use super::sounds::label_language;
 use crate::error::Error;
 use crate::fields::{select, summary, tick};
 use crate::layout::{Tab, layout};
@@ -59,7 +58,7 @@ pub async fn show(page: AnimalPage, Query(asked): Query<Size>) -> Markup {
 
 /// The language of the board: a board never drawn begins with the reader's, one drawn before the choice is read as English.
 fn language(page: &AnimalPage) -> Language {
-    if page.story.board().is_some() { page.story.language_of_words() } else { label_language(page) }
+    if page.story.board().is_some() { page.story.language_of_words() } else { page.label_language() }
 }
 
 fn size(typed: &mut Typed) -> (u8, u8) {

@@ -34,7 +34,7 @@ pub struct Asked {
 
 /// The label proposed for a reward, the same wherever one is proposed.
 pub fn label(page: &AnimalPage, reward: &RewardCard) -> String {
-    label_of(&page.case(), reward, sounds::label_language(page))
+    label_of(&page.case(), reward, page.label_language())
 }
 
 pub async fn new(page: AnimalPage, Query(asked): Query<Asked>) -> Result<Markup, Error> {

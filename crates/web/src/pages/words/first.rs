@@ -1,7 +1,6 @@
 //! First words: proposed with reasons, taken over as cards.
 
 use super::card::label;
-use super::sounds;
 use crate::cautions::for_animal;
 use crate::error::Error;
 use crate::page::AnimalPage;
@@ -96,7 +95,7 @@ fn card(page: &AnimalPage, reward: &RewardCard, says: Option<Label>) -> Result<W
 /// The proposal; folded up once there are words.
 pub fn section(page: &AnimalPage, begun: bool) -> Markup {
     let l = &page.locale;
-    let found = first_words(&page.case(), sounds::label_language(page));
+    let found = first_words(&page.case(), page.label_language());
     html! {
         @if begun { details { summary { (say!(l, words::further)) } (body(page, &found)) } }
         @else { section { h2 { (say!(l, words::first)) } (body(page, &found)) } }

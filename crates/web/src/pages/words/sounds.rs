@@ -1,14 +1,7 @@
 //! Words that sound too much alike to stand on one board.
 
-use crate::page::AnimalPage;
 use sayso_methods::words::{AlikeRule, Likeness, alike};
-use sayso_model::{Language, Story, WordCard, WordId};
-
-/// The language to propose labels in: the board's, or the reader's where none was chosen (reward names are theirs).
-pub fn label_language(page: &AnimalPage) -> Language {
-    let reads = || Language::of_tag(page.locale.tag()).unwrap_or(Language::En);
-    page.story.board().and_then(|board| board.language).unwrap_or_else(reads)
-}
+use sayso_model::{Story, WordCard, WordId};
 
 /// Other active words that sound too much like `says`, with how alike they are.
 pub fn too_alike<'a>(story: &'a Story, says: &str, but: Option<WordId>) -> Vec<(&'a WordCard, Likeness)> {

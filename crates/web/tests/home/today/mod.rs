@@ -6,6 +6,7 @@ use crate::at_home::Home;
 use sayso_advisor::Case;
 use sayso_advisor::steps::Step;
 use sayso_advisor::today::{Next, today};
+use sayso_model::facts::{Lesson, Occasion, lessons_for};
 use sayso_model::{AnimalId, Body, Event, EventId, HomeId, Moment, Note, Sign, SignLevel, Stage, StageChoice, When};
 use sayso_wording::{Locale, advice};
 use serde_json::{Value, json};
@@ -236,7 +237,7 @@ async fn after_a_session_it_is_told_and_nothing_urges_another() {
         home.state.store.append(vec![of(begins, 63.0), of(ends, 60.0)]).await.unwrap();
     }
     let story = home.state.store.story(first).await.unwrap();
-    let mut paused = 0;
+    let (mut paused, mut answering) = (0, 0);
     for (animal, _) in animals {
         let found = today(&Case::new(&story, animal, noon())).unwrap();
         let page = home.page(&format!("/a/{animal}/today")).await.text;
@@ -252,13 +253,19 @@ async fn after_a_session_it_is_told_and_nothing_urges_another() {
             more => format!("{more} showings"),
         };
         assert!(read(next).contains(" over at ") && read(next).contains(&shown), "{}", read(next));
-        if let Next::Pause { .. } = found.next {
+        if let Next::Pause { plan, .. } = &found.next {
             assert!(!next.contains("primary") && !read(next).contains("at most"), "{}", read(next));
             assert!(read(next).contains("Rest until ") || read(next).contains("Nothing more is needed today"));
+            if plan.words.iter().any(|word| word.invitations > 0) {
+                // What is left to do is to answer: the lesson is about that.
+                let fits = |lesson: &Lesson| page.contains(&format!("href=\"/learn/{}?animal={animal}\"", lesson.id));
+                assert!(lessons_for(Occasion::Answering).any(fits), "{}", read(&page));
+                answering += 1;
+            }
             paused += 1;
         }
     }
-    assert!(paused > 0, "an hour after a session another one waits");
+    assert!(paused > 0 && answering > 0, "an hour after a session another one waits: {paused}, {answering}");
 }
 
 /// What was noted is named in the open with whom to ask, on the day itself too, and on the Board where hands act.
