@@ -81,13 +81,15 @@ pub enum Counted {
     Hours,
     /// Days in one stage.
     Stages,
+    /// Households that tell of one week, by stretch of weeks.
+    Stretches,
     /// Presses in one week.
     Weeks,
 }
 
 impl Counted {
     /// All.
-    pub const ALL: [Self; 11] = [
+    pub const ALL: [Self; 12] = [
         Self::Species,
         Self::Kinds,
         Self::Leaves,
@@ -98,6 +100,7 @@ impl Counted {
         Self::Words,
         Self::Hours,
         Self::Stages,
+        Self::Stretches,
         Self::Weeks,
     ];
 
@@ -112,14 +115,14 @@ impl Counted {
             Self::Days => 14,
             Self::Joined => 6,
             Self::Words => 9,
-            Self::Hours => 5,
+            Self::Hours | Self::Weeks => 5,
             Self::Stages => 8,
-            Self::Weeks => 7,
+            Self::Stretches => 2,
         }
     }
 
     /// By how much all its counts together change, at most, where one household comes or goes: groups are apart, so a household is in one
-    /// of them, with one word; of the first words with each of three.
+    /// of them, with one word; of the first words with each of three; of weeks with one week of that word, or none.
     #[must_use]
     pub const fn sensitivity(self) -> u32 {
         match self {

@@ -3,7 +3,7 @@
 use crate::draw::{Drawn, FIRST_WORDS, LEAST_INVITED};
 use crate::estimate::Counts;
 use crate::grid::{DAYS, SHARE_STEPS, SHOWINGS, STAGE_DAYS};
-use crate::group::Level;
+use crate::group::{Group, Level};
 use crate::loss::{Counted, Loss};
 use crate::noise::{NoNoise, Noise, rarely_reached, variance};
 use crate::publish::{AllSizes, Division, Sizes, cross};
@@ -57,6 +57,13 @@ impl Table {
         }
         Counts::new(bins, self.noise * parts.len() as f64)
     }
+
+    /// Counts of a group that is published.
+    #[must_use]
+    pub fn of(&self, group: &Group) -> Option<Counts> {
+        let (_, parts) = self.division.groups.iter().find(|(published, _)| published == group)?;
+        Some(self.counts(parts))
+    }
 }
 
 /// Everything that was counted.
@@ -78,7 +85,12 @@ pub struct Measured {
     pub hours: Table,
     /// Days in a stage: bins of the one stage, of the other, and those that tell none.
     pub stages: Table,
-    /// Presses in a week: bins of each stretch, and those that tell none.
+    /// Households that tell of each stretch of weeks. They alone decide which is told: decided by the counts of presses, a stretch would be told
+    /// where their noise is high, and what its intervals hold would be wrong there.
+    pub stretches: Table,
+    /// From how many of these on a stretch is told: with noise, so that fewer than the rule asks get by once in twenty at most.
+    pub stretch_bar: f64,
+    /// Presses in a week: bins of each stretch.
     pub weeks: Table,
     /// The privacy loss, as whoever made the noise reckons it.
     pub spent: f64,
@@ -113,13 +125,19 @@ impl Counter<'_> {
         }
     }
 
-    fn sizes(&mut self, level: Level, counted: Counted, drawn: &[Drawn]) -> Result<Sizes, NoNoise> {
+    /// From how many households on, by their count, something may be told of them.
+    fn bar(&self, counted: Counted) -> f64 {
         let above = match self.kind {
             Kind::Noisy(..) => rarely_reached(self.kind.scale(counted)),
             Kind::Plain => 0.0,
         };
+        f64::from(self.kind.least()) + above
+    }
+
+    fn sizes(&mut self, level: Level, counted: Counted, drawn: &[Drawn]) -> Result<Sizes, NoNoise> {
+        let bar = self.bar(counted);
         let counts = self.add(level.count(drawn), counted)?;
-        Ok(Sizes::new(level, &counts, f64::from(self.kind.least()) + above))
+        Ok(Sizes::new(level, &counts, bar))
     }
 
     fn table(
@@ -155,8 +173,8 @@ pub const STAGES_BINS: usize = TimedStage::ALL.len() * STAGE_BINS + 1;
 
 /// Bins of one stretch of weeks.
 pub const STRETCH_BINS: usize = Often::ALL.len();
-/// Bins of weeks: of each stretch, and those that tell none.
-pub const WEEKS_BINS: usize = Stretch::ALL.len() * STRETCH_BINS + 1;
+/// Bins of weeks: of each stretch. Who tells of no week is in none of them, who tells of one in one.
+pub const WEEKS_BINS: usize = Stretch::ALL.len() * STRETCH_BINS;
 
 /// Counts households: first by groups, then, by those counts, in groups that are large enough.
 ///
@@ -197,7 +215,9 @@ pub fn measure(drawn: &[Drawn], kind: Kind<'_>) -> Result<Measured, NoNoise> {
         words: counter.table(Counted::Words, drawn, &by_species, (WORD_BINS, &word_bins))?,
         hours: counter.table(Counted::Hours, drawn, &by_telling, (HOURS_BINS, &|one| vec![hours_bin(one)]))?,
         stages: counter.table(Counted::Stages, drawn, &by_telling, (STAGES_BINS, &|one| vec![stages_bin(one)]))?,
-        weeks: counter.table(Counted::Weeks, drawn, &by_telling, (WEEKS_BINS, &|one| vec![weeks_bin(one)]))?,
+        stretches: counter.table(Counted::Stretches, drawn, &by_telling, (Stretch::ALL.len(), &stretch))?,
+        stretch_bar: counter.bar(Counted::Stretches),
+        weeks: counter.table(Counted::Weeks, drawn, &by_telling, (WEEKS_BINS, &weeks_bin))?,
         sizes,
         sizes_noise,
         spent: counter.spent,
@@ -228,9 +248,13 @@ fn stages_bin(one: &Drawn) -> usize {
     one.stage.map_or(STAGES_BINS - 1, of)
 }
 
-fn weeks_bin(one: &Drawn) -> usize {
-    let of = |week: WeekPresses| week.from.number() * STRETCH_BINS + week.pressed as usize;
-    one.week.map_or(WEEKS_BINS - 1, of)
+fn stretch(one: &Drawn) -> Vec<usize> {
+    one.week.iter().map(|week| week.from.number()).collect()
+}
+
+fn weeks_bin(one: &Drawn) -> Vec<usize> {
+    let of = |week: &WeekPresses| week.from.number() * STRETCH_BINS + week.pressed as usize;
+    one.week.iter().map(of).collect()
 }
 
 fn word_bins(one: &Drawn) -> Vec<usize> {

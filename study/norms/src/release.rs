@@ -128,7 +128,7 @@ pub fn cells(measured: &Measured) -> Vec<Cell> {
     for stage in TimedStage::ALL {
         cells.extend(each(&measured.stages, |group, counts| in_stage(measured, group, (stage, counts), z)));
     }
-    cells.extend(each(&measured.weeks, |group, counts| by_week(measured, group, counts, z)));
+    cells.extend(each(&measured.weeks, |group, counts| by_week(measured, group, &counts, z)));
     cells
 }
 
@@ -198,22 +198,23 @@ fn in_stage(measured: &Measured, group: &Group, (stage, counts): (TimedStage, Co
     Some(cell(Question::in_stage(stage), group, counts.whole(), Answer::Curve(curve)))
 }
 
-fn by_week(measured: &Measured, group: &Group, counts: Counts, z: f64) -> Option<Cell> {
-    let counts = telling(measured, group, counts, z)?;
-    let one = |(from, bins): (Stretch, &[f64])| {
-        // What the noise of all bins has in common holds for any of them.
-        let of_stretch = enough(measured, Counts { bins: bins.to_vec(), ..counts }, z)?;
+fn by_week(measured: &Measured, group: &Group, counts: &Counts, z: f64) -> Option<Cell> {
+    let homes = measured.stretches.of(group)?.bins;
+    let one = |((from, bins), homes): ((Stretch, &[f64]), &f64)| {
+        if *homes < measured.stretch_bar {
+            return None;
+        }
         let told = |one: &Share| {
             let Share { share, low, high } = one.outward(SHARES);
             Told { share, low, high }
         };
-        let shares = from_each_on(&of_stretch, z)?;
+        let shares = from_each_on(bins, counts.noise, *homes, z);
         let (some, daily) = (told(shares.first()?), told(shares.get(1)?));
-        Some(WeekShare { from, to: from.to(), households: people(of_stretch.whole()), some, daily })
+        Some(WeekShare { from, to: from.to(), households: people(*homes), some, daily })
     };
-    let weeks: Vec<WeekShare> =
-        Stretch::ALL.into_iter().zip(counts.bins.chunks(STRETCH_BINS)).filter_map(one).collect();
-    let whole = counts.whole();
+    let each = Stretch::ALL.into_iter().zip(counts.bins.chunks(STRETCH_BINS)).zip(&homes);
+    let weeks: Vec<WeekShare> = each.filter_map(one).collect();
+    let whole = weeks.iter().map(|one| f64::from(one.households)).sum();
     (!weeks.is_empty()).then(|| cell(Question::PressesByWeek, group, whole, Answer::Weeks(Weeks { weeks })))
 }
 

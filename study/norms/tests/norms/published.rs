@@ -78,8 +78,8 @@ fn whatever_is_published_without_noise_is_made_of_groups_that_are_large_enough()
         let (by_word, by_invited) = (&measured.showings.division, &measured.joined.division);
         // Who tells hours, a stage, or a week, would cut them once more.
         assert_eq!(
-            [&measured.hours.division.groups, &measured.stages.division.groups, &measured.weeks.division.groups],
-            [&vec![]; 3],
+            [&measured.hours, &measured.stages, &measured.stretches, &measured.weeks].map(|t| &t.division.groups),
+            [&vec![]; 4],
             "seed {seed}"
         );
         // Two households that are in the same published groups cannot be told apart by subtracting: together they must be enough.
