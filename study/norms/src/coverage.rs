@@ -158,7 +158,8 @@ fn counts(drawn: &[Drawn], setting: Setting, noise: &mut dyn Noise) -> Result<Co
     let whole = noise.add(whole, size.sensitivity(), size.scale(loss))?.counts;
     let of_bins = f64::from(setting.parts) * variance(asked.scale(loss));
     let whole = whole.first().copied().unwrap_or(0) as f64;
-    Ok(Counts::new(plain(&bins), of_bins).told(whole, variance(size.scale(loss))))
+    let counts = Counts { draws: f64::from(setting.parts), ..Counts::new(plain(&bins), of_bins) };
+    Ok(counts.told(whole, variance(size.scale(loss))))
 }
 
 /// Whole releases, as far as they tell of stages: for each stage how often intervals hold, and in how many of the sets it is told at all.

@@ -55,7 +55,8 @@ impl Table {
             let its = self.counts.iter().skip(part * self.bins);
             bins.iter_mut().zip(its).for_each(|(bin, count)| *bin += *count as f64);
         }
-        Counts::new(bins, self.noise * parts.len() as f64)
+        let draws = parts.len() as f64;
+        Counts { draws, ..Counts::new(bins, self.noise * draws) }
     }
 
     /// Counts of a group that is published.
