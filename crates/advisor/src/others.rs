@@ -4,7 +4,7 @@ use crate::summary::Summary;
 use sayso_model::WordId;
 use sayso_norms::{
     Answer, Curve, HourShare, Like, Nearest, NotEnough, Outside, Part, Quantile, Question, Release, Spread, SummaryRow,
-    TimedStage,
+    TimedStage, WeekShare,
 };
 use serde::{Deserialize, Serialize};
 
@@ -151,6 +151,17 @@ pub fn in_stage<'a>(release: &'a Release, stage: TimedStage, row: &SummaryRow) -
         _ => None,
     };
     of_learner(release, Question::in_stage(stage), row, of_curve).map(|(nearest, curve)| Beside { nearest, curve })
+}
+
+/// How often words of animals like that of a row are pressed in a week, by weeks since their first showing.
+///
+/// # Errors
+/// [`NotEnough`].
+pub fn by_week<'a>(release: &'a Release, row: &SummaryRow) -> Result<(Nearest<'a>, &'a [WeekShare]), NotEnough> {
+    of_learner(release, Question::PressesByWeek, row, |answer| match answer {
+        Answer::Weeks(weeks) => Some(weeks.weeks.as_slice()),
+        _ => None,
+    })
 }
 
 /// What the first words of animals like that of a row brought.

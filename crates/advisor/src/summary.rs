@@ -2,16 +2,17 @@
 //!
 //! A first press is the animal's own: of its own accord, unless it looked like a stumble, or of the invited word at an
 //! invitation. A showing is a person's press that was followed by the thing, or what was shown after an invitation or a request.
+//! A word is watched to the learner's last record, or to the day it was put away, where it still is.
 //! Whole seconds from the learner's first showing, as the study counts; a test there compares.
 
-use crate::observe::{answered_between, meant};
-use sayso_model::draw::{heads, lot};
-use sayso_model::{
-    AnimalCard, AnimalId, Brush, Catch, Fact, Invitation, InvitationResult, Look, Moment, PressedBy, RewardId,
-    RewardKind, Session, Sign, Stage, StageChoice, Story, WordId,
-};
+mod seen;
+mod week;
+
+use sayso_model::draw::heads;
+use sayso_model::{AnimalCard, AnimalId, Moment, RewardId, RewardKind, Stage, Story, WordId};
 use sayso_norms::{AgeBand, DayPart, StageWait, StudyName, SummaryRow, TimedStage, WordKind};
-use std::collections::{BTreeMap, BTreeSet};
+use seen::Seen;
+use std::collections::BTreeMap;
 
 const DAY_S: i64 = 86_400;
 
@@ -67,6 +68,13 @@ impl Counted {
         *first = Some(first.map_or(at, |first| first.min(at)));
     }
 
+    /// To when it was watched, of a learner whose last record is at `until`: a word put away stands in no stage and waits for no press,
+    /// unless somebody showed or pressed it still.
+    fn watched(&self, away: Option<i64>, until: i64) -> i64 {
+        let own = self.shown.last().copied().into_iter().chain(self.first).chain(self.chosen.into_iter().flatten());
+        away.map_or(until, |away| own.fold(away, i64::max)).min(until)
+    }
+
     /// When a word shown first at `begin` came to a stage, and when it was first moved on from there. A word of which nobody chose a stage
     /// is being shown. None where it did not come to the stage, or was beyond it before it was seen there.
     fn stay(&self, stage: TimedStage, begin: i64) -> Option<(i64, Option<i64>)> {
@@ -120,11 +128,13 @@ fn of_learner(
         }
     }
     let until = since(seen.until);
+    let noted: Vec<_> = seen.noted.iter().map(|(at, own)| (since(*at), *own)).collect();
     let age_band = AgeBand::of(card.born, zero.day(&story.zone()));
     let (kinds, zone) = (kinds(story), story.zone());
     let row = |word: WordId, nth: u16| {
         let (one, stage) = (&counted[&word], asked_stage(animal, word));
         let begin = *one.shown.first()?;
+        let until = one.watched(seen.away.get(&word).map(|at| since(*at)), until);
         let days = |to: i64| whole((to - begin).max(0) / DAY_S, SummaryRow::MOST_DAYS);
         let word_kind = kinds.get(&word).copied().unwrap_or(WordKind::Other);
         let before = one.shown.iter().filter(|at| one.first.is_none_or(|first| **at < first)).count();
@@ -144,6 +154,7 @@ fn of_learner(
             joined: one.joined.min(SummaryRow::MOST_COUNTED),
             hours: one.drawn.map(|(_, at)| DayPart::of_hour(at.hour(&zone))),
             stage: (word_kind != WordKind::Closing).then(|| stay(one, stage, begin, until)).flatten(),
+            week: (word_kind != WordKind::Closing).then(|| week::week(animal, word, &noted, (begin, until))).flatten(),
         })
     };
     let numbered = order.iter().zip(1..=SummaryRow::MOST_WORDS);
@@ -176,90 +187,4 @@ pub fn kinds(story: &Story) -> BTreeMap<WordId, WordKind> {
     let kind =
         |(id, card): (WordId, &sayso_model::WordCard)| (id, WordKind::of(card.closing, card.reward.and_then(brings)));
     story.words().into_iter().map(kind).collect()
-}
-
-/// What of an animal's records is counted.
-struct Seen {
-    /// By time.
-    showings: Vec<(Moment, WordId)>,
-    presses: Vec<(Moment, WordId)>,
-    /// Presses of the learner's own accord: the word, a number by lot, when.
-    own: Vec<(WordId, u64, Moment)>,
-    /// Stages that people chose.
-    stages: Vec<(Moment, WordId, Stage)>,
-    /// Each invitation's word, and whether the learner took part.
-    invited: Vec<(WordId, bool)>,
-    /// The last record.
-    until: Moment,
-}
-
-impl Seen {
-    fn of(story: &Story, animal: AnimalId, last: Moment) -> Self {
-        let first = Moment::clamped(i64::MIN);
-        let mut seen = Self {
-            showings: Vec::new(),
-            presses: Vec::new(),
-            own: Vec::new(),
-            stages: Vec::new(),
-            invited: Vec::new(),
-            until: first,
-        };
-        for answered in answered_between(story, animal, (first, last), last) {
-            let (at, part) = (answered.press.at(), answered.press.part);
-            seen.until(at);
-            match part.by {
-                PressedBy::Person if answered.given() => seen.showings.push((at, part.word)),
-                _ if meant(part) => {
-                    seen.presses.push((at, part.word));
-                    seen.own.push((part.word, lot(answered.press.id()), at));
-                }
-                _ => {}
-            }
-        }
-        let sessions = story.sessions(animal);
-        let joined: BTreeSet<_> = sessions.iter().filter(|s| s.joined()).map(Session::id).collect();
-        sessions.iter().map(|s| s.start.at()).filter(|at| *at <= last).for_each(|at| seen.until(at));
-        for fact in story.between::<Invitation>(animal, first, last) {
-            seen.invitation(fact, fact.part.session.is_none_or(|session| joined.contains(&session)));
-        }
-        for Fact { event, part } in story.between::<Catch>(animal, first, last) {
-            seen.until(event.happened_at);
-            if part.shown {
-                seen.showings.push((event.happened_at, part.word));
-            }
-        }
-        story.between::<Look>(animal, first, last).for_each(|f| seen.until(f.at()));
-        story.between::<Brush>(animal, first, last).for_each(|f| seen.until(f.at()));
-        story.between::<Sign>(animal, first, last).for_each(|f| seen.until(f.at()));
-        for fact in story.between::<StageChoice>(animal, first, last) {
-            seen.until(fact.at());
-            seen.stages.push((fact.at(), fact.part.word, fact.part.stage));
-        }
-        seen.showings.sort_by_key(|(at, _)| *at);
-        seen
-    }
-
-    fn until(&mut self, at: Moment) {
-        self.until = self.until.max(at);
-    }
-
-    fn invitation(&mut self, fact: Fact<'_, Invitation>, there: bool) {
-        let (part, at) = (fact.part, fact.at());
-        self.until(at);
-        let (right, left, after_s) = match &part.result {
-            InvitationResult::Pressed { word, after_s } => (*word == part.word, false, *after_s),
-            InvitationResult::WithoutButton { after_s } => (false, false, after_s.unwrap_or(part.wait_s)),
-            InvitationResult::NothingByWait => (false, false, part.wait_s),
-            InvitationResult::Left { after_s } => (false, true, after_s.unwrap_or(part.wait_s)),
-        };
-        if right {
-            self.presses.push((at, part.word));
-        }
-        self.invited.push((part.word, there && !left && part.took == Some(true)));
-        if part.shown {
-            let shown = at.plus_seconds(after_s.get());
-            self.until(shown);
-            self.showings.push((shown, part.word));
-        }
-    }
 }

@@ -94,7 +94,8 @@ async fn agreed(people: &People, home: HomeId, story: &Story, now: Moment) -> Re
 /// The form of the rows that a home agreed to, by the words it was asked in.
 fn form(consents: &Consents) -> u32 {
     match consents.norms_words() {
-        Some(Consent::NORMS_STAGE..) => SummaryRow::FORM,
+        Some(Consent::NORMS_WEEK..) => SummaryRow::FORM,
+        Some(Consent::NORMS_STAGE..) => SummaryRow::WITHOUT_WEEK,
         Some(Consent::NORMS_HOURS..) => SummaryRow::WITHOUT_STAGE,
         _ => SummaryRow::WITHOUT_HOURS,
     }

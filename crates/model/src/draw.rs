@@ -63,6 +63,12 @@ pub fn heads(animal: AnimalId, word: WordId) -> bool {
     below(of_two(word.0, animal.0), 2) == 0
 }
 
+/// One of `n` for a word of an animal, from 0, which follows from their ids alone; draws of other numbers have nothing to do with each other.
+#[must_use]
+pub fn one_of(animal: AnimalId, word: WordId, draw: u64, n: usize) -> usize {
+    below(mix(of_two(word.0, animal.0).wrapping_add(GOLDEN.wrapping_mul(draw))), n)
+}
+
 /// Blocks of [`PARTNER_DAYS`] since a time of swaps began; none before it.
 #[must_use]
 pub fn block(begun: Moment, at: Moment) -> Option<usize> {
@@ -119,6 +125,18 @@ mod tests {
         let swap = SwapId(Uuid::from_u128(99));
         let n = (0..16_000u128).filter(|i| swapped(swap, EventId(Uuid::from_u128(i * 31 + 2)), 8)).count();
         assert!((1830..2170).contains(&n), "{n}"); // 2000 expected, standard deviation 42
+    }
+
+    #[test]
+    fn draws_for_a_word_are_even_and_have_nothing_to_do_with_each_other() {
+        let mut both: BTreeMap<(bool, usize, usize), u32> = BTreeMap::new();
+        for i in 0..24_000u128 {
+            let (animal, word) = (AnimalId(Uuid::from_u128(i / 5 + 3)), WordId(Uuid::from_u128(i * 7919 + 11)));
+            let drawn = (heads(animal, word), one_of(animal, word, 1, 4), one_of(animal, word, 2, 3));
+            *both.entry(drawn).or_default() += 1;
+        }
+        // 24 outcomes, 1000 each expected, standard deviation 31.
+        assert!(both.len() == 24 && both.values().all(|n| (870..1130).contains(n)), "{both:?}");
     }
 
     #[test]

@@ -5,6 +5,7 @@ use crate::fault::{At, ReleaseFault};
 use crate::hours::Hours;
 use crate::kinds::{AgeBand, WordKind};
 use crate::stage::TimedStage;
+use crate::week::Weeks;
 use sayso_model::Species;
 use serde::{Deserialize, Serialize};
 
@@ -26,11 +27,13 @@ pub enum Question {
     DaysInShow,
     /// Days in the stage in which it is invited, until people chose a later one: a [`Curve`].
     DaysInInvite,
+    /// How often words are pressed in a week, by weeks since their first showing: [`Weeks`].
+    PressesByWeek,
 }
 
 impl Question {
     /// Every question.
-    pub const ALL: [Self; 7] = [
+    pub const ALL: [Self; 8] = [
         Self::ShowingsToFirstPress,
         Self::DaysToFirstPress,
         Self::Joined,
@@ -38,6 +41,7 @@ impl Question {
         Self::Hours,
         Self::DaysInShow,
         Self::DaysInInvite,
+        Self::PressesByWeek,
     ];
 
     /// The question of how long words stand in a stage.
@@ -56,6 +60,7 @@ impl Question {
             Self::ShowingsToFirstPress | Self::DaysToFirstPress | Self::Joined | Self::Words => 1,
             Self::Hours => 2,
             Self::DaysInShow | Self::DaysInInvite => 3,
+            Self::PressesByWeek => 4,
         }
     }
 
@@ -70,6 +75,7 @@ impl Question {
             Self::Hours => "hours",
             Self::DaysInShow => "days_in_show",
             Self::DaysInInvite => "days_in_invite",
+            Self::PressesByWeek => "presses_by_week",
         }
     }
 }
@@ -110,6 +116,8 @@ pub enum Answer {
     Parts(Parts),
     /// Shares of the hours of a day.
     Hours(Hours),
+    /// Shares by weeks.
+    Weeks(Weeks),
 }
 
 impl Answer {
@@ -119,6 +127,7 @@ impl Answer {
             Self::Spread(_) => "spread",
             Self::Parts(_) => "parts",
             Self::Hours(_) => "hours",
+            Self::Weeks(_) => "weeks",
         }
     }
 }
@@ -159,6 +168,7 @@ impl Cell {
             Question::Joined => "spread",
             Question::Words => "parts",
             Question::Hours => "hours",
+            Question::PressesByWeek => "weeks",
         };
         let name = self.answer.name();
         answer.must(name == wanted, name, format!("{wanted}, as {} has", self.question.name()))?;
@@ -168,6 +178,7 @@ impl Cell {
             Answer::Spread(spread) => spread.check(&at),
             Answer::Parts(parts) => parts.check(&at),
             Answer::Hours(hours) => hours.check(&at),
+            Answer::Weeks(weeks) => weeks.check(&at, least),
         }
     }
 }

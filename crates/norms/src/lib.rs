@@ -13,6 +13,7 @@ mod nearest;
 mod release;
 mod row;
 mod stage;
+mod week;
 
 pub use cell::{Answer, Cell, Part, Parts, Question};
 pub use curve::{Curve, Outside, Point, Quantile, Quantiles, Spread};
@@ -23,3 +24,4 @@ pub use nearest::{Like, Nearest, NotEnough};
 pub use release::{MadeBy, Noise, People, Release, Rule};
 pub use row::{NoStudyName, RowFault, StudyName, SummaryRow, read_rows, write_rows};
 pub use stage::{StageWait, TimedStage};
+pub use week::{NoStretch, Often, Stretch, Told, WeekPresses, WeekShare, Weeks};

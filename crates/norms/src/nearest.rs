@@ -34,7 +34,7 @@ impl<'a> Nearest<'a> {
     pub const fn curve(&self) -> Option<&'a Curve> {
         match &self.cell.answer {
             Answer::Curve(curve) => Some(curve),
-            Answer::Spread(_) | Answer::Parts(_) | Answer::Hours(_) => None,
+            Answer::Spread(_) | Answer::Parts(_) | Answer::Hours(_) | Answer::Weeks(_) => None,
         }
     }
 }

@@ -1,4 +1,4 @@
-//! A release: figures of many households, with the rule by which they were made. JSON, form 3; a file's name ends in
+//! A release: figures of many households, with the rule by which they were made. JSON, form 4; a file's name ends in
 //! `.sayso-norms`.
 
 use crate::cell::Cell;
@@ -78,7 +78,7 @@ pub struct Release {
 
 impl Release {
     /// The form that is written. Earlier ones are read, too.
-    pub const FORM: u32 = 3;
+    pub const FORM: u32 = 4;
     /// How a file's name ends.
     pub const ENDING: &'static str = "sayso-norms";
     /// No rule may publish smaller cells with noise.

@@ -1,8 +1,10 @@
-//! What a home gives for the norms: one row per learner and word. JSON lines, form 3; form 2 has no stages, form 1 no hours either.
+//! What a home gives for the norms: one row per learner and word. JSON lines, form 4; form 3 has no weeks, form 2
+//! no stages either, form 1 no hours.
 
 use crate::hours::DayPart;
 use crate::kinds::{AgeBand, WordKind};
 use crate::stage::{StageWait, TimedStage};
+use crate::week::{Often, WeekPresses};
 use sayso_model::Species;
 use serde::{Deserialize, Serialize};
 
@@ -95,6 +97,11 @@ pub struct SummaryRow {
     /// None where it did not come to that stage, of a word that ends a session (it has no stages), and before form 3.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub stage: Option<StageWait>,
+    /// How often this word was pressed, of the learner's own accord, in one week since its first showing: which week is drawn by lot
+    /// beforehand, whether or not it is watched. None where it was not watched so long or nothing else was noted in that week, of a word
+    /// that ends a session, and before form 4.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub week: Option<WeekPresses>,
 }
 
 /// Why a row cannot be used.
@@ -126,8 +133,10 @@ pub enum RowFault {
 
 impl SummaryRow {
     /// The form of what a home gives that agreed to all of it.
-    pub const FORM: u32 = 3;
-    /// The form without stages.
+    pub const FORM: u32 = 4;
+    /// The form without weeks.
+    pub const WITHOUT_WEEK: u32 = 3;
+    /// The form without stages, too.
     pub const WITHOUT_STAGE: u32 = 2;
     /// The form without hours, too.
     pub const WITHOUT_HOURS: u32 = 1;
@@ -145,7 +154,8 @@ impl SummaryRow {
     pub fn in_form(self, form: u32) -> Self {
         let hours = self.hours.filter(|_| form > Self::WITHOUT_HOURS);
         let stage = self.stage.filter(|_| form > Self::WITHOUT_STAGE);
-        Self { form, hours, stage, ..self }
+        let week = self.week.filter(|_| form > Self::WITHOUT_WEEK);
+        Self { form, hours, stage, week, ..self }
     }
 
     /// Reads one row.
@@ -209,6 +219,29 @@ impl SummaryRow {
             // What is shown still has been since the first showing.
             let open = stay.stage == TimedStage::Show && !stay.moved_on;
             within("stage.days", stay.days, if open { self.watched } else { 0 }, self.watched)?;
+        }
+        if let Some(week) = self.week {
+            if self.form <= Self::WITHOUT_WEEK {
+                return left_out("week", &week.from.from(), "before form 4");
+            }
+            if self.word_kind == WordKind::Closing {
+                return left_out("week", &week.from.from(), "of a word that ends a session");
+            }
+            if !self.pressed && week.pressed != Often::Not {
+                let (field, found) = ("week.pressed", week.pressed.name().to_owned());
+                return Err(RowFault::Value {
+                    line,
+                    field,
+                    found,
+                    wanted: "not, where it was not pressed yet".to_owned(),
+                });
+            }
+            // The first of its weeks is over.
+            let field = "week.from";
+            if self.watched < 7 * u32::from(week.from.from()) {
+                let wanted = format!("a week that is over within {} days", self.watched);
+                return Err(RowFault::Value { line, field, found: week.from.from().to_string(), wanted });
+            }
         }
         Ok(())
     }

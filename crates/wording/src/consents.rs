@@ -12,9 +12,9 @@ pub fn asked(locale: &Locale, purpose: ConsentPurpose, version: u16, who: &str) 
         // Made more exact: cards, pictures, recordings, and who began a test, could be seen and were not named.
         (ConsentPurpose::CoachFigures, 2) => vec![say!(locale, consent::coach_figures_2, who = who)],
         // Coaches of one club read what the others wrote.
-        (ConsentPurpose::CoachFigures, 3..=6) => vec![say!(locale, consent::coach_figures_3, who = who)],
-        (ConsentPurpose::CoachLog, 1..=6) => vec![say!(locale, consent::coach_log_1, who = who)],
-        (ConsentPurpose::CoachSnippets, 1..=6) => vec![say!(locale, consent::coach_snippets_1, who = who)],
+        (ConsentPurpose::CoachFigures, 3..=7) => vec![say!(locale, consent::coach_figures_3, who = who)],
+        (ConsentPurpose::CoachLog, 1..=7) => vec![say!(locale, consent::coach_log_1, who = who)],
+        (ConsentPurpose::CoachSnippets, 1..=7) => vec![say!(locale, consent::coach_snippets_1, who = who)],
         (ConsentPurpose::Norms, 1..=3) => vec![say!(locale, consent::norms_1)],
         (ConsentPurpose::Research, 1..=3) => vec![say!(locale, consent::research_1)],
         // Made more exact: field by field what leaves.
@@ -35,7 +35,13 @@ pub fn asked(locale: &Locale, purpose: ConsentPurpose, version: u16, who: &str) 
             say!(locale, consent::norms_fields_6),
             say!(locale, consent::norms_not_5),
         ],
-        (ConsentPurpose::Research, 4..=6) => vec![
+        // And how often it was pressed in one week.
+        (ConsentPurpose::Norms, 7) => vec![
+            say!(locale, consent::norms_4),
+            say!(locale, consent::norms_fields_7),
+            say!(locale, consent::norms_not_5),
+        ],
+        (ConsentPurpose::Research, 4..=7) => vec![
             say!(locale, consent::research_4),
             say!(locale, consent::research_fields_4),
             say!(locale, consent::research_not_4),

@@ -7,7 +7,7 @@ use sayso_advisor::others::{Beside, TookMore, Usual};
 use sayso_model::{Species, Stage};
 use sayso_norms::{
     AgeBand, Cell, Curve, DayPart, HourShare, People, Quantile, Question, Release, Spread, SummaryRow, TimedStage,
-    WordKind,
+    WeekShare, WordKind,
 };
 
 /// The animals of a cell, as it stands after "with".
@@ -166,6 +166,30 @@ pub fn stages_told(l: &Locale, release: &Release, stage: TimedStage, found: Opti
         None => say!(l, others::stages_open, homes = cell.households, who = who, stage = name),
     };
     with_middle(l, curve, first)
+}
+
+/// How often words were pressed in one week of a stretch.
+#[must_use]
+pub fn week_told(l: &Locale, release: &Release, one: &WeekShare) -> String {
+    let percents = [one.some.share, one.some.low, one.some.high, one.daily.share, one.daily.low, one.daily.high];
+    let [some, somelow, somehigh, daily, dailylow, dailyhigh] = percents.map(|share| l.percent(share));
+    say!(
+        l,
+        others::weeks_line,
+        span = weeks_span(l, one),
+        some = some,
+        level = level(l, release),
+        somelow = somelow,
+        somehigh = somehigh,
+        daily = daily,
+        dailylow = dailylow,
+        dailyhigh = dailyhigh,
+        homes = one.households
+    )
+}
+
+fn weeks_span(l: &Locale, one: &WeekShare) -> String {
+    say!(l, others::weeks_span, from = one.from.from(), to = one.to)
 }
 
 /// In which hours most presses of others lay, with whose they are.

@@ -150,6 +150,10 @@ pub struct Export {
     /// The database, where it does not stand in the variable SAYSO_DATABASE. This program must be of the server's version.
     #[arg(long, value_name = "URL", requires = "homes")]
     pub database: Option<String>,
+    /// How the owner of the database's tables connects, who brings them up to date. If left out, that of the variable
+    /// SAYSO_DATABASE_OWNER, then as the program itself does.
+    #[arg(long, value_name = "URL", requires = "homes")]
+    pub database_owner: Option<String>,
     /// Write nothing: ask whether those who agreed when the tables were written are those who agree now. Before anything is published.
     #[arg(long)]
     pub check: bool,

@@ -10,6 +10,8 @@ use study_export::{Bucket, Entry, Key, Logs, Manifest, OnServer, Simulated, Sour
 
 /// The variable that holds the address of a server's database, which may hold a password.
 const DATABASE: &str = "SAYSO_DATABASE";
+/// And of how the owner of its tables connects.
+const DATABASE_OWNER: &str = "SAYSO_DATABASE_OWNER";
 
 /// Invented households.
 pub fn simulate(order: &Simulate) -> Result<(), Failed> {
@@ -22,11 +24,17 @@ pub fn export(order: &Export) -> Result<(), Failed> {
     let key = Key::read(&order.key, &order.tables.out).map_err(study_export::ExportError::from)?;
     match &order.homes {
         Some(list) => {
-            let database = order.database.clone().or_else(|| std::env::var(DATABASE).ok()).ok_or(Failed::NoDatabase)?;
-            written(order, &OnServer::open(&database, &key, (list, &order.tables.out), now)?)
+            let database = given(order.database.as_ref(), DATABASE).ok_or(Failed::NoDatabase)?;
+            let owner = given(order.database_owner.as_ref(), DATABASE_OWNER);
+            written(order, &OnServer::open((&database, owner), &key, (list, &order.tables.out), now)?)
         }
         None => written(order, &Logs::open(&order.from, &key, now())?),
     }
+}
+
+/// The value of a flag, else of a variable that is set and not empty.
+fn given(flag: Option<&String>, variable: &str) -> Option<String> {
+    flag.cloned().or_else(|| std::env::var(variable).ok()).filter(|value| !value.is_empty())
 }
 
 fn written(order: &Export, source: &dyn Source) -> Result<(), Failed> {

@@ -42,14 +42,14 @@ impl Homes for Stories<'_> {
 }
 
 impl OnServer {
-    /// Opens a database of homes. `list` names the file of this export's homes under their study names: it is made where it is not there
+    /// Opens a database of homes, by its address and, where that is another, by how the owner of its tables connects. `list` names the file of this export's homes under their study names: it is made where it is not there
     /// yet, and must lie outside `tables`. Consent is asked for as of the `clock`, each time anew.
     ///
     /// # Errors
     /// Where the database or the list cannot be used, or the database was brought back from a backup, which may hold consents that were
     /// taken back since.
     pub fn open(
-        database: &str,
+        (database, owner): (&str, Option<String>),
         key: &Key,
         (list, tables): (&Path, &Path),
         clock: fn() -> Moment,
@@ -57,7 +57,7 @@ impl OnServer {
         let runtime =
             Builder::new_multi_thread().worker_threads(2).enable_all().build().map_err(ExportError::Threads)?;
         let (server, people, homes) = runtime.block_on(async {
-            let server = Server::open(&Database { connections: CONNECTIONS, ..Database::at(database) }).await?;
+            let server = Server::open(&Database { owner, connections: CONNECTIONS, ..Database::at(database) }).await?;
             let people = People::at(database, Lifetimes::default(), CONNECTIONS).await?;
             if people.standing().await? == Standing::Elsewhere {
                 return Err(ExportError::BroughtBack);

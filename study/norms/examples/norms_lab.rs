@@ -1,8 +1,8 @@
 //! Measures the estimates of releases on households of known truth, and writes tables in Markdown: `norms_lab [SETS]`.
 
-use sayso_norms::TimedStage;
+use sayso_norms::{Stretch, TimedStage};
 use std::process::ExitCode;
-use study_norms::coverage::{Found, Setting, Wait, measure, stages};
+use study_norms::coverage::{Found, Setting, Wait, measure, stages, weeks};
 use study_norms::known::Laws;
 use study_norms::{FromSeed, Loss, NoNoise, Noise, Proven};
 
@@ -49,7 +49,37 @@ fn run(sets: u32) -> Result<(), NoNoise> {
             row(&format!("{} | {households} | told in {told:.0} %", stage.name()), &found);
         }
     }
+    println!("\nPresses in a week, of whole releases of that many households:\n");
+    println!(
+        "| weeks | households | told in | of those held: pressed at all, seven times or more | share pressed at all off by: half, nine in ten | its interval wide: half |"
+    );
+    println!("| --- | --- | --- | --- | --- | --- |");
+    for households in [1_000, 2_000, 6_000] {
+        let mut noise = FromSeed::new(1);
+        let found = weeks(&laws, households, (Loss::YEARLY, &mut noise), (sets / 4, 1))?;
+        for (stretch, found) in Stretch::ALL.into_iter().zip(found) {
+            let percent = |of: u32, all: u32| 100.0 * f64::from(of) / f64::from(all.max(1));
+            let [some, daily] = found.held.map(|held| percent(held, found.told));
+            println!(
+                "| {} to {} | {households} | {:.0} % | {some:.0}, {daily:.0} | {}, {} | {} |",
+                stretch.from(),
+                stretch.to(),
+                percent(found.told, sets / 4),
+                at(&found.off, 50),
+                at(&found.off, 90),
+                at(&found.wide, 50),
+            );
+        }
+    }
     Ok(())
+}
+
+/// The value below which so many of a hundred lie, in percentage points.
+fn at(values: &[f64], hundredths: usize) -> String {
+    let mut sorted = values.to_vec();
+    sorted.sort_by(f64::total_cmp);
+    let at = (sorted.len() * hundredths).div_ceil(100).checked_sub(1);
+    at.and_then(|at| sorted.get(at)).map_or("–".to_owned(), |value| format!("{:.0}", 100.0 * value))
 }
 
 fn of(setting: Setting) -> String {

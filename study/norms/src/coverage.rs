@@ -9,7 +9,7 @@ use crate::measure::{Kind, measure as counted};
 use crate::noise::{NoNoise, Noise, variance};
 use crate::release::cells;
 use sayso_methods::stats::Level;
-use sayso_norms::{Answer, Point, Quantile, Quantiles, Question, TimedStage};
+use sayso_norms::{Answer, Often, Point, Quantile, Quantiles, Question, TimedStage};
 
 /// The shares of which it is measured where they lie.
 const SHARES: [f64; 5] = [0.05, 0.25, 0.5, 0.75, 0.95];
@@ -158,7 +158,8 @@ fn counts(drawn: &[Drawn], setting: Setting, noise: &mut dyn Noise) -> Result<Co
     let whole = noise.add(whole, size.sensitivity(), size.scale(loss))?.counts;
     let of_bins = f64::from(setting.parts) * variance(asked.scale(loss));
     let whole = whole.first().copied().unwrap_or(0) as f64;
-    Ok(Counts::new(plain(&bins), of_bins).told(whole, variance(size.scale(loss))))
+    let counts = Counts { draws: f64::from(setting.parts), ..Counts::new(plain(&bins), of_bins) };
+    Ok(counts.told(whole, variance(size.scale(loss))))
 }
 
 /// Whole releases, as far as they tell of stages: for each stage how often intervals hold, and in how many of the sets it is told at all.
@@ -186,6 +187,51 @@ pub fn stages(
             *told += 1;
             let (truths, places) = &truths[stage as usize];
             found.count(&curve.points, &curve.quantiles, truths, places);
+        }
+    }
+    Ok(all)
+}
+
+/// What was found of one stretch of weeks over many releases.
+#[derive(Clone, PartialEq, Debug, Default)]
+pub struct WeeksFound {
+    /// Releases that tell of it.
+    pub told: u32,
+    /// Intervals that held the truth: of the share pressed at all, and of that pressed seven times or more.
+    pub held: [u32; 2],
+    /// How far off each share pressed at all was.
+    pub off: Vec<f64>,
+    /// How far the ends of its interval lie apart.
+    pub wide: Vec<f64>,
+}
+
+/// Whole releases, as far as they tell of weeks.
+///
+/// # Errors
+/// [`NoNoise`].
+pub fn weeks(
+    laws: &Laws,
+    households: u32,
+    (loss, noise): (Loss, &mut dyn Noise),
+    (sets, seed): (u32, u64),
+) -> Result<[WeeksFound; 4], NoNoise> {
+    let mut all: [WeeksFound; 4] = Default::default();
+    for set in 0..sets {
+        let mut drawn = drawn(laws, households, seed, set);
+        let weeks = laws.weeks(drawn.len(), seed.wrapping_mul(1 << 32).wrapping_add(u64::from(set)));
+        drawn.iter_mut().zip(weeks).for_each(|(one, week)| one.week = week);
+        for cell in cells(&counted(&drawn, Kind::Noisy(loss, noise))?) {
+            let Answer::Weeks(weeks) = cell.answer else { continue };
+            for one in weeks.weeks {
+                let found = &mut all[one.from.number()];
+                let truths = [Often::Some, Often::Daily].map(|least| laws.pressed_in_a_week(one.from, least));
+                found.told += 1;
+                for ((told, truth), held) in [one.some, one.daily].iter().zip(truths).zip(&mut found.held) {
+                    *held += u32::from((told.low..=told.high).contains(&truth));
+                }
+                found.off.push((one.some.share - truths[0]).abs());
+                found.wide.push(one.some.high - one.some.low);
+            }
         }
     }
     Ok(all)

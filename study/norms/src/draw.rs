@@ -1,7 +1,7 @@
 //! One learner and one of its words of each household: households are counted, not presses, words or learners.
 
 use sayso_model::Species;
-use sayso_norms::{AgeBand, DayPart, StageWait, StudyName, SummaryRow, WordKind};
+use sayso_norms::{AgeBand, DayPart, StageWait, StudyName, SummaryRow, WeekPresses, WordKind};
 use sha2::{Digest, Sha256};
 use std::collections::BTreeMap;
 
@@ -34,6 +34,8 @@ pub struct Drawn {
     pub hours: Option<DayPart>,
     /// How long the word stood in one stage; none where it did not come to the one asked of it, or the home did not agree to tell.
     pub stage: Option<StageWait>,
+    /// How often the word was pressed in one week; none where that week was not watched, or the home did not agree to tell.
+    pub week: Option<WeekPresses>,
 }
 
 /// Rows by household, learner and word. Of a row given more than once the one that watched longest counts.
@@ -71,6 +73,7 @@ pub fn draw<'a>(rows: impl IntoIterator<Item = &'a SummaryRow>, release: &str) -
             first_words: std::array::from_fn(kind),
             hours: word.hours,
             stage: word.stage,
+            week: word.week,
         })
     };
     households.into_iter().filter_map(one).collect()

@@ -4,7 +4,9 @@ use rand::{RngExt as _, SeedableRng};
 use rand_xoshiro::Xoshiro256PlusPlus;
 use sayso_methods::stats::{normal_cdf, normal_quantile};
 use sayso_model::Species;
-use sayso_norms::{AgeBand, DayPart, StageWait, StudyName, SummaryRow, TimedStage, WordKind};
+use sayso_norms::{
+    AgeBand, DayPart, Often, StageWait, Stretch, StudyName, SummaryRow, TimedStage, WeekPresses, WordKind,
+};
 
 /// Laws by which invented households come to their first presses.
 ///
@@ -46,6 +48,9 @@ pub struct Laws {
     pub stage_spread: f64,
     /// Share of households that choose no stages: their words are shown as long as they are watched.
     pub no_stages: f64,
+    /// Mean presses in a week of each stretch, in the order of [`Stretch::ALL`], of words that were pressed. Numbers of presses are
+    /// geometric: most words few, some many.
+    pub in_a_week: [f64; 4],
 }
 
 impl Default for Laws {
@@ -67,6 +72,7 @@ impl Default for Laws {
             stage_days: [25.0, 40.0],
             stage_spread: 0.9,
             no_stages: 0.2,
+            in_a_week: [0.8, 2.5, 5.0, 9.0],
         }
     }
 }
@@ -93,10 +99,11 @@ impl Laws {
     #[must_use]
     pub fn rows(&self, households: u32, seed: u64) -> Vec<SummaryRow> {
         let mut draws = Draws(Xoshiro256PlusPlus::seed_from_u64(seed));
-        // Hours and stages have draws of their own: whether they are told changes no wait.
+        // Hours, stages and weeks have draws of their own: whether they are told changes no wait.
         let mut of_hours = Draws(Xoshiro256PlusPlus::seed_from_u64(!seed));
         let mut of_stages = Draws(Xoshiro256PlusPlus::seed_from_u64(seed.rotate_left(32) ^ 1));
-        let mut household = |number| self.household(number, &mut draws, &mut of_hours, &mut of_stages);
+        let mut of_weeks = Draws(Xoshiro256PlusPlus::seed_from_u64(seed.rotate_left(32) ^ 2));
+        let mut household = |number| self.household(number, &mut draws, (&mut of_hours, &mut of_stages, &mut of_weeks));
         (0..households).flat_map(&mut household).collect()
     }
 
@@ -104,8 +111,7 @@ impl Laws {
         &self,
         number: u32,
         draws: &mut Draws,
-        of_hours: &mut Draws,
-        of_stages: &mut Draws,
+        (of_hours, of_stages, of_weeks): (&mut Draws, &mut Draws, &mut Draws),
     ) -> Vec<SummaryRow> {
         // A name of letters and digits is one.
         let Ok(household) = StudyName::new(&format!("known-{number:06}")) else { return Vec::new() };
@@ -146,6 +152,9 @@ impl Laws {
                 joined: if word == 1 { joined } else { 0 },
                 hours: self.hours_of_one(favourite, of_hours).filter(|_| pressed),
                 stage: self.stay((chooses, pace), watched, of_stages).filter(|_| word_kind != WordKind::Closing),
+                week: self
+                    .week(watched, of_weeks)
+                    .filter(|week| word_kind != WordKind::Closing && (pressed || week.pressed == Often::Not)),
             }
         };
         (1..=words).map(row).collect()
@@ -186,6 +195,40 @@ impl Laws {
         // Of what is shown still, the days are those watched.
         let days_told = days.min(left).floor() as u32;
         (left >= 0.0).then_some(StageWait { stage, days: days_told, moved_on: days <= left })
+    }
+
+    /// How often a word was pressed in one week, drawn beforehand; whether it is watched so long has nothing to do with how often.
+    fn week(&self, watched: f64, draws: &mut Draws) -> Option<WeekPresses> {
+        let from = draws.of(&Stretch::ALL);
+        let week = draws.0.random_range(from.from()..=from.to());
+        let mean = self.in_a_week[from.number()];
+        // Geometric: at least `n` presses with the chance (mean / (1 + mean))^n.
+        let presses = ((1.0 - draws.unit()).ln() / (mean / (1.0 + mean)).ln()).floor();
+        (7.0 * f64::from(week) <= watched).then(|| WeekPresses { from, pressed: Often::of(presses as usize) })
+    }
+
+    /// One week of each of so many words that were watched as households are, whatever is known of their first presses: there a word that was
+    /// not pressed yet is pressed in no week.
+    #[must_use]
+    pub fn weeks(&self, words: usize, seed: u64) -> Vec<Option<WeekPresses>> {
+        let mut draws = Draws(Xoshiro256PlusPlus::seed_from_u64(seed.rotate_left(32) ^ 3));
+        let one = |_| {
+            let watched = 10.0 + (self.watched - 10.0) * draws.unit();
+            self.week(watched, &mut draws)
+        };
+        (0..words).map(one).collect()
+    }
+
+    /// The true share of words pressed in a week of a stretch as often as this or more.
+    #[must_use]
+    pub fn pressed_in_a_week(&self, from: Stretch, least: Often) -> f64 {
+        let mean = self.in_a_week[from.number()];
+        let least = match least {
+            Often::Not => 0,
+            Often::Some => 1,
+            Often::Daily => 7,
+        };
+        (mean / (1.0 + mean)).powi(least)
     }
 
     /// The true share of words moved on from a stage within so many days.

@@ -81,11 +81,15 @@ pub enum Counted {
     Hours,
     /// Days in one stage.
     Stages,
+    /// Households that tell of one week, by stretch of weeks.
+    Stretches,
+    /// Presses in one week.
+    Weeks,
 }
 
 impl Counted {
     /// All.
-    pub const ALL: [Self; 10] = [
+    pub const ALL: [Self; 12] = [
         Self::Species,
         Self::Kinds,
         Self::Leaves,
@@ -96,6 +100,8 @@ impl Counted {
         Self::Words,
         Self::Hours,
         Self::Stages,
+        Self::Stretches,
+        Self::Weeks,
     ];
 
     /// Its share of a release's loss, in hundredths. They add up to a hundred (a test holds it).
@@ -105,17 +111,18 @@ impl Counted {
             Self::Species => 4,
             Self::Kinds | Self::Leaves => 6,
             Self::Ages => 4,
-            Self::Showings => 34,
-            Self::Days => 16,
-            Self::Joined => 7,
-            Self::Words => 10,
-            Self::Hours => 5,
+            Self::Showings => 31,
+            Self::Days => 14,
+            Self::Joined => 6,
+            Self::Words => 9,
+            Self::Hours | Self::Weeks => 5,
             Self::Stages => 8,
+            Self::Stretches => 2,
         }
     }
 
     /// By how much all its counts together change, at most, where one household comes or goes: groups are apart, so a household is in one
-    /// of them, with one word; of the first words with each of three.
+    /// of them, with one word; of the first words with each of three; of weeks with one week of that word, or none.
     #[must_use]
     pub const fn sensitivity(self) -> u32 {
         match self {

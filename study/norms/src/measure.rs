@@ -3,11 +3,11 @@
 use crate::draw::{Drawn, FIRST_WORDS, LEAST_INVITED};
 use crate::estimate::Counts;
 use crate::grid::{DAYS, SHARE_STEPS, SHOWINGS, STAGE_DAYS};
-use crate::group::Level;
+use crate::group::{Group, Level};
 use crate::loss::{Counted, Loss};
 use crate::noise::{NoNoise, Noise, rarely_reached, variance};
 use crate::publish::{AllSizes, Division, Sizes, cross};
-use sayso_norms::{DayPart, Release, StageWait, TimedStage, WordKind};
+use sayso_norms::{DayPart, Often, Release, StageWait, Stretch, TimedStage, WeekPresses, WordKind};
 
 /// Whether noise is added.
 pub enum Kind<'a> {
@@ -55,7 +55,15 @@ impl Table {
             let its = self.counts.iter().skip(part * self.bins);
             bins.iter_mut().zip(its).for_each(|(bin, count)| *bin += *count as f64);
         }
-        Counts::new(bins, self.noise * parts.len() as f64)
+        let draws = parts.len() as f64;
+        Counts { draws, ..Counts::new(bins, self.noise * draws) }
+    }
+
+    /// Counts of a group that is published.
+    #[must_use]
+    pub fn of(&self, group: &Group) -> Option<Counts> {
+        let (_, parts) = self.division.groups.iter().find(|(published, _)| published == group)?;
+        Some(self.counts(parts))
     }
 }
 
@@ -78,6 +86,13 @@ pub struct Measured {
     pub hours: Table,
     /// Days in a stage: bins of the one stage, of the other, and those that tell none.
     pub stages: Table,
+    /// Households that tell of each stretch of weeks. They alone decide which is told: decided by the counts of presses, a stretch would be told
+    /// where their noise is high, and what its intervals hold would be wrong there.
+    pub stretches: Table,
+    /// From how many of these on a stretch is told: with noise, so that fewer than the rule asks get by once in twenty at most.
+    pub stretch_bar: f64,
+    /// Presses in a week: bins of each stretch.
+    pub weeks: Table,
     /// The privacy loss, as whoever made the noise reckons it.
     pub spent: f64,
 }
@@ -111,13 +126,19 @@ impl Counter<'_> {
         }
     }
 
-    fn sizes(&mut self, level: Level, counted: Counted, drawn: &[Drawn]) -> Result<Sizes, NoNoise> {
+    /// From how many households on, by their count, something may be told of them.
+    fn bar(&self, counted: Counted) -> f64 {
         let above = match self.kind {
             Kind::Noisy(..) => rarely_reached(self.kind.scale(counted)),
             Kind::Plain => 0.0,
         };
+        f64::from(self.kind.least()) + above
+    }
+
+    fn sizes(&mut self, level: Level, counted: Counted, drawn: &[Drawn]) -> Result<Sizes, NoNoise> {
+        let bar = self.bar(counted);
         let counts = self.add(level.count(drawn), counted)?;
-        Ok(Sizes::new(level, &counts, f64::from(self.kind.least()) + above))
+        Ok(Sizes::new(level, &counts, bar))
     }
 
     fn table(
@@ -151,6 +172,11 @@ pub const STAGE_BINS: usize = STAGE_DAYS.bins();
 /// Bins of stages: of each stage, and those that tell none.
 pub const STAGES_BINS: usize = TimedStage::ALL.len() * STAGE_BINS + 1;
 
+/// Bins of one stretch of weeks.
+pub const STRETCH_BINS: usize = Often::ALL.len();
+/// Bins of weeks: of each stretch. Who tells of no week is in none of them, who tells of one in one.
+pub const WEEKS_BINS: usize = Stretch::ALL.len() * STRETCH_BINS;
+
 /// Counts households: first by groups, then, by those counts, in groups that are large enough.
 ///
 /// # Errors
@@ -178,7 +204,7 @@ pub fn measure(drawn: &[Drawn], kind: Kind<'_>) -> Result<Measured, NoNoise> {
     };
     let by_telling = match counter.kind {
         Kind::Noisy(..) => by_species.clone(),
-        // Who tells hours, or a stage, and who does not would cut every other cell in two.
+        // Who tells hours, a stage, or a week, and who does not would cut every other cell in two.
         Kind::Plain => Division::default(),
     };
     let showings = |one: &Drawn| vec![SHOWINGS.bin(one.exposures, one.pressed)];
@@ -190,6 +216,9 @@ pub fn measure(drawn: &[Drawn], kind: Kind<'_>) -> Result<Measured, NoNoise> {
         words: counter.table(Counted::Words, drawn, &by_species, (WORD_BINS, &word_bins))?,
         hours: counter.table(Counted::Hours, drawn, &by_telling, (HOURS_BINS, &|one| vec![hours_bin(one)]))?,
         stages: counter.table(Counted::Stages, drawn, &by_telling, (STAGES_BINS, &|one| vec![stages_bin(one)]))?,
+        stretches: counter.table(Counted::Stretches, drawn, &by_telling, (Stretch::ALL.len(), &stretch))?,
+        stretch_bar: counter.bar(Counted::Stretches),
+        weeks: counter.table(Counted::Weeks, drawn, &by_telling, (WEEKS_BINS, &weeks_bin))?,
         sizes,
         sizes_noise,
         spent: counter.spent,
@@ -218,6 +247,15 @@ fn hours_bin(one: &Drawn) -> usize {
 fn stages_bin(one: &Drawn) -> usize {
     let of = |stay: StageWait| stay.stage as usize * STAGE_BINS + STAGE_DAYS.bin(stay.days, stay.moved_on);
     one.stage.map_or(STAGES_BINS - 1, of)
+}
+
+fn stretch(one: &Drawn) -> Vec<usize> {
+    one.week.iter().map(|week| week.from.number()).collect()
+}
+
+fn weeks_bin(one: &Drawn) -> Vec<usize> {
+    let of = |week: &WeekPresses| week.from.number() * STRETCH_BINS + week.pressed as usize;
+    one.week.iter().map(of).collect()
 }
 
 fn word_bins(one: &Drawn) -> Vec<usize> {

@@ -1,17 +1,17 @@
 //! A release, from rows to what is published.
 
 use crate::draw::{FIRST_WORDS, draw};
-use crate::estimate::{Between, Counts, Share, quantiles, shares, steps, steps_of_shares};
+use crate::estimate::{Between, Counts, Share, from_each_on, quantiles, shares, steps, steps_of_shares};
 use crate::grid::{DAYS, Grid, SHARE_STEPS, SHOWINGS, STAGE_DAYS};
 use crate::group::Group;
 use crate::loss::Loss;
-use crate::measure::{Kind, Measured, STAGE_BINS, Table, measure};
+use crate::measure::{Kind, Measured, STAGE_BINS, STRETCH_BINS, Table, measure};
 use crate::noise::{NoNoise, Noise};
 use sayso_methods::stats::Level;
 use sayso_model::Day;
 use sayso_norms::{
     Answer, Cell, Curve, DayPart, HourShare, Hours, MadeBy, Part, Parts, People, Point, Quantile, Quantiles, Question,
-    Release, ReleaseFault, Rule, Spread, StudyName, SummaryRow, TimedStage, WordKind,
+    Release, ReleaseFault, Rule, Spread, Stretch, StudyName, SummaryRow, TimedStage, Told, WeekShare, Weeks, WordKind,
 };
 use std::collections::BTreeSet;
 
@@ -128,6 +128,7 @@ pub fn cells(measured: &Measured) -> Vec<Cell> {
     for stage in TimedStage::ALL {
         cells.extend(each(&measured.stages, |group, counts| in_stage(measured, group, (stage, counts), z)));
     }
+    cells.extend(each(&measured.weeks, |group, counts| by_week(measured, group, &counts, z)));
     cells
 }
 
@@ -137,10 +138,14 @@ fn each(table: &Table, cell: impl Fn(&Group, Counts) -> Option<Cell>) -> Vec<Cel
 }
 
 fn cell(question: Question, group: &Group, households: f64, answer: Answer) -> Cell {
-    // Counts of the groups that are published are positive and below those of people.
-    let households = households.round().clamp(0.0, f64::from(u32::MAX)) as u32;
+    let households = people(households);
     let Group { species, word_kind, age_band } = *group;
     Cell { question, species, age_band, word_kind, households, words: households, answer }
+}
+
+/// Counts of what is published are positive and below those of people.
+fn people(count: f64) -> u32 {
+    count.round().clamp(0.0, f64::from(u32::MAX)) as u32
 }
 
 impl Measured {
@@ -191,6 +196,26 @@ fn in_stage(measured: &Measured, group: &Group, (stage, counts): (TimedStage, Co
     let counts = enough(measured, counts, z)?;
     let curve = curve(&counts, STAGE_DAYS, z)?;
     Some(cell(Question::in_stage(stage), group, counts.whole(), Answer::Curve(curve)))
+}
+
+fn by_week(measured: &Measured, group: &Group, counts: &Counts, z: f64) -> Option<Cell> {
+    let homes = measured.stretches.of(group)?.bins;
+    let one = |((from, bins), homes): ((Stretch, &[f64]), &f64)| {
+        if *homes < measured.stretch_bar {
+            return None;
+        }
+        let told = |one: &Share| {
+            let Share { share, low, high } = one.outward(SHARES);
+            Told { share, low, high }
+        };
+        let shares = from_each_on(bins, counts.noise, *homes, z);
+        let (some, daily) = (told(shares.first()?), told(shares.get(1)?));
+        Some(WeekShare { from, to: from.to(), households: people(*homes), some, daily })
+    };
+    let each = Stretch::ALL.into_iter().zip(counts.bins.chunks(STRETCH_BINS)).zip(&homes);
+    let weeks: Vec<WeekShare> = each.filter_map(one).collect();
+    let whole = weeks.iter().map(|one| f64::from(one.households)).sum();
+    (!weeks.is_empty()).then(|| cell(Question::PressesByWeek, group, whole, Answer::Weeks(Weeks { weeks })))
 }
 
 fn hours(measured: &Measured, group: &Group, counts: Counts, z: f64) -> Option<Cell> {

@@ -16,9 +16,10 @@ pub struct Figure {
     pub word_kind: Option<&'static str>,
     /// Households counted.
     pub households: u32,
-    /// What kind of figure: `share_by`, `quantile`, `part` or `hours`.
+    /// What kind of figure: `share_by`, `quantile`, `part`, `hours`, `week_some` or `week_daily`.
     pub figure: &'static str,
-    /// Showings or days by which (`share_by`), share below which (`quantile`), the how-manieth word (`part`), the hour at which three begin (`hours`).
+    /// Showings or days by which (`share_by`), share below which (`quantile`), the how-manieth word (`part`), the hour at which three begin (`hours`),
+    /// the first week of a stretch (`week_some`, `week_daily`).
     pub at: f64,
     /// What the so-manieth word brought (`part`).
     pub brought: Option<&'static str>,
@@ -34,19 +35,19 @@ pub struct Figure {
 pub const COLUMNS: [(&str, &str); 11] = [
     (
         "question",
-        "what is answered: showings_to_first_press, days_to_first_press, joined (share of invitations), words (what first words brought), hours (of one press of a learner's own accord, drawn by lot), days_in_show and days_in_invite (days of a word in a stage until people chose a later one)",
+        "what is answered: showings_to_first_press, days_to_first_press, joined (share of invitations), words (what first words brought), hours (of one press of a learner's own accord, drawn by lot), days_in_show and days_in_invite (days of a word in a stage until people chose a later one), presses_by_week (how often a word was pressed of a learner's own accord in one week since its first showing, drawn by lot beforehand; words that end a session left out)",
     ),
     ("species", "species of the learner"),
     ("age_band", "its age at its first showing of any word; empty: all ages"),
     ("word_kind", "what the word brings; empty: all kinds"),
-    ("households", "households counted; with noise, the noisy count"),
+    ("households", "households counted, of a stretch of weeks those that tell of it; with noise, the noisy count"),
     (
         "figure",
-        "share_by: share pressed by that many showings or days, or moved on by that many days in the stage; quantile: where a share of households lies; part: share of a kind of word; hours: share of three hours of the day",
+        "share_by: share pressed by that many showings or days, or moved on by that many days in the stage; quantile: where a share of households lies; part: share of a kind of word; hours: share of three hours of the day; week_some, week_daily: share of words pressed at all, and seven times or more, in one week of a stretch (weeks 1, 2 to 4, 5 to 12, 13 to 26), of the households that tell of it",
     ),
     (
         "at",
-        "share_by: showings or days; quantile: the share, from 0 to 1; part: the how-manieth word, from 1; hours: the hour at which they begin, from 0",
+        "share_by: showings or days; quantile: the share, from 0 to 1; part: the how-manieth word, from 1; hours: the hour at which they begin, from 0; week_some, week_daily: the first week of the stretch, from 1",
     ),
     ("brought", "part: what that word brought; else empty"),
     ("value", "the estimate; empty: not reached, beyond what was watched"),
@@ -98,6 +99,16 @@ fn of_cell(cell: &Cell) -> Vec<Figure> {
                 figure("hours", f64::from(one.part.begins()), told(one.share, one.low, one.high))
             };
             hours.hours.iter().map(part).collect()
+        }
+        Answer::Weeks(weeks) => {
+            let both = |one: &sayso_norms::WeekShare| {
+                let at = f64::from(one.from.from());
+                [("week_some", one.some), ("week_daily", one.daily)].map(|(name, value)| Figure {
+                    households: one.households,
+                    ..figure(name, at, told(value.share, value.low, value.high))
+                })
+            };
+            weeks.weeks.iter().flat_map(both).collect()
         }
     }
 }

@@ -27,6 +27,7 @@ fn waiting(exposures: u32) -> SummaryRow {
         joined: 3,
         hours: None,
         stage: None,
+        week: None,
     }
 }
 

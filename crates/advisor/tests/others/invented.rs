@@ -6,8 +6,9 @@ use sayso_methods::learning::latency::{SurvivalCurve, Wait, kaplan_meier};
 use sayso_methods::stats::{Level, Proportion};
 use sayso_model::{Species, Story};
 use sayso_norms::{
-    AgeBand, Answer, Cell, Curve, DayPart, HourShare, Hours, MadeBy, Part, Parts, People, Point, Quantile, Quantiles,
-    Question, Release, Rule, Spread, StudyName, SummaryRow, TimedStage, WordKind,
+    AgeBand, Answer, Cell, Curve, DayPart, HourShare, Hours, MadeBy, Often, Part, Parts, People, Point, Quantile,
+    Quantiles, Question, Release, Rule, Spread, Stretch, StudyName, SummaryRow, TimedStage, Told, WeekShare, Weeks,
+    WordKind,
 };
 use sayso_sim::{any_home, simulate};
 use std::collections::{BTreeMap, BTreeSet};
@@ -110,6 +111,30 @@ fn hours(rows: &[&SummaryRow]) -> Hours {
     Hours { hours: DayPart::ALL.map(share).to_vec() }
 }
 
+/// Stretches of which as many homes tell as a cell asks.
+fn weeks(rows: &[&SummaryRow]) -> Option<Weeks> {
+    let one = |from: Stretch| {
+        let of: Vec<Often> =
+            rows.iter().filter_map(|row| row.week).filter(|week| week.from == from).map(|week| week.pressed).collect();
+        let told = |least: Often| {
+            let many = of.iter().filter(|often| **often >= least).count() as u64;
+            let interval = Proportion::new(many, of.len() as u64).unwrap().clopper_pearson(Level::P95);
+            let [share, low, high] = [many as f64 / of.len() as f64, interval.low, interval.high].map(rounded);
+            Told { share, low, high }
+        };
+        let households = u32::try_from(of.len()).unwrap();
+        (households >= Release::LEAST_WITHOUT_NOISE).then(|| WeekShare {
+            from,
+            to: from.to(),
+            households,
+            some: told(Often::Some),
+            daily: told(Often::Daily),
+        })
+    };
+    let weeks: Vec<WeekShare> = Stretch::ALL.into_iter().filter_map(one).collect();
+    (!weeks.is_empty()).then_some(Weeks { weeks })
+}
+
 fn answer(question: Question, rows: &[&SummaryRow]) -> Option<Answer> {
     let waits = |of: fn(&SummaryRow) -> u32| -> Vec<Wait> {
         rows.iter().map(|row| Wait { time: f64::from(of(row)), event: row.pressed }).collect()
@@ -134,6 +159,7 @@ fn answer(question: Question, rows: &[&SummaryRow]) -> Option<Answer> {
                 stays.map(|stay| Wait { time: f64::from(stay.days), event: stay.moved_on }).collect();
             Answer::Curve(curve(&waits))
         }
+        Question::PressesByWeek => Answer::Weeks(weeks(rows)?),
     })
 }
 
@@ -151,6 +177,7 @@ fn cell(
         .filter(|row| age_band.is_none_or(|age| row.age_band == age))
         .filter(|row| word_kind.is_none_or(|kind| row.word_kind == kind))
         .filter(|row| question != Question::Hours || row.hours.is_some())
+        .filter(|row| question != Question::PressesByWeek || row.week.is_some())
         .filter(|row| {
             let of_stage = |stage| question == Question::in_stage(stage);
             !TimedStage::ALL.into_iter().any(of_stage) || row.stage.is_some_and(|stay| of_stage(stay.stage))
@@ -159,7 +186,9 @@ fn cell(
             let given = given.entry(&row.household).or_default();
             *given += 1;
             match question {
-                Question::Hours | Question::DaysInShow | Question::DaysInInvite => *given == 1,
+                Question::Hours | Question::DaysInShow | Question::DaysInInvite | Question::PressesByWeek => {
+                    *given == 1
+                }
                 _ => !of_a_word || *given <= WORDS,
             }
         })

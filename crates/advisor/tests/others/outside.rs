@@ -62,6 +62,7 @@ fn by_a_law(household: usize, chance: &mut Chance) -> SummaryRow {
         joined: 1,
         hours: None,
         stage: None,
+        week: None,
     }
 }
 

@@ -119,6 +119,7 @@ async fn a_row_holds_what_the_words_of_the_consent_name_and_earlier_words_keep_c
     assert!(page.holds("how often it was shown before its first press"), "{}", page.body);
     assert!(page.holds("one drawn by lot from all"), "{}", page.body);
     assert!(page.holds("whole days in it until a later stage was chosen"), "{}", page.body);
+    assert!(page.holds("one to six times, or seven times or more"), "{}", page.body);
     assert!(page.holds("seconds since the animal’s first showing"), "{}", page.body);
     assert!(page.holds("You agreed to version 3") && page.holds("one home among many, without names"), "{}", page.body);
     assert_eq!(page.body.matches("data-test=\"words-given\"").count(), 1, "{}", page.body);
@@ -143,7 +144,7 @@ async fn a_row_holds_what_the_words_of_the_consent_name_and_earlier_words_keep_c
     house.post(&house.keeper, "/sharing/consent", &form).await;
     let story = house.host.server.home(house.home).story(house.home).await.unwrap();
     assert_eq!(story.as_recorded(Kind::ConsentTakenBack).count(), 1);
-    // Of the words as they are now the hours of one press and the days in one stage come in, and nothing else.
+    // Of the words as they are now the hours of one press and the days in one stage come in, and nothing else; a week is not over yet.
     let open = rows(&house, 1).await;
     assert_eq!((open.rows.len(), open.rows[0].form), (1, SummaryRow::FORM));
     named.extend(["hours", "stage"]);

@@ -58,13 +58,15 @@ pub enum Consent {
 
 impl Consent {
     /// The newest version of the words in which consent is asked for. Each version keeps its words in the catalogues.
-    pub const WORDS: u16 = 6;
+    pub const WORDS: u16 = 7;
     /// The first version whose words say that coaches of one club read what the others of it wrote.
     pub const CLUB_READS: u16 = 3;
     /// The first version whose words say that norms are told in which hours of the day a press lay.
     pub const NORMS_HOURS: u16 = 5;
     /// The first version whose words say that norms are told how long a word stood in one stage.
     pub const NORMS_STAGE: u16 = 6;
+    /// The first version whose words say that norms are told how often a word was pressed in one week.
+    pub const NORMS_WEEK: u16 = 7;
 
     /// What it is for.
     #[must_use]

@@ -3,7 +3,8 @@
 use sayso_model::{Day, Species};
 use sayso_norms::{
     AgeBand, Answer, Cell, Curve, DayPart, HourShare, Hours, Like, MadeBy, Noise, NotEnough, Outside, Part, Parts,
-    People, Point, Quantile, Quantiles, Question, Release, ReleaseFault, Rule, Spread, WordKind,
+    People, Point, Quantile, Quantiles, Question, Release, ReleaseFault, Rule, Spread, Stretch, Told, WeekShare, Weeks,
+    WordKind,
 };
 
 fn quantile(value: f64, low: f64, high: f64) -> Quantile {
@@ -55,6 +56,12 @@ fn cell(question: Question, age_band: Option<AgeBand>, word_kind: Option<WordKin
         Question::Hours => Answer::Hours(Hours {
             hours: DayPart::ALL.map(|part| HourShare { part, share: 0.125, low: 0.1, high: 0.15 }).to_vec(),
         }),
+        Question::PressesByWeek => {
+            let told = |share: f64| Told { share, low: share - 0.1, high: share + 0.1 };
+            let one =
+                |from: Stretch| WeekShare { from, to: from.to(), households: 140, some: told(0.6), daily: told(0.2) };
+            Answer::Weeks(Weeks { weeks: Stretch::ALL.map(one).to_vec() })
+        }
     };
     Cell { question, species: Species::Dog, age_band, word_kind, households: 312, words: 590, answer }
 }
@@ -84,6 +91,7 @@ fn release() -> Release {
             cell(Question::Hours, None, None),
             cell(Question::DaysInShow, None, None),
             cell(Question::DaysInInvite, None, None),
+            cell(Question::PressesByWeek, None, None),
         ],
     }
 }
@@ -114,6 +122,13 @@ fn hours(made: &mut Release) -> &mut Vec<HourShare> {
     }
 }
 
+fn weeks(made: &mut Release) -> &mut Vec<WeekShare> {
+    match &mut made.cells[9].answer {
+        Answer::Weeks(weeks) => &mut weeks.weeks,
+        other => panic!("{other:?}"),
+    }
+}
+
 fn first(made: &mut Release) -> &mut Curve {
     match &mut made.cells[0].answer {
         Answer::Curve(curve) => curve,
@@ -123,9 +138,20 @@ fn first(made: &mut Release) -> &mut Curve {
 
 #[test]
 fn whatever_cannot_be_is_refused_by_its_field() {
-    refused(|r| r.form = 4, "form");
+    refused(|r| r.form = 5, "form");
     refused(|r| r.form = 1, "cells[6].question");
     refused(|r| r.form = 2, "cells[7].question");
+    refused(|r| r.form = 3, "cells[9].question");
+    refused(|r| weeks(r).clear(), "cells[9].answer.weeks.weeks");
+    refused(|r| weeks(r).swap(0, 1), "cells[9].answer.weeks.weeks[1].from");
+    refused(|r| weeks(r)[2].to = 13, "cells[9].answer.weeks.weeks[2].to");
+    refused(|r| weeks(r)[1].households = 99, "cells[9].answer.weeks.weeks[1].households");
+    refused(|r| weeks(r)[3].some.high = 0.5, "cells[9].answer.weeks.weeks[3].some.share");
+    refused(|r| weeks(r)[3].daily.low = -0.1, "cells[9].answer.weeks.weeks[3].daily.low");
+    refused(
+        |r| weeks(r)[0].daily = Told { share: 0.7, low: 0.6, high: 0.8 },
+        "cells[9].answer.weeks.weeks[0].daily.share",
+    );
     refused(|r| r.cells[8].answer = r.cells[4].answer.clone(), "cells[8].answer");
     refused(|r| hours(r).truncate(7), "cells[6].answer.hours.hours");
     refused(|r| hours(r).swap(1, 2), "cells[6].answer.hours.hours[1].part");

@@ -2,7 +2,10 @@
 
 use proptest::prelude::*;
 use sayso_model::Species;
-use sayso_norms::{AgeBand, DayPart, StageWait, StudyName, SummaryRow, TimedStage, WordKind, read_rows, write_rows};
+use sayso_norms::{
+    AgeBand, DayPart, Often, StageWait, Stretch, StudyName, SummaryRow, TimedStage, WeekPresses, WordKind, read_rows,
+    write_rows,
+};
 
 fn row() -> SummaryRow {
     SummaryRow {
@@ -21,25 +24,28 @@ fn row() -> SummaryRow {
         joined: 31,
         hours: Some(DayPart::of_hour(19)),
         stage: Some(StageWait { stage: TimedStage::Show, days: 21, moved_on: true }),
+        week: Some(WeekPresses { from: Stretch::ALL[2], pressed: Often::Some }),
     }
 }
 
 #[test]
 fn what_is_written_is_read_again() {
-    let not_yet = SummaryRow { word: 2, pressed: false, days: 200, hours: None, ..row() };
+    let week = Some(WeekPresses { from: Stretch::ALL[0], pressed: Often::Not });
+    let not_yet = SummaryRow { word: 2, pressed: false, days: 200, hours: None, week, ..row() };
     let rows = vec![row(), not_yet];
     let text = write_rows(&rows).unwrap();
     assert_eq!(read_rows(&text).unwrap(), rows);
     assert_eq!(
         text.lines().next().unwrap(),
-        r#"{"form":3,"household":"h-01","learner":0,"word":1,"species":"dog","age_band":"under 2","word_kind":"play","exposures":61,"pressed":true,"days":12,"watched":200,"invited":40,"joined":31,"hours":6,"stage":{"stage":"show","days":21,"moved_on":true}}"#
+        r#"{"form":4,"household":"h-01","learner":0,"word":1,"species":"dog","age_band":"under 2","word_kind":"play","exposures":61,"pressed":true,"days":12,"watched":200,"invited":40,"joined":31,"hours":6,"stage":{"stage":"show","days":21,"moved_on":true},"week":{"from":5,"pressed":"some"}}"#
     );
-    // Of homes that agreed to earlier words, which name no stages, or no hours either.
-    for (form, hours) in [(SummaryRow::WITHOUT_STAGE, true), (SummaryRow::WITHOUT_HOURS, false)] {
+    // Of homes that agreed to earlier words, which name no week, no stages either, or no hours.
+    for form in [SummaryRow::WITHOUT_WEEK, SummaryRow::WITHOUT_STAGE, SummaryRow::WITHOUT_HOURS] {
         let before = row().in_form(form);
         let text = write_rows(std::slice::from_ref(&before)).unwrap();
-        assert!(text.starts_with(&format!(r#"{{"form":{form},"#)) && !text.contains("stage"), "{text}");
-        assert_eq!(text.contains("hours"), hours, "{text}");
+        assert!(text.starts_with(&format!(r#"{{"form":{form},"#)) && !text.contains("week"), "{text}");
+        assert_eq!(text.contains("stage"), form > SummaryRow::WITHOUT_STAGE, "{text}");
+        assert_eq!(text.contains("hours"), form > SummaryRow::WITHOUT_HOURS, "{text}");
         assert_eq!(read_rows(&text).unwrap(), [before]);
     }
 }
@@ -48,9 +54,22 @@ fn what_is_written_is_read_again() {
 fn a_wrong_row_is_refused_with_its_line_and_field() {
     let good = write_rows(&[row()]).unwrap();
     let cases = [
-        (r#""form":3"#, r#""form":4"#, "line 3, form is 4: it must be from 1 to 3"),
-        (r#""form":3"#, r#""form":1"#, "line 3, hours is 6: it must be left out in form 1"),
-        (r#""form":3"#, r#""form":2"#, "line 3, stage is show: it must be left out before form 3"),
+        (r#""form":4"#, r#""form":5"#, "line 3, form is 5: it must be from 1 to 4"),
+        (r#""form":4"#, r#""form":3"#, "line 3, week is 5: it must be left out before form 4"),
+        (
+            r#""watched":200"#,
+            r#""watched":34"#,
+            "line 3, week.from is 5: it must be a week that is over within 34 days",
+        ),
+        (r#""from":5"#, r#""from":6"#, "line 3, week.from: no stretch of weeks begins with week 6"),
+        (r#""pressed":"some""#, r#""pressed":"often""#, "line 3, week.pressed: unknown variant `often`"),
+        (
+            r#""pressed":true,"days":12,"watched":200,"invited":40,"joined":31,"hours":6"#,
+            r#""pressed":false,"days":200,"watched":200,"invited":40,"joined":31"#,
+            "line 3, week.pressed is some: it must be not, where it was not pressed yet",
+        ),
+        (r#""form":4"#, r#""form":1"#, "line 3, hours is 6: it must be left out in form 1"),
+        (r#""form":4"#, r#""form":2"#, "line 3, stage is show: it must be left out before form 3"),
         (
             r#""word_kind":"play""#,
             r#""word_kind":"closing""#,
@@ -87,7 +106,7 @@ fn a_wrong_row_is_refused_with_its_line_and_field() {
 
 #[test]
 fn a_word_never_shown_and_never_pressed_is_no_row() {
-    let said = write_rows(&[SummaryRow { exposures: 0, pressed: false, days: 200, hours: None, ..row() }])
+    let said = write_rows(&[SummaryRow { exposures: 0, pressed: false, days: 200, hours: None, week: None, ..row() }])
         .unwrap_err()
         .to_string();
     assert_eq!(said, "line 1, exposures is 0: it must be from 1 to 100000");

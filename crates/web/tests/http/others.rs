@@ -73,8 +73,8 @@ async fn it_lays_each_word_beside_those_of_others_with_interval_count_and_source
         told += 1;
     }
     assert!(told > 0, "something is told");
-    // A picture of each word, one of stages, and one of hours.
-    assert_eq!(page.matches("<figure class=\"chart\"").count(), drawn + 2);
+    // A picture of each word, one of weeks, one of stages, and one of hours.
+    assert_eq!(page.matches("<figure class=\"chart\"").count(), drawn + 3);
     let stages = page.split("data-test=\"stages\"").nth(1).unwrap().split("</section>").next().unwrap();
     for stage in TimedStage::ALL {
         let Beside { nearest, curve } = in_stage(&release, stage, &rows[0].row).unwrap();
@@ -86,11 +86,22 @@ async fn it_lays_each_word_beside_those_of_others_with_interval_count_and_source
         assert!(stages.contains(&whose) && stages.contains(&told), "{whose}, {told}: {stages}");
     }
     assert!(stages.contains("(95% interval: ") && stages.contains("is the people’s choice"), "{stages}");
+    let weeks = page.split("data-test=\"weeks\"").nth(1).unwrap().split("</section>").next().unwrap();
+    let (nearest, shares) = sayso_advisor::others::by_week(&release, &rows[0].row).unwrap();
+    assert!(weeks.contains(&format!("In {} homes with dogs", nearest.cell.households)), "{weeks}");
+    let percent = |share: f64| format!("{:.0}%", 100.0 * share);
+    for one in shares {
+        let interval = format!("(95% interval: {} to {})", percent(one.some.low), percent(one.some.high));
+        let told = format!("{} of words pressed at all {interval}", percent(one.some.share));
+        let daily = format!("{} seven times or more", percent(one.daily.share));
+        let homes = format!("from {} homes", one.households);
+        assert!([told, daily, homes].iter().all(|told| weeks.contains(told)), "{one:?}: {weeks}");
+    }
+    assert!(weeks.contains("Pressing more is not meaning more"), "{weeks}");
     let (nearest, shares) = sayso_advisor::others::hours(&release, &rows[0].row).unwrap();
     let hours = page.split("data-test=\"hours\"").nth(1).unwrap();
     assert!(hours.contains(&format!("In {} homes with dogs", nearest.cell.households)), "{hours}");
     let most = shares.iter().max_by(|a, b| a.share.total_cmp(&b.share)).unwrap();
-    let percent = |share: f64| format!("{:.0}%", 100.0 * share);
     let told = format!("lay {} (95% interval: {} to {})", percent(most.share), percent(most.low), percent(most.high));
     assert!(hours.contains(&told), "{told}: {hours}");
     assert!(hours.contains("no timetable for"), "{hours}");
@@ -121,6 +132,11 @@ async fn hours_and_stages_are_not_told_of_too_few_nor_by_a_release_of_a_form_bef
     assert!(section("hours").contains("Not enough like yours") && !section("hours").contains("<svg"), "{few}");
     let stages = section("stages");
     assert!(stages.contains("“show”: not enough like yours") && stages.contains("from “invite”"), "{stages}");
+    release.cells.retain(|cell| cell.question.since_form() < 4);
+    release.form = 3;
+    keep(&web, &release.write().unwrap());
+    let before = page(&web, &path, Language::En).await;
+    assert!(before.contains("data-test=\"stages\"") && !before.contains("data-test=\"weeks\""), "{before}");
     release.cells.retain(|cell| cell.question.since_form() < 3);
     release.form = 2;
     keep(&web, &release.write().unwrap());

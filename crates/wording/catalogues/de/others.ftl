@@ -122,6 +122,24 @@ others-stages-not-enough = „{ $stage }“: nicht genug wie bei euch.
 others-stages-caution = Weiterzugehen ist die Wahl der Menschen, und ein Wort, für das niemand eine Stufe gewählt hat, zählt als gezeigt. Kein Tier muss an einem bestimmten Tag irgendwo sein: was { $name } tut, entscheidet.
 others-stages-axis = Tage in der Stufe
 others-stages-share = Anteil, der weiter ist
+others-weeks-title = Drücken in einer Woche
+others-weeks = In { $homes ->
+    [one] { $homes } Haushalt
+   *[other] { $homes } Haushalten
+} mit { $who }: wie oft das Tier ein Wort in einer Woche seit dem ersten Zeigen von selbst drückte, aus jedem Haushalt ein Wort und eine Woche gelost.
+others-weeks-line = { $span }: { $some } der Wörter überhaupt gedrückt ({ $level }-Intervall: { $somelow } bis { $somehigh }), { $daily } siebenmal oder öfter ({ $dailylow } bis { $dailyhigh }), aus { $homes ->
+    [one] { $homes } Haushalt
+   *[other] { $homes } Haushalten
+}.
+others-weeks-span = { $to ->
+    [1] Woche { $from }
+   *[other] Wochen { $from } bis { $to }
+}
+others-weeks-caution = Gezählt ist, was notiert wurde: Wo mehr hingehört wird, ist es mehr. Öfter drücken heißt nicht mehr meinen, und kein Tier muss in einer bestimmten Woche so oft drücken: was { $name } tut, entscheidet.
+others-weeks-axis = Wochen seit dem ersten Zeigen
+others-weeks-share = Anteil der Wörter
+others-weeks-some = überhaupt gedrückt
+others-weeks-daily = siebenmal oder öfter
 others-source-title = Woher das kommt
 others-source = Aus der Ausgabe „{ $release }“ vom { $date }.
 others-self-chosen = Diese Haushalte wollten Notizen führen und weitergeben. Das sind nicht alle Tiere und keine Stichprobe, die für alle stünde.

@@ -129,6 +129,24 @@ others-stages-not-enough = “{ $stage }”: not enough like yours.
 others-stages-caution = Moving on is the people’s choice, and a word of which nobody chose a stage counts as shown. No animal has to be anywhere by a day: what { $name } does decides.
 others-stages-axis = days in the stage
 others-stages-share = share moved on
+others-weeks-title = Presses in a week
+others-weeks = In { $homes ->
+    [one] { $homes } home
+   *[other] { $homes } homes
+} with { $who }: how often the animal pressed a word by itself in one week since its first showing, one word and one week drawn by lot from each home.
+others-weeks-line = { $span }: { $some } of words pressed at all ({ $level } interval: { $somelow } to { $somehigh }), { $daily } seven times or more ({ $dailylow } to { $dailyhigh }), from { $homes ->
+    [one] { $homes } home
+   *[other] { $homes } homes
+}.
+others-weeks-span = { $to ->
+    [1] Week { $from }
+   *[other] Weeks { $from } to { $to }
+}
+others-weeks-caution = Presses are those that were noted: more are where people listen more. Pressing more is not meaning more, and no animal has to press so often by a week: what { $name } does decides.
+others-weeks-axis = weeks since the first showing
+others-weeks-share = share of words
+others-weeks-some = pressed at all
+others-weeks-daily = seven times or more
 others-source-title = Where this comes from
 others-source = From the release “{ $release }” of { $date }.
 others-self-chosen = These homes chose to keep records and to give them. They are not all animals, and not a fair sample of them.

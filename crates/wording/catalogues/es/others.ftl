@@ -129,6 +129,24 @@ others-stages-not-enough = «{ $stage }»: no hay bastantes como en tu casa.
 others-stages-caution = Pasar a otra etapa lo eligen las personas, y una palabra para la que nadie eligió etapa cuenta como mostrada. Ningún animal tiene que llegar a nada en un día dado: decide lo que hace { $name }.
 others-stages-axis = días en la etapa
 others-stages-share = parte que ha pasado
+others-weeks-title = Pulsaciones en una semana
+others-weeks = En { $homes ->
+    [one] { $homes } hogar
+   *[other] { $homes } hogares
+} con { $who }: cuántas veces pulsó el animal una palabra por sí mismo en una semana desde la primera muestra, con una palabra y una semana sorteadas de cada hogar.
+others-weeks-line = { $span }: el { $some } de las palabras se pulsó alguna vez (intervalo del { $level }: { $somelow } a { $somehigh }), el { $daily } siete veces o más ({ $dailylow } a { $dailyhigh }), en { $homes ->
+    [one] { $homes } hogar
+   *[other] { $homes } hogares
+}.
+others-weeks-span = { $to ->
+    [1] Semana { $from }
+   *[other] Semanas { $from } a { $to }
+}
+others-weeks-caution = Se cuentan las pulsaciones anotadas: hay más donde se escucha más. Pulsar más no es querer decir más, y ningún animal tiene que pulsar tanto en una semana dada: decide lo que hace { $name }.
+others-weeks-axis = semanas desde la primera muestra
+others-weeks-share = parte de las palabras
+others-weeks-some = pulsadas alguna vez
+others-weeks-daily = siete veces o más
 others-source-title = De dónde viene esto
 others-source = De la edición «{ $release }» del { $date }.
 others-self-chosen = Estos hogares quisieron llevar anotaciones y darlas. No son todos los animales ni una muestra que valga por todos.

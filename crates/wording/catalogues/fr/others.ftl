@@ -129,6 +129,24 @@ others-stages-not-enough = « { $stage } » : pas assez de cas comme le tien.
 others-stages-caution = Aller plus loin est le choix des personnes, et un mot pour lequel personne n’a choisi d’étape compte comme montré. Aucun animal ne doit être quelque part à un jour donné : c’est ce que fait { $name } qui décide.
 others-stages-axis = jours dans l’étape
 others-stages-share = part allée plus loin
+others-weeks-title = Appuis en une semaine
+others-weeks = Dans { $homes ->
+    [one] { $homes } foyer
+   *[other] { $homes } foyers
+} avec { $who } : combien de fois l’animal a appuyé de lui-même sur un mot en une semaine depuis la première démonstration, un mot et une semaine tirés au sort dans chaque foyer.
+others-weeks-line = { $span } : { $some } des mots ont eu au moins un appui (intervalle à { $level } : { $somelow } à { $somehigh }), { $daily } sept appuis ou plus ({ $dailylow } à { $dailyhigh }), dans { $homes ->
+    [one] { $homes } foyer
+   *[other] { $homes } foyers
+}.
+others-weeks-span = { $to ->
+    [1] Semaine { $from }
+   *[other] Semaines { $from } à { $to }
+}
+others-weeks-caution = Ce sont les appuis notés : il y en a plus là où l’on écoute plus. Appuyer plus n’est pas vouloir dire plus, et aucun animal n’a à appuyer tant de fois à une semaine donnée : ce que fait { $name } décide.
+others-weeks-axis = semaines depuis la première démonstration
+others-weeks-share = part des mots
+others-weeks-some = au moins un appui
+others-weeks-daily = sept appuis ou plus
 others-source-title = D’où cela vient
 others-source = De l’édition « { $release } » du { $date }.
 others-self-chosen = Ces foyers ont choisi de noter et de donner leurs notes. Ce ne sont pas tous les animaux, ni un échantillon qui vaille pour tous.

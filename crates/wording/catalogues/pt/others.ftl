@@ -129,6 +129,24 @@ others-stages-not-enough = “{ $stage }”: não há o bastante como na sua cas
 others-stages-caution = Passar adiante é escolha das pessoas, e uma palavra para a qual ninguém escolheu etapa conta como mostrada. Nenhum animal precisa estar em algum ponto num dia certo: quem decide é o que { $name } faz.
 others-stages-axis = dias na etapa
 others-stages-share = parte que passou
+others-weeks-title = Apertos em uma semana
+others-weeks = Em { $homes ->
+    [one] { $homes } casa
+   *[other] { $homes } casas
+} com { $who }: quantas vezes o animal apertou uma palavra por si mesmo em uma semana desde a primeira demonstração, com uma palavra e uma semana sorteadas de cada casa.
+others-weeks-line = { $span }: { $some } das palavras tiveram algum aperto (intervalo de { $level }: { $somelow } a { $somehigh }), { $daily } sete ou mais ({ $dailylow } a { $dailyhigh }), em { $homes ->
+    [one] { $homes } casa
+   *[other] { $homes } casas
+}.
+others-weeks-span = { $to ->
+    [1] Semana { $from }
+   *[other] Semanas { $from } a { $to }
+}
+others-weeks-caution = Contam os apertos anotados: há mais onde se escuta mais. Apertar mais não é querer dizer mais, e nenhum animal tem de apertar tanto em uma semana dada: o que { $name } faz decide.
+others-weeks-axis = semanas desde a primeira demonstração
+others-weeks-share = parte das palavras
+others-weeks-some = algum aperto
+others-weeks-daily = sete apertos ou mais
 others-source-title = De onde isto vem
 others-source = Da edição “{ $release }” de { $date }.
 others-self-chosen = Estas casas escolheram manter anotações e dá-las. Não são todos os animais, nem uma amostra que valha por todos.

@@ -88,7 +88,7 @@ impl Place {
 
     fn opened(&self, key: u8) -> Result<OnServer, ExportError> {
         let key = Key::new(&[key; 32]).unwrap();
-        OnServer::open(&self.address, &key, (&self.list(), &self.tables()), now)
+        OnServer::open((&self.address, None), &key, (&self.list(), &self.tables()), now)
     }
 
     fn export(&self) -> Result<Manifest, ExportError> {
@@ -280,7 +280,7 @@ fn a_list_that_cannot_be_right_is_refused_before_anything_is_written() {
     assert!(told(9).contains("homes.txt, line 1"));
     let key = Key::new(&[9; 32]).unwrap();
     let inside = place.tables().join("homes.txt");
-    let opened = OnServer::open(&place.address, &key, (&inside, &place.tables()), now);
+    let opened = OnServer::open((&place.address, None), &key, (&inside, &place.tables()), now);
     assert!(matches!(opened.map(drop), Err(ExportError::ListWithTheTables(_))));
     assert!(!inside.exists());
     assert_eq!(Manifest::read(&place.tables()).unwrap(), manifest);

@@ -8,7 +8,7 @@ use sayso_advisor::summary::summary_rows;
 use sayso_methods::learning::latency::{Wait, kaplan_meier};
 use sayso_methods::stats::Level;
 use sayso_model::Story;
-use sayso_norms::{DayPart, StudyName, SummaryRow, TimedStage, WordKind};
+use sayso_norms::{DayPart, Often, StudyName, SummaryRow, TimedStage, WordKind};
 use sayso_sim::{any_home, simulate};
 use std::collections::{BTreeMap, BTreeSet};
 use study_cohort::{By, Kind, Outcome, Question, Row, animals_batch, ask, config, events_batch};
@@ -79,6 +79,34 @@ fn a_row_says_of_one_stage_what_the_table_says_whichever_was_drawn() {
         }
     }
     assert!(moved_on > 5 && open > 5 && drawn.iter().all(|many| *many > 5), "{moved_on} {open} {drawn:?}");
+}
+
+#[test]
+fn a_row_says_of_one_week_what_the_table_says_of_some_week_of_that_stretch() {
+    let (mut told, mut pressed) = (0, 0);
+    for (table, summary) in homes() {
+        for row in &summary {
+            let Some(week) = row.week else { continue };
+            let of_learner: Vec<&Row> = table.rows.iter().filter(|r| r.animal == row.learner).collect();
+            let of_word = |r: &&&Row| r.word.map(|w| w.0) == Some(row.word - 1);
+            let begin =
+                of_learner.iter().filter(of_word).filter(|r| r.kind == Kind::Showing).map(|r| r.at_s).min().unwrap();
+            let own = |r: &&&Row| of_word(r) && r.kind == Kind::Press && r.by == Some(By::Animal);
+            // Weeks that are over, and in which something else was noted.
+            let weeks = (week.from.from()..=week.from.to()).filter_map(|week| {
+                let (start, end) = (begin + (i32::from(week) - 1) * 604_800, begin + i32::from(week) * 604_800);
+                let within: Vec<&&Row> = of_learner.iter().filter(|r| (start..end).contains(&r.at_s)).collect();
+                let presses = within.iter().filter(|r| own(*r)).count();
+                let over = end <= table.animals.iter().find(|a| a.animal == row.learner).unwrap().until_s;
+                (over && within.len() > presses).then(|| Often::of(presses))
+            });
+            let weeks: Vec<Often> = weeks.collect();
+            assert!(weeks.contains(&week.pressed), "{row:?}: {weeks:?}");
+            told += 1;
+            pressed += u32::from(week.pressed != Often::Not);
+        }
+    }
+    assert!(told > 10 && pressed > 5 && pressed < told, "{told} {pressed}");
 }
 
 #[test]

@@ -7,15 +7,17 @@ pub struct Counts {
     pub bins: Vec<f64>,
     /// Variance of the noise of each bin; 0 without noise.
     pub noise: f64,
+    /// Draws of noise that each bin adds up.
+    pub draws: f64,
     /// Variance that the noise of all bins has in common, taken off: the covariance is `noise · (I − shared · 11ᵀ)`.
     pub shared: f64,
 }
 
 impl Counts {
-    /// Counts whose noise is independent.
+    /// Counts whose noise is independent, one draw for each bin.
     #[must_use]
     pub fn new(bins: Vec<f64>, noise: f64) -> Self {
-        Self { bins, noise, shared: 0.0 }
+        Self { bins, noise, draws: 1.0, shared: 0.0 }
     }
 
     /// Brings bins and a count of the whole together, by least squares: what they miss each other by is spread evenly over the bins, as

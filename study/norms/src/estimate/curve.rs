@@ -1,7 +1,7 @@
 //! Kaplan and Meier's (1958) estimate on a grid, from counts that may have noise.
 
 use super::counts::Counts;
-use super::interval::interval;
+use super::interval::{interval, wider};
 use crate::grid::Grid;
 use sayso_norms::{Point, Quantile, Quantiles};
 
@@ -98,20 +98,26 @@ fn step_of(at: f64, survived: f64, slopes: &Slopes<'_>, counts: &Counts, (whole,
     let (bins, rest) = (slopes.bins, slopes.by_rest);
     let mut sampled = rest * rest * slopes.left;
     let (mut sum, mut squares) = (rest * slopes.open, rest * rest * slopes.open);
+    let mut fourths = rest.powi(4) * slopes.open;
+    let mut weigh =
+        |slope: f64| (sum, squares, fourths) = (sum + slope, squares + slope * slope, fourths + slope.powi(4));
     for (place, slope) in slopes.by_came.iter().enumerate() {
         sampled += slope * slope * bins.came[place];
-        (sum, squares) = (sum + slope, squares + slope * slope);
+        weigh(*slope);
     }
     for (place, slope) in slopes.by_ended.iter().enumerate().skip(1) {
         sampled += slope * slope * bins.ended(place);
-        (sum, squares) = (sum + slope, squares + slope * slope);
+        weigh(*slope);
     }
     let scale = survived * survived;
     let share = 1.0 - survived;
     // As many households as would make this variance: no fewer than are left, no more than there were.
     let same = share * survived / (scale * sampled.max(0.0));
     let n = if same.is_finite() { same.clamp(slopes.left.max(1.0).min(whole), whole) } else { whole };
-    let (low, high) = interval(share, n, scale * counts.noise_of(sum, squares), z);
+    let noise = scale * counts.noise_of(sum, squares);
+    let variance = noise + share.clamp(0.0, 1.0) * survived.clamp(0.0, 1.0) / n;
+    let (low, high) =
+        interval(share, n, noise, wider(z, (counts.noise, counts.draws), scale * scale * fourths, variance));
     Point { at, share: share.clamp(low, high), low, high }
 }
 

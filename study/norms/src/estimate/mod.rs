@@ -9,4 +9,4 @@ mod shares;
 pub use counts::Counts;
 pub use curve::{Between, quantiles, steps, steps_of_shares};
 pub use interval::interval;
-pub use shares::{Share, shares};
+pub use shares::{Share, from_each_on, shares};

@@ -1,7 +1,10 @@
 //! Shares of kinds, of all.
 
 use super::counts::Counts;
-use super::interval::interval;
+use super::interval::{interval, wider};
+
+/// The sum of all bins is sure where it is so many standard deviations of its noise.
+const LEAST_SURE: f64 = 4.0;
 
 /// A share.
 #[derive(Clone, Copy, PartialEq, Debug)]
@@ -26,7 +29,6 @@ impl Share {
 /// The share of each bin, of all. None where the noise leaves the sum itself unsure.
 #[must_use]
 pub fn shares(counts: &Counts, z: f64) -> Option<Vec<Share>> {
-    const LEAST_SURE: f64 = 4.0;
     let (whole, many) = (counts.whole(), counts.bins.len() as f64);
     if whole < 1.0 || whole < LEAST_SURE * counts.noise_of(many, many).sqrt() {
         return None;
@@ -49,6 +51,43 @@ pub fn shares(counts: &Counts, z: f64) -> Option<Vec<Share>> {
     )
 }
 
+/// The share in each bin but the first and all bins after it, of all bins: none more than the one before. `noise` is the variance of each bin's
+/// noise, one draw of discrete Laplace's; `households` is another count of them all, by noise of its own, which decided that they are told.
+///
+/// Every share `s` is in its interval for which `(those − s · all)²` is no more than `z² (households · s (1 − s) + its noise)`, as Fieller
+/// (1954) has it of a ratio: it holds however unsure the sum of all bins is, and is the whole from 0 to 1 where that is next to nothing.
+#[must_use]
+pub fn from_each_on(bins: &[f64], noise: f64, households: f64, z: f64) -> Vec<Share> {
+    let (all, many) = (bins.iter().sum::<f64>(), bins.len() as f64);
+    let mut most = 1.0_f64;
+    let one = |first: usize| {
+        let those: f64 = bins.iter().skip(first).sum();
+        let (before, after) = (first as f64, many - first as f64);
+        let share = (those / all.max(1.0)).clamp(0.0, most);
+        most = share;
+        let (up, down) = (1.0 - share, share);
+        let fourths = after * up.powi(4) + before * down.powi(4);
+        let variance = households * up * down + noise * (after * up * up + before * down * down);
+        let z = wider(z, (noise, 1.0), fourths, variance);
+        let (low, high) = of_ratio((those, all), (households, noise, after, many), z);
+        Share { share, low: low.min(share), high: high.max(share) }
+    };
+    (1..bins.len()).map(one).collect()
+}
+
+/// The ends of the shares that `(those − s · all)² ≤ z² (households · s (1 − s) + noise (after (1 − s)² + (many − after) s²))` leaves.
+fn of_ratio((those, all): (f64, f64), (households, noise, after, many): (f64, f64, f64, f64), z: f64) -> (f64, f64) {
+    let squared = z * z;
+    let square = all * all + squared * (households - many * noise);
+    if square <= 0.0 {
+        return (0.0, 1.0);
+    }
+    let middle = (those * all + squared * (0.5 * households - noise * after)) / square;
+    // Where noise took the estimate out of reach of every share, the nearest is what is left.
+    let half = (middle * middle - (those * those - squared * noise * after) / square).max(0.0).sqrt();
+    ((middle - half).clamp(0.0, 1.0), (middle + half).clamp(0.0, 1.0))
+}
+
 /// The nearest shares that are none below 0 and add up to 1: each less the same, and none below 0 (Euclidean projection on the simplex).
 fn nearest_shares(estimates: &[f64]) -> Vec<f64> {
     let mut falling = estimates.to_vec();
@@ -68,6 +107,24 @@ fn nearest_shares(estimates: &[f64]) -> Vec<f64> {
 #[allow(clippy::unwrap_used)]
 mod tests {
     use super::*;
+
+    #[test]
+    fn shares_from_a_bin_on_never_rise_and_hold_what_noise_does() {
+        let plain = from_each_on(&[50.0, 30.0, 20.0], 0.0, 100.0, 1.96);
+        let told: Vec<f64> = plain.iter().map(|one| one.share).collect();
+        assert!((told[0] - 0.5).abs() < 1e-12 && (told[1] - 0.2).abs() < 1e-12, "{told:?}");
+        // Wilson's of 50 of 100, by hand.
+        assert!((plain[0].low - 0.403_8).abs() < 1e-4 && (plain[0].high - 0.596_2).abs() < 1e-4, "{plain:?}");
+        // A bin below nought by its noise: what is after it is no more than what it is part of.
+        let noisy = from_each_on(&[60.0, -9.0, 49.0], 9.0, 100.0, 1.96);
+        assert!(noisy[1].share <= noisy[0].share && noisy[1].high >= 0.49, "{noisy:?}");
+        assert!(noisy[0].high - noisy[0].low > plain[0].high - plain[0].low, "{noisy:?}");
+        // All bins together next to nothing, or below it: nothing is known.
+        for bins in [[1.0, 2.0, 1.0], [-30.0, 5.0, 5.0]] {
+            let unsure = from_each_on(&bins, 800.0, 216.0, 1.96);
+            assert!(unsure.iter().all(|one| (one.low, one.high) == (0.0, 1.0)), "{unsure:?}");
+        }
+    }
 
     #[test]
     fn shares_add_up_whatever_the_noise() {

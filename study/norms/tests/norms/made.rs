@@ -1,7 +1,10 @@
 //! Rows made by hand, and noise that writes down what it was given.
 
 use sayso_model::Species;
-use sayso_norms::{AgeBand, DayPart, MadeBy, People, StageWait, StudyName, SummaryRow, TimedStage, WordKind};
+use sayso_norms::{
+    AgeBand, DayPart, MadeBy, Often, People, StageWait, Stretch, StudyName, SummaryRow, TimedStage, WeekPresses,
+    WordKind,
+};
 use study_norms::{NoNoise, Noise, Noisy, Order};
 
 /// A household's row: pressed after 10 showings and 3 days.
@@ -22,6 +25,7 @@ pub fn row(household: &str, learner: u8, word: u16) -> SummaryRow {
         joined: 10,
         hours: Some(DayPart::of_hour(18)),
         stage: Some(StageWait { stage: TimedStage::Show, days: 30, moved_on: true }),
+        week: Some(WeekPresses { from: Stretch::ALL[1], pressed: Often::Some }),
     }
 }
 

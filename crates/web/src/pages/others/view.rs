@@ -3,12 +3,16 @@
 use crate::chart::{Axis, Bar, Lines, Mark, Series, bars, lines, nice_axis};
 use crate::page::AnimalPage;
 use maud::{Markup, html};
-use sayso_advisor::others::{Beside, beside, first_words, hours, in_stage, taking_part};
+use sayso_advisor::others::{Beside, beside, by_week, first_words, hours, in_stage, taking_part};
 use sayso_advisor::summary::Summary;
 use sayso_model::{Stage, WordId};
-use sayso_norms::{Cell, Curve, HourShare, Nearest, People, Question, Release, SummaryRow, TimedStage, WordKind};
+use sayso_norms::{
+    Cell, Curve, HourShare, Nearest, People, Question, Release, SummaryRow, TimedStage, Told, WeekShare, WordKind,
+};
 use sayso_people::Capability;
-use sayso_wording::others::{half, hours_span, hours_told, joined, kind_name, level, own, source, stages_told, who};
+use sayso_wording::others::{
+    half, hours_span, hours_told, joined, kind_name, level, own, source, stages_told, week_told, who,
+};
 use sayso_wording::{Locale, events, figures, say};
 
 /// The page below its heading.
@@ -31,6 +35,7 @@ pub fn page(page: &AnimalPage, summaries: &[Summary]) -> Markup {
             None => p data-test="nothing-shown" { (say!(l, others::nothing_shown)) },
             Some(Summary { row, .. }) => {
                 (joining(page, &release, row, summaries))
+                (weeks(page, &release, row))
                 (stages(page, &release, row))
                 (hours_of_day(page, &release, row))
                 (words(l, &release, row))
@@ -226,6 +231,67 @@ fn stages_drawn(
             band: say!(l, others::band, level = level(l, release)),
         },
     )
+}
+
+/// How often words are pressed in a week, by weeks since their first showing.
+fn weeks(page: &AnimalPage, release: &Release, row: &SummaryRow) -> Markup {
+    let (l, name) = (&page.locale, page.card.name.as_str());
+    // A release of a form before tells of no weeks of anybody.
+    if !release.cells.iter().any(|cell| cell.question == Question::PressesByWeek) {
+        return html! {};
+    }
+    let title = say!(l, others::weeks_title);
+    html! {
+        section.card data-test="weeks" {
+            h2.first { (&title) }
+            @match by_week(release, row) {
+                Err(_) => p { (say!(l, others::not_enough)) },
+                Ok((nearest, weeks)) => {
+                    @let said: Vec<String> = weeks.iter().map(|one| week_told(l, release, one)).collect();
+                    p { (say!(l, others::weeks, homes = nearest.cell.households, who = who(l, nearest.cell))) }
+                    (wider(l, &nearest))
+                    (weeks_drawn(l, release, title, &said.join(" "), weeks))
+                    ul { @for line in &said { li { (line) } } }
+                    p.note { (say!(l, others::weeks_caution, name = name)) }
+                }
+            }
+        }
+    }
+}
+
+fn weeks_drawn(l: &Locale, release: &Release, title: String, told: &str, weeks: &[WeekShare]) -> Markup {
+    let series = |name: String, of: fn(&WeekShare) -> Told| Series {
+        name,
+        points: weeks
+            .iter()
+            .map(|one| (one, of(one)))
+            .map(|(one, told)| (middle(one), told.share, Some((told.low, told.high))))
+            .collect(),
+        dots: true,
+        ..Series::default()
+    };
+    let last = weeks.last().map_or(1.0, |one| f64::from(one.to));
+    lines(
+        l,
+        &Lines {
+            title,
+            told: told.to_owned(),
+            x: nice_axis(l, &say!(l, others::weeks_axis), 0.0, last),
+            y: Axis::share(l, &say!(l, others::weeks_share)),
+            series: vec![
+                series(say!(l, others::weeks_some), |one| one.some),
+                series(say!(l, others::weeks_daily), |one| one.daily),
+            ],
+            level: None,
+            mark: None,
+            band: say!(l, others::band, level = level(l, release)),
+        },
+    )
+}
+
+/// The middle of a stretch, in weeks that have passed.
+fn middle(one: &WeekShare) -> f64 {
+    f64::midpoint(f64::from(one.from.from() - 1), f64::from(one.to))
 }
 
 /// In which hours of the day animals press.
