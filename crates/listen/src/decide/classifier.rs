@@ -33,6 +33,9 @@ pub(crate) fn figures(z: f32, m: &Match, views: &[Coherence; WINDOWS.len()], sou
         ln(views[2].ratio),
         ln(views[2].per_bin),
         f64::from(views[2].halves),
+        ln(views[1].trimmed),
+        ln(views[2].trimmed),
+        ln(views[1].before),
         // Part of a word is more easily taken for another.
         f64::from(u8::from(m.share + 1 < SHARES.len())),
         shortness(sounding_s),

@@ -5,7 +5,7 @@ use std::collections::BTreeMap;
 use std::sync::LazyLock;
 
 /// Names of the classifier's figures, in its order.
-pub const FIGURE_NAMES: [&str; 20] = [
+pub const FIGURE_NAMES: [&str; 23] = [
     "coherence",
     "first_look",
     "quick_lead",
@@ -24,6 +24,9 @@ pub const FIGURE_NAMES: [&str; 20] = [
     "long_window_coherence",
     "long_window_per_bin",
     "long_window_halves",
+    "middle_window_trimmed",
+    "long_window_trimmed",
+    "middle_window_before",
     "cut_short",
     "shortness",
 ];
