@@ -4,7 +4,7 @@ mod reason;
 mod welfare;
 
 use self::reason::speaks;
-use self::welfare::read_welfare;
+use self::welfare::{read_welfare, signs};
 use super::{Section, end};
 use crate::error::{LabError, told};
 use crate::report::figure::{Finding, Wanted, table};
@@ -86,21 +86,6 @@ pub(super) struct Seen {
     contrary: usize,
     steps: BTreeMap<Step, usize>,
     next: BTreeMap<&'static str, usize>,
-}
-
-/// Signs written into a household: most have none, one, or one a week; some guard or swallow.
-fn signs(c: &mut Chance, end: Moment) -> Vec<(Moment, &'static str)> {
-    let at = |days: f64| end.plus_seconds(-days * DAY_S);
-    let once = c.between(0.0, 40.0);
-    match c.below(8) {
-        0 => vec![(at(0.05), "growl")],
-        1 => vec![(at(once), "growl")],
-        2 => (0..5).map(|week| (at(1.0 + once / 8.0 + 7.0 * f64::from(week)), "snap or bite")).collect(),
-        3 => vec![(at(once), "guards food, a thing or the button")],
-        4 => vec![(at(once / 10.0), "swallowed something that is no food"), (at(once), "growl")],
-        5 => vec![(at(once), "tail tucked, crouching"), (at(once + 2.0), "freezes, stares")],
-        _ => Vec::new(),
-    }
 }
 
 fn with_signs(mut events: Vec<Event>, animal: AnimalId, signs: &[(Moment, &str)]) -> Result<Story, LabError> {

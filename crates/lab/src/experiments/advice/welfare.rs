@@ -1,15 +1,31 @@
 //! Does its wellbeing come first in what is advised? Counted from the records, not from what the advice says of them.
 
-use super::Seen;
+use super::{DAY_S, Seen};
 use sayso_advisor::steps::Step;
 use sayso_advisor::today::{Next, Today};
 use sayso_advisor::{Act, Because, Case};
 use sayso_model::facts::{Tells, tells};
 use sayso_model::{Moment, Sign, SignLevel};
+use sayso_sim::Chance;
 use std::collections::BTreeSet;
 
 /// Days for which a growl, guarding or swallowing must stay at the top.
 const LASTS_DAYS: i32 = 28;
+
+/// Signs written into a household: most have none, one, or one a week; some guard or swallow.
+pub(super) fn signs(c: &mut Chance, end: Moment) -> Vec<(Moment, &'static str)> {
+    let at = |days: f64| end.plus_seconds(-days * DAY_S);
+    let once = c.between(0.0, 40.0);
+    match c.below(8) {
+        0 => vec![(at(0.05), "growl")],
+        1 => vec![(at(once), "growl")],
+        2 => (0..5).map(|week| (at(1.0 + once / 8.0 + 7.0 * f64::from(week)), "snap or bite")).collect(),
+        3 => vec![(at(once), "guards food, a thing or the button")],
+        4 => vec![(at(once / 10.0), "swallowed something that is no food"), (at(once), "growl")],
+        5 => vec![(at(once), "tail tucked, crouching"), (at(once + 2.0), "freezes, stares")],
+        _ => Vec::new(),
+    }
+}
 
 /// What is said of rest and of signs that last, at one reading.
 pub(super) fn read_welfare(seen: &mut Seen, case: &Case<'_>, today: &Today) {
