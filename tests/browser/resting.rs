@@ -16,7 +16,7 @@ for (const e of document.querySelectorAll('.stage, .stage *')) {
   if ((how === 'auto' || how === 'scroll') && seen(e) && e.scrollHeight > e.clientHeight + 1) out.push(`${e.className || e.tagName} scrolls in itself: ${e.scrollHeight} of ${e.clientHeight}`);
 }
 const dock = document.querySelector('.dock').getBoundingClientRect();
-const pads = [...document.querySelectorAll('[data-part=pads] > *')].filter(seen);
+const pads = [...document.querySelectorAll('[data-part=pads] > *, .zones > *')].filter(seen);
 for (const p of pads) if (p.getBoundingClientRect().bottom > dock.top + 1) out.push(`${p.textContent} lies under the dock`);
 const all = [...document.querySelectorAll('.stage button, .stage a, .stage select, .stage .panel p')].filter(seen);
 for (const e of all) {

@@ -1,10 +1,12 @@
 //! Is the advice of one mind: one step a word, plan and row alike, no closing word taught, no session while sessions rest?
 
 mod reason;
+mod seen;
 mod welfare;
 
 use self::reason::speaks;
-use self::welfare::{read_welfare, signs};
+use self::seen::Seen;
+use self::welfare::{DAY_S, read_welfare, signs};
 use super::{Section, end};
 use crate::error::{LabError, told};
 use crate::report::figure::{Finding, Wanted, table};
@@ -20,7 +22,6 @@ use sayso_sim::{Chance, DrawnHome, Habit, Style, any_home, drawn_life, simulate}
 use std::collections::{BTreeMap, BTreeSet};
 use uuid::Uuid;
 
-const DAY_S: f64 = 86_400.0;
 /// Days before the end at which a household is read as well.
 const AGES: [f64; 4] = [0.0, 3.0, 9.0, 21.0];
 /// Animals that mean nothing by their presses, of which only drawn events are told.
@@ -54,38 +55,6 @@ kinds! {
     Pause: "a pause",
     Mend: "mend",
     Answer: "answer"
-}
-
-/// What was counted in the readings of one household.
-#[derive(Clone, Debug, Default)]
-pub(super) struct Seen {
-    kind: &'static str,
-    readings: usize,
-    words: usize,
-    /// Words with no step, or with two.
-    not_one: usize,
-    /// Words to be stepped back to showing that are invited, anywhere on the page.
-    invited_back: usize,
-    /// Lines of a plan, and those of them that say otherwise than the word's row.
-    planned: usize,
-    plan_differs: usize,
-    /// Words that end sessions, and those of them taught, invited or set aside as if each were a wish.
-    closing: usize,
-    closing_taught: usize,
-    /// Readings on a day with a strong sign, and those of them with a session or a step but rest.
-    strong_today: usize,
-    no_rest: usize,
-    /// Readings within four weeks of a lasting sign, and those of them in which it is not at the top.
-    lasting: usize,
-    not_on_top: usize,
-    /// Readings with such a sign in three of six weeks, and those that do not say so.
-    weekly: usize,
-    not_named: usize,
-    /// Steps whose first reason has a bar, and those of them whose reason lies on its other side.
-    barred: usize,
-    contrary: usize,
-    steps: BTreeMap<Step, usize>,
-    next: BTreeMap<&'static str, usize>,
 }
 
 fn with_signs(mut events: Vec<Event>, animal: AnimalId, signs: &[(Moment, &str)]) -> Result<Story, LabError> {
@@ -129,7 +98,7 @@ fn ends(seed: u64, words: usize) -> Ends {
 }
 
 /// One household of any kind, read at several ages.
-pub(super) fn household(seed: u64) -> Result<Seen, LabError> {
+fn household(seed: u64) -> Result<Seen, LabError> {
     let (mut c, end) = (Chance::new(seed, 31), end()?);
     let drawn = c.coin(0.25);
     let (kind, events, animal) = if drawn {

@@ -9,7 +9,7 @@ use sayso_advisor::{Act, Because};
 const MASTERY: f64 = 0.9;
 
 /// Whether the first reason of a step lies on the side of its bar that calls for the step; none where it has no bar.
-pub(super) fn speaks(step: &WordStep) -> Option<bool> {
+pub(crate) fn speaks(step: &WordStep) -> Option<bool> {
     let fact = &step.advice.because.first()?.fact;
     match step.advice.act {
         Act::StepBack { .. } | Act::Show { .. } => missed(fact),

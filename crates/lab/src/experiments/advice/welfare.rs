@@ -1,6 +1,6 @@
 //! Does its wellbeing come first in what is advised? Counted from the records, not from what the advice says of them.
 
-use super::{DAY_S, Seen};
+use crate::experiments::advice::seen::Seen;
 use sayso_advisor::steps::Step;
 use sayso_advisor::today::{Next, Today};
 use sayso_advisor::{Act, Because, Case};
@@ -9,11 +9,12 @@ use sayso_model::{Moment, Sign, SignLevel};
 use sayso_sim::Chance;
 use std::collections::BTreeSet;
 
+pub(crate) const DAY_S: f64 = 86_400.0;
 /// Days for which a growl, guarding or swallowing must stay at the top.
 const LASTS_DAYS: i32 = 28;
 
 /// Signs written into a household: most have none, one, or one a week; some guard or swallow.
-pub(super) fn signs(c: &mut Chance, end: Moment) -> Vec<(Moment, &'static str)> {
+pub(crate) fn signs(c: &mut Chance, end: Moment) -> Vec<(Moment, &'static str)> {
     let at = |days: f64| end.plus_seconds(-days * DAY_S);
     let once = c.between(0.0, 40.0);
     match c.below(8) {
@@ -28,7 +29,7 @@ pub(super) fn signs(c: &mut Chance, end: Moment) -> Vec<(Moment, &'static str)> 
 }
 
 /// What is said of rest and of signs that last, at one reading.
-pub(super) fn read_welfare(seen: &mut Seen, case: &Case<'_>, today: &Today) {
+pub(crate) fn read_welfare(seen: &mut Seen, case: &Case<'_>, today: &Today) {
     let (now, zone) = (case.now(), case.zone());
     let ago = |at: Moment| now.day(zone).days_since(at.day(zone));
     let all: Vec<_> = case.story().of::<Sign>(case.animal()).take_while(|s| s.at() <= now).collect();
