@@ -94,7 +94,7 @@ for (const e of all) {
   const what = e.dataset.test || e.textContent || 'a blank place';
   if (r.top < top - 1 || r.bottom > end + 1 || r.left < 0 || r.right > innerWidth) out.push(`${what} lies at ${r.left}, ${r.top} to ${r.right}, ${r.bottom} of ${top} to ${end}`);
   const hit = document.elementFromPoint(r.left + r.width / 2, r.top + r.height / 2);
-  if (e.matches('button') && !(e.matches('.slots .primary') && e.closest('.tight')) && hit && !e.contains(hit)) out.push(`${what} is under ${hit.outerHTML.slice(0, 80)}`);
+  if (e.matches('button') && !(e.matches('.slots .primary') && e.closest('.tight, .longer')) && hit && !e.contains(hit)) out.push(`${what} is under ${hit.outerHTML.slice(0, 80)}`);
 }
 const rows = new Set([...document.querySelectorAll('.modes button')].map((b) => Math.round(b.getBoundingClientRect().top)));
 if (rows.size !== 1) out.push(`the modes lie in ${rows.size} rows`);
