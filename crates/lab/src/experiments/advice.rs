@@ -19,7 +19,7 @@ use sayso_advisor::today::{Next, Today, today};
 use sayso_advisor::{Act, Because, Case, Change};
 use sayso_model::{AnimalId, Body, Event, EventId, Moment, Note, Sign, SignLevel, Source, Stage, Story, When};
 use sayso_sim::{Chance, DrawnHome, Habit, Style, any_home, drawn_life, simulate};
-use std::collections::{BTreeMap, BTreeSet};
+use std::collections::BTreeSet;
 use uuid::Uuid;
 
 /// Days before the end at which a household is read as well.
@@ -328,7 +328,7 @@ mod tests {
         assert_eq!([sum(|s| s.no_rest), sum(|s| s.not_on_top), sum(|s| s.not_named)], [0; 3]);
         // What is counted must have come up, or nothing was tried.
         assert!(sum(|s| s.words) > 300 && sum(|s| s.strong_today) > 10 && sum(|s| s.lasting) > 30, "{homes:?}");
-        assert!(sum(|s| s.barred) > 300, "{homes:?}");
+        assert!(sum(|s| s.barred) > 150, "{homes:?}");
         assert!(sum(|s| s.planned) > 100 && sum(|s| s.closing) > 30, "{homes:?}");
         let steps: BTreeSet<Step> = homes.iter().flat_map(|s| s.steps.keys().copied()).collect();
         for step in [Step::Rest, Step::Mend, Step::StepBack, Step::Invite, Step::Show, Step::Answer] {
