@@ -45,6 +45,7 @@ mod post;
 mod printed;
 mod recorder;
 mod rehearse;
+mod resting;
 mod secure;
 mod served;
 mod session;

@@ -94,7 +94,7 @@ for (const e of all) {
   const what = e.dataset.test || e.textContent || 'a blank place';
   if (r.top < top - 1 || r.bottom > end + 1 || r.left < 0 || r.right > innerWidth) out.push(`${what} lies at ${r.left}, ${r.top} to ${r.right}, ${r.bottom} of ${top} to ${end}`);
   const hit = document.elementFromPoint(r.left + r.width / 2, r.top + r.height / 2);
-  if (e.matches('button') && !(e.matches('.slots .primary') && e.closest('.tight')) && hit && !e.contains(hit)) out.push(`${what} is under ${hit.outerHTML.slice(0, 80)}`);
+  if (e.matches('button') && !(e.matches('.slots .primary') && e.closest('.tight, .longer')) && hit && !e.contains(hit)) out.push(`${what} is under ${hit.outerHTML.slice(0, 80)}`);
 }
 const rows = new Set([...document.querySelectorAll('.modes button')].map((b) => Math.round(b.getBoundingClientRect().top)));
 if (rows.size !== 1) out.push(`the modes lie in ${rows.size} rows`);
@@ -182,15 +182,18 @@ async fn a_strong_sign_moves_no_pad_and_rest_comes_before_a_session() {
         assert_eq!(browser.page.execute(PADS, vec![]).await.unwrap(), before, "a pad moved");
         browser.tap("stop-end").await;
         browser.until("it has ended", "return document.querySelector('[data-test=stop]').hidden").await;
-        let away = "return document.querySelectorAll('[data-test=summary-seen], [data-test=swaps-seen]').length";
-        assert_eq!(browser.page.execute(away, vec![]).await.unwrap(), json!(1), "one thing to put away at a time");
-        // Where swaps were agreed, what is said of their stop is read after that, and goes when it was.
+        browser.find("summary").await;
+        // Where swaps were agreed, that they were stopped stands above what the session came to, and goes when it was read.
         if browser.page.find(Locator::Css("[data-test=swaps-seen]")).await.is_ok() {
             notices += 1;
+            browser.picture(&format!("over-{animal}")).await;
+            let order = "const [caution, sum] = ['swaps', 'summary'].map((n) => document.querySelector(`[data-test=${n}]`).getBoundingClientRect()); return caution.height > 0 && sum.height > 0 && caution.bottom <= sum.top";
+            assert_eq!(browser.page.execute(order, vec![]).await.unwrap(), json!(true), "both, the caution first");
             let uncut = browser.page.execute(UNCUT, vec![]).await.unwrap();
             assert_eq!(uncut, json!([true, true]), "what is asked is whole, and no pad lies under the dock");
             browser.tap("swaps-seen").await;
             browser.until("it is put away", "return document.querySelector('[data-test=swaps]').hidden").await;
+            browser.find("summary").await;
         }
         browser.tap("mode-showing").await;
         browser.find("start-anyway").await;

@@ -257,6 +257,8 @@ pub(crate) fn people_differ(case: &Case<'_>, word: WordId) -> Weighed {
     }
     // Two things were looked at.
     let level = 0.05 / found.len() as f64;
+    // What lies apart, the surest first, before what does not.
+    found.sort_by(|(p, apart, _), (q, other, _)| other.cmp(apart).then(p.total_cmp(q)));
     let bearing = if found.iter().any(|(p, apart, _)| *apart && *p < level) {
         Bearing::For
     } else if found.iter().any(|(p, apart, _)| *apart && *p < 0.1) {

@@ -1,6 +1,6 @@
 //! The stage of each word: what people set, what the figures point to, and why.
 
-use crate::advice::{Because, Change};
+use crate::advice::{Because, Below, Change};
 use crate::called::Numbered;
 use crate::case::Case;
 use crate::causes::delay;
@@ -138,6 +138,9 @@ fn standing(given: &Given<'_, '_>, card: &WordCard, number: usize) -> Standing {
             elsewhere: chance.elsewhere,
             above_chance: e.0 >= e.1,
         },
+        Ground::Below { counted, share: (k, n), bar, .. } => {
+            Because::Below(Below { counted, share: Estimate::share_any_time(k as usize, n as usize), bar })
+        }
         ref other => fact(other),
     };
     let (figures_say, because, would_change) = match advice {
@@ -185,6 +188,9 @@ fn change(ground: &Ground, holds: bool, rule: &StageRule, told: impl Fn(&Ground)
         }
         Ground::Joining { floor, .. } if holds => Change::JoinsMore { share: floor },
         Ground::Right { .. } if holds => Change::RightMore,
+        Ground::Mastery { sessions: (_, sessions), people: (_, people), share } if holds => {
+            Change::Masters { share, sessions, people }
+        }
         ref figure => Change::Figure { figure: told(figure) },
     }
 }

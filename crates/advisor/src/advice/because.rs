@@ -1,6 +1,6 @@
 //! Because of what: facts with their figures.
 
-use super::{Lack, NamedWord};
+use super::{Below, Lack, NamedWord};
 use crate::estimate::Estimate;
 use sayso_model::{Day, Moment, Zone};
 use serde::Serialize;
@@ -230,6 +230,8 @@ pub enum Because {
         /// Wanted.
         days_wanted: u32,
     },
+    /// A share that misses its bar.
+    Below(Below),
     /// Two weeks and more after mastery.
     Later {
         /// Pressed.

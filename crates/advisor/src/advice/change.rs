@@ -75,6 +75,15 @@ pub enum Change {
     },
     /// Right presses more than chance allows.
     RightMore,
+    /// So many sessions in a row at mastery, with so many people.
+    Masters {
+        /// Share pressed and right a session must reach.
+        share: f64,
+        /// Sessions in a row.
+        sessions: u32,
+        /// People.
+        people: u32,
+    },
     /// More presses when invited and wanting the thing: a share no longer surely below this.
     MoreWhenInvited {
         /// The share.

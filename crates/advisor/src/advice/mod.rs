@@ -3,11 +3,13 @@
 
 mod act;
 mod because;
+mod below;
 mod caution;
 mod change;
 
 pub use act::{Act, Lack};
 pub use because::{Because, Feed, Lasting};
+pub use below::Below;
 pub use caution::Caution;
 pub use change::Change;
 

@@ -1,5 +1,12 @@
 //! Is the advice of one mind: one step a word, plan and row alike, no closing word taught, no session while sessions rest?
 
+mod reason;
+mod seen;
+mod welfare;
+
+use self::reason::speaks;
+use self::seen::Seen;
+use self::welfare::{DAY_S, read_welfare, signs};
 use super::{Section, end};
 use crate::error::{LabError, told};
 use crate::report::figure::{Finding, Wanted, table};
@@ -10,17 +17,13 @@ use sayso_advisor::steps::{Step, WordStep};
 use sayso_advisor::stuck::Cause;
 use sayso_advisor::today::{Next, Today, today};
 use sayso_advisor::{Act, Because, Case, Change};
-use sayso_model::facts::{Tells, tells};
 use sayso_model::{AnimalId, Body, Event, EventId, Moment, Note, Sign, SignLevel, Source, Stage, Story, When};
 use sayso_sim::{Chance, DrawnHome, Habit, Style, any_home, drawn_life, simulate};
-use std::collections::{BTreeMap, BTreeSet};
+use std::collections::BTreeSet;
 use uuid::Uuid;
 
-const DAY_S: f64 = 86_400.0;
 /// Days before the end at which a household is read as well.
 const AGES: [f64; 4] = [0.0, 3.0, 9.0, 21.0];
-/// Days for which a growl, guarding or swallowing must stay at the top.
-const LASTS_DAYS: i32 = 28;
 /// Animals that mean nothing by their presses, of which only drawn events are told.
 const HABITS: [(&str, Habit); 5] = [
     ("drawn: any button", Habit::Random),
@@ -31,48 +34,27 @@ const HABITS: [(&str, Habit); 5] = [
 ];
 const DRAWN_DAYS: u32 = 40;
 
-/// What was counted in the readings of one household.
-#[derive(Clone, Debug, Default)]
-pub(super) struct Seen {
-    kind: &'static str,
-    readings: usize,
-    words: usize,
-    /// Words with no step, or with two.
-    not_one: usize,
-    /// Words to be stepped back to showing that are invited, anywhere on the page.
-    invited_back: usize,
-    /// Lines of a plan, and those of them that say otherwise than the word's row.
-    planned: usize,
-    plan_differs: usize,
-    /// Words that end sessions, and those of them taught, invited or set aside as if each were a wish.
-    closing: usize,
-    closing_taught: usize,
-    /// Readings on a day with a strong sign, and those of them with a session or a step but rest.
-    strong_today: usize,
-    no_rest: usize,
-    /// Readings within four weeks of a lasting sign, and those of them in which it is not at the top.
-    lasting: usize,
-    not_on_top: usize,
-    /// Readings with such a sign in three of six weeks, and those that do not say so.
-    weekly: usize,
-    not_named: usize,
-    steps: BTreeMap<Step, usize>,
-    next: BTreeMap<&'static str, usize>,
+/// The kinds of a next thing to do, in the order in which they are asked for, and which of them one is: one list for both.
+macro_rules! kinds {
+    ($($variant:ident: $name:literal),*) => {
+        const NEXTS: &[&str] = &[$($name),*];
+
+        const fn kind(next: &Next) -> &'static str {
+            match next {
+                $(Next::$variant { .. } => $name),*
+            }
+        }
+    };
 }
 
-/// Signs written into a household: most have none, one, or one a week; some guard or swallow.
-fn signs(c: &mut Chance, end: Moment) -> Vec<(Moment, &'static str)> {
-    let at = |days: f64| end.plus_seconds(-days * DAY_S);
-    let once = c.between(0.0, 40.0);
-    match c.below(8) {
-        0 => vec![(at(0.05), "growl")],
-        1 => vec![(at(once), "growl")],
-        2 => (0..5).map(|week| (at(1.0 + once / 8.0 + 7.0 * f64::from(week)), "snap or bite")).collect(),
-        3 => vec![(at(once), "guards food, a thing or the button")],
-        4 => vec![(at(once / 10.0), "swallowed something that is no food"), (at(once), "growl")],
-        5 => vec![(at(once), "tail tucked, crouching"), (at(once + 2.0), "freezes, stares")],
-        _ => Vec::new(),
-    }
+kinds! {
+    Rest: "rest",
+    SetUp: "set up",
+    TestLikes: "test likes",
+    Session: "a session",
+    Pause: "a pause",
+    Mend: "mend",
+    Answer: "answer"
 }
 
 fn with_signs(mut events: Vec<Event>, animal: AnimalId, signs: &[(Moment, &str)]) -> Result<Story, LabError> {
@@ -116,7 +98,7 @@ fn ends(seed: u64, words: usize) -> Ends {
 }
 
 /// One household of any kind, read at several ages.
-pub(super) fn household(seed: u64) -> Result<Seen, LabError> {
+fn household(seed: u64) -> Result<Seen, LabError> {
     let (mut c, end) = (Chance::new(seed, 31), end()?);
     let drawn = c.coin(0.25);
     let (kind, events, animal) = if drawn {
@@ -169,16 +151,7 @@ fn read(seen: &mut Seen, case: &Case<'_>) {
     for s in &today.steps {
         *seen.steps.entry(s.step).or_default() += 1;
     }
-    let next = match today.next {
-        Next::Rest => "rest",
-        Next::SetUp { .. } => "set up",
-        Next::TestLikes { .. } => "test likes",
-        Next::Session { .. } => "a session",
-        Next::Pause { .. } => "a pause",
-        Next::Mend { .. } => "mend",
-        Next::Answer { .. } => "answer",
-    };
-    *seen.next.entry(next).or_default() += 1;
+    *seen.next.entry(kind(&today.next)).or_default() += 1;
 }
 
 fn read_words(seen: &mut Seen, case: &Case<'_>, today: &Today) {
@@ -187,6 +160,10 @@ fn read_words(seen: &mut Seen, case: &Case<'_>, today: &Today) {
         seen.words += 1;
         seen.not_one += usize::from(steps.len() != 1);
         let Some(step) = steps.first() else { continue };
+        if let Some(speaks) = speaks(step) {
+            seen.barred += 1;
+            seen.contrary += usize::from(!speaks);
+        }
         let planned = today.plan().and_then(|p| p.words.iter().find(|w| w.word == step.word));
         let invited = inviting(&step.advice.act)
             || step.also.iter().any(|a| inviting(&a.act))
@@ -239,6 +216,7 @@ fn as_a_wish(standing: &Standing, step: &WordStep) -> bool {
                 | Because::Right { .. }
                 | Because::Mastery { .. }
                 | Because::OwnPresses { .. }
+                | Because::Below(_)
                 | Because::Later { .. }
         )
     };
@@ -249,47 +227,6 @@ fn as_a_wish(standing: &Standing, step: &WordStep) -> bool {
         || figures
         || act(&step.advice.act)
         || step.also.iter().any(|a| act(&a.act))
-}
-
-/// Counted from the records, not from what the advice says of them.
-fn read_welfare(seen: &mut Seen, case: &Case<'_>, today: &Today) {
-    let (now, zone) = (case.now(), case.zone());
-    let ago = |at: Moment| now.day(zone).days_since(at.day(zone));
-    let all: Vec<_> = case.story().of::<Sign>(case.animal()).take_while(|s| s.at() <= now).collect();
-    let strong_today = all.iter().any(|s| s.part.level == SignLevel::Strong && ago(s.at()) == 0);
-    let rests = today.next == Next::Rest && today.plan().is_none() && today.steps.iter().all(|s| s.step == Step::Rest);
-    seen.strong_today += usize::from(strong_today);
-    seen.no_rest += usize::from(strong_today && !rests);
-    for which in [Tells::Threat, Tells::Guarding, Tells::Swallowing] {
-        let days: Vec<i32> =
-            all.iter().filter(|s| tells(s.part.sign.as_str()) == Some(which)).map(|s| ago(s.at())).collect();
-        if days.iter().any(|d| *d < LASTS_DAYS) {
-            seen.lasting += 1;
-            // At the top: nothing but what lasts, and the rest of the day, stands before it.
-            let on_top = today.welfare.iter().take_while(|a| lasts(&a.act)).any(|a| tells_of(&a.act) == Some(which));
-            seen.not_on_top += usize::from(!on_top);
-        }
-        let weeks: BTreeSet<i32> = days.iter().filter(|d| **d < 42).map(|d| d / 7).collect();
-        if weeks.len() >= 3 && days.iter().any(|d| *d < LASTS_DAYS) {
-            seen.weekly += 1;
-            let facts = today.welfare.iter().flat_map(|a| &a.because);
-            let named = facts.filter(|r| matches!(r.fact, Because::Recurring { weeks: n, .. } if n == weeks.len()));
-            seen.not_named += usize::from(named.count() == 0);
-        }
-    }
-}
-
-const fn tells_of(act: &Act) -> Option<Tells> {
-    match act {
-        Act::GiveSpace | Act::AskAboutThreats => Some(Tells::Threat),
-        Act::AskAboutGuarding => Some(Tells::Guarding),
-        Act::AskAboutSwallowing { .. } => Some(Tells::Swallowing),
-        _ => None,
-    }
-}
-
-const fn lasts(act: &Act) -> bool {
-    tells_of(act).is_some() || matches!(act, Act::NoMoreToday | Act::PauseSessions)
 }
 
 /// Runs the experiment.
@@ -315,6 +252,7 @@ pub fn run(work: &Work) -> Result<Section, LabError> {
         sum(|s| s.closing_taught),
         sum(|s| s.closing),
     );
+    add("steps whose first reason lies on the other side of its bar", sum(|s| s.contrary), sum(|s| s.barred));
     add("days with a strong sign: a session, or a step but rest", sum(|s| s.no_rest), sum(|s| s.strong_today));
     add(
         "growl, bite, guarding or swallowing within 28 days: not at the top",
@@ -362,8 +300,7 @@ fn tables(homes: &[Seen]) -> Vec<String> {
     let mut head = vec!["animal", "households", "words"];
     head.extend(STEPS.iter().map(|(_, name)| *name));
     let readings: usize = homes.iter().map(|s| s.readings).sum();
-    let nexts: BTreeSet<&str> = homes.iter().flat_map(|s| s.next.keys().copied()).collect();
-    let next: Vec<Vec<String>> = nexts
+    let next: Vec<Vec<String>> = NEXTS
         .iter()
         .map(|n| {
             let k: usize = homes.iter().filter_map(|s| s.next.get(n)).sum();
@@ -387,13 +324,31 @@ mod tests {
             [0; 4],
             "no step or two; stepped back and invited; plan against row; closing words as wishes"
         );
+        assert_eq!(sum(|s| s.contrary), 0, "first reasons on the other side of their bar");
         assert_eq!([sum(|s| s.no_rest), sum(|s| s.not_on_top), sum(|s| s.not_named)], [0; 3]);
         // What is counted must have come up, or nothing was tried.
         assert!(sum(|s| s.words) > 300 && sum(|s| s.strong_today) > 10 && sum(|s| s.lasting) > 30, "{homes:?}");
+        assert!(sum(|s| s.barred) > 150, "{homes:?}");
         assert!(sum(|s| s.planned) > 100 && sum(|s| s.closing) > 30, "{homes:?}");
         let steps: BTreeSet<Step> = homes.iter().flat_map(|s| s.steps.keys().copied()).collect();
         for step in [Step::Rest, Step::Mend, Step::StepBack, Step::Invite, Step::Show, Step::Answer] {
             assert!(steps.contains(&step), "{step:?} never came up: {steps:?}");
         }
+    }
+
+    /// The first cells of the page's table under a head that begins with these words.
+    fn column<'p>(page: &'p str, head: &str) -> Vec<&'p str> {
+        let (_, table) = page.split_once(head).unwrap();
+        let rows = table.lines().skip(2).take_while(|line| line.starts_with("| "));
+        rows.filter_map(|line| line.trim_start_matches("| ").split(" |").next()).collect()
+    }
+
+    #[test]
+    fn the_page_names_the_kinds_and_steps_there_are() {
+        let page = include_str!("../../../../docs/lab/results-advice.md");
+        assert_eq!(column(page, "| next thing to do |"), NEXTS, "write it anew: lab advice --seed 1");
+        let (_, head) = page.split_once("| animal | households | words | ").unwrap();
+        let named: Vec<&str> = head.lines().next().unwrap().trim_end_matches(" |").split(" | ").collect();
+        assert_eq!(named, STEPS.map(|(_, name)| name), "write it anew: lab advice --seed 1");
     }
 }

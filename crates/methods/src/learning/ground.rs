@@ -3,6 +3,19 @@
 use crate::stats::Interval;
 use std::fmt;
 
+/// What a share that misses its bar was counted over.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Counted {
+    /// Pressed, of all invitations in which it wanted the thing.
+    Wanted,
+    /// The same of the latest of them.
+    Latest,
+    /// The same two weeks and more after mastery.
+    LaterWanted,
+    /// Right, of presses two weeks and more after mastery.
+    LaterPresses,
+}
+
 /// One reason for the stage, or one thing that would change it.
 #[derive(Debug, Clone, Copy, PartialEq)]
 #[non_exhaustive]
@@ -45,6 +58,17 @@ pub enum Ground {
         /// E-value that this is more than chance, and the one wanted.
         e: (f64, f64),
     },
+    /// A share whose whole interval lies below what it must reach.
+    Below {
+        /// What was counted.
+        counted: Counted,
+        /// Pressed or right, and of how many.
+        share: (u32, u32),
+        /// 90 % interval of the share.
+        interval: Interval,
+        /// What it must reach.
+        bar: f64,
+    },
     /// Two weeks and more after mastery.
     Later {
         /// Pressed, wanted.
@@ -83,7 +107,7 @@ impl Ground {
             Self::Right { e: (e, bar), .. } => e >= bar,
             Self::Mastery { sessions, people, .. } => enough(sessions) && enough(people),
             Self::OwnPresses { presses, days } => enough(presses) && enough(days),
-            Self::Strain | Self::NotPrepared | Self::Response { .. } | Self::Later { .. } => false,
+            Self::Strain | Self::NotPrepared | Self::Response { .. } | Self::Below { .. } | Self::Later { .. } => false,
         }
     }
 }
@@ -130,6 +154,18 @@ impl fmt::Display for Ground {
                 } else {
                     write!(f, "; not more than chance yet (evidence {:.1}, {:.0} wanted)", e.0, e.1)
                 }
+            }
+            Self::Below { counted, share, interval, bar } => {
+                let of = match counted {
+                    Counted::Wanted => "pressed, of the times it wanted the thing",
+                    Counted::Latest => "pressed, of the latest times it wanted the thing",
+                    Counted::LaterWanted => {
+                        "two weeks and more after mastery, pressed, of the times it wanted the thing"
+                    }
+                    Counted::LaterPresses => "two weeks and more after mastery, right, of presses",
+                };
+                let (low, high, bar) = (100.0 * interval.low, 100.0 * interval.high, 100.0 * bar);
+                write!(f, "{of}: {} of {} ({low:.0} to {high:.0} %), below {bar:.0} %", share.0, share.1)
             }
             Self::Later { pressed, right, needed } if pressed.1 < needed => write!(
                 f,

@@ -11,7 +11,7 @@
 //! inviting needs both.
 
 use super::LearningError;
-use super::ground::Ground;
+use super::ground::{Counted, Ground};
 use crate::stats::{Interval, Level, Proportion};
 
 pub use sayso_model::Stage;
@@ -129,13 +129,14 @@ impl Default for StageRule {
 pub struct StageAdvice {
     /// The stage the figures point to.
     pub stage: Stage,
-    /// Why.
+    /// Why, what decides first: where the word goes back, or is not led on, the bar that is missed.
     pub because: Vec<Ground>,
     /// Figures that, once met (or, for strain, once past), would lead on; or that would lead back. None that is met already.
     pub would_change: Vec<Ground>,
 }
 
-/// Applies the rule. `current` matters only under strain, where the word goes back one stage from there.
+/// Applies the rule. `current` decides only under strain, where the word goes back one stage from there; else it matters to what
+/// is said first.
 ///
 /// # Errors
 /// [`LearningError::BadNumber`] if more was joined than offered, or pressed than wanted;
@@ -179,8 +180,8 @@ pub fn stage(current: Stage, figures: &WordFigures, rule: &StageRule) -> Result<
         elsewhere: figures.elsewhere,
         e: (e, rule.e_bar),
     };
-    let response_interval = share_interval("pressed", pressed, wanted)?;
-    let response = Ground::Response { pressed: (pressed, wanted), interval: response_interval };
+    let response =
+        Ground::Response { pressed: (pressed, wanted), interval: share_interval("pressed", pressed, wanted)? };
     let showings = Ground::Showings {
         showings: (figures.showings, rule.min_showings),
         days: (figures.showing_days, rule.min_showing_days),
@@ -193,7 +194,8 @@ pub fn stage(current: Stage, figures: &WordFigures, rule: &StageRule) -> Result<
         share: rule.mastery_share,
     };
     let latest = latest(&figures.invitations, rule.latest_wanted);
-    let (presses_needed, days_needed) = if latest.0 < rule.latest_wanted {
+    let latest_of = latest.0;
+    let (presses_needed, days_needed) = if latest_of < rule.latest_wanted {
         (rule.own_presses_alone, rule.own_press_days_alone)
     } else {
         (rule.own_presses, rule.own_press_days)
@@ -202,14 +204,16 @@ pub fn stage(current: Stage, figures: &WordFigures, rule: &StageRule) -> Result<
         presses: (figures.own_presses_taken, presses_needed),
         days: (figures.own_press_days, days_needed),
     };
-    let speaks_against = latest.0 > 0 && share_interval("pressed", latest.1, latest.0)?.high < rule.mastery_share;
+    let latest = below(Counted::Latest, (latest.1, latest.0), rule.mastery_share)?;
+    let speaks_against = latest.is_some();
     let presses_freely = figures.own_presses_taken >= presses_needed
         && figures.own_press_days >= days_needed
         && !speaks_against
         && above_chance;
     let shown_enough = figures.showings >= rule.min_showings && figures.showing_days >= rule.min_showing_days;
     let joins = joining.is_met();
-    let too_soon = wanted >= rule.back_min_wanted && response_interval.high < rule.back_share;
+    let too_soon =
+        below(Counted::Wanted, (pressed, wanted), rule.back_share)?.filter(|_| wanted >= rule.back_min_wanted);
 
     let later = later(figures.later, rule)?;
     let advice = |stage, because: &[Ground], would_change: &[Ground]| StageAdvice {
@@ -227,7 +231,8 @@ pub fn stage(current: Stage, figures: &WordFigures, rule: &StageRule) -> Result<
     } else if !figures.prepared {
         advice(Stage::Prepare, &[Ground::NotPrepared], &[Ground::NotPrepared])
     } else if later.faded {
-        advice(Stage::Invite, &[later.ground, right], &[later.ground, own])
+        let because: Vec<Ground> = later.below.into_iter().chain([later.ground, right]).collect();
+        advice(Stage::Invite, &because, &[later.ground, own])
     } else if presses_freely {
         advice(Stage::Converse, &[own, right], &[Ground::Strain, later.ground])
     } else if mastered {
@@ -235,10 +240,16 @@ pub fn stage(current: Stage, figures: &WordFigures, rule: &StageRule) -> Result<
     } else if !shown_enough {
         advice(Stage::Show, &[showings], &[showings, own])
     } else if !joins {
-        advice(Stage::Show, &[showings, joining], &[joining, own])
-    } else if too_soon {
+        advice(Stage::Show, &[joining, showings], &[joining, own])
+    } else if let Some(below) = too_soon {
         // It wanted the thing and did not press: more showing, not a verdict on what it knows.
-        advice(Stage::Show, &[response], &[response, own])
+        advice(Stage::Show, &[below, response], &[response, own])
+    } else if current == Stage::Converse {
+        // Back from there: what is missed of what leads beyond inviting, before what is reached.
+        let fell = latest.filter(|_| latest_of >= rule.mastery_min_wanted);
+        let (missed, reached): (Vec<Ground>, Vec<Ground>) = [mastery, right].into_iter().partition(|g| !g.is_met());
+        let because: Vec<Ground> = fell.into_iter().chain(missed).chain([response]).chain(reached).collect();
+        advice(Stage::Invite, &because, &[mastery, right, own])
     } else {
         advice(Stage::Invite, &[showings, joining, response, right], &[mastery, right, own])
     })
@@ -249,17 +260,26 @@ struct Later {
     ground: Ground,
     /// Surely below mastery, in either figure.
     faded: bool,
+    /// The figures that are, from as many records as it takes to say anything.
+    below: Vec<Ground>,
 }
 
 fn later(seen: Option<InvitationSession>, rule: &StageRule) -> Result<Later, LearningError> {
     let none = InvitationSession { wanted: 0, pressed: 0, presses: 0, right: 0, person: 0 };
     let s = seen.unwrap_or(none);
-    let surely_below = |what, k, n| share_interval(what, k, n).map(|i| i.high < rule.mastery_share);
-    let faded = s.wanted >= rule.later_wanted
-        && (surely_below("pressed later", s.pressed, s.wanted)? || surely_below("right later", s.right, s.presses)?);
+    let pressed = below(Counted::LaterWanted, (s.pressed, s.wanted), rule.mastery_share)?;
+    let right = below(Counted::LaterPresses, (s.right, s.presses), rule.mastery_share)?;
+    let faded = s.wanted >= rule.later_wanted && (pressed.is_some() || right.is_some());
+    let right = right.filter(|_| s.presses >= rule.later_wanted);
     let ground =
         Ground::Later { pressed: (s.pressed, s.wanted), right: (s.right, s.presses), needed: rule.later_wanted };
-    Ok(Later { ground, faded })
+    Ok(Later { ground, faded, below: pressed.into_iter().chain(right).collect() })
+}
+
+/// A share, if even the upper end of its 90 % interval is below `bar`.
+fn below(counted: Counted, share: (u32, u32), bar: f64) -> Result<Option<Ground>, LearningError> {
+    let interval = share_interval("pressed or right", share.0, share.1)?;
+    Ok((share.1 > 0 && interval.high < bar).then_some(Ground::Below { counted, share, interval, bar }))
 }
 
 /// Sessions in a row, up to the latest, that reach mastery, and the people in them.

@@ -1,6 +1,6 @@
 //! The stage rule: what moves a word on, what moves it back, and what must not count.
 
-use sayso_methods::learning::ground::Ground;
+use sayso_methods::learning::ground::{Counted, Ground};
 use sayso_methods::learning::stage::{InvitationSession, Stage, StageRule, WordFigures, stage};
 
 #[test]
@@ -81,4 +81,52 @@ fn what_did_not_last_is_invited_again() {
     assert_eq!(at(Some(s(9, 9))), Stage::Converse);
     assert_eq!(at(Some(s(10, 3))), Stage::Invite);
     assert_eq!(at(Some(s(3, 10))), Stage::Invite);
+}
+
+/// Back a stage, the bar that is missed comes first, before what is reached.
+#[test]
+fn what_decides_is_said_first() {
+    let s = |pressed, right, person| InvitationSession { wanted: 10, pressed, presses: pressed, right, person };
+    let figures = |invitations: &[InvitationSession], e: f64| WordFigures {
+        prepared: true,
+        showings: 40,
+        showing_days: 8,
+        offered: 20,
+        joined: 19,
+        invitations: invitations.to_vec(),
+        ln_e: e.ln(),
+        own_presses_taken: 20,
+        own_press_days: 9,
+        ..WordFigures::default()
+    };
+    let first = |figures: &WordFigures| {
+        let found = stage(Stage::Converse, figures, &StageRule::default()).unwrap();
+        (found.stage, found.because[0])
+    };
+    // Right whenever it presses, and lately it hardly presses when it wants the thing.
+    let fell = figures(&[s(10, 10, 1), s(4, 4, 2)], 40.0);
+    let (to, why) = first(&fell);
+    assert_eq!(to, Stage::Invite);
+    assert!(matches!(why, Ground::Below { counted: Counted::Latest, share: (4, 10), .. }), "{why:?}");
+    let Ground::Below { interval, bar, .. } = why else { panic!("{why:?}") };
+    assert!(interval.high < bar && (bar - 0.9).abs() < 1e-9, "{why:?}");
+    // Pressed and right often enough, by chance for all one knows.
+    let (_, why) = first(&figures(&[s(10, 10, 1), s(10, 10, 2)], 19.0));
+    assert!(matches!(why, Ground::Right { .. }), "{why:?}");
+    // Few sessions at mastery, and few own presses.
+    let few = WordFigures { own_presses_taken: 2, ..figures(&[s(8, 8, 1), s(10, 10, 2)], 40.0) };
+    assert!(matches!(first(&few).1, Ground::Mastery { sessions: (1, 2), .. }), "{few:?}");
+    // It joins too seldom, however often it was shown; and it wanted the thing often and hardly pressed.
+    let away = WordFigures { joined: 3, ..few.clone() };
+    assert!(matches!(first(&away), (Stage::Show, Ground::Joining { .. })), "{away:?}");
+    let silent = WordFigures { own_presses_taken: 0, ..figures(&[s(0, 0, 1), s(0, 0, 2)], 1.0) };
+    assert!(matches!(first(&silent), (Stage::Show, Ground::Below { counted: Counted::Wanted, share: (0, 20), .. })));
+    // What was mastered and is lost is told by the figure that fell.
+    let later = Some(s(10, 3, 1));
+    let lost = WordFigures { later, ..figures(&[s(10, 10, 1), s(10, 10, 2)], 40.0) };
+    let (to, why) = first(&lost);
+    assert!(
+        to == Stage::Invite && matches!(why, Ground::Below { counted: Counted::LaterPresses, share: (3, 10), .. }),
+        "{why:?}"
+    );
 }

@@ -98,14 +98,13 @@ function draw() {
  */
 function asked(now) {
   const panel = now.panel(pad);
-  // What stopped swaps is put away first: two things to put away at once ask which.
-  const over = pad.view.session || at("swaps").classList.contains("caution") ? undefined : sum(pad);
+  const over = pad.view.session ? undefined : sum(pad);
   const lesson = first(pad, now === showing);
   const above = [lesson, over].filter((part) => part !== undefined);
   if (above.length === 0) return panel;
-  // What warns stands above them, that of batteries too: a lesson has many lines, and what is below the fold is not read.
-  const warns = (/** @type {Child} */ part) =>
-    part instanceof Element && part.matches(lesson ? ".caution, [data-warns]" : ".caution");
+  // What warns or stops stands above them, that of batteries too: a lesson has many lines, and what is below the fold is not read.
+  const warning = `.caution, .stop, .tell:has(> .caution)${lesson ? ", [data-warns]" : ""}`;
+  const warns = (/** @type {Child} */ part) => part instanceof Element && part.matches(warning);
   const build = () => {
     const asks = panel.build().filter(Boolean);
     const question = pad.view.session ? asks.slice(0, 1) : asks.filter(warns);

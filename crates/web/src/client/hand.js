@@ -116,15 +116,16 @@ export function fit(root, tallest) {
     const taken = others.map((o) => part(o)?.offsetHeight ?? 0).filter((h) => h > 0);
     const free = room - taken.reduce((sum, h) => sum + h + GAP_PX, 0) - GAP_PX - DOCK_EDGE_PX;
     const left = free - least(mat);
-    const beside = dock !== null && getComputedStyle(dock).position === "static"; // a wide screen has the mat beside it
+    const wide = matchMedia("(min-width: 60rem)").matches; // the mat lies beside the dock
+    const beside = flows || wide;
     /** @param {number} px */
     const give = (px) => style.setProperty("--asked-most", `${Math.floor(px)}px`);
     give(left);
-    // Without a session nothing waits under the thumb: what a notice leaves too little room for flows, and is read whole.
-    const notice = (part(".swaps:not(.laid)")?.offsetHeight ?? 0) > 0;
-    const longer = root.dataset.state === "idle" && !flows && notice && (asked?.scrollHeight ?? 0) > left + 1;
+    // Without a session nothing waits under the thumb: what does not fit one screen makes the page longer, and is read whole.
+    const tall = left < LEAST_ASKED_PX || (asked?.scrollHeight ?? 0) > left + 1;
+    const longer = root.dataset.state === "idle" && !beside && tall;
     root.classList.toggle("longer", longer);
-    // Where even so not all rows fit, the mat scrolls in its own place, and none lies under the dock.
+    // Where in a session not all rows fit, the mat scrolls in its own place, and none lies under the dock.
     const crowded = left < LEAST_ASKED_PX && !flows && !longer;
     const most = () => free - (asked ? tallest(asked) : 0);
     // Until what is known has been read, nobody can say what will be asked.

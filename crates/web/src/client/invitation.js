@@ -161,7 +161,7 @@ function setUp(pad, s) {
       set(pad, { myself: false, word: undefined, other: undefined }),
     );
   return {
-    key: `setup-${rest}-${way}-${wait}-${s.word}-${s.other}-${pad.view.session}-${pad.view.joined}`,
+    key: `setup-${rest}-${pad.view.stop}-${way}-${wait}-${s.word}-${s.other}-${pad.view.session}-${pad.view.joined}`,
     build: () =>
       [
         resting(pad),
@@ -183,11 +183,11 @@ function setUp(pad, s) {
 }
 
 /**
- * Until when it rests, where it rests: said before an offer and as long as one goes on.
+ * Until when it rests, where it rests: said before an offer and as long as one goes on; not while the card that stops says more.
  * @param {Pad} pad
  */
 function resting(pad) {
-  const rest = restUntil(pad);
+  const rest = pad.view.stop ? undefined : restUntil(pad);
   return (
     rest &&
     el(
@@ -212,7 +212,7 @@ function waiting(pad, s) {
     { class: "primary later" },
   );
   return {
-    key: `waiting-${s.at}-${restUntil(pad)}`,
+    key: `waiting-${s.at}-${restUntil(pad)}-${pad.view.stop}`,
     build: () => [
       tell(
         resting(pad),

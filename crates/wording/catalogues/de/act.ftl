@@ -67,6 +67,7 @@ act-change-more-presses = Deutlich mehr Drücken beim Einladen, { $days } Tage n
 act-change-shown-enough = { $showings }-mal gezeigt, an { $days } Tagen.
 act-change-joins-more = { $name } macht deutlich bei mehr als { $share } der Sitzungen mit.
 act-change-right-more = Richtige Drücke werden mehr, als der Zufall zulässt.
+act-change-masters = Mindestens { $share } gedrückt und richtig in { $sessions } Sitzungen nacheinander, mit { $people } verschiedenen Menschen.
 act-change-more-when-invited = { $name } drückt bei Einladungen öfter, wenn die Sache gewollt ist: nicht mehr klar unter { $share }.
 act-change-lasts-again = Zwei Wochen und mehr nach dem Können liegen Drücke und richtige Drücke nicht mehr klar unter { $share }.
 act-change-fades = Zwei Wochen und mehr nach dem Können fallen Drücke oder richtige Drücke klar unter { $share }.

@@ -130,6 +130,15 @@ because-own-presses = Selbst gedrückt und die Sache genommen: { $presses }-mal 
     [one] an einem Tag
    *[other] an { $days } Tagen
 } (nötig: { $dayswanted }).
+because-below = { $counted ->
+    [wanted] Eingeladen und die Sache gewollt, { $name } drückte
+    [latest] Bei den letzten Einladungen, bei denen { $name } die Sache wollte, gedrückt
+    [later] Zwei Wochen und mehr, nachdem das Wort saß, gedrückt, wenn { $name } die Sache wollte
+   *[right] Zwei Wochen und mehr, nachdem das Wort saß, beim Einladen gedrückt und dieses Wort getroffen
+}: { $share }. Das liegt klar unter { $bar }; so viel braucht es, { $counted ->
+    [wanted] um einzuladen
+   *[other] um das Wort { $name } zu überlassen
+}.
 because-later-unknown = Ob es bleibt, ist noch nicht bekannt: { $wanted ->
     [0] keine Einladung
     [one] eine Einladung

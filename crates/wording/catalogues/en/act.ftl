@@ -69,6 +69,7 @@ act-change-more-presses = Clearly more presses when invited, { $days } days afte
 act-change-shown-enough = Shown { $showings } times, on { $days } days.
 act-change-joins-more = { $name } joins clearly more than { $share } of sessions.
 act-change-right-more = Right presses become more than chance allows.
+act-change-masters = { $share } or more pressed and right in { $sessions } sessions in a row, with { $people } different people.
 act-change-more-when-invited = { $name } presses more often when invited and wanting the thing: no longer clearly below { $share }.
 act-change-lasts-again = Two weeks and more after mastery, presses and right ones are no longer clearly below { $share }.
 act-change-fades = Two weeks and more after mastery, presses or right ones fall clearly below { $share }.

@@ -128,6 +128,15 @@ because-own-presses = Own presses with the thing taken: { $presses } (wanted: { 
     [one] on one day
    *[other] on { $days } days
 } (wanted: { $dayswanted }).
+because-below = { $counted ->
+    [wanted] Invited and wanting the thing, { $name } pressed
+    [latest] The latest times { $name } was invited and wanted the thing, pressed
+    [later] Two weeks and more after mastery, pressed when { $name } wanted the thing
+   *[right] Two weeks and more after mastery, of presses when invited, this word
+}: { $share }. This is clearly below { $bar }, { $counted ->
+    [wanted] which inviting asks for
+   *[other] which leaving the word to { $name } asks for
+}.
 because-later-unknown = Whether it lasts is not known: { $wanted ->
     [0] no invitation
     [one] one invitation

@@ -67,6 +67,7 @@ act-change-more-presses = Claramente más pulsaciones al invitar, { $days } día
 act-change-shown-enough = Mostrada { $showings } veces, en { $days } días.
 act-change-joins-more = { $name } participa claramente en más del { $share } de las sesiones.
 act-change-right-more = Las pulsaciones acertadas superan lo que permite el azar.
+act-change-masters = { $share } o más pulsado y acertado en { $sessions } sesiones seguidas, con { $people } personas distintas.
 act-change-more-when-invited = { $name } pulsa más a menudo en las invitaciones en que quiere la cosa: ya no claramente por debajo de { $share }.
 act-change-lasts-again = Dos semanas o más después de dominarla, las pulsaciones y los aciertos ya no están claramente por debajo de { $share }.
 act-change-fades = Dos semanas o más después de dominarla, las pulsaciones o los aciertos caen claramente por debajo de { $share }.

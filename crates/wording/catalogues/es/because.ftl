@@ -127,6 +127,15 @@ because-own-presses = Pulsaciones propias con la cosa tomada: { $presses } (se b
     [one] en un día
    *[other] en { $days } días
 } (se buscan { $dayswanted }).
+because-below = { $counted ->
+    [wanted] Invitaciones en que { $name } quería la cosa, con pulsación
+    [latest] Últimas invitaciones en que { $name } quería la cosa, con pulsación
+    [later] Dos semanas o más después de dominarla, con pulsación cuando { $name } quería la cosa
+   *[right] Dos semanas o más después de dominarla, de las pulsaciones al invitar, esta palabra
+}: { $share }. Queda claramente por debajo del { $bar } que se busca { $counted ->
+    [wanted] para invitar
+   *[other] para dejar la palabra a { $name }
+}.
 because-later-unknown = No se sabe si dura: { $wanted ->
     [0] ninguna invitación
     [one] una invitación

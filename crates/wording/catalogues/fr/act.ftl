@@ -67,6 +67,7 @@ act-change-more-presses = Nettement plus d’appuis à l’invitation, { $days }
 act-change-shown-enough = Montré { $showings } fois, sur { $days } jours.
 act-change-joins-more = { $name } participe nettement à plus de { $share } des séances.
 act-change-right-more = Les appuis justes dépassent ce que permet le hasard.
+act-change-masters = Au moins { $share } d’appuis et d’appuis justes en { $sessions } séances de suite, avec { $people } personnes différentes.
 act-change-more-when-invited = Lors des invitations où { $name } veut la chose, plus d’appuis : la part n’est plus nettement au-dessous de { $share }.
 act-change-lasts-again = Deux semaines ou plus après la maîtrise, les appuis et les appuis justes ne sont plus nettement au-dessous de { $share }.
 act-change-fades = Deux semaines ou plus après la maîtrise, les appuis ou les appuis justes tombent nettement au-dessous de { $share }.

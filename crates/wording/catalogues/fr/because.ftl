@@ -130,6 +130,15 @@ because-own-presses = Appuis spontanés après lesquels la chose a été prise 
     [1] sur un jour
    *[other] sur { $days } jours
 } (il en faut { $dayswanted }).
+because-below = { $counted ->
+    [wanted] Part d’appuis aux invitations où { $name } voulait la chose
+    [latest] Part d’appuis aux dernières invitations où { $name } voulait la chose
+    [later] Deux semaines ou plus après la maîtrise, part d’appuis quand { $name } voulait la chose
+   *[right] Deux semaines ou plus après la maîtrise, part de ce mot dans les appuis à l’invitation
+} : { $share }. C’est nettement au-dessous de { $bar }, qu’il faut { $counted ->
+    [wanted] pour inviter
+   *[other] pour laisser le mot à { $name }
+}.
 because-later-unknown = On ne sait pas encore si cela dure : { $wanted ->
     [0] aucune invitation
     [1] une invitation

@@ -67,6 +67,7 @@ act-change-more-presses = Claramente mais apertos ao convidar, { $days } dias de
 act-change-shown-enough = Mostrada { $showings } vezes, em { $days } dias.
 act-change-joins-more = { $name } participa claramente de mais de { $share } das sessões.
 act-change-right-more = Os apertos certos passam do que o acaso permite.
+act-change-masters = { $share } ou mais de apertos certos em { $sessions } sessões seguidas, com { $people } pessoas diferentes.
 act-change-more-when-invited = { $name } aperta mais vezes nos convites em que quer a coisa: não mais claramente abaixo de { $share }.
 act-change-lasts-again = Duas semanas ou mais após o domínio, os apertos e os acertos não estão mais claramente abaixo de { $share }.
 act-change-fades = Duas semanas ou mais após o domínio, os apertos ou os acertos caem claramente abaixo de { $share }.

@@ -127,6 +127,15 @@ because-own-presses = Apertos próprios com a coisa aceita: { $presses } (deseja
     [1] em um dia
    *[other] em { $days } dias
 } (desejado: { $dayswanted }).
+because-below = { $counted ->
+    [wanted] Convites em que { $name } queria a coisa, com aperto
+    [latest] Últimos convites em que { $name } queria a coisa, com aperto
+    [later] Duas semanas ou mais após o domínio, com aperto quando { $name } queria a coisa
+   *[right] Duas semanas ou mais após o domínio, dos apertos ao convidar, esta palavra
+}: { $share }. Fica claramente abaixo de { $bar }, o desejado { $counted ->
+    [wanted] para convidar
+   *[other] para deixar a palavra com { $name }
+}.
 because-later-unknown = Não se sabe se dura: { $wanted ->
     [0] nenhum convite
     [1] um convite

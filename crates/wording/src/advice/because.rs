@@ -4,8 +4,9 @@ use super::act::lacks;
 use crate::figures::{finding, told, told_to};
 use crate::signs::noted;
 use crate::{Locale, say};
-use sayso_advisor::advice::{Because, Lasting, NamedWord};
+use sayso_advisor::advice::{Because, Below, Lasting, NamedWord};
 use sayso_advisor::estimate::{Estimate, TOO_EARLY};
+use sayso_methods::learning::ground::Counted;
 use sayso_methods::learning::stage::StageRule;
 use sayso_model::Day;
 
@@ -103,6 +104,7 @@ pub fn because(l: &Locale, name: &str, fact: &Because) -> String {
         | Because::Joining { .. }
         | Because::Mastery { .. }
         | Because::OwnPresses { .. }
+        | Because::Below(_)
         | Because::Later { .. }
         | Because::Strain
         | Because::NotPrepared
@@ -206,6 +208,15 @@ fn stage(l: &Locale, name: &str, fact: &Because) -> String {
         ),
         Because::OwnPresses { presses, wanted, days, days_wanted } => {
             say!(l, because::own_presses, presses = *presses, wanted = *wanted, days = *days, dayswanted = *days_wanted)
+        }
+        Because::Below(Below { counted, share, bar }) => {
+            let counted = match counted {
+                Counted::Wanted => "wanted",
+                Counted::Latest => "latest",
+                Counted::LaterWanted => "later",
+                Counted::LaterPresses => "right",
+            };
+            say!(l, because::below, counted = counted, name = name, share = finding(l, share), bar = l.percent(*bar))
         }
         Because::Later { wanted, needed, .. } if wanted < needed => {
             say!(l, because::later_unknown, wanted = *wanted, needed = *needed)

@@ -3,8 +3,9 @@
 use super::act;
 use crate::{Locale, say};
 use sayso_advisor::Advice;
-use sayso_advisor::advice::{Act, Because};
+use sayso_advisor::advice::{Act, Because, Below};
 use sayso_advisor::stuck::Cause;
+use sayso_methods::learning::ground::Counted;
 use sayso_model::{PlanLine, PlanWay, Stage};
 
 /// The step of a word in a few words; the whole of it where there is no shorter way.
@@ -50,25 +51,18 @@ pub fn as_agreed(l: &Locale, of: &Advice, agreed: &PlanLine) -> Option<(String, 
 /// Why a word goes back a stage, in a few words; the figure stands with the reasons. None for any other step.
 #[must_use]
 pub fn back_because(l: &Locale, of: &Advice) -> Option<String> {
-    let Act::StepBack { to, .. } = &of.act else { return None };
-    let facts = || of.because.iter().map(|why| &why.fact);
-    let found = facts().find_map(|fact| match fact {
-        Because::Strain => Some("strain"),
-        Because::NotPrepared => Some("card"),
-        Because::Later { .. } => Some("faded"),
-        Because::Showings { showings, wanted, days, days_wanted } if showings < wanted || days < days_wanted => {
-            Some("shown")
-        }
-        _ => None,
-    });
-    // Of what holds for every word, such as how many sessions are joined, only where nothing of its own sends it back.
-    let back_to_showing = *to != Stage::Invite;
-    let invited = facts().any(|fact| matches!(fact, Because::WhenWanted { .. }));
-    let why = found.unwrap_or(match (back_to_showing, invited) {
-        (true, true) => "seldom",
-        (true, false) => "joins",
-        (false, _) => "unsure",
-    });
+    let Act::StepBack { .. } = &of.act else { return None };
+    // The first reason is the one that decides.
+    let why = match &of.because.first()?.fact {
+        Because::Strain => "strain",
+        Because::NotPrepared => "card",
+        Because::Later { .. } => "faded",
+        Because::Below(Below { counted: Counted::LaterWanted | Counted::LaterPresses, .. }) => "faded",
+        Because::Below(Below { counted: Counted::Wanted, .. }) => "seldom",
+        Because::Joining { .. } => "joins",
+        Because::Showings { .. } => "shown",
+        _ => "unsure",
+    };
     Some(say!(l, brief::back_because, why = why))
 }
 

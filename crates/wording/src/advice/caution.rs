@@ -51,6 +51,9 @@ pub fn change(l: &Locale, name: &str, change: &Change) -> String {
         Change::ShownEnough { showings, days } => say!(l, act::change_shown_enough, showings = *showings, days = *days),
         Change::JoinsMore { share } => say!(l, act::change_joins_more, name = name, share = l.percent(*share)),
         Change::RightMore => say!(l, act::change_right_more),
+        Change::Masters { share, sessions, people } => {
+            say!(l, act::change_masters, share = l.percent(*share), sessions = *sessions, people = *people)
+        }
         Change::MoreWhenInvited { share } => {
             say!(l, act::change_more_when_invited, name = name, share = l.percent(*share))
         }
