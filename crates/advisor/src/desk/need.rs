@@ -118,8 +118,8 @@ pub enum What {
         days: i32,
         /// The last.
         last: Day,
-        /// Whether that is today.
-        today: bool,
+        /// Whole days since, 0 today.
+        ago: i32,
         /// Weeks with one, of the last so many, where they come back.
         recurring: Option<(usize, usize)>,
     },

@@ -115,7 +115,7 @@ fn signs(line: &Line, today: Day, kind: SignKind, seen: &[&SignDay], days: i32) 
         on_days: on.len(),
         days,
         last,
-        today: last == today,
+        ago: ago(today, last),
         recurring: (kind != SignKind::Other && weeks.len() >= from).then_some((weeks.len(), of)),
     };
     let since = on.first().copied().map(Since::Began);

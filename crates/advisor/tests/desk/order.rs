@@ -84,6 +84,38 @@ fn animals_stand_in_the_written_order_whatever_order_they_come_in() {
 }
 
 #[test]
+fn how_soon_somebody_may_be_hurt_decides_among_unsafe_homes() {
+    let signs = |days: &[f64], text: &str| {
+        let mut home = Home::new();
+        home.lives(60, 0);
+        days.iter().for_each(|d| {
+            home.sign(ago(*d), text);
+        });
+        home.line()
+    };
+    let (growl, guards, crouches) = ("growl", "guards food, a thing or the button", "tail tucked, crouching");
+    // As it is written down, the first first.
+    let written = [
+        ("growled today", signs(&[0.1], growl)),
+        ("guarded today", signs(&[0.1], guards)),
+        ("crouched on three days", signs(&[1.2, 2.2, 4.2], crouches)),
+        ("growled yesterday", signs(&[1.2], growl)),
+        ("growls again and again, three days ago", signs(&[3.2, 12.0, 20.0], growl)),
+        ("growled three days ago", signs(&[3.2], growl)),
+        ("guarded yesterday", signs(&[1.2], guards)),
+        ("guards again and again, nine days ago", signs(&[9.0, 16.0, 23.0], guards)),
+        ("growled eight days ago", signs(&[8.0], growl)),
+        ("growled twelve days ago", signs(&[12.0], growl)),
+        ("guarded eight days ago", signs(&[8.0], guards)),
+    ];
+    for turn in 0..written.len() {
+        let turned = written.iter().cycle().skip(turn).take(written.len());
+        let rows = desk(turned.map(|(name, line)| (*name, line)), now(), &Seen::default(), None);
+        assert_eq!(rows.iter().map(|r| r.key).collect::<Vec<_>>(), written.each_ref().map(|(name, _)| *name));
+    }
+}
+
+#[test]
 fn strong_signs_stand_above_everything_that_any_other_home_can_have() {
     let worst = [fallen(), silent(), overfed(), waiting()];
     for guard in ["growl", "guards food, a thing or the button", "swallowed something that is no food"] {
