@@ -2,8 +2,8 @@
 
 use crate::kit::{DAY_S, Home, ago, animal, now, word};
 use sayso_advisor::desk::{
-    ASIDE_DAYS, About, BackFor, Bar, CheckLine, Held, Line, Measure, Need, Put, PutAside, Seen, What, desk, needs,
-    order,
+    ASIDE_DAYS, About, BackFor, Bar, CheckLine, Held, Line, Measure, Need, Put, PutAside, Seen, Since, What, desk,
+    needs, order,
 };
 use sayso_advisor::stuck::{Cause, StuckFor};
 use sayso_advisor::{Estimate, Sure};
@@ -239,17 +239,64 @@ fn what_gets_worse_is_back_at_once_and_says_that_it_had_been_put_aside() {
     less.over.truncate(4);
     assert_eq!(why(later(About::Ration, &less, &overfed(), 0.0)), back(BackFor::Worse));
     assert!(matches!(later(About::Ration, &overfed(), &less, 0.0), Some(Put::Aside { .. })));
-    // A change that began after it was put aside, and one of something else.
+    // A change of something else.
     let line = fallen();
-    let mut seen = Seen::default();
-    aside(&mut seen, &of(&line, now(), &Seen::default(), About::Change), ago(40.0));
-    assert_eq!(why(of(&line, now(), &seen, About::Change).put), back(BackFor::Anew));
     let mut slower = fallen();
     slower.looks.iter_mut().for_each(|look| look.measure = Measure::Latency);
     slower.looks.iter_mut().for_each(|look| look.lately.value = None);
     assert_eq!(later(About::Change, &line, &slower, 0.0), None);
     // Without a middle nothing grows: what stays as it was stays put aside.
     assert!(matches!(later(About::Change, &slower, &slower, 0.0), Some(Put::Aside { .. })));
+}
+
+/// Puts something aside for four weeks and reads it day by day while all goes on as it was: that the days looked back on move
+/// on with it brings nothing back.
+#[test]
+fn what_only_goes_on_is_not_told_to_have_begun_anew() {
+    // As if so many days had gone by in which everything was written a day later.
+    let fallen_later = |later: i32| {
+        let mut line = fallen();
+        line.at = now().plus_seconds(f64::from(later) * DAY_S);
+        line.looks.iter_mut().for_each(|look| look.since = look.since.plus(later));
+        line
+    };
+    let overfed_later = |later: i32| {
+        let mut line = overfed();
+        line.over.iter_mut().for_each(|over| over.day = over.day.plus(later));
+        line
+    };
+    let leaving_later = |later: i32| {
+        let mut line = fine();
+        let today = now().day(&line.zone);
+        (line.left, line.left_since) = ((8, 8), Some(today.plus(later - 7)));
+        line
+    };
+    let lines: [(About, &dyn Fn(i32) -> Line); 3] =
+        [(About::Change, &fallen_later), (About::Ration, &overfed_later), (About::Leaves, &leaving_later)];
+    for (about, line) in lines {
+        let mut seen = Seen::default();
+        let need = of(&line(0), now(), &seen, about);
+        let put = PutAside { at: now(), until: ago(-28.0), extent: Some(need.extent()) };
+        seen.put_aside(animal(), need.mark(), put);
+        for later in 0..28 {
+            let then = of(&line(later), ago(-f64::from(later)), &seen, about);
+            assert!(then.is_aside(), "{about:?}, {later} days later: {:?}", then.put);
+        }
+        let then = of(&line(20), ago(-20.0), &seen, about);
+        assert!(matches!(then.since, Some(Since::AtLeast(day)) if day > now().day(&line(0).zone)), "{then:?}");
+        assert_eq!(why(of(&line(28), ago(-28.0), &seen, about).put), back(BackFor::Days));
+    }
+}
+
+#[test]
+fn what_the_records_say_began_later_is_back_as_begun_anew() {
+    // Silent again, after somebody wrote in between.
+    let line = silent();
+    let mut seen = Seen::default();
+    let need = of(&line, now(), &seen, About::Silent);
+    let put = PutAside { at: ago(20.0), until: ago(-8.0), extent: Some(need.extent()) };
+    seen.put_aside(animal(), need.mark(), put);
+    assert_eq!(why(of(&line, now(), &seen, About::Silent).put), back(BackFor::Anew));
 }
 
 #[test]

@@ -67,6 +67,10 @@ desk-page-since = Seit { $day }, aus { $n ->
     [one] { $n } Eintrag
    *[other] { $n } Einträgen
 }: { $sure }.
+desk-page-at-least-since = Mindestens seit { $day }, aus { $n ->
+    [one] { $n } Eintrag
+   *[other] { $n } Einträgen
+}: { $sure }.
 desk-page-first-seen = Hier zuerst gesehen am { $day }, aus { $n ->
     [one] { $n } Eintrag
    *[other] { $n } Einträgen

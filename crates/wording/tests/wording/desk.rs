@@ -192,8 +192,7 @@ fn a_word_is_called_stuck_because_of_something_and_days_that_are_enough_are_not_
     // What is back already is asked about plainly; a first time is not.
     let strong = |on_days| {
         let (kind, days, ago, recurring) = (SignKind::Other, 7, 3, None);
-        why(l, &names, &of(What::Signs { kind, count: on_days, on_days, days, last: day(), ago, recurring }))
-            .join(" ")
+        why(l, &names, &of(What::Signs { kind, count: on_days, on_days, days, last: day(), ago, recurring })).join(" ")
     };
     assert!(strong(3).starts_with("Such signs came back: ask") && !strong(3).contains("If "), "{}", strong(3));
     assert!(strong(1).starts_with("If such signs come back"), "{}", strong(1));
