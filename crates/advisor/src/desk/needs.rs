@@ -38,7 +38,7 @@ pub fn needs(line: &Line, now: Moment, bar: &Bar, seen: &Seen, norms: Option<&Re
     let mut found: Vec<Need> = safety(line, today);
     let unsafe_now = !found.is_empty();
     found.extend(taken_back(line, today));
-    let fallen: Vec<Need> = line.looks.iter().filter(|l| bar.change(l.p) && worse(l)).map(change).collect();
+    let fallen: Vec<Need> = line.looks.iter().filter(|l| bar.change(l) && worse(l)).map(change).collect();
     found.extend(fallen);
     found.extend(leaves(line));
     let silent = silent(line, now, today);

@@ -309,3 +309,21 @@ fn a_change_counts_only_against_all_that_was_looked_at() {
     let among = needs(&weak, now(), &Bar::over(others.iter().chain([&weak])), &Seen::default(), None);
     assert!(among.iter().all(|n| n.about != About::Change), "{among:?}");
 }
+
+#[test]
+fn what_one_kind_of_look_did_not_find_hides_nothing_that_another_found() {
+    let mut fell = fallen();
+    fell.looks.retain(|l| l.measure == Measure::Joining);
+    fell.looks.iter_mut().for_each(|l| l.p = 0.01);
+    let of = |measure| {
+        let mut other = fell.clone();
+        other.looks.iter_mut().for_each(|l| (l.measure, l.p) = (measure, 0.6));
+        other
+    };
+    let told = |measure| {
+        let others: Vec<Line> = (0..60).map(|_| of(measure)).collect();
+        let all = needs(&fell, now(), &Bar::over(others.iter().chain([&fell])), &Seen::default(), None);
+        all.iter().any(|n| n.about == About::Change)
+    };
+    assert_eq!([Measure::Joining, Measure::Presses, Measure::Latency].map(told), [false, true, true]);
+}
