@@ -231,7 +231,7 @@ const rows = [...document.querySelectorAll("ul.desk.close")[0].querySelectorAll(
 const seen = rows.filter((row) => row.getBoundingClientRect().bottom <= innerHeight).length;
 const over = [];
 for (const row of rows) {
-  const cells = [...row.querySelectorAll(".who-is h2, .who-is p, .what, .value, .scale, svg, .news li, .news summary, .does button")]
+  const cells = [...row.querySelectorAll(".who-is h2 > *, .who-is p, .what, .value, .scale, svg, .news li, .news summary, .does button")]
     .filter((cell) => cell.checkVisibility());
   const boxes = cells.map((cell) => {
     const range = document.createRange();
