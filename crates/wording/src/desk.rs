@@ -89,8 +89,8 @@ fn changed_for_the_worse(l: &Locale, name: &str, look: &Look) -> String {
 pub fn need(l: &Locale, names: &Names<'_>, need: &Need) -> String {
     let name = names.animal;
     match &need.what {
-        What::Signs { kind, count, on_days, days, last, today, .. } => {
-            signs(l, name, *kind, (*count, *on_days, *days), *last, *today)
+        What::Signs { kind, count, on_days, days, last, ago, .. } => {
+            signs(l, name, *kind, (*count, *on_days, *days), *last, *ago == 0)
         }
         What::TakenBack { kind: of, last, .. } => {
             say!(l, desk::taken_back, kind = kind(*of), name = name, day = l.weekday_date(*last))
@@ -164,10 +164,10 @@ pub fn why(l: &Locale, names: &Names<'_>, need: &Need) -> Vec<String> {
     let name = names.animal;
     let asks = |caution_: Caution| caution(l, name, caution_);
     match &need.what {
-        What::Signs { kind, recurring, today, on_days, .. } => {
+        What::Signs { kind, recurring, ago, on_days, .. } => {
             let back = recurring.map(|(weeks, of)| say!(l, desk::why_recurring, weeks = weeks, of = of));
             let whom: &[Caution] = match kind {
-                SignKind::Swallowing if *today => &[Caution::CallVetNow],
+                SignKind::Swallowing if *ago == 0 => &[Caution::CallVetNow],
                 SignKind::Swallowing => &[Caution::AskVetUnlessSeen],
                 SignKind::Threat => &[Caution::AskBoth],
                 SignKind::Guarding => &[Caution::TakeNothing, Caution::AskBoth],

@@ -1,9 +1,11 @@
 //! How small a p-value must be to count, given everything that was looked at on this desk.
 //!
-//! Source: Benjamini & Hochberg 1995, over every look of every animal, whatever it found. Read at any one moment, at most
-//! one in twenty of what stands on the desk as a change is chance; where nothing changed anywhere, so is one reading in twenty.
+//! Source: Benjamini & Hochberg 1995, over every look of every animal, whatever it found; joining, presses and waits each by
+//! themselves, for each is a question of its own, and looks that seldom find anything would hide what another finds. Read at
+//! any one moment, at most one in twenty of what stands on the desk as a change of one of them is chance; where nothing
+//! changed anywhere, each tells of something in one reading in twenty.
 
-use super::line::{Held, Line, WordLine};
+use super::line::{Held, Line, Look, Measure, WordLine};
 use sayso_methods::stats::benjamini_hochberg;
 
 /// Share of what is told that may be chance.
@@ -12,7 +14,9 @@ const FALSE_SHARE: f64 = 0.05;
 /// The largest p-values that count: 0 where none does.
 #[derive(Clone, Copy, PartialEq, Debug)]
 pub struct Bar {
-    change: f64,
+    joining: f64,
+    presses: f64,
+    latency: f64,
     cause: f64,
 }
 
@@ -20,21 +24,35 @@ impl Bar {
     /// The bar over all lines of a desk.
     #[must_use]
     pub fn over<'a>(lines: impl IntoIterator<Item = &'a Line>) -> Self {
-        let (mut changes, mut causes, mut looked) = (Vec::new(), Vec::new(), 0);
+        let (mut looks, mut causes, mut looked): (Vec<&Look>, Vec<f64>, usize) = (Vec::new(), Vec::new(), 0);
         for line in lines {
-            changes.extend(line.looks.iter().map(|look| look.p));
+            looks.extend(&line.looks);
             causes.extend(line.words.iter().filter_map(|w| w.held.and_then(|h| h.p)));
             looked += line.words.iter().map(|w| w.looked).sum::<usize>();
         }
         // Of causes only the best supported are kept; the others count with what was looked at.
         causes.resize(causes.len().max(looked), 1.0);
-        Self { change: largest(&changes), cause: largest(&causes) }
+        let of = |measure| {
+            let all: Vec<f64> = looks.iter().filter(|look| look.measure == measure).map(|look| look.p).collect();
+            largest(&all)
+        };
+        Self {
+            joining: of(Measure::Joining),
+            presses: of(Measure::Presses),
+            latency: of(Measure::Latency),
+            cause: largest(&causes),
+        }
     }
 
     /// Whether a change counts.
     #[must_use]
-    pub fn change(&self, p: f64) -> bool {
-        p <= self.change
+    pub fn change(&self, look: &Look) -> bool {
+        let bar = match look.measure {
+            Measure::Joining => self.joining,
+            Measure::Presses => self.presses,
+            Measure::Latency => self.latency,
+        };
+        look.p <= bar
     }
 
     /// The cause of a word that may be told: a word that gets on is held up only by what counts among everything looked at.

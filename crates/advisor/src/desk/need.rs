@@ -88,6 +88,9 @@ impl Lack {
 pub enum Since {
     /// The records tell the day on which it began.
     Began(Day),
+    /// So far back the records were looked at: it was so from that day on, and may have been before. That day moves on by
+    /// itself, so it says nothing of a new beginning.
+    AtLeast(Day),
     /// They do not: the day on which it was first seen here.
     Seen(Day),
 }
@@ -97,7 +100,7 @@ impl Since {
     #[must_use]
     pub const fn day(self) -> Day {
         match self {
-            Self::Began(day) | Self::Seen(day) => day,
+            Self::Began(day) | Self::AtLeast(day) | Self::Seen(day) => day,
         }
     }
 }
@@ -118,8 +121,8 @@ pub enum What {
         days: i32,
         /// The last.
         last: Day,
-        /// Whether that is today.
-        today: bool,
+        /// Whole days since, 0 today.
+        ago: i32,
         /// Weeks with one, of the last so many, where they come back.
         recurring: Option<(usize, usize)>,
     },

@@ -38,7 +38,7 @@ pub fn needs(line: &Line, now: Moment, bar: &Bar, seen: &Seen, norms: Option<&Re
     let mut found: Vec<Need> = safety(line, today);
     let unsafe_now = !found.is_empty();
     found.extend(taken_back(line, today));
-    let fallen: Vec<Need> = line.looks.iter().filter(|l| bar.change(l.p) && worse(l)).map(change).collect();
+    let fallen: Vec<Need> = line.looks.iter().filter(|l| bar.change(l) && worse(l)).map(change).collect();
     found.extend(fallen);
     found.extend(leaves(line));
     let silent = silent(line, now, today);
@@ -115,7 +115,7 @@ fn signs(line: &Line, today: Day, kind: SignKind, seen: &[&SignDay], days: i32) 
         on_days: on.len(),
         days,
         last,
-        today: last == today,
+        ago: ago(today, last),
         recurring: (kind != SignKind::Other && weeks.len() >= from).then_some((weeks.len(), of)),
     };
     let since = on.first().copied().map(Since::Began);
@@ -166,7 +166,7 @@ fn measured(about: About) -> Sure {
 fn change(look: &Look) -> Need {
     let n = look.lately.n + look.before.n;
     let sure = measured(About::Change);
-    let (what, since) = (What::Change(*look), Some(Since::Began(look.since)));
+    let (what, since) = (What::Change(*look), Some(Since::AtLeast(look.since)));
     Need { about: About::Change, what, since, n, sure, until: Until::AsBefore, put: None }
 }
 
@@ -179,7 +179,7 @@ fn leaves(line: &Line) -> Option<Need> {
     Some(Need {
         about: About::Leaves,
         what,
-        since: line.left_since.map(Since::Began),
+        since: line.left_since.map(Since::AtLeast),
         n: share.n,
         sure: Sure::Fairly,
         until: Until::FewerLeft,
@@ -228,7 +228,7 @@ fn ration(line: &Line, today: Day) -> Option<Need> {
     }
     let most_kcal = over.iter().map(|o| o.given_kcal).fold(0.0, f64::max);
     let what = What::Ration { days: over.len(), of: WEEK, most_kcal, budget_kcal };
-    let (since, n) = (over.iter().map(|o| o.day).min().map(Since::Began), over.len());
+    let (since, n) = (over.iter().map(|o| o.day).min().map(Since::AtLeast), over.len());
     let sure = measured(About::Ration);
     Some(Need { about: About::Ration, what, since, n, sure, until: Until::FewerOver, put: None })
 }

@@ -6,6 +6,7 @@
 
 use super::line::SignKind;
 use super::need::{About, Need, Since, What};
+use crate::weeks::WEEK;
 use sayso_model::Day;
 use sayso_norms::Outside;
 use std::cmp::Reverse;
@@ -16,12 +17,7 @@ pub(crate) type Place = (About, u8, bool, Reverse<i64>, Option<Day>);
 /// How pressing within what it is about, 0 first.
 pub(super) fn pressing(need: &Need) -> u8 {
     match &need.what {
-        // What cannot wait; what rests sessions; what comes back; what lasts.
-        What::Signs { kind: SignKind::Swallowing | SignKind::Threat, today: true, .. } => 0,
-        What::Signs { kind: SignKind::Other, .. } | What::Signs { today: true, .. } => 1,
-        What::Signs { recurring: Some(_), .. } => 2,
-        What::Signs { kind: SignKind::Swallowing | SignKind::Threat, .. } => 3,
-        What::Signs { .. } => 4,
+        What::Signs { kind, ago, recurring, .. } => signs(*kind, *ago, recurring.is_some()),
         What::Held { stuck: Some(_), held: Some(_), .. } => 0,
         What::Held { stuck: Some(_), .. } => 1,
         What::Held { .. } => 2,
@@ -30,14 +26,31 @@ pub(super) fn pressing(need: &Need) -> u8 {
     }
 }
 
+/// How soon somebody may be hurt decides first: what cannot wait today; what rests sessions; what was within the week; what
+/// was before. Within a week a threat stands before guarding, and the latest first, for it is the day that can still be
+/// changed; once a week went by without, what comes back stands first, for it will come again.
+const fn signs(kind: SignKind, ago: i32, comes_back: bool) -> u8 {
+    let guards = matches!(kind, SignKind::Guarding);
+    match (kind, ago) {
+        (SignKind::Swallowing | SignKind::Threat, ..=0) => 0,
+        (_, ..=0) => 1,
+        (SignKind::Other, _) => 2,
+        (_, ..WEEK) => 3 + guards as u8,
+        _ if comes_back => 5,
+        _ => 6 + guards as u8,
+    }
+}
+
 /// How strong it is among its like, larger first. Numbers of one kind only are ever compared.
 #[allow(clippy::cast_possible_truncation)]
 fn strength(need: &Need) -> i64 {
     let thousand = |x: f64| (1000.0 * x).clamp(-1e12, 1e12) as i64;
     match &need.what {
-        What::Signs { count, last, .. } => {
-            // The latest day first, then the more.
-            i64::from(last.days_since(Day::EPOCH)) * 1000 + i64::try_from(*count).unwrap_or(0).min(999)
+        What::Signs { count, last, recurring, .. } => {
+            // The latest day first, then what comes back, then the more.
+            i64::from(last.days_since(Day::EPOCH)) * 2000
+                + i64::from(recurring.is_some()) * 1000
+                + i64::try_from(*count).unwrap_or(0).min(999)
         }
         What::TakenBack { last, .. } => i64::from(last.days_since(Day::EPOCH)),
         What::Change(look) => thousand(-look.p.max(1e-300).log10()),

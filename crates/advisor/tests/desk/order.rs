@@ -2,8 +2,8 @@
 
 use crate::kit::{DAY_S, Home, ago, animal, now, word};
 use sayso_advisor::desk::{
-    ASIDE_DAYS, About, BackFor, Bar, CheckLine, Held, Line, Measure, Need, Put, PutAside, Seen, What, desk, needs,
-    order,
+    ASIDE_DAYS, About, BackFor, Bar, CheckLine, Held, Line, Measure, Need, Put, PutAside, Seen, Since, What, desk,
+    needs, order,
 };
 use sayso_advisor::stuck::{Cause, StuckFor};
 use sayso_advisor::{Estimate, Sure};
@@ -80,6 +80,38 @@ fn animals_stand_in_the_written_order_whatever_order_they_come_in() {
         let turned = all.iter().cycle().skip(turn).take(all.len());
         let rows = desk(turned.map(|(name, line)| (*name, line)), now(), &Seen::default(), None);
         assert_eq!(rows.iter().map(|r| r.key).collect::<Vec<_>>(), expected);
+    }
+}
+
+#[test]
+fn how_soon_somebody_may_be_hurt_decides_among_unsafe_homes() {
+    let signs = |days: &[f64], text: &str| {
+        let mut home = Home::new();
+        home.lives(60, 0);
+        days.iter().for_each(|d| {
+            home.sign(ago(*d), text);
+        });
+        home.line()
+    };
+    let (growl, guards, crouches) = ("growl", "guards food, a thing or the button", "tail tucked, crouching");
+    // As it is written down, the first first.
+    let written = [
+        ("growled today", signs(&[0.1], growl)),
+        ("guarded today", signs(&[0.1], guards)),
+        ("crouched on three days", signs(&[1.2, 2.2, 4.2], crouches)),
+        ("growled yesterday", signs(&[1.2], growl)),
+        ("growls again and again, three days ago", signs(&[3.2, 12.0, 20.0], growl)),
+        ("growled three days ago", signs(&[3.2], growl)),
+        ("guarded yesterday", signs(&[1.2], guards)),
+        ("guards again and again, nine days ago", signs(&[9.0, 16.0, 23.0], guards)),
+        ("growled eight days ago", signs(&[8.0], growl)),
+        ("growled twelve days ago", signs(&[12.0], growl)),
+        ("guarded eight days ago", signs(&[8.0], guards)),
+    ];
+    for turn in 0..written.len() {
+        let turned = written.iter().cycle().skip(turn).take(written.len());
+        let rows = desk(turned.map(|(name, line)| (*name, line)), now(), &Seen::default(), None);
+        assert_eq!(rows.iter().map(|r| r.key).collect::<Vec<_>>(), written.each_ref().map(|(name, _)| *name));
     }
 }
 
@@ -207,17 +239,64 @@ fn what_gets_worse_is_back_at_once_and_says_that_it_had_been_put_aside() {
     less.over.truncate(4);
     assert_eq!(why(later(About::Ration, &less, &overfed(), 0.0)), back(BackFor::Worse));
     assert!(matches!(later(About::Ration, &overfed(), &less, 0.0), Some(Put::Aside { .. })));
-    // A change that began after it was put aside, and one of something else.
+    // A change of something else.
     let line = fallen();
-    let mut seen = Seen::default();
-    aside(&mut seen, &of(&line, now(), &Seen::default(), About::Change), ago(40.0));
-    assert_eq!(why(of(&line, now(), &seen, About::Change).put), back(BackFor::Anew));
     let mut slower = fallen();
     slower.looks.iter_mut().for_each(|look| look.measure = Measure::Latency);
     slower.looks.iter_mut().for_each(|look| look.lately.value = None);
     assert_eq!(later(About::Change, &line, &slower, 0.0), None);
     // Without a middle nothing grows: what stays as it was stays put aside.
     assert!(matches!(later(About::Change, &slower, &slower, 0.0), Some(Put::Aside { .. })));
+}
+
+/// Puts something aside for four weeks and reads it day by day while all goes on as it was: that the days looked back on move
+/// on with it brings nothing back.
+#[test]
+fn what_only_goes_on_is_not_told_to_have_begun_anew() {
+    // As if so many days had gone by in which everything was written a day later.
+    let fallen_later = |later: i32| {
+        let mut line = fallen();
+        line.at = now().plus_seconds(f64::from(later) * DAY_S);
+        line.looks.iter_mut().for_each(|look| look.since = look.since.plus(later));
+        line
+    };
+    let overfed_later = |later: i32| {
+        let mut line = overfed();
+        line.over.iter_mut().for_each(|over| over.day = over.day.plus(later));
+        line
+    };
+    let leaving_later = |later: i32| {
+        let mut line = fine();
+        let today = now().day(&line.zone);
+        (line.left, line.left_since) = ((8, 8), Some(today.plus(later - 7)));
+        line
+    };
+    let lines: [(About, &dyn Fn(i32) -> Line); 3] =
+        [(About::Change, &fallen_later), (About::Ration, &overfed_later), (About::Leaves, &leaving_later)];
+    for (about, line) in lines {
+        let mut seen = Seen::default();
+        let need = of(&line(0), now(), &seen, about);
+        let put = PutAside { at: now(), until: ago(-28.0), extent: Some(need.extent()) };
+        seen.put_aside(animal(), need.mark(), put);
+        for later in 0..28 {
+            let then = of(&line(later), ago(-f64::from(later)), &seen, about);
+            assert!(then.is_aside(), "{about:?}, {later} days later: {:?}", then.put);
+        }
+        let then = of(&line(20), ago(-20.0), &seen, about);
+        assert!(matches!(then.since, Some(Since::AtLeast(day)) if day > now().day(&line(0).zone)), "{then:?}");
+        assert_eq!(why(of(&line(28), ago(-28.0), &seen, about).put), back(BackFor::Days));
+    }
+}
+
+#[test]
+fn what_the_records_say_began_later_is_back_as_begun_anew() {
+    // Silent again, after somebody wrote in between.
+    let line = silent();
+    let mut seen = Seen::default();
+    let need = of(&line, now(), &seen, About::Silent);
+    let put = PutAside { at: ago(20.0), until: ago(-8.0), extent: Some(need.extent()) };
+    seen.put_aside(animal(), need.mark(), put);
+    assert_eq!(why(of(&line, now(), &seen, About::Silent).put), back(BackFor::Anew));
 }
 
 #[test]
@@ -229,4 +308,22 @@ fn a_change_counts_only_against_all_that_was_looked_at() {
     let others: Vec<Line> = (0..60).map(|_| fine()).collect();
     let among = needs(&weak, now(), &Bar::over(others.iter().chain([&weak])), &Seen::default(), None);
     assert!(among.iter().all(|n| n.about != About::Change), "{among:?}");
+}
+
+#[test]
+fn what_one_kind_of_look_did_not_find_hides_nothing_that_another_found() {
+    let mut fell = fallen();
+    fell.looks.retain(|l| l.measure == Measure::Joining);
+    fell.looks.iter_mut().for_each(|l| l.p = 0.01);
+    let of = |measure| {
+        let mut other = fell.clone();
+        other.looks.iter_mut().for_each(|l| (l.measure, l.p) = (measure, 0.6));
+        other
+    };
+    let told = |measure| {
+        let others: Vec<Line> = (0..60).map(|_| of(measure)).collect();
+        let all = needs(&fell, now(), &Bar::over(others.iter().chain([&fell])), &Seen::default(), None);
+        all.iter().any(|n| n.about == About::Change)
+    };
+    assert_eq!([Measure::Joining, Measure::Presses, Measure::Latency].map(told), [false, true, true]);
 }

@@ -67,6 +67,10 @@ desk-page-since = Seit { $day }, aus { $n ->
     [one] { $n } Eintrag
    *[other] { $n } Einträgen
 }: { $sure }.
+desk-page-at-least-since = Mindestens seit { $day }, aus { $n ->
+    [one] { $n } Eintrag
+   *[other] { $n } Einträgen
+}: { $sure }.
 desk-page-first-seen = Hier zuerst gesehen am { $day }, aus { $n ->
     [one] { $n } Eintrag
    *[other] { $n } Einträgen
@@ -97,7 +101,7 @@ desk-page-bring-back = Zurückholen
 desk-page-safety-stays = was die Sicherheit betrifft, lässt sich nicht beiseitelegen
 desk-page-unclear = öffne das Pult noch einmal: dieses Anliegen gibt es nicht
 desk-page-spoken = Wir haben heute gesprochen
-desk-page-since-spoken = Seit eurem Gespräch am { $day }
+desk-page-since-spoken = Gesprochen am { $day }
 desk-page-since-week = Seit { $day }
 desk-page-same = { $count ->
     [one] { $count } Tier ohne Neues

@@ -67,6 +67,10 @@ desk-page-since = Since { $day }, from { $n ->
     [one] { $n } record
    *[other] { $n } records
 }: { $sure }.
+desk-page-at-least-since = Since { $day } at least, from { $n ->
+    [one] { $n } record
+   *[other] { $n } records
+}: { $sure }.
 desk-page-first-seen = First seen here on { $day }, from { $n ->
     [one] { $n } record
    *[other] { $n } records

@@ -67,6 +67,10 @@ desk-page-since = Desde el { $day }, de { $n ->
     [one] { $n } registro
    *[other] { $n } registros
 }: { $sure }.
+desk-page-at-least-since = Al menos desde el { $day }, de { $n ->
+    [one] { $n } registro
+   *[other] { $n } registros
+}: { $sure }.
 desk-page-first-seen = Visto aquí por primera vez el { $day }, de { $n ->
     [one] { $n } registro
    *[other] { $n } registros

@@ -67,6 +67,10 @@ desk-page-since = Depuis le { $day }, sur { $n ->
     [one] { $n } note
    *[other] { $n } notes
 } : { $sure }.
+desk-page-at-least-since = Au moins depuis le { $day }, sur { $n ->
+    [one] { $n } note
+   *[other] { $n } notes
+} : { $sure }.
 desk-page-first-seen = Vu ici pour la première fois le { $day }, d’après { $n ->
     [one] { $n } note
    *[other] { $n } notes

@@ -67,6 +67,10 @@ desk-page-since = Desde { $day }, de { $n ->
     [one] { $n } registro
    *[other] { $n } registros
 }: { $sure }.
+desk-page-at-least-since = Pelo menos desde { $day }, de { $n ->
+    [one] { $n } registro
+   *[other] { $n } registros
+}: { $sure }.
 desk-page-first-seen = Visto aqui pela primeira vez em { $day }, de { $n ->
     [one] { $n } registro
    *[other] { $n } registros

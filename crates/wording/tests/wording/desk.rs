@@ -40,8 +40,8 @@ fn whats() -> Vec<What> {
     let usual = Estimate { unit: Unit::Number, ..share };
     let mut all = Vec::new();
     for kind in kinds() {
-        for (count, today, recurring) in [(1, true, None), (4, false, Some((3, 6)))] {
-            all.push(What::Signs { kind, count, on_days: count, days: 28, last: day(), today, recurring });
+        for (count, ago, recurring) in [(1, 0, None), (4, 3, Some((3, 6)))] {
+            all.push(What::Signs { kind, count, on_days: count, days: 28, last: day(), ago, recurring });
         }
         all.push(What::TakenBack { kind, count: 1, last: day() });
     }
@@ -191,9 +191,8 @@ fn a_word_is_called_stuck_because_of_something_and_days_that_are_enough_are_not_
     assert!(!little(Lack::Whole, 28).contains("days are too few"), "{}", little(Lack::Whole, 28));
     // What is back already is asked about plainly; a first time is not.
     let strong = |on_days| {
-        let (kind, days, today, recurring) = (SignKind::Other, 7, false, None);
-        why(l, &names, &of(What::Signs { kind, count: on_days, on_days, days, last: day(), today, recurring }))
-            .join(" ")
+        let (kind, days, ago, recurring) = (SignKind::Other, 7, 3, None);
+        why(l, &names, &of(What::Signs { kind, count: on_days, on_days, days, last: day(), ago, recurring })).join(" ")
     };
     assert!(strong(3).starts_with("Such signs came back: ask") && !strong(3).contains("If "), "{}", strong(3));
     assert!(strong(1).starts_with("If such signs come back"), "{}", strong(1));

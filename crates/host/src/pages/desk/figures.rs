@@ -21,6 +21,16 @@ struct Figure {
     value: String,
 }
 
+/// What the figures of every animal are of, in their order; those of its words follow.
+fn of_all(l: &Locale) -> [String; 3] {
+    [say!(l, desk_page::presses), say!(l, desk_page::joined), say!(l, desk_page::days_written)]
+}
+
+/// The same once above the rows, where these stand in columns. Each figure says it by itself too.
+pub fn heads(l: &Locale) -> Markup {
+    html! { div.heads aria-hidden="true" { div.tinies { @for what in of_all(l) { span.tiny { (what) } } } } }
+}
+
 /// Own presses, sessions joined, days with records, and own presses of so many words, a week.
 pub fn figures(l: &Locale, line: &Line, now: Moment, says: &dyn Fn(WordId) -> String, words: usize) -> Markup {
     let today = now.day(&line.zone);
@@ -30,16 +40,17 @@ pub fn figures(l: &Locale, line: &Line, now: Moment, says: &dyn Fn(WordId) -> St
         Figure { what, counts, of: None, value }
     };
     let (joined, sessions, days) = (weeks(|w| w.joined), weeks(|w| w.sessions), weeks(|w| w.days));
+    let [of_presses, of_sessions, of_days] = of_all(l);
     let mut all = vec![
-        presses(say!(l, desk_page::presses), weeks(|w| w.presses)),
+        presses(of_presses, weeks(|w| w.presses)),
         Figure {
-            what: say!(l, desk_page::joined),
+            what: of_sessions,
             value: share(l, latest(&joined), latest(&sessions)),
             counts: joined,
             of: Some(sessions),
         },
         Figure {
-            what: say!(l, desk_page::days_written),
+            what: of_days,
             value: say!(l, desk_page::of, part = latest(&days), whole = DAYS),
             counts: days,
             of: Some([DAYS; WEEKS]),

@@ -195,6 +195,7 @@ fn told(of: &Of<'_>, names: &Names<'_>, need: &Need) -> Markup {
         p.quiet {
             @match need.since {
                 Some(Since::Began(day)) => (say!(l, desk_page::since, day = l.weekday_date(day), n = need.n, sure = sure(l, need.sure))),
+                Some(Since::AtLeast(day)) => (say!(l, desk_page::at_least_since, day = l.weekday_date(day), n = need.n, sure = sure(l, need.sure))),
                 Some(Since::Seen(day)) => (say!(l, desk_page::first_seen, day = l.weekday_date(day), n = need.n, sure = sure(l, need.sure))),
                 None => (say!(l, desk_page::from, n = need.n, sure = sure(l, need.sure))),
             }

@@ -2,7 +2,7 @@
 //! ten stands on one screen.
 
 use super::asked::{Asked, ON_A_PAGE, Tab};
-use super::figures::{figures, key};
+use super::figures::{figures, heads, key};
 use super::open::{Key, Opened};
 use super::row::{Of, answers, says, spoken, whose};
 use super::view::{around, called, keys, paging};
@@ -24,7 +24,7 @@ const MOST: usize = 2 * ON_A_PAGE;
 const WORDS: usize = 1;
 /// Lines of a row for what changed, and letters of about one line, beside the figures. What is longer is unfolded.
 const LINES: usize = 3;
-const LETTERS: usize = 56;
+const LETTERS: usize = 50;
 
 /// An animal with what changed.
 struct News<'a> {
@@ -109,6 +109,7 @@ pub async fn show(asker: &Asker, opened: &Opened, asked: Asked) -> Result<Markup
             (restored_told(l, opened.restored))
             @if new.is_empty() { p data-test="no-news" { (say!(l, desk_page::no_news)) } }
             @else {
+                (heads(l))
                 ul.desk.close data-test="desk" { @for news in new.iter().skip((at - 1) * MOST).take(MOST) { (one(news)) } }
                 // Below the rows, of which as many as can be stand on one screen.
                 (key(l))
@@ -119,6 +120,7 @@ pub async fn show(asker: &Asker, opened: &Opened, asked: Asked) -> Result<Markup
             @if !same.is_empty() && at == pages {
                 details {
                     summary data-test="same" { (say!(l, desk_page::same, count = same.len())) }
+                    (heads(l))
                     ul.desk.close { @for news in same.iter().take(MOST) { (one(news)) } }
                     @if same.len() > MOST { p.quiet { (say!(l, desk_page::same_more, count = same.len() - MOST)) } }
                 }
@@ -134,7 +136,7 @@ fn new_things(of: &Of<'_>, what: &[Changed], says: &dyn Fn(WordId) -> String) ->
         what.iter().partition(|changed| matches!(changed, Changed::Signs { .. }));
     let told = |all: Vec<&Changed>| -> Vec<String> { all.into_iter().map(|c| changed(of.l, &names, c)).collect() };
     let (signs, others) = (told(signs), told(others));
-    let fits = fitting(&others, LINES.saturating_sub(signs.len() + of.answers.len() + of.stood_in.len()));
+    let fits = fitting(&others, LINES.saturating_sub(lines_of(&signs) + of.answers.len() + of.stood_in.len()));
     let (shown, more) = others.split_at(fits);
     html! {
         div.news {
@@ -153,9 +155,12 @@ fn new_things(of: &Of<'_>, what: &[Changed], says: &dyn Fn(WordId) -> String) ->
     }
 }
 
+fn lines_of(told: &[String]) -> usize {
+    told.iter().map(|one| one.chars().count().div_ceil(LETTERS)).sum()
+}
+
 /// How many of some sentences fit into so many lines; where not all do, one line is kept to unfold the rest.
 fn fitting(told: &[String], lines: usize) -> usize {
-    let lines_of = |told: &[String]| told.iter().map(|one| one.chars().count().div_ceil(LETTERS)).sum::<usize>();
     if lines_of(told) <= lines {
         return told.len();
     }
