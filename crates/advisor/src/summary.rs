@@ -69,7 +69,7 @@ impl Counted {
     }
 
     /// To when it was watched, of a learner whose last record is at `until`: a word put away stands in no stage and waits for no press,
-    /// unless somebody showed or pressed it still.
+    /// unless somebody showed it still or chose its stage, or it was first pressed after that.
     fn watched(&self, away: Option<i64>, until: i64) -> i64 {
         let own = self.shown.last().copied().into_iter().chain(self.first).chain(self.chosen.into_iter().flatten());
         away.map_or(until, |away| own.fold(away, i64::max)).min(until)

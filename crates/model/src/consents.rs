@@ -94,12 +94,19 @@ fn closes((back, what): (&Event, &ConsentTakenBack), (given, part): (&Event, &Co
     what.given == given.id || (what.consent == part.consent && given.happened_at <= back.happened_at)
 }
 
+/// Whether a giving can open anything at all: by hand, in known words, and not changed since.
+fn opens(story: &Story, event: &Event, part: &ConsentGiven) -> bool {
+    event.source == Source::Tap
+        && (1..=Consent::WORDS).contains(&part.words_version)
+        && !story.ledger().is_amended(event.id)
+}
+
 /// When the last giving of some consents ended, up to a moment: taken back, or its time over, whichever came first.
 #[must_use]
 pub fn last_ended(story: &Story, of: impl Fn(Consent) -> bool, at: Moment) -> Option<Moment> {
     let taken = takings(story);
     let ends = story.as_recorded(Kind::ConsentGiven).filter_map(|event| {
-        let part = ConsentGiven::of(&event.body).filter(|part| of(part.consent))?;
+        let part = ConsentGiven::of(&event.body).filter(|part| of(part.consent) && opens(story, event, part))?;
         let backs = taken.iter().filter(|back| closes(**back, (event, part))).map(|(back, _)| back.happened_at);
         backs.chain(part.holds.map(|stretch| stretch.until)).min()
     });
@@ -113,11 +120,8 @@ pub fn consents(story: &Story, at: Moment) -> Consents {
     let mut open: BTreeMap<Consent, Vec<Open>> = BTreeMap::new();
     for event in story.as_recorded(Kind::ConsentGiven) {
         let Some(part) = ConsentGiven::of(&event.body) else { continue };
-        let counts = event.source == Source::Tap
-            && event.happened_at <= at
-            && (1..=Consent::WORDS).contains(&part.words_version)
-            && part.holds.is_none_or(|stretch| stretch.holds(at))
-            && !story.ledger().is_amended(event.id);
+        let counts =
+            opens(story, event, part) && event.happened_at <= at && part.holds.is_none_or(|stretch| stretch.holds(at));
         let closed = taken.iter().any(|back| closes(*back, (event, part)));
         if counts && !closed {
             let given = Open {

@@ -85,6 +85,10 @@ fn what_was_imported_heard_sent_changed_or_asked_in_unknown_words_opens_nothing(
     for source in [Source::Import, Source::Heard, Source::Device] {
         let story = Story::from_events([Event { source, ..event(1, 0, given(LOG)) }]);
         assert!(!consents(&story, at(1)).is_open(LOG), "{source:?}");
+        // What never opened anything has no end, either.
+        let back = ConsentTakenBack { consent: LOG, given: EventId(Uuid::from_u128(1)) };
+        let story = Story::from_events([Event { source, ..event(1, 0, given(LOG)) }, event(2, 1, back)]);
+        assert_eq!(last_ended(&story, |consent| consent == LOG, at(2)), None, "{source:?}");
     }
     for version in [0, Consent::WORDS + 1] {
         let strange = event(1, 0, ConsentGiven { consent: LOG, words_version: version, holds: None });

@@ -140,25 +140,25 @@ fn rest(c: &Conduct, run: &Run) -> Change {
         return Change::MorePairs;
     }
     if exercise == Exercise::Showing && c.showings() < FEWEST && c.signs == 0 {
-        if run.over.1 == Over::Ended && !had_enough(run) {
-            return Change::Longer { after_s: f64::from(run.over.0) / 1000.0, evening: false };
+        if let Some(after_s) = ended_s(run) {
+            return Change::Longer { after_s, evening: false };
         }
         if room(c, run) >= 1.0 {
             return Change::Oftener;
         }
     }
-    if let Some(more) = ended_early(c, run) {
-        return more;
-    }
-    uneven(c, exercise).filter(|_| exercise != Exercise::Stuck).unwrap_or(Change::CarryOn)
+    let even = || uneven(c, exercise).filter(|_| exercise != Exercise::Stuck);
+    ended_early(c, run).or_else(even).unwrap_or(Change::CarryOn)
+}
+
+/// Seconds after which it was ended by hand, before the animal had enough.
+fn ended_s(run: &Run) -> Option<f64> {
+    (run.over.1 == Over::Ended && !had_enough(run)).then(|| f64::from(run.over.0) / 1000.0)
 }
 
 /// Of exercises that were ended by hand with little done, though the animal was still there and at ease: what is left to do.
 fn ended_early(c: &Conduct, run: &Run) -> Option<Change> {
-    if run.over.1 != Over::Ended || c.signs > 0 || had_enough(run) || !is_there_at_last(run) {
-        return None;
-    }
-    let after_s = f64::from(run.over.0) / 1000.0;
+    let after_s = ended_s(run).filter(|_| c.signs == 0 && is_there_at_last(run))?;
     let asked: usize = c.declined.iter().map(|(_, all)| all).sum();
     match run.setup.exercise {
         Exercise::Inviting => (c.invited_there.n < INVITATIONS).then_some(Change::MoreInvitations),

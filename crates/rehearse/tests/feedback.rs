@@ -381,6 +381,13 @@ fn a_showing_waits_on_while_a_press_of_something_else_is_answered() {
     let c = of(&told);
     assert_eq!((k_of_n(&c.paid), k_of_n(&c.answered), c.alternatives.n), ((1, 1), (1, 1), 0));
     assert_eq!((c.balance, k_of_n(&c.taken)), ([0, 1, 0, 0], (1, 1)));
+    // Of one thing given twice the first comes first.
+    let twice = [told[1], (10_000, you(Does::Give(Thing::Ball))), (10_200, you(Does::Give(Thing::Ball)))];
+    let took = [(10_600, What::Took(Thing::Ball)), (19_000, What::Ignored(Thing::Ball))];
+    assert_eq!(k_of_n(&of(&[&twice[..], &took[..]].concat()).taken), (1, 1));
+    // A showing is over once it is gone.
+    let gone = [told[1], (11_000, What::Leaves), (15_000, What::Gone), (20_000, What::Joined)];
+    assert_eq!(of(&[&gone[..], &[(21_000, you(Does::Give(Thing::Ball)))]].concat()).delay.n, 0);
     let run = play(
         Setup { seed: 6, character: Character::Eager, exercise: Exercise::Evening },
         &read("s1.9500_g0.10300_g1.10800_e.24200", 360_000).unwrap(),

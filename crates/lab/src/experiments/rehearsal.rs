@@ -301,14 +301,14 @@ fn by_the_clock(work: &Work, section: &mut Section) -> Result<(), LabError> {
             &more,
             In::Number(""),
         ));
-        for (way, life) in ["follow the feedback", "change nothing", "change something at random"].iter().enumerate() {
+        for (way, (_, life)) in LIVES.into_iter().enumerate() {
             let mean = |figure: fn(&Taught) -> f64| {
                 let all: Vec<f64> = all.iter().map(|ways| figure(&ways[way])).collect();
                 Finding::mean("", Wanted::Known, &all, In::Number("")).value
             };
             rows.push(vec![
                 name.to_owned(),
-                (*life).to_owned(),
+                life.to_owned(),
                 format!("{:.2}", mean(|t| t.learned)),
                 format!("{:.2}", mean(|t| t.strong)),
             ]);

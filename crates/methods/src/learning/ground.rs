@@ -1,10 +1,12 @@
 //! Reasons for a stage, in figures and in words. Source: the rule in [`super::stage`].
 
 use crate::stats::Interval;
+use serde::Serialize;
 use std::fmt;
 
 /// What a share that misses its bar was counted over.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize)]
+#[serde(rename_all = "snake_case")]
 pub enum Counted {
     /// Pressed, of all invitations in which it wanted the thing.
     Wanted,

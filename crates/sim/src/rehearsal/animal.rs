@@ -300,7 +300,7 @@ impl Animal {
             Place::Gone => {
                 self.tell(What::Gone);
                 self.leaving = false;
-                (self.own, self.held) = (None, None);
+                (self.own, self.shown, self.held) = (None, None, None);
                 self.given.clear();
             }
             _ => {}

@@ -19,37 +19,22 @@ pub struct Answering {
 pub fn answers(told: &[Told]) -> BTreeMap<usize, Answering> {
     let mut found = BTreeMap::new();
     let (mut own, mut shown): (Option<Press>, Option<Press>) = (None, None);
-    for (i, what) in told.iter().map(|told| told.what).enumerate() {
-        let of_own = |(_, press): Press| Answering { press, own: true };
-        let answering = match what {
-            What::Pressed(thing) => {
-                own = Some((thing, i));
-                None
-            }
-            What::Person(Does::Show(thing)) => {
-                shown = Some((thing, i));
-                None
-            }
+    for (i, told) in told.iter().enumerate() {
+        match told.what {
+            What::Pressed(thing) => own = Some((thing, i)),
+            What::Person(Does::Show(thing)) => shown = Some((thing, i)),
+            What::Person(Does::Offer(_) | Does::Back) => shown = None,
+            What::Unanswered(_) => own = None,
+            What::Gone => (own, shown) = (None, None),
             What::Person(Does::Give(given)) => {
-                let answered = answered(given, (&mut own, &mut shown), |(thing, _)| *thing);
-                answered.map(|((_, press), own)| Answering { press, own })
+                let one = answered(given, (&mut own, &mut shown), |(thing, _)| *thing);
+                found.extend(one.map(|((_, press), own)| (i, Answering { press, own })));
             }
-            What::Person(Does::Instead(_) | Does::NotNow) => own.take().map(of_own),
-            What::Person(Does::Offer(_) | Does::Back) => {
-                shown = None;
-                None
+            What::Person(Does::Instead(_) | Does::NotNow) => {
+                found.extend(own.take().map(|(_, press)| (i, Answering { press, own: true })));
             }
-            What::Unanswered(_) => {
-                own = None;
-                None
-            }
-            What::Gone => {
-                (own, shown) = (None, None);
-                None
-            }
-            _ => None,
-        };
-        found.extend(answering.map(|answering| (i, answering)));
+            _ => {}
+        }
     }
     found
 }

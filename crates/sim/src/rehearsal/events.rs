@@ -10,7 +10,7 @@ use sayso_model::{
     Accident, AnimalId, Answer, Body, Brush, Delivery, Event, EventId, HomeId, Look, Moment, Press, PressedBy,
     Probability, Seconds, Source, Then, WordId, Zone,
 };
-use std::collections::BTreeMap;
+use std::collections::{BTreeMap, VecDeque};
 use uuid::Uuid;
 
 /// Presses and answers of a rehearsal.
@@ -150,28 +150,36 @@ fn delivery((id, word): (EventId, WordId), answer: Answer, after_ms: u32, then: 
 /// Milliseconds at which what was given at that place of what was told came: at once, or when it was fetched; none where fetching it
 /// never came to its end.
 fn comes_at(run: &Run, given: usize) -> Option<u32> {
-    let after = &run.told[given + 1..];
-    if !matches!(after.first().map(|t| t.what), Some(What::Fetches(_))) {
+    let fetched = |i: usize| matches!(run.told.get(i + 1).map(|t| t.what), Some(What::Fetches(_)));
+    if !fetched(given) {
         return Some(run.told[given].at_ms);
     }
-    of_this(run, given).find(|t| matches!(t.what, What::Fetched(_))).map(|t| t.at_ms)
+    let came = outcome(run, given, fetched, |what| matches!(what, What::Fetched(_)))?;
+    (came.what != What::Leaves).then_some(came.at_ms)
 }
 
 /// What it did with what was given at that place of what was told.
 fn then(run: &Run, given: usize) -> Option<Then> {
-    of_this(run, given).find_map(|told| match told.what {
+    match outcome(run, given, |_| true, |what| matches!(what, What::Took(_) | What::Ignored(_)))?.what {
         What::Took(_) => Some(Then::Took),
         What::Ignored(_) => Some(Then::Ignored),
-        What::Leaves => Some(Then::Left),
-        _ => None,
-    })
+        _ => Some(Then::Left),
+    }
 }
 
-/// What was told, after it was given at that place, of that thing and of leaving, until the same is given once more.
-fn of_this(run: &Run, given: usize) -> impl Iterator<Item = &Told> {
+/// What ended what was given at that place: of things of one kind the first given ends first; or it left before that.
+fn outcome(run: &Run, given: usize, waits: impl Fn(usize) -> bool, ends: impl Fn(What) -> bool) -> Option<&Told> {
     let thing = run.told[given].what.thing();
-    let again =
-        move |t: &Told| matches!(t.what, What::Person(Does::Give(_) | Does::Instead(_))) && t.what.thing() == thing;
-    let after = run.told[given + 1..].iter().take_while(move |t| !again(t));
-    after.filter(move |t| t.what.thing() == thing || t.what == What::Leaves)
+    let mut open = VecDeque::new();
+    for (i, told) in run.told.iter().enumerate() {
+        let same = told.what.thing() == thing;
+        match told.what {
+            What::Leaves if open.contains(&given) => return Some(told),
+            What::Leaves => open.clear(),
+            What::Person(Does::Give(_) | Does::Instead(_)) if same && waits(i) => open.push_back(i),
+            what if same && ends(what) && open.pop_front() == Some(given) => return Some(told),
+            _ => {}
+        }
+    }
+    None
 }

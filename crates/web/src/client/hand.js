@@ -116,21 +116,21 @@ export function fit(root, tallest) {
     const taken = others.map((o) => part(o)?.offsetHeight ?? 0).filter((h) => h > 0);
     const free = room - taken.reduce((sum, h) => sum + h + GAP_PX, 0) - GAP_PX - DOCK_EDGE_PX;
     const left = free - least(mat);
-    const wide = matchMedia("(min-width: 60rem)").matches; // the mat lies beside the dock
-    const beside = flows || wide;
+    // On a wide screen the mat lies beside the dock.
+    const beside = flows || matchMedia("(min-width: 60rem)").matches;
     /** @param {number} px */
     const give = (px) => style.setProperty("--asked-most", `${Math.floor(px)}px`);
     give(left);
     // Without a session nothing waits under the thumb: what does not fit one screen makes the page longer, and is read whole.
-    const tall = left < LEAST_ASKED_PX || (asked?.scrollHeight ?? 0) > left + 1;
-    const longer = root.dataset.state === "idle" && !beside && tall;
+    const tall = () => left < LEAST_ASKED_PX || (asked?.scrollHeight ?? 0) > left + 1;
+    const longer = root.dataset.state === "idle" && !beside && tall();
     root.classList.toggle("longer", longer);
     // Where in a session not all rows fit, the mat scrolls in its own place, and none lies under the dock.
     const crowded = left < LEAST_ASKED_PX && !flows && !longer;
     const most = () => free - (asked ? tallest(asked) : 0);
     // Until what is known has been read, nobody can say what will be asked.
     const runs = root.dataset.state === "session" && root.dataset.ready === "yes";
-    const held = hold(runs && !flows && !beside, !crowded, most);
+    const held = hold(runs && !beside, !crowded, most);
     root.classList.toggle("crowded", crowded);
     if (held > 0) give(mat?.hidden ? left : Math.min(left, free - held));
     // What stops a session lies over the mat, between the line with Undo and what is asked: all that is still needed stays

@@ -41,16 +41,17 @@ export function standing(told, t) {
         s.shown = here;
         s.waits = s.then = undefined;
         break;
-      case "give":
-        // What was just shown is given for that, though another press waits.
-        // A showing waits on while a press of something else is answered.
-        if (s.own && (s.own.thing === m.thing || s.shown?.thing !== m.thing)) {
-          if (s.shown?.thing === m.thing) s.shown = undefined;
-          s.own = undefined;
-        } else s.shown = undefined;
+      case "give": {
+        // What was just shown is given for that, though another press waits; and a showing waits on while a press of something
+        // else is answered.
+        const forShown = s.shown?.thing === m.thing;
+        const forOwn = s.own !== undefined && (s.own.thing === m.thing || !forShown);
+        if (forShown || !forOwn) s.shown = undefined;
+        if (forOwn) s.own = undefined;
         s.then = undefined;
         s.lies = true;
         break;
+      }
       case "offer":
         s.waits = here;
         s.offers += 1;

@@ -209,8 +209,8 @@ fn animal_switch(page: &Page, tab: Tab) -> Markup {
                     @match current { Some(l) => (l.name.as_str()), None => (say!(&page.locale, frame::animals)) }
                 }
                 ul {
+                    @let to = Some(tab).filter(|tab| page.animal.is_some() && tab.is_open(page)).or_else(|| Tab::first(page)).unwrap_or(Tab::Today);
                     @for l in &animals {
-                        @let to = Some(tab).filter(|tab| page.animal.is_some() && tab.is_open(page)).or_else(|| Tab::first(page)).unwrap_or(Tab::Today);
                         li {
                             a href=(to.href(Some(l.animal)))
                                 aria-current=[(page.animal == Some(l.animal)).then_some("true")] { (l.name.as_str()) }

@@ -21,7 +21,7 @@ pub fn now(page: &AnimalPage) -> Markup {
         @for of in &begun { (line(page, of)) }
         @for of in &ahead {
             p.quiet data-test="trial-ahead" {
-                (led(page, of, "", &say!(l, talk::trial_begins, day = l.weekday_date(of.plan.part.first), question = question(l, of.plan.part))))
+                (led(page, of, None, &say!(l, talk::trial_begins, day = l.weekday_date(of.plan.part.first), question = question(l, of.plan.part))))
             }
         }
     }
@@ -47,17 +47,17 @@ fn line(page: &AnimalPage, of: &Trial<'_>) -> Markup {
     html! {
         @if !said.is_empty() {
             p.note data-test="trial-today" {
-                (led(page, of, "link", &says))
+                (led(page, of, Some("link"), &says))
             }
         }
     }
 }
 
 /// What is said of a trial, leading to it whoever may see it.
-fn led(page: &AnimalPage, of: &Trial<'_>, class: &str, says: &str) -> Markup {
+fn led(page: &AnimalPage, of: &Trial<'_>, class: Option<&str>, says: &str) -> Markup {
     html! {
         @if page.may(Capability::SeeFigures) {
-            a class=[Some(class).filter(|class| !class.is_empty())] href=(format!("/a/{}/designs/{}", page.id, of.plan.part.trial)) { (says) }
+            a class=[class] href=(format!("/a/{}/designs/{}", page.id, of.plan.part.trial)) { (says) }
         } @else { (says) }
     }
 }
