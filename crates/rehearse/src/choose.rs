@@ -147,6 +147,10 @@ fn rest(c: &Conduct, run: &Run) -> Change {
             return Change::Oftener;
         }
     }
+    // Fewer than can be judged, but to nobody is no invitation.
+    if exercise == Exercise::Inviting && c.invited_there.value.is_some_and(|share| share < TAKEN) {
+        return Change::WhenThere { invited: true };
+    }
     let even = || uneven(c, exercise).filter(|_| exercise != Exercise::Stuck);
     ended_early(c, run).or_else(even).unwrap_or(Change::CarryOn)
 }

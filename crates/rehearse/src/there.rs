@@ -51,7 +51,9 @@ pub(crate) fn too_long(run: &Run) -> Option<TooLong> {
     }
     let last_ms = run.told.iter().rev().find(|t| asks(t))?.at_ms;
     let stays_s = run.traits.stays_s;
-    let left = run.told.iter().filter(|t| t.what == What::Leaves && t.at_ms < last_ms);
+    // Once it was back at the board: who shows on its way back goes on with nothing yet.
+    let back = |left: &Told| run.told.iter().find(|t| t.at_ms > left.at_ms && t.what == What::Joined);
+    let left = run.told.iter().filter(|t| t.what == What::Leaves && back(t).is_some_and(|back| back.at_ms <= last_ms));
     let left = left.map(|t| at_board_s(run, t.at_ms)).find(|after_s| *after_s >= HALF * stays_s);
     let after_s = at_board_s(run, last_ms);
     left.map(|after_s| TooLong { after_s, left: true })

@@ -342,6 +342,9 @@ fn who_ends_an_exercise_with_little_done_is_not_praised() {
     assert_eq!(ended(Exercise::Inviting, 20_000, &invited(1)), Change::MoreInvitations);
     assert_eq!(ended(Exercise::Inviting, 7_000, &[(6_000, you(Does::Offer(Thing::Ball)))]), Change::MoreInvitations);
     assert_eq!(ended(Exercise::Inviting, 90_000, &invited(5)), Change::CarryOn);
+    // Nobody was there to be invited.
+    let nobody = [(500, What::Wanders), (6_000, you(Does::Offer(Thing::Ball)))];
+    assert_eq!(ended(Exercise::Inviting, 7_000, &nobody), Change::WhenThere { invited: true });
     let evening = |n: u32| invited(n).into_iter().filter(|(_, what)| !matches!(what, What::Person(Does::Offer(_))));
     let evening = |n| evening(n).collect::<Vec<_>>();
     assert_eq!(ended(Exercise::Evening, 9_000, &evening(1)), Change::Longer { after_s: 9.0, evening: true });
@@ -349,6 +352,19 @@ fn who_ends_an_exercise_with_little_done_is_not_praised() {
     // Whom it left, and who ends then, has done right.
     let left = [evening(1), vec![(20_000, What::Leaves)]].concat();
     assert_eq!(ended(Exercise::Evening, 24_000, &left), Change::CarryOn);
+}
+
+#[test]
+fn who_shows_on_its_way_back_is_not_said_to_have_gone_on_once_it_was_back() {
+    let acts = "s0.173900_g0.174700_e.182900";
+    let setup = Setup { seed: 1, character: Character::Old, exercise: Exercise::Free };
+    let run = play(setup, &read(acts, 300_000).unwrap());
+    assert_eq!(k_of_n(&conduct(&run).leaving), (1, 1));
+    let left = |change| matches!(change, Change::Shorter { left: true, .. } | Change::LetGo);
+    assert!(!left(change(&conduct(&run), &run).change), "{:?}", change(&conduct(&run), &run).change);
+    // Whoever asks again at the board has gone on.
+    let longer = play(setup, &read("s0.173900_g0.174700_s0.200000_g0.200800_e.210000", 300_000).unwrap());
+    assert!(left(change(&conduct(&longer), &longer).change), "{:?}", longer.told);
 }
 
 #[test]

@@ -48,8 +48,9 @@ function now(pad, begins) {
   }
   const due = Object.values(opened(pad)).find((is) => is !== "seen");
   if (due) return due;
-  const waits = pad.view.stand.some(isA("press"));
-  if (!begins || pad.view.session || waits || pad.now.words.length === 0) return undefined;
+  // Of others who were there today it tells nothing; whoever answered a press themselves has begun another way.
+  const began = mine.some(isA("press"));
+  if (!begins || pad.view.session || began || pad.now.words.length === 0) return undefined;
   return (pad.now.lessons ?? []).find((lesson) => lesson.at === "session" && !opened(pad)[lesson.at]);
 }
 

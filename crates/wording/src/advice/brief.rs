@@ -56,8 +56,9 @@ pub fn back_because(l: &Locale, of: &Advice) -> Option<String> {
     let why = match &of.because.first()?.fact {
         Because::Strain => "strain",
         Because::NotPrepared => "card",
-        Because::Later { .. }
-        | Because::Below(Below { counted: Counted::LaterWanted | Counted::LaterPresses, .. }) => "faded",
+        Because::Later { .. } | Because::Below(Below { counted: Counted::LaterWanted | Counted::LaterPresses, .. }) => {
+            "faded"
+        }
         Because::Below(Below { counted: Counted::Wanted, .. }) => "seldom",
         Because::Joining { .. } => "joins",
         Because::Showings { .. } => "shown",
