@@ -109,7 +109,7 @@ async fn the_same_address_gives_the_same_rehearsal_and_the_log_stays_as_it_was()
         page.says("A simulation: real animals differ.").says(if exercise == Exercise::Likes {
             "likes, most first"
         } else {
-            "with all as soon as can be, at most a second sooner"
+            "had everything come as soon as can be, at most a second sooner"
         });
     }
     assert_eq!(home.state.store.revision().await.unwrap(), before, "no event was written");
