@@ -3,7 +3,7 @@
 use crate::board::Home;
 use crate::harness::{Browser, PHONE, Server};
 use crate::phone::NARROW;
-use crate::session::{listed, opened, run};
+use crate::session::{looked, opened, run};
 use serde_json::{Value, json};
 use std::time::Duration;
 
@@ -46,9 +46,7 @@ async fn in_letters_twice_as_large_planned_words_are_whole_and_in_sight() {
         browser.find("act-joined").await;
         for size in [PHONE, NARROW, TABLET] {
             browser.resize(size).await;
-            tokio::time::sleep(Duration::from_millis(300)).await;
-            browser.picture(&format!("large-{words}-{}", size.0)).await;
-            let found = listed(&browser, PLANNED).await;
+            let found = looked(&browser, &format!("large-{words}-{}", size.0), PLANNED).await;
             wrong.extend(found.iter().map(|f| format!("{words} words, {}: {f}", size.0)));
         }
         browser.resize(PHONE).await;

@@ -127,8 +127,8 @@ fn of_learner(
             one.joined += u32::from(*joined);
         }
     }
-    let until = since(seen.until);
     let noted: Vec<_> = seen.noted.iter().map(|(at, own)| (since(*at), *own)).collect();
+    let until = noted.last().map_or(0, |(at, _)| *at);
     let age_band = AgeBand::of(card.born, zero.day(&story.zone()));
     let (kinds, zone) = (kinds(story), story.zone());
     let row = |word: WordId, nth: u16| {

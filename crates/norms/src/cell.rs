@@ -198,12 +198,7 @@ impl Parts {
             let at = all.item(number);
             let nth = (1..=Self::MOST_WORDS).contains(&part.word);
             at.field("word").must(nth, part.word, format!("from 1 to {}", Self::MOST_WORDS))?;
-            for (name, share) in [("share", part.share), ("low", part.low), ("high", part.high)] {
-                at.field(name).share(share)?;
-            }
-            let within = part.low <= part.share && part.share <= part.high;
-            let interval = format!("within its interval, {} to {}", part.low, part.high);
-            at.field("share").must(within, part.share, interval)?;
+            at.interval(part.share, part.low, part.high)?;
             let here = (part.word, part.kind);
             let rises = last.is_none_or(|last| last < here);
             at.must(

@@ -143,12 +143,7 @@ impl Curve {
             let at = points.item(number);
             let far = (0.0..=FARTHEST).contains(&point.at);
             at.field("at").must(far, point.at, format!("from 0 to {FARTHEST}"))?;
-            for (name, share) in [("share", point.share), ("low", point.low), ("high", point.high)] {
-                at.field(name).share(share)?;
-            }
-            let within = point.low <= point.share && point.share <= point.high;
-            let interval = format!("within its interval, {} to {}", point.low, point.high);
-            at.field("share").must(within, point.share, interval)?;
+            at.interval(point.share, point.low, point.high)?;
             if let Some(last) = last {
                 let on = point.at > last.at;
                 at.field("at").must(on, point.at, format!("beyond the point before, {}", last.at))?;

@@ -86,6 +86,15 @@ impl<'a> At<'a> {
         self.must((0.0..=1.0).contains(&share), share, "a share, from 0 to 1")
     }
 
+    /// Holds that a share and both ends of its interval are shares, and that it lies within.
+    pub(crate) fn interval(&self, share: f64, low: f64, high: f64) -> Result<(), ReleaseFault> {
+        for (name, share) in [("share", share), ("low", low), ("high", high)] {
+            self.field(name).share(share)?;
+        }
+        let within = low <= share && share <= high;
+        self.field("share").must(within, share, format!("within its interval, {low} to {high}"))
+    }
+
     /// Holds that a text is short and plain.
     pub(crate) fn line(&self, text: &str, most: usize) -> Result<(), ReleaseFault> {
         let long = text.chars().count();

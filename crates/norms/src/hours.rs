@@ -85,11 +85,7 @@ impl Hours {
         for (number, (one, part)) in self.hours.iter().zip(DayPart::ALL).enumerate() {
             let at = all.item(number);
             at.field("part").must(one.part == part, one.part.0, part.0)?;
-            for (name, share) in [("share", one.share), ("low", one.low), ("high", one.high)] {
-                at.field(name).share(share)?;
-            }
-            let within = one.low <= one.share && one.share <= one.high;
-            at.field("share").must(within, one.share, format!("within its interval, {} to {}", one.low, one.high))?;
+            at.interval(one.share, one.low, one.high)?;
             whole += one.share;
             at.field("share").must(whole <= 1.0 + 1e-6, whole, "1 or less with the parts before")?;
         }

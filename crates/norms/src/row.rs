@@ -181,13 +181,12 @@ impl SummaryRow {
     /// # Errors
     /// [`RowFault::Value`], with this line.
     pub fn check(&self, line: usize) -> Result<(), RowFault> {
+        let refused = |field: &'static str, found: &dyn std::fmt::Display, wanted: String| {
+            Err(RowFault::Value { line, field, found: found.to_string(), wanted })
+        };
         let within = |field: &'static str, found: u32, least: u32, most: u32| {
             let wanted = || if least == most { least.to_string() } else { format!("from {least} to {most}") };
-            if (least..=most).contains(&found) {
-                Ok(())
-            } else {
-                Err(RowFault::Value { line, field, found: found.to_string(), wanted: wanted() })
-            }
+            if (least..=most).contains(&found) { Ok(()) } else { refused(field, &found, wanted()) }
         };
         within("form", self.form, Self::WITHOUT_HOURS, Self::FORM)?;
         within("word", u32::from(self.word), 1, u32::from(Self::MOST_WORDS))?;
@@ -199,7 +198,7 @@ impl SummaryRow {
         within("invited", self.invited, 0, Self::MOST_COUNTED)?;
         within("joined", self.joined, 0, self.invited)?;
         let left_out = |field: &'static str, found: &dyn std::fmt::Display, wanted: &str| {
-            Err(RowFault::Value { line, field, found: found.to_string(), wanted: format!("left out {wanted}") })
+            refused(field, found, format!("left out {wanted}"))
         };
         if let Some(part) = self.hours {
             if self.form <= Self::WITHOUT_HOURS {
@@ -228,19 +227,12 @@ impl SummaryRow {
                 return left_out("week", &week.from.from(), "of a word that ends a session");
             }
             if !self.pressed && week.pressed != Often::Not {
-                let (field, found) = ("week.pressed", week.pressed.name().to_owned());
-                return Err(RowFault::Value {
-                    line,
-                    field,
-                    found,
-                    wanted: "not, where it was not pressed yet".to_owned(),
-                });
+                return refused("week.pressed", &week.pressed.name(), "not, where it was not pressed yet".to_owned());
             }
             // The first of its weeks is over.
-            let field = "week.from";
             if self.watched < 7 * u32::from(week.from.from()) {
                 let wanted = format!("a week that is over within {} days", self.watched);
-                return Err(RowFault::Value { line, field, found: week.from.from().to_string(), wanted });
+                return refused("week.from", &week.from.from(), wanted);
             }
         }
         Ok(())

@@ -134,17 +134,6 @@ pub struct Weeks {
     pub weeks: Vec<WeekShare>,
 }
 
-impl Told {
-    fn check(&self, at: &At<'_>) -> Result<(), ReleaseFault> {
-        for (name, share) in [("share", self.share), ("low", self.low), ("high", self.high)] {
-            at.field(name).share(share)?;
-        }
-        let within = self.low <= self.share && self.share <= self.high;
-        let interval = format!("within its interval, {} to {}", self.low, self.high);
-        at.field("share").must(within, self.share, interval)
-    }
-}
-
 impl Weeks {
     pub(crate) fn check(&self, at: &At<'_>, least: u32) -> Result<(), ReleaseFault> {
         let (all, many) = (at.field("weeks"), self.weeks.len());
@@ -158,9 +147,9 @@ impl Weeks {
             at.field("to").must(one.to == one.from.to(), one.to, one.from.to())?;
             let wanted = format!("{least} or more by its rule");
             at.field("households").must(one.households >= least, one.households, wanted)?;
-            one.some.check(&at.field("some"))?;
+            at.field("some").interval(one.some.share, one.some.low, one.some.high)?;
             let daily = at.field("daily");
-            one.daily.check(&daily)?;
+            daily.interval(one.daily.share, one.daily.low, one.daily.high)?;
             let part = one.daily.share <= one.some.share;
             daily.field("share").must(part, one.daily.share, "no more than were pressed at all")?;
             last = Some(one.from);

@@ -2,7 +2,7 @@
 
 use sayso_norms::{Stretch, TimedStage};
 use std::process::ExitCode;
-use study_norms::coverage::{Found, Setting, Wait, measure, stages, weeks};
+use study_norms::coverage::{Found, Setting, Wait, hundredths_of, measure, stages, weeks};
 use study_norms::known::Laws;
 use study_norms::{FromSeed, Loss, NoNoise, Noise, Proven};
 
@@ -76,10 +76,7 @@ fn run(sets: u32) -> Result<(), NoNoise> {
 
 /// The value below which so many of a hundred lie, in percentage points.
 fn at(values: &[f64], hundredths: usize) -> String {
-    let mut sorted = values.to_vec();
-    sorted.sort_by(f64::total_cmp);
-    let at = (sorted.len() * hundredths).div_ceil(100).checked_sub(1);
-    at.and_then(|at| sorted.get(at)).map_or("–".to_owned(), |value| format!("{:.0}", 100.0 * value))
+    hundredths_of(values, hundredths).map_or("–".to_owned(), |value| format!("{:.0}", 100.0 * value))
 }
 
 fn of(setting: Setting) -> String {

@@ -106,11 +106,17 @@ impl Found {
     /// By how much a median is off in so many of a hundred data sets, or less.
     #[must_use]
     pub fn off_in(&self, hundredths: usize) -> Option<f64> {
-        let mut sorted = self.off.clone();
-        sorted.sort_by(f64::total_cmp);
-        let at = (sorted.len() * hundredths).div_ceil(100).checked_sub(1)?;
-        sorted.get(at).copied()
+        hundredths_of(&self.off, hundredths)
     }
+}
+
+/// The value below which so many of a hundred lie, or at which; none of nothing.
+#[must_use]
+pub fn hundredths_of(values: &[f64], hundredths: usize) -> Option<f64> {
+    let mut sorted = values.to_vec();
+    sorted.sort_by(f64::total_cmp);
+    let at = (sorted.len() * hundredths).div_ceil(100).checked_sub(1)?;
+    sorted.get(at).copied()
 }
 
 /// Measures a setting over data sets of different seeds.
@@ -132,7 +138,12 @@ pub fn measure(laws: &Laws, setting: Setting, sets: u32, seed: u64, noise: &mut 
 
 /// The households of one of the data sets, as a release draws them.
 fn drawn(laws: &Laws, households: u32, seed: u64, set: u32) -> Vec<Drawn> {
-    draw(&laws.rows(households, seed.wrapping_mul(1 << 32).wrapping_add(u64::from(set))), "coverage")
+    draw(&laws.rows(households, seed_of(seed, set)), "coverage")
+}
+
+/// The seed of one of the data sets.
+fn seed_of(seed: u64, set: u32) -> u64 {
+    seed.wrapping_mul(1 << 32).wrapping_add(u64::from(set))
 }
 
 /// Waits are whole numbers, so a quantile is known to within one.
@@ -218,7 +229,7 @@ pub fn weeks(
     let mut all: [WeeksFound; 4] = Default::default();
     for set in 0..sets {
         let mut drawn = drawn(laws, households, seed, set);
-        let weeks = laws.weeks(drawn.len(), seed.wrapping_mul(1 << 32).wrapping_add(u64::from(set)));
+        let weeks = laws.weeks(drawn.len(), seed_of(seed, set));
         drawn.iter_mut().zip(weeks).for_each(|(one, week)| one.week = week);
         for cell in cells(&counted(&drawn, Kind::Noisy(loss, noise))?) {
             let Answer::Weeks(weeks) = cell.answer else { continue };

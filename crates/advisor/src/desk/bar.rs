@@ -7,16 +7,15 @@
 
 use super::line::{Held, Line, Look, Measure, WordLine};
 use sayso_methods::stats::benjamini_hochberg;
+use std::collections::BTreeMap;
 
 /// Share of what is told that may be chance.
 const FALSE_SHARE: f64 = 0.05;
 
 /// The largest p-values that count: 0 where none does.
-#[derive(Clone, Copy, PartialEq, Debug)]
+#[derive(Clone, PartialEq, Debug)]
 pub struct Bar {
-    joining: f64,
-    presses: f64,
-    latency: f64,
+    changes: BTreeMap<Measure, f64>,
     cause: f64,
 }
 
@@ -24,35 +23,22 @@ impl Bar {
     /// The bar over all lines of a desk.
     #[must_use]
     pub fn over<'a>(lines: impl IntoIterator<Item = &'a Line>) -> Self {
-        let (mut looks, mut causes, mut looked): (Vec<&Look>, Vec<f64>, usize) = (Vec::new(), Vec::new(), 0);
+        let (mut looks, mut causes, mut looked): (BTreeMap<Measure, Vec<f64>>, Vec<f64>, usize) = Default::default();
         for line in lines {
-            looks.extend(&line.looks);
+            line.looks.iter().for_each(|look| looks.entry(look.measure).or_default().push(look.p));
             causes.extend(line.words.iter().filter_map(|w| w.held.and_then(|h| h.p)));
             looked += line.words.iter().map(|w| w.looked).sum::<usize>();
         }
         // Of causes only the best supported are kept; the others count with what was looked at.
         causes.resize(causes.len().max(looked), 1.0);
-        let of = |measure| {
-            let all: Vec<f64> = looks.iter().filter(|look| look.measure == measure).map(|look| look.p).collect();
-            largest(&all)
-        };
-        Self {
-            joining: of(Measure::Joining),
-            presses: of(Measure::Presses),
-            latency: of(Measure::Latency),
-            cause: largest(&causes),
-        }
+        let changes = looks.into_iter().map(|(measure, all)| (measure, largest(&all))).collect();
+        Self { changes, cause: largest(&causes) }
     }
 
     /// Whether a change counts.
     #[must_use]
     pub fn change(&self, look: &Look) -> bool {
-        let bar = match look.measure {
-            Measure::Joining => self.joining,
-            Measure::Presses => self.presses,
-            Measure::Latency => self.latency,
-        };
-        look.p <= bar
+        look.p <= self.changes.get(&look.measure).copied().unwrap_or(0.0)
     }
 
     /// The cause of a word that may be told: a word that gets on is held up only by what counts among everything looked at.

@@ -23,8 +23,6 @@ pub(super) struct Seen {
     pub(super) away: BTreeMap<WordId, Moment>,
     /// Everything noted of the animal, by time; and of which word it was a press of its own accord.
     pub(super) noted: Vec<(Moment, Option<WordId>)>,
-    /// The last record.
-    pub(super) until: Moment,
 }
 
 impl Seen {
@@ -38,13 +36,12 @@ impl Seen {
             invited: Vec::new(),
             away: away(story, animal, last),
             noted: Vec::new(),
-            until: first,
         };
         for answered in answered_between(story, animal, (first, last), last) {
             let (at, part) = (answered.press.at(), answered.press.part);
             let shows = part.by == PressedBy::Person && answered.given();
             let own = !shows && meant(part);
-            seen.noted(at, own.then_some(part.word));
+            seen.noted.push((at, own.then_some(part.word)));
             if shows {
                 seen.showings.push((at, part.word));
             } else if own {
@@ -76,13 +73,9 @@ impl Seen {
         seen
     }
 
+    /// Something of the animal that is no press of its own accord.
     fn until(&mut self, at: Moment) {
-        self.noted(at, None);
-    }
-
-    fn noted(&mut self, at: Moment, own: Option<WordId>) {
-        self.until = self.until.max(at);
-        self.noted.push((at, own));
+        self.noted.push((at, None));
     }
 
     fn invitation(&mut self, fact: Fact<'_, Invitation>, there: bool) {

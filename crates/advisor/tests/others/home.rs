@@ -1,6 +1,8 @@
 //! A home by hand: one animal, one word.
 
+use sayso_advisor::summary::summaries;
 use sayso_model::{AnimalId, Event, EventId, HomeId, Moment, Source, Story, WordId, Zone};
+use sayso_norms::{SummaryRow, write_rows};
 use serde_json::{Value, json};
 use uuid::Uuid;
 
@@ -67,6 +69,18 @@ impl Home {
     /// A press of the animal's own accord.
     pub fn press(&mut self, days: f64) -> EventId {
         self.tell(days, json!({ "kind": "press", "word": self.word, "by": "animal" }))
+    }
+
+    /// It is seen to yawn.
+    pub fn yawns(&mut self, days: f64) {
+        self.tell(days, json!({ "kind": "sign", "sign": "yawns", "level": "mild", "when": "during" }));
+    }
+
+    /// The row of its word from the record up to a day; one that can be written.
+    pub fn row(&self, upto: f64) -> SummaryRow {
+        let row = summaries(&self.story(), self.animal, day(upto)).remove(0).row;
+        write_rows([&row]).unwrap();
+        row
     }
 
     pub fn story(&self) -> Story {

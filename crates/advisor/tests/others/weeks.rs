@@ -1,8 +1,7 @@
 //! How often a word was pressed in one week: which week follows from ids alone, and only weeks that were watched count.
 
-use crate::home::{Home, day};
-use sayso_advisor::summary::summaries;
-use sayso_norms::{Often, Stretch, WeekPresses, write_rows};
+use crate::home::Home;
+use sayso_norms::{Often, Stretch, WeekPresses};
 use serde_json::json;
 
 const DAYS: u32 = 26 * 7;
@@ -12,19 +11,13 @@ fn seen(word: u128) -> Home {
     let mut home = Home::new(word);
     home.show(0.0);
     for of_record in 1..=DAYS {
-        sign(&mut home, f64::from(of_record));
+        home.yawns(f64::from(of_record));
     }
     home
 }
 
-fn sign(home: &mut Home, at: f64) {
-    home.tell(at, json!({ "kind": "sign", "sign": "yawns", "level": "mild", "when": "during" }));
-}
-
 fn week(home: &Home) -> Option<WeekPresses> {
-    let row = summaries(&home.story(), home.animal, day(1_000.0)).remove(0).row;
-    write_rows([&row]).unwrap();
-    row.week
+    home.row(1_000.0).week
 }
 
 /// The week that is asked of a word: the one in which presses change what is told.
@@ -52,8 +45,8 @@ fn one_week_is_asked_of_each_word_whatever_was_pressed_and_stretches_are_as_like
         }
         assert_eq!(self::week(&home), Some(WeekPresses { pressed: Often::Daily, ..told }));
     }
-    let of = |stretch: Stretch| (1..400).filter(|word| week(&seen(*word)).unwrap().from == stretch).count();
-    let drawn = Stretch::ALL.map(of);
+    let from: Vec<Stretch> = (1..400).map(|word| week(&seen(word)).unwrap().from).collect();
+    let drawn = Stretch::ALL.map(|stretch| from.iter().filter(|of| **of == stretch).count());
     // A hundred each expected, standard deviation 8.7.
     assert!(drawn.iter().all(|many| (65..135).contains(many)), "{drawn:?}");
 }
@@ -64,22 +57,19 @@ fn a_week_counts_once_it_is_over_and_only_where_something_else_was_noted_in_it()
     let (asked, all) = (asked(word), seen(word));
     let told = week(&all);
     let (begin, end) = (f64::from(7 * (asked - 1)), f64::from(7 * asked));
-    let until = |last: f64| {
-        let row = summaries(&all.story(), all.animal, day(last)).remove(0).row;
-        row.week
-    };
+    let until = |last: f64| all.row(last).week;
     assert_eq!((until(end - 0.5), until(end + 0.5)), (None, told));
     // Nobody noted anything in that week but, at most, presses of the word.
     let mut home = Home::new(word);
     home.show(0.0);
-    (0..=DAYS).map(f64::from).filter(|at| *at < begin || *at >= end).for_each(|at| sign(&mut home, at));
+    (0..=DAYS).map(f64::from).filter(|at| *at < begin || *at >= end).for_each(|at| home.yawns(at));
     let away = if asked == 1 { told } else { None };
     assert_eq!(week(&home), away, "in the first week the showing was noted");
     home.press(begin + 1.0);
     if asked > 1 {
         assert_eq!(week(&home), None);
     }
-    sign(&mut home, begin + 2.0);
+    home.yawns(begin + 2.0);
     assert_eq!(week(&home).map(|week| week.pressed), Some(Often::Some));
     // After it was put away nothing is watched.
     home.word(begin + 3.0, false, &[]);

@@ -180,8 +180,8 @@ pub fn stage(current: Stage, figures: &WordFigures, rule: &StageRule) -> Result<
         elsewhere: figures.elsewhere,
         e: (e, rule.e_bar),
     };
-    let response =
-        Ground::Response { pressed: (pressed, wanted), interval: share_interval("pressed", pressed, wanted)? };
+    let interval = share_interval("pressed", pressed, wanted)?;
+    let response = Ground::Response { pressed: (pressed, wanted), interval };
     let showings = Ground::Showings {
         showings: (figures.showings, rule.min_showings),
         days: (figures.showing_days, rule.min_showing_days),
@@ -193,9 +193,8 @@ pub fn stage(current: Stage, figures: &WordFigures, rule: &StageRule) -> Result<
         people: (people, rule.mastery_people),
         share: rule.mastery_share,
     };
-    let latest = latest(&figures.invitations, rule.latest_wanted);
-    let latest_of = latest.0;
-    let (presses_needed, days_needed) = if latest_of < rule.latest_wanted {
+    let (lately_wanted, lately_pressed) = latest(&figures.invitations, rule.latest_wanted);
+    let (presses_needed, days_needed) = if lately_wanted < rule.latest_wanted {
         (rule.own_presses_alone, rule.own_press_days_alone)
     } else {
         (rule.own_presses, rule.own_press_days)
@@ -204,16 +203,15 @@ pub fn stage(current: Stage, figures: &WordFigures, rule: &StageRule) -> Result<
         presses: (figures.own_presses_taken, presses_needed),
         days: (figures.own_press_days, days_needed),
     };
-    let latest = below(Counted::Latest, (latest.1, latest.0), rule.mastery_share)?;
-    let speaks_against = latest.is_some();
+    let speaks_against = below(Counted::Latest, (lately_pressed, lately_wanted), rule.mastery_share)?;
     let presses_freely = figures.own_presses_taken >= presses_needed
         && figures.own_press_days >= days_needed
-        && !speaks_against
+        && speaks_against.is_none()
         && above_chance;
     let shown_enough = figures.showings >= rule.min_showings && figures.showing_days >= rule.min_showing_days;
     let joins = joining.is_met();
-    let too_soon =
-        below(Counted::Wanted, (pressed, wanted), rule.back_share)?.filter(|_| wanted >= rule.back_min_wanted);
+    let too_soon = missed(Counted::Wanted, (pressed, wanted), interval, rule.back_share)
+        .filter(|_| wanted >= rule.back_min_wanted);
 
     let later = later(figures.later, rule)?;
     let advice = |stage, because: &[Ground], would_change: &[Ground]| StageAdvice {
@@ -246,7 +244,7 @@ pub fn stage(current: Stage, figures: &WordFigures, rule: &StageRule) -> Result<
         advice(Stage::Show, &[below, response], &[response, own])
     } else if current == Stage::Converse {
         // Back from there: what is missed of what leads beyond inviting, before what is reached.
-        let fell = latest.filter(|_| latest_of >= rule.mastery_min_wanted);
+        let fell = speaks_against.filter(|_| lately_wanted >= rule.mastery_min_wanted);
         let (missed, reached): (Vec<Ground>, Vec<Ground>) = [mastery, right].into_iter().partition(|g| !g.is_met());
         let because: Vec<Ground> = fell.into_iter().chain(missed).chain([response]).chain(reached).collect();
         advice(Stage::Invite, &because, &[mastery, right, own])
@@ -278,8 +276,12 @@ fn later(seen: Option<InvitationSession>, rule: &StageRule) -> Result<Later, Lea
 
 /// A share, if even the upper end of its 90 % interval is below `bar`.
 fn below(counted: Counted, share: (u32, u32), bar: f64) -> Result<Option<Ground>, LearningError> {
-    let interval = share_interval("pressed or right", share.0, share.1)?;
-    Ok((share.1 > 0 && interval.high < bar).then_some(Ground::Below { counted, share, interval, bar }))
+    Ok(missed(counted, share, share_interval("pressed or right", share.0, share.1)?, bar))
+}
+
+/// The same by an interval that is known.
+fn missed(counted: Counted, share: (u32, u32), interval: Interval, bar: f64) -> Option<Ground> {
+    (share.1 > 0 && interval.high < bar).then_some(Ground::Below { counted, share, interval, bar })
 }
 
 /// Sessions in a row, up to the latest, that reach mastery, and the people in them.

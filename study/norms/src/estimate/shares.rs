@@ -3,9 +3,6 @@
 use super::counts::Counts;
 use super::interval::{interval, wider};
 
-/// The sum of all bins is sure where it is so many standard deviations of its noise.
-const LEAST_SURE: f64 = 4.0;
-
 /// A share.
 #[derive(Clone, Copy, PartialEq, Debug)]
 pub struct Share {
@@ -29,6 +26,8 @@ impl Share {
 /// The share of each bin, of all. None where the noise leaves the sum itself unsure.
 #[must_use]
 pub fn shares(counts: &Counts, z: f64) -> Option<Vec<Share>> {
+    /// The sum of all bins is sure where it is so many standard deviations of its noise.
+    const LEAST_SURE: f64 = 4.0;
     let (whole, many) = (counts.whole(), counts.bins.len() as f64);
     if whole < 1.0 || whole < LEAST_SURE * counts.noise_of(many, many).sqrt() {
         return None;

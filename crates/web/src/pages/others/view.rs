@@ -179,13 +179,16 @@ fn joining(page: &AnimalPage, release: &Release, row: &SummaryRow, summaries: &[
     }
 }
 
+/// Whether a release tells of it of anybody: one of a form before does not.
+fn tells(release: &Release, of: &[Question]) -> bool {
+    release.cells.iter().any(|cell| of.contains(&cell.question))
+}
+
 /// How long words stand in each stage.
 fn stages(page: &AnimalPage, release: &Release, row: &SummaryRow) -> Markup {
     let (l, name) = (&page.locale, page.card.name.as_str());
     let of = TimedStage::ALL.map(|stage| (stage, in_stage(release, stage, row).ok()));
-    let asked = |cell: &Cell| TimedStage::ALL.into_iter().any(|stage| cell.question == Question::in_stage(stage));
-    // A release of a form before tells of no stages of anybody.
-    if !release.cells.iter().any(asked) {
+    if !tells(release, &TimedStage::ALL.map(Question::in_stage)) {
         return html! {};
     }
     let title = say!(l, others::stages_title);
@@ -236,8 +239,7 @@ fn stages_drawn(
 /// How often words are pressed in a week, by weeks since their first showing.
 fn weeks(page: &AnimalPage, release: &Release, row: &SummaryRow) -> Markup {
     let (l, name) = (&page.locale, page.card.name.as_str());
-    // A release of a form before tells of no weeks of anybody.
-    if !release.cells.iter().any(|cell| cell.question == Question::PressesByWeek) {
+    if !tells(release, &[Question::PressesByWeek]) {
         return html! {};
     }
     let title = say!(l, others::weeks_title);
@@ -264,8 +266,10 @@ fn weeks_drawn(l: &Locale, release: &Release, title: String, told: &str, weeks: 
         name,
         points: weeks
             .iter()
-            .map(|one| (one, of(one)))
-            .map(|(one, told)| (middle(one), told.share, Some((told.low, told.high))))
+            .map(|one| {
+                let told = of(one);
+                (middle(one), told.share, Some((told.low, told.high)))
+            })
             .collect(),
         dots: true,
         ..Series::default()
@@ -297,8 +301,7 @@ fn middle(one: &WeekShare) -> f64 {
 /// In which hours of the day animals press.
 fn hours_of_day(page: &AnimalPage, release: &Release, row: &SummaryRow) -> Markup {
     let (l, name) = (&page.locale, page.card.name.as_str());
-    // A release of the form before tells of no hours of anybody.
-    if !release.cells.iter().any(|cell| cell.question == Question::Hours) {
+    if !tells(release, &[Question::Hours]) {
         return html! {};
     }
     let title = say!(l, others::hours_title);
