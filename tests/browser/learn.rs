@@ -5,8 +5,11 @@ use crate::board::Home;
 use crate::every_page::growled;
 use crate::harness::{Browser, PHONE, Server, demo_dir, story};
 use crate::phone::NARROW;
-use sayso_model::LessonRead;
+use crate::session::at_board;
+use sayso_model::{Event, EventId, Label, LessonRead, PersonCard, PersonId, Role};
+use sayso_store::Store;
 use serde_json::json;
+use uuid::Uuid;
 
 /// An answer of a question: the right one, or another.
 fn answer(question: u8, right: &str) -> String {
@@ -197,6 +200,71 @@ async fn first_times_at_the_board_open_their_lesson_once_and_never_where_an_anim
     let order = "const [rest, lesson] = ['[data-test=whom-to-ask]', '.first-lesson'].map((s) => document.querySelector(s)); \
                  return !!(rest.compareDocumentPosition(lesson) & Node.DOCUMENT_POSITION_FOLLOWING)";
     assert_eq!(second.page.execute(order, vec![]).await.unwrap(), json!(true));
+    second.close().await;
+    browser.close().await;
+}
+
+/// Notes two people of a home.
+async fn two_people(home: &Home) -> [PersonId; 2] {
+    let people = ["Ida", "Ole"].map(|name| (PersonId(Uuid::now_v7()), Label::new(name).unwrap()));
+    let (_, story) = story(home.dir.path()).await;
+    let pattern = story.ledger().all().find(|e| e.animal.is_none()).unwrap();
+    let events = people.iter().map(|(person, name)| Event {
+        id: EventId(Uuid::now_v7()),
+        body: PersonCard::new(*person, name.clone(), Role::Home).into(),
+        ..pattern.clone()
+    });
+    let store = Store::open(home.dir.path()).await.unwrap();
+    store.append(events.collect()).await.unwrap();
+    store.close().await.unwrap();
+    people.map(|(person, _)| person)
+}
+
+/// Says who holds the device.
+async fn holds(browser: &Browser, server: &Server, person: PersonId) {
+    browser.goto(&server.url("/who")).await;
+    browser.follow(&format!("form button[value='{person}']")).await;
+}
+
+#[tokio::test(flavor = "multi_thread")]
+async fn whoever_comes_second_on_a_day_gets_their_own_first_lesson() {
+    let home = Home::new(7, None).await;
+    let [ida, ole] = two_people(&home).await;
+    let server = Server::start(home.dir.path(), 0);
+    let browser = Browser::open(PHONE).await;
+    holds(&browser, &server, ida).await;
+    at_board(&browser, &server, home.animal).await;
+    browser.find("first-session").await;
+    browser.tap("start").await;
+    browser.tap("act-joined").await;
+    browser.tap("pad-ball").await;
+    browser.tap("given").await;
+    browser.tap("then-took").await;
+    browser.tap("act-end").await;
+    browser.tap("end-done").await;
+    browser.all_sent().await;
+    at_board(&browser, &server, home.animal).await;
+    browser.find("start").await;
+    assert_eq!(open_lesson(&browser).await, None, "whoever showed has no first session before them");
+
+    // On a device of their own, and on the one that was handed over.
+    let second = browser.another(PHONE).await;
+    for device in [&second, &browser] {
+        holds(device, &server, ole).await;
+        at_board(device, &server, home.animal).await;
+        let said = device.text("first-session").await;
+        assert!(said.contains("Press, say, give"), "{said}");
+    }
+    second.picture("lesson-second-person").await;
+    // A press that they answered themselves was another beginning, today and on a page opened anew.
+    second.tap("pad-ball").await;
+    second.tap("before-pressed").await;
+    second.tap("given").await;
+    second.tap("then-took").await;
+    second.all_sent().await;
+    at_board(&second, &server, home.animal).await;
+    second.find("start").await;
+    assert_eq!(open_lesson(&second).await, None, "it does not come back after a press");
     second.close().await;
     browser.close().await;
 }
