@@ -43,6 +43,8 @@ pub enum Change {
         /// Whether that is about invitations.
         invited: bool,
     },
+    /// Invite with what it wants just then.
+    Wanted,
     /// Show and give after the wait, whatever came.
     AfterWait,
     /// Stop, and ask a veterinarian: it is not well.
@@ -123,6 +125,7 @@ impl Change {
             Self::Answer => "answer",
             Self::Sooner { .. } => "sooner",
             Self::WhenThere { .. } => "when-there",
+            Self::Wanted => "wanted",
             Self::AfterWait => "after-wait",
             Self::Vet => "vet",
             Self::Slower => "slower",
@@ -168,7 +171,7 @@ impl Change {
             Self::Answer => Some(&conduct.answered),
             Self::Sooner { .. } => Some(felt_delay(conduct)),
             Self::WhenThere { invited: true } => Some(&conduct.invited_there),
-            Self::WhenThere { invited: false } => Some(&conduct.taken),
+            Self::WhenThere { invited: false } | Self::Wanted => Some(&conduct.taken),
             Self::AfterWait => Some(&conduct.after_wait),
             Self::Slower => Some(&conduct.pace),
             Self::Give => Some(&conduct.paid),

@@ -65,7 +65,7 @@ pub fn change(conduct: &Conduct, run: &Run) -> Gain {
     if mostly_left(c) {
         return Gain::worked_out(c, run, Change::Answer);
     }
-    if let Some(most) = most(c, run, teaching(c)) {
+    if let Some(most) = most(c, run, teaching(c, run.setup.exercise)) {
         return most;
     }
     Gain::of(rest(c, run))
@@ -107,7 +107,7 @@ fn feared(c: &Conduct) -> Option<Change> {
 }
 
 /// What would teach it faster, as far as it is not as it should be.
-fn teaching(c: &Conduct) -> Vec<Change> {
+fn teaching(c: &Conduct, exercise: Exercise) -> Vec<Change> {
     let mut all = Vec::new();
     if wants_more(&c.answered) {
         all.push(Change::Answer);
@@ -116,7 +116,9 @@ fn teaching(c: &Conduct) -> Vec<Change> {
         all.push(Change::Sooner { delay_s });
     }
     if c.taken.n >= 4 && c.taken.value.is_some_and(|taken| taken < TAKEN) {
-        all.push(Change::WhenThere { invited: false });
+        // Who invites has seen to where it is already.
+        let invites = exercise == Exercise::Inviting;
+        all.push(if invites { Change::Wanted } else { Change::WhenThere { invited: false } });
     }
     all
 }
@@ -136,11 +138,11 @@ fn rest(c: &Conduct, run: &Run) -> Change {
     if exercise == Exercise::Stuck && c.tries < FEWEST_TRIES {
         return Change::Try;
     }
-    if exercise == Exercise::Likes && c.chosen.iter().any(|(_, held)| *held < FEWEST_HELD) {
+    if exercise == Exercise::Likes && c.chosen.iter().any(|(_, held)| *held < FEWEST_HELD) && at_ease(c, run) {
         return Change::MorePairs;
     }
     if exercise == Exercise::Showing && c.showings() < FEWEST && c.signs == 0 {
-        if let Some(after_s) = ended_s(run) {
+        if let Some(after_s) = ended_s(c, run) {
             return Change::Longer { after_s, evening: false };
         }
         if room(c, run) >= 1.0 {
@@ -155,14 +157,19 @@ fn rest(c: &Conduct, run: &Run) -> Change {
     ended_early(c, run).or_else(even).unwrap_or(Change::CarryOn)
 }
 
-/// Seconds after which it was ended by hand, before the animal had enough.
-fn ended_s(run: &Run) -> Option<f64> {
-    (run.over.1 == Over::Ended && !had_enough(run)).then(|| f64::from(run.over.0) / 1000.0)
+/// Whether it was there to the end, had not left once, and showed no sign: whoever then stops could have gone on.
+fn at_ease(c: &Conduct, run: &Run) -> bool {
+    c.signs == 0 && is_there_at_last(run) && !run.told.iter().any(|t| t.what == What::Leaves)
 }
 
-/// Of exercises that were ended by hand with little done, though the animal was still there and at ease: what is left to do.
+/// Seconds after which it was ended by hand, though the animal was at ease and had not had enough.
+fn ended_s(c: &Conduct, run: &Run) -> Option<f64> {
+    (run.over.1 == Over::Ended && at_ease(c, run) && !had_enough(run)).then(|| f64::from(run.over.0) / 1000.0)
+}
+
+/// Of exercises that were ended by hand with little done, though the animal was at ease: what is left to do.
 fn ended_early(c: &Conduct, run: &Run) -> Option<Change> {
-    let after_s = ended_s(run).filter(|_| c.signs == 0 && is_there_at_last(run))?;
+    let after_s = ended_s(c, run)?;
     let asked: usize = c.declined.iter().map(|(_, all)| all).sum();
     match run.setup.exercise {
         Exercise::Inviting => (c.invited_there.n < INVITATIONS).then_some(Change::MoreInvitations),

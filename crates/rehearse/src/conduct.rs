@@ -1,6 +1,6 @@
 //! How a person taught in a rehearsal: delay, pace, balance, waits, answers, leaving honoured, signs heeded.
 
-use crate::counted::{GIVES_MS, asks, each, k_of, share};
+use crate::counted::{GIVES_MS, REACTS_MS, asks_after, each, k_of, share};
 use crate::invited::{after_wait, there, waits};
 use sayso_advisor::estimate::{LEVEL, median};
 use sayso_advisor::observe::{Answered, answered_between, own_presses, showings};
@@ -181,12 +181,15 @@ fn was_left(run: &Run, at_s: f64) -> bool {
 
 /// Presses by the person of buttons from which the animal had started back, and which were not softer yet.
 fn frightened(run: &Run) -> [usize; 4] {
-    let (mut again, mut feared) = ([0; 4], [false; 4]);
+    let (mut again, mut feared) = ([0; 4], [None; 4]);
     for told in &run.told {
         match told.what {
-            What::Startled(thing) => feared[thing.place()] = true,
-            What::Person(Does::Softer) => feared = [false; 4],
-            What::Person(Does::Show(thing)) => again[thing.place()] += usize::from(feared[thing.place()]),
+            What::Startled(thing) => feared[thing.place()] = feared[thing.place()].or(Some(told.at_ms + REACTS_MS)),
+            What::Person(Does::Softer) => feared = [None; 4],
+            What::Person(Does::Show(thing)) => {
+                let seen = feared[thing.place()].is_some_and(|from_ms| told.at_ms >= from_ms);
+                again[thing.place()] += usize::from(seen);
+            }
             _ => {}
         }
     }
@@ -216,9 +219,10 @@ fn pace(run: &Run, showings: usize) -> Estimate {
 
 /// Of leavings, those that were honoured: until it set out to come back by itself nothing was asked of it.
 fn leavings(run: &Run) -> Estimate {
-    share(each(run, |what| what == What::Leaves).map(|(_, after)| {
+    share(each(run, |what| what == What::Leaves).map(|(told, after)| {
         // One that was barred goes on as a leaving of its own.
-        !after.iter().take_while(|t| !matches!(t.what, What::Comes | What::Joined | What::Leaves)).any(asks)
+        let mut gone = after.iter().take_while(|t| !matches!(t.what, What::Comes | What::Joined | What::Leaves));
+        !gone.any(asks_after(told))
     }))
 }
 
@@ -229,7 +233,7 @@ fn signs(run: &Run, level: SignLevel) -> Estimate {
     share(signs.filter_map(|(told, after)| {
         let upto = told.at_ms + if strong { STRONG_MS } else { MILD_MS };
         let mut after = after.iter().take_while(|t| t.at_ms <= upto);
-        let kept_off = !after.clone().any(asks);
+        let kept_off = !after.clone().any(asks_after(told));
         let withdrew = after.any(|t| matches!(t.what, What::Person(Does::Back | Does::End)));
         // The exercise was over before there was time for it.
         if strong && kept_off && !withdrew && run.over.0 < upto && run.over.1 != Over::Ended {
@@ -247,7 +251,7 @@ fn eaten(run: &Run) -> Estimate {
             f64::from(t.at_ms - told.at_ms) < 1000.0 * lasts_s
                 && !matches!(t.what, What::Finished(_) | What::Leaves | What::Ignored(_))
         };
-        !after.iter().take_while(has).any(asks)
+        !after.iter().take_while(has).any(asks_after(told))
     }))
 }
 

@@ -1,7 +1,7 @@
 //! Moments of a rehearsal, and shares of them.
 
 use sayso_advisor::{Estimate, Unit};
-use sayso_sim::rehearsal::{Run, Told, What};
+use sayso_sim::rehearsal::{Does, Run, Told, What};
 
 /// Milliseconds in which what was pressed can be given, at the least: what cut it short before that is no fault of giving.
 pub(crate) const GIVES_MS: u32 = 5_000;
@@ -11,9 +11,19 @@ pub(crate) fn each(run: &Run, is: impl Fn(What) -> bool) -> impl Iterator<Item =
     run.told.iter().enumerate().filter(move |(_, t)| is(t.what)).map(|(i, told)| (told, &run.told[i + 1..]))
 }
 
+/// Milliseconds in which nobody can act on what was just told: a tap then was under way before. About two of a person's choice reaction
+/// times (0.3 s; Luce 1986, from memory), as a caption may come a tenth of a second late.
+pub(crate) const REACTS_MS: u32 = 600;
+
 /// Whether the person asks something of it there.
 pub(crate) fn asks(told: &Told) -> bool {
     matches!(told.what, What::Person(does) if does.asks())
+}
+
+/// Whether the person asks something of it there, and had the time to see what was told before. Nobody calls or bars the way by chance.
+pub(crate) fn asks_after(seen: &Told) -> impl Fn(&Told) -> bool {
+    let from_ms = seen.at_ms + REACTS_MS;
+    move |told| asks(told) && (told.at_ms >= from_ms || matches!(told.what, What::Person(Does::Call | Does::Block)))
 }
 
 /// A share with its interval; where there was nothing to count, nothing is known.

@@ -1,6 +1,6 @@
 //! Invitations: whether the animal was there, whether the wait was kept, and what came after it.
 
-use crate::counted::{GIVES_MS, each, share};
+use crate::counted::{GIVES_MS, REACTS_MS, each, share};
 use crate::there::is_there_after;
 use sayso_advisor::Estimate;
 use sayso_model::SignLevel;
@@ -21,10 +21,16 @@ fn near(run: &Run) -> Vec<bool> {
     all
 }
 
-/// Of invitations, those made while it was there or on its way.
+/// Of invitations, those made while it was there or on its way, or before it could be seen that it had gone.
 pub(crate) fn there(run: &Run) -> Estimate {
-    let each = run.told.iter().zip(near(run));
-    share(each.filter(|(t, _)| matches!(t.what, What::Person(Does::Offer(_)))).map(|(_, near)| near))
+    let near = near(run);
+    let offers = each(run, |what| matches!(what, What::Person(Does::Offer(_))));
+    share(offers.map(|(told, after)| {
+        let at = run.told.len() - after.len() - 1;
+        let before = |i: usize| i.checked_sub(1).map_or(run.begins_at != BED, |before| near[before]);
+        let just_gone = |i: usize| before(i) && !near[i] && told.at_ms < run.told[i].at_ms + REACTS_MS;
+        near[at] || (0..at).any(just_gone)
+    }))
 }
 
 /// Of invitations, those whose wait was kept: nothing said, shown or given until it was over, the animal pressed, or left.

@@ -148,10 +148,9 @@ fn what_the_animal_feels_comes_before_what_teaches_it() {
     // With a minute at the board there was room for more; ended early, that comes first.
     let there = [&[(0, What::Joined)][..], &soon].concat();
     assert_eq!(next(&there, Exercise::Showing), Change::Oftener);
-    assert_eq!(
-        next(&[(0, you(Does::Two)), (0, What::Held(Thing::Out, Thing::Ball)), (900, What::ChoseNone)], Exercise::Likes),
-        Change::MorePairs
-    );
+    let pair = [you(Does::Two), What::Held(Thing::Out, Thing::Ball)].map(|what| (0, what));
+    let pair = [&[(0, What::Joined)][..], &pair, &[(900, What::ChoseNone)]].concat();
+    assert_eq!(next(&pair, Exercise::Likes), Change::MorePairs);
 }
 
 #[test]

@@ -89,6 +89,7 @@ impl Person {
             Change::Even { .. } => towards(&mut self.favours, 0.0),
             // Nothing of this is done in the exercise at hand.
             Change::Wait
+            | Change::Wanted
             | Change::AfterWait
             | Change::Vet
             | Change::GiveOftener { .. }

@@ -176,6 +176,7 @@ rehearse-change = { $change ->
     [too-soon] Es geschah zu wenig, um etwas zu sagen. Probier es noch einmal und lass dir Zeit.
     [after-wait] Sind die fünf Sekunden um, drück selbst, sag das Wort, gib die Sache. Das Warten endet nie im Leeren.
     [when-there-invited] Lade ein, wenn { $name } am Brett ist. Wer anderswo ist, bleibt in Ruhe.
+    [wanted] Lade mit dem ein, was { $name } gerade will.
     [vet] Im Leben: Hör auf und frag eine Tierarztpraxis. Lektionen können warten.
     [give-oftener] Gib öfter, was „{ $word }“ sagt. Wo es nicht geht, gib es ein andermal, ungefragt.
     [used-up] Alle Leckerbissen des Abends sind gegeben. Antworte auf „{ $word }“ weiter mit „jetzt nicht“ oder mit etwas anderem.
@@ -210,6 +211,7 @@ rehearse-because = { $change ->
     [too-soon] Nichts wurde gezeigt, gegeben, eingeladen oder beantwortet.
     [after-wait] Nach dem Warten gezeigt und gegeben: { $figure }
     [when-there-invited] Eingeladen, als { $name } am Brett oder auf dem Weg war: { $figure }
+    [wanted] Genommen, von dem, was du nach deinen Einladungen gegeben hast: { $figure }
     [vet] { $name } war nicht gesund. Im Leben sieht das am Brett niemand sicher: Eine Änderung beim Fressen, Bewegen oder Drücken ist Grund genug.
     [give-oftener] „{ $word }“ ist hier gesunken. Von seinen Drücken mit „jetzt nicht“ oder etwas anderem beantwortet: { $figure }
     [used-up] „{ $word }“ ist trotzdem gesunken. Von seinen Drücken mit „jetzt nicht“ oder etwas anderem beantwortet: { $figure }

@@ -178,6 +178,7 @@ rehearse-change = { $change ->
     [too-soon] Too little happened to say anything. Try again, and take your time.
     [after-wait] When the five seconds are over, press it yourself, say it, give it. The wait never ends in nothing.
     [when-there-invited] Invite when { $name } is at the board. Who is elsewhere is left in peace.
+    [wanted] Invite with what { $name } wants just then.
     [vet] In life: stop, and ask a veterinarian. Lessons can wait.
     [give-oftener] Give what “{ $word }” says more often. Where it cannot be had, give it at another time, unasked.
     [used-up] All treats of the evening were given. Go on answering “{ $word }” with “not now”, or with something else.
@@ -212,6 +213,7 @@ rehearse-because = { $change ->
     [too-soon] Nothing was shown, given, invited or answered.
     [after-wait] Shown and given after the wait: { $figure }
     [when-there-invited] Invited while { $name } was at the board or on the way: { $figure }
+    [wanted] Taken, of what you gave after your invitations: { $figure }
     [vet] { $name } was not well. In life nobody sees that for certain at a board: a change in eating, moving or pressing is reason enough.
     [give-oftener] “{ $word }” fell here. Of its presses, answered with “not now” or something else: { $figure }
     [used-up] “{ $word }” fell all the same. Of its presses, answered with “not now” or something else: { $figure }

@@ -176,6 +176,7 @@ rehearse-change = { $change ->
     [too-soon] Pasó demasiado poco para decir algo. Prueba otra vez, sin prisa.
     [after-wait] Cuando pasen los cinco segundos, pulsa tú, di la palabra y da la cosa. La espera nunca acaba en nada.
     [when-there-invited] Invita cuando { $name } esté junto al tablero. A quien está en otra parte se le deja en paz.
+    [wanted] Invita con lo que { $name } quiera en ese momento.
     [vet] En la vida: para y pregunta a un veterinario. Las lecciones pueden esperar.
     [give-oftener] Da más a menudo lo que dice «{ $word }». Cuando no pueda ser, dalo en otro momento, sin que lo pidan.
     [used-up] Diste todas las golosinas de la tarde. Sigue respondiendo a «{ $word }» con «ahora no» o con otra cosa.
@@ -210,6 +211,7 @@ rehearse-because = { $change ->
     [too-soon] No se mostró, dio, invitó ni respondió nada.
     [after-wait] Mostrado y dado tras la espera: { $figure }
     [when-there-invited] Invitaciones con { $name } junto al tablero o de camino: { $figure }
+    [wanted] Tomado, de lo que diste tras tus invitaciones: { $figure }
     [vet] { $name } no estaba bien. En la vida nadie lo ve con certeza en un tablero: un cambio al comer, moverse o pulsar es motivo suficiente.
     [give-oftener] «{ $word }» bajó aquí. De sus pulsaciones, respondidas con «ahora no» u otra cosa: { $figure }
     [used-up] «{ $word }» bajó de todos modos. De sus pulsaciones, respondidas con «ahora no» u otra cosa: { $figure }

@@ -176,6 +176,7 @@ rehearse-change = { $change ->
     [too-soon] Il s’est passé trop peu pour dire quelque chose. Réessaie, en prenant ton temps.
     [after-wait] Quand les cinq secondes sont passées, appuie toi-même, dis le mot, donne la chose. L’attente ne finit jamais sur rien.
     [when-there-invited] Invite quand { $name } est au tableau. Qui est ailleurs est laissé en paix.
+    [wanted] Invite avec ce que { $name } veut à ce moment.
     [vet] Dans la vie : arrête, et demande à un vétérinaire. Les leçons peuvent attendre.
     [give-oftener] Donne plus souvent ce que dit « { $word } ». Quand ce n’est pas possible, donne-le à un autre moment, sans demande.
     [used-up] Toutes les friandises de la soirée ont été données. Continue de répondre à « { $word } » par « pas maintenant » ou par autre chose.
@@ -210,6 +211,7 @@ rehearse-because = { $change ->
     [too-soon] Rien n’a été montré, donné, proposé ni répondu.
     [after-wait] Montré et donné après l’attente : { $figure }
     [when-there-invited] Invitations avec { $name } au tableau ou en chemin : { $figure }
+    [wanted] Pris, de ce que tu as donné après tes invitations : { $figure }
     [vet] { $name } n’allait pas bien. Dans la vie, personne ne le voit avec certitude à un tableau : un changement dans l’appétit, le mouvement ou les appuis est une raison suffisante.
     [give-oftener] « { $word } » a baissé ici. De ses appuis, ceux qui ont reçu « pas maintenant » ou autre chose : { $figure }
     [used-up] « { $word } » a baissé tout de même. De ses appuis, ceux qui ont reçu « pas maintenant » ou autre chose : { $figure }

@@ -176,6 +176,7 @@ rehearse-change = { $change ->
     [too-soon] Aconteceu pouco demais para dizer algo. Tente de novo, sem pressa.
     [after-wait] Passados os cinco segundos, aperte você, diga a palavra e dê a coisa. A espera nunca acaba em nada.
     [when-there-invited] Convide quando { $name } está no quadro. Quem está em outro lugar fica em paz.
+    [wanted] Convide com o que { $name } quer naquele momento.
     [vet] Na vida: pare e pergunte a um veterinário. As lições podem esperar.
     [give-oftener] Dê mais vezes o que “{ $word }” diz. Onde não for possível, dê em outro momento, sem pedido.
     [used-up] Todos os petiscos da noite foram dados. Continue respondendo a “{ $word }” com “agora não” ou com outra coisa.
@@ -210,6 +211,7 @@ rehearse-because = { $change ->
     [too-soon] Nada foi mostrado, dado, convidado nem respondido.
     [after-wait] Mostrado e dado depois da espera: { $figure }
     [when-there-invited] Convites com { $name } no quadro ou a caminho: { $figure }
+    [wanted] Pego, do que você deu depois dos seus convites: { $figure }
     [vet] { $name } não estava bem. Na vida ninguém vê isso com certeza em um quadro: uma mudança ao comer, mover-se ou apertar é motivo bastante.
     [give-oftener] “{ $word }” caiu aqui. Dos apertos dela, respondidos com “agora não” ou outra coisa: { $figure }
     [used-up] “{ $word }” caiu mesmo assim. Dos apertos dela, respondidos com “agora não” ou outra coisa: { $figure }

@@ -1,0 +1,113 @@
+//! Nobody is blamed for what could not be seen yet, nor for ending where the animal had ended.
+
+mod common;
+
+use common::{run as by_hand, you};
+use sayso_model::SignLevel;
+use sayso_rehearse::{Change, change, conduct};
+use sayso_sim::rehearsal::{Character, Does, Exercise, Over, Run, Setup, SignSeen, Thing, What, play, read};
+
+const BALL: Thing = Thing::Ball;
+
+fn setup(exercise: Exercise, character: Character, seed: u64) -> Setup {
+    Setup { seed, character, exercise }
+}
+
+fn played(exercise: Exercise, character: Character, seed: u64, acts: &str) -> Run {
+    play(setup(exercise, character, seed), &read(acts, 240_000).unwrap())
+}
+
+fn named(run: &Run) -> Change {
+    change(&conduct(run), run).change
+}
+
+#[test]
+fn who_ends_because_the_animal_left_is_not_told_to_stay() {
+    // It leaves at 12.4 s.
+    let showing = played(Exercise::Showing, Character::Eager, 4, "s0.5000_g0.5600_e.20000");
+    assert_eq!(conduct(&showing).leaving.value, Some(1.0));
+    assert_eq!(named(&showing), Change::CarryOn);
+    // The same, ended while it is still there.
+    let stays = played(Exercise::Showing, Character::Eager, 4, "s0.5000_g0.5600_e.12000");
+    assert_eq!(named(&stays), Change::Longer { after_s: 12.0, evening: false });
+
+    let pairs = played(Exercise::Likes, Character::Eager, 4, "t.5000_e.13000");
+    assert!(pairs.told.iter().any(|t| t.what == What::Leaves));
+    assert_eq!(named(&pairs), Change::CarryOn);
+    assert_eq!(named(&played(Exercise::Likes, Character::Eager, 4, "t.5000_e.9000")), Change::MorePairs);
+}
+
+#[test]
+fn who_ends_an_evening_once_it_has_set_out_again_has_left_it_its_end() {
+    let told = |leaves: &[(u32, What)]| {
+        let begin = [
+            (0, What::Joined),
+            (1_000, What::Pressed(BALL)),
+            (2_000, you(Does::Give(BALL))),
+            (2_500, What::Took(BALL)),
+        ];
+        let whole = [&begin, leaves, &[(40_000, you(Does::End))]].concat();
+        let evening = setup(Exercise::Evening, Character::Eager, 1);
+        Run { over: (40_000, Over::Ended), ..by_hand(evening, 40_000, &whole) }
+    };
+    assert_eq!(named(&told(&[(20_000, What::Leaves), (35_000, What::Comes)])), Change::CarryOn);
+    assert_eq!(named(&told(&[])), Change::Longer { after_s: 40.0, evening: true });
+}
+
+#[test]
+fn what_is_asked_before_it_could_be_seen_is_no_fault() {
+    // It turns to go at 37.5 s, 50 ms before the press.
+    let acts = |at: u32| format!("s0.9000_g0.9700_s1.{at}_g1.38800_e.45000");
+    let seen = |at| played(Exercise::Leaving, Character::Guards, 2, &acts(at));
+    assert_ne!(named(&seen(37_550)), Change::LetGo);
+    assert_eq!(conduct(&seen(37_550)).leaving.value, Some(1.0));
+    assert_eq!(named(&seen(38_200)), Change::LetGo);
+
+    // A leaving, a mild sign, a thing taken, a start: each half a second and a whole one before the next press.
+    let mild = What::Sign(SignSeen { level: SignLevel::Mild, id: "looks-away" });
+    let figures = |what: What, after_ms: u32| {
+        let told = [(0, What::Joined), (10_000, what), (10_000 + after_ms, you(Does::Show(BALL)))];
+        conduct(&by_hand(setup(Exercise::Free, Character::Eager, 1), 60_000, &told))
+    };
+    for (after_ms, whole) in [(599, true), (600, false)] {
+        let share = Some(f64::from(u8::from(whole)));
+        assert_eq!(figures(What::Leaves, after_ms).leaving.value, share);
+        assert_eq!(figures(mild, after_ms).mild.value, share);
+        assert_eq!(figures(What::Took(Thing::Treat), after_ms).eaten.value, share);
+        assert_eq!(figures(What::Startled(BALL), after_ms).frightened[BALL.place()] == 0, whole);
+    }
+    // An invitation just as it goes was made to one that was there; one to an empty room was not.
+    let invited = |told: &[(u32, What)]| {
+        conduct(&by_hand(setup(Exercise::Inviting, Character::Eager, 1), 60_000, told)).invited_there.value
+    };
+    let offer = |at| (at, you(Does::Offer(BALL)));
+    assert_eq!(invited(&[(0, What::Joined), (10_000, What::Leaves), offer(10_599)]), Some(1.0));
+    assert_eq!(invited(&[(0, What::Joined), (10_000, What::Leaves), offer(10_600)]), Some(0.0));
+    assert_eq!(invited(&[(0, What::Wanders), offer(300)]), Some(0.0));
+}
+
+#[test]
+fn who_invites_it_where_it_is_is_told_to_invite_with_what_it_wants() {
+    let one = |i: u32, takes: bool| {
+        let at = 1_000 + i * 20_000;
+        let then = if takes { What::Took(BALL) } else { What::Ignored(BALL) };
+        [
+            (at, you(Does::Offer(BALL))),
+            (at + 5_000, What::WaitOver(BALL)),
+            (at + 6_000, you(Does::Show(BALL))),
+            (at + 6_900, you(Does::Give(BALL))),
+            (at + 8_000, then),
+        ]
+    };
+    let told = |exercise, taken: u32| {
+        let whole = (0..5).flat_map(|i| one(i, i < taken));
+        by_hand(
+            setup(exercise, Character::Eager, 1),
+            180_000,
+            &[(0, What::Joined)].into_iter().chain(whole).collect::<Vec<_>>(),
+        )
+    };
+    assert_eq!(named(&told(Exercise::Inviting, 1)), Change::Wanted);
+    assert_eq!(named(&told(Exercise::Inviting, 5)), Change::CarryOn);
+    assert_eq!(named(&told(Exercise::Free, 1)), Change::WhenThere { invited: false });
+}
