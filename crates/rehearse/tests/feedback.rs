@@ -305,68 +305,6 @@ fn a_button_that_frightens_is_left_until_it_is_softer() {
 }
 
 #[test]
-fn who_ended_early_is_told_to_stay_and_above_the_bound_nobody_is_told_to_show_more() {
-    let word = |i: u32| if i.is_multiple_of(2) { Thing::Ball } else { Thing::Out };
-    let shown = |i| [(1_000 + i * 8_000, you(Does::Show(word(i)))), (1_900 + i * 8_000, you(Does::Give(word(i))))];
-    let five: Vec<_> = [(0, What::Joined)].into_iter().chain((0..5).flat_map(shown)).collect();
-    let of = |over| {
-        let run = Run { setup: Setup { exercise: Exercise::Showing, ..SETUP }, over, ..run(&five) };
-        change(&conduct(&run), &run).change
-    };
-    assert_eq!(of((42_000, Over::Ended)), Change::Longer { after_s: 42.0, evening: false });
-    assert_eq!(of((42_000, Over::Time)), Change::CarryOn, "7.1 a minute");
-    assert_eq!(of((90_000, Over::Time)), Change::Oftener, "3.3 a minute");
-}
-
-#[test]
-fn who_ends_an_exercise_with_little_done_is_not_praised() {
-    let ended = |exercise, at: u32, told: &[(u32, What)]| {
-        let whole = [&[(0, What::Joined)], told, &[(at, you(Does::End))]].concat();
-        let run = Run { setup: Setup { exercise, ..SETUP }, over: (at, Over::Ended), ..run(&whole) };
-        change(&conduct(&run), &run).change
-    };
-    let invited = |n: u32| -> Vec<(u32, What)> {
-        (0..n)
-            .flat_map(|i| {
-                let (at, ball) = (1_000 + i * 15_000, Thing::Ball);
-                [
-                    (at, you(Does::Offer(ball))),
-                    (at + 2_000, What::Pressed(ball)),
-                    (at + 2_900, you(Does::Give(ball))),
-                    (at + 3_500, What::Took(ball)),
-                ]
-            })
-            .collect()
-    };
-    assert_eq!(ended(Exercise::Inviting, 20_000, &invited(1)), Change::MoreInvitations);
-    assert_eq!(ended(Exercise::Inviting, 7_000, &[(6_000, you(Does::Offer(Thing::Ball)))]), Change::MoreInvitations);
-    assert_eq!(ended(Exercise::Inviting, 90_000, &invited(5)), Change::CarryOn);
-    // Nobody was there to be invited.
-    let nobody = [(500, What::Wanders), (6_000, you(Does::Offer(Thing::Ball)))];
-    assert_eq!(ended(Exercise::Inviting, 7_000, &nobody), Change::WhenThere { invited: true });
-    let evening = |n: u32| invited(n).into_iter().filter(|(_, what)| !matches!(what, What::Person(Does::Offer(_))));
-    let evening = |n| evening(n).collect::<Vec<_>>();
-    assert_eq!(ended(Exercise::Evening, 9_000, &evening(1)), Change::Longer { after_s: 9.0, evening: true });
-    assert_eq!(ended(Exercise::Evening, 170_000, &evening(10)), Change::CarryOn);
-    // Whom it left, and who ends then, has done right.
-    let left = [evening(1), vec![(20_000, What::Leaves)]].concat();
-    assert_eq!(ended(Exercise::Evening, 24_000, &left), Change::CarryOn);
-}
-
-#[test]
-fn who_shows_on_its_way_back_is_not_said_to_have_gone_on_once_it_was_back() {
-    let acts = "s0.173900_g0.174700_e.182900";
-    let setup = Setup { seed: 1, character: Character::Old, exercise: Exercise::Free };
-    let run = play(setup, &read(acts, 300_000).unwrap());
-    assert_eq!(k_of_n(&conduct(&run).leaving), (1, 1));
-    let left = |change| matches!(change, Change::Shorter { left: true, .. } | Change::LetGo);
-    assert!(!left(change(&conduct(&run), &run).change), "{:?}", change(&conduct(&run), &run).change);
-    // Whoever asks again at the board has gone on.
-    let longer = play(setup, &read("s0.173900_g0.174700_s0.200000_g0.200800_e.210000", 300_000).unwrap());
-    assert!(left(change(&conduct(&longer), &longer).change), "{:?}", longer.told);
-}
-
-#[test]
 fn showing_one_word_alone_is_named_where_words_share_the_showings() {
     let shown = |words: &[Thing]| -> Vec<(u32, What)> {
         (0..8)

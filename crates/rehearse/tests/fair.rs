@@ -1,4 +1,5 @@
-//! Nobody is blamed for what could not be seen yet, nor for ending where the animal had ended.
+//! Nobody is blamed for ending where the animal had ended, nor for what could not be seen yet.
+#![allow(clippy::unwrap_used, clippy::expect_used, missing_docs)]
 
 mod common;
 
@@ -13,10 +14,12 @@ fn setup(exercise: Exercise, character: Character, seed: u64) -> Setup {
     Setup { seed, character, exercise }
 }
 
+/// A rehearsal as the engine plays it.
 fn played(exercise: Exercise, character: Character, seed: u64, acts: &str) -> Run {
-    play(setup(exercise, character, seed), &read(acts, 240_000).unwrap())
+    play(setup(exercise, character, seed), &read(acts, 300_000).unwrap())
 }
 
+/// The one thing to change.
 fn named(run: &Run) -> Change {
     change(&conduct(run), run).change
 }
@@ -52,6 +55,64 @@ fn who_ends_an_evening_once_it_has_set_out_again_has_left_it_its_end() {
     };
     assert_eq!(named(&told(&[(20_000, What::Leaves), (35_000, What::Comes)])), Change::CarryOn);
     assert_eq!(named(&told(&[])), Change::Longer { after_s: 40.0, evening: true });
+}
+
+#[test]
+fn who_ended_early_is_told_to_stay_and_above_the_bound_nobody_is_told_to_show_more() {
+    let word = |i: u32| if i.is_multiple_of(2) { Thing::Ball } else { Thing::Out };
+    let shown = |i| [(1_000 + i * 8_000, you(Does::Show(word(i)))), (1_900 + i * 8_000, you(Does::Give(word(i))))];
+    let five: Vec<_> = [(0, What::Joined)].into_iter().chain((0..5).flat_map(shown)).collect();
+    let of = |over| named(&Run { over, ..by_hand(setup(Exercise::Showing, Character::Eager, 1), 60_000, &five) });
+    assert_eq!(of((42_000, Over::Ended)), Change::Longer { after_s: 42.0, evening: false });
+    assert_eq!(of((42_000, Over::Time)), Change::CarryOn, "7.1 a minute");
+    assert_eq!(of((90_000, Over::Time)), Change::Oftener, "3.3 a minute");
+}
+
+#[test]
+fn who_ends_an_exercise_with_little_done_is_not_praised() {
+    let ended = |exercise, at: u32, told: &[(u32, What)]| {
+        let whole = [&[(0, What::Joined)], told, &[(at, you(Does::End))]].concat();
+        named(&Run { over: (at, Over::Ended), ..by_hand(setup(exercise, Character::Eager, 1), 60_000, &whole) })
+    };
+    let invited = |n: u32| -> Vec<(u32, What)> {
+        (0..n)
+            .flat_map(|i| {
+                let (at, ball) = (1_000 + i * 15_000, Thing::Ball);
+                [
+                    (at, you(Does::Offer(ball))),
+                    (at + 2_000, What::Pressed(ball)),
+                    (at + 2_900, you(Does::Give(ball))),
+                    (at + 3_500, What::Took(ball)),
+                ]
+            })
+            .collect()
+    };
+    assert_eq!(ended(Exercise::Inviting, 20_000, &invited(1)), Change::MoreInvitations);
+    assert_eq!(ended(Exercise::Inviting, 7_000, &[(6_000, you(Does::Offer(Thing::Ball)))]), Change::MoreInvitations);
+    assert_eq!(ended(Exercise::Inviting, 90_000, &invited(5)), Change::CarryOn);
+    // Nobody was there to be invited.
+    let nobody = [(500, What::Wanders), (6_000, you(Does::Offer(Thing::Ball)))];
+    assert_eq!(ended(Exercise::Inviting, 7_000, &nobody), Change::WhenThere { invited: true });
+    let evening = |n: u32| invited(n).into_iter().filter(|(_, what)| !matches!(what, What::Person(Does::Offer(_))));
+    let evening = |n| evening(n).collect::<Vec<_>>();
+    assert_eq!(ended(Exercise::Evening, 9_000, &evening(1)), Change::Longer { after_s: 9.0, evening: true });
+    assert_eq!(ended(Exercise::Evening, 170_000, &evening(10)), Change::CarryOn);
+    // Whom it left, and who ends then, has done right.
+    let left = [evening(1), vec![(20_000, What::Leaves)]].concat();
+    assert_eq!(ended(Exercise::Evening, 24_000, &left), Change::CarryOn);
+}
+
+#[test]
+fn who_shows_on_its_way_back_is_not_said_to_have_gone_on_once_it_was_back() {
+    let acts = |acts| played(Exercise::Free, Character::Old, 1, acts);
+    let run = acts("s0.173900_g0.174700_e.182900");
+    let share = conduct(&run).leaving;
+    assert_eq!((share.value, share.n), (Some(1.0), 1));
+    let left = |run| matches!(named(run), Change::Shorter { left: true, .. } | Change::LetGo);
+    assert!(!left(&run), "{:?}", named(&run));
+    // Whoever asks again at the board has gone on.
+    let longer = acts("s0.173900_g0.174700_s0.200000_g0.200800_e.210000");
+    assert!(left(&longer), "{:?}", longer.told);
 }
 
 #[test]
