@@ -221,8 +221,8 @@ rehearse-because = { $change ->
 }
 rehearse-would-change = La prochaine répétition nommera peut-être autre chose : celle-ci était courte, et peu de relevés disent peu.
 rehearse-care-strong = Dans la vie, un signe fort met fin à la séance. Garde tes distances et consulte un vétérinaire ou un professionnel qualifié du comportement avant de reprendre.
-rehearse-care-guards = Dans la vie, qui garde sa nourriture peut mordre : ne prends rien dans la gueule ou la gamelle, éloigne les enfants et consulte un professionnel qualifié du comportement.
-rehearse-care-likes = Dans la vie, ne teste pas les goûts avec de la nourriture ou des choses que quelqu’un garde.
+rehearse-care-guards = Dans la vie, qui défend sa nourriture peut mordre : ne prends rien dans la gueule ou la gamelle, éloigne les enfants et consulte un professionnel qualifié du comportement.
+rehearse-care-likes = Dans la vie, ne teste pas les goûts avec de la nourriture ou des choses que quelqu’un défend.
 rehearse-measured = Comment tu as enseigné
 rehearse-measured-what = Les chiffres de l’usage réel, pour cette seule répétition.
 rehearse-row = { $which ->

@@ -221,8 +221,8 @@ rehearse-because = { $change ->
 }
 rehearse-would-change = O próximo ensaio pode apontar outra coisa: este foi curto, e poucos registros dizem pouco.
 rehearse-care-strong = Na vida, um sinal forte termina a sessão. Mantenha distância e consulte um veterinário ou um profissional qualificado de comportamento antes de continuar.
-rehearse-care-guards = Na vida, quem guarda comida pode morder: não tire nada da boca nem da tigela, mantenha crianças longe e consulte um profissional qualificado de comportamento.
-rehearse-care-likes = Na vida não teste gostos com comida ou coisas que alguém guarda.
+rehearse-care-guards = Na vida, quem protege a comida pode morder: não tire nada da boca nem da tigela, mantenha crianças longe e consulte um profissional qualificado de comportamento.
+rehearse-care-likes = Na vida não teste gostos com comida ou coisas que alguém protege.
 rehearse-measured = Como você ensinou
 rehearse-measured-what = Os números do uso real, deste único ensaio.
 rehearse-row = { $which ->
@@ -288,7 +288,7 @@ rehearse-who = { $who ->
     [wary] Moth, um gato
     [old] Bramble, um cachorro velho
     [quick] Pico, um papagaio
-   *[guards] Rusk, um cachorro que guarda comida
+   *[guards] Rusk, um cachorro que protege a comida
 }
 rehearse-whoswho = Quem você pode encontrar
 rehearse-the-lesson = A lição para isto: { $title }
