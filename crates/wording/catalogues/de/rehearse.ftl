@@ -207,7 +207,7 @@ rehearse-because = { $change ->
     [give] Gegeben, von dem, was du gedrückt hast: { $figure }
     [try] So viel Verschiedenes ausprobiert: { $figure }
     [stay] { $name } ging nicht weg, also lässt sich über das Gehenlassen nichts sagen.
-    [too-soon] Nichts wurde gezeigt, gegeben, eingeladen oder beantwortet.
+    [too-soon] Niemand wurde eingeladen; nichts wurde gezeigt, gegeben oder beantwortet.
     [after-wait] Nach dem Warten gezeigt und gegeben: { $figure }
     [when-there-invited] Eingeladen, als { $name } am Brett oder auf dem Weg war: { $figure }
     [vet] { $name } war nicht gesund. Im Leben sieht das am Brett niemand sicher: Eine Änderung beim Fressen, Bewegen oder Drücken ist Grund genug.

@@ -207,7 +207,7 @@ rehearse-because = { $change ->
     [give] Dado, de lo que pulsaste: { $figure }
     [try] Cosas distintas probadas: { $figure }
     [stay] { $name } no se fue, así que nada se puede decir de dejar ir.
-    [too-soon] No se mostró, dio, invitó ni respondió nada.
+    [too-soon] No se invitó a nadie; no se mostró ni se dio nada, ni se respondió a nada.
     [after-wait] Mostrado y dado tras la espera: { $figure }
     [when-there-invited] Invitaciones con { $name } junto al tablero o de camino: { $figure }
     [vet] { $name } no estaba bien. En la vida nadie lo ve con certeza en un tablero: un cambio al comer, moverse o pulsar es motivo suficiente.
@@ -292,7 +292,7 @@ rehearse-who = { $who ->
 rehearse-whoswho = A quién puedes encontrar
 rehearse-the-lesson = La lección para esto: { $title }
 rehearse-gain = Con todo lo demás igual, solo esto habría llevado las palabras de { $was } a { $would }, de media.
-rehearse-gain-given = Si se hubiera dado cada una de las pulsaciones que quedaron sin respuesta, con todo lo demás igual, las palabras habrían ido de { $was } a { $would }, de media. «Ahora no» también es respuesta, y aporta menos.
+rehearse-gain-given = Si tras cada pulsación que quedó sin respuesta se hubiera dado la cosa, con todo lo demás igual, las palabras habrían ido de { $was } a { $would }, de media. «Ahora no» también es respuesta, y aporta menos.
 rehearse-asks-more = { $name } pide más que antes: { $things }
 rehearse-asks-less = { $name } pide menos que antes: { $things }
 rehearse-asks-same = { $name } pide todo más o menos como antes.

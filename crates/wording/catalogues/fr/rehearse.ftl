@@ -207,7 +207,7 @@ rehearse-because = { $change ->
     [give] Donné, de ce que tu as pressé : { $figure }
     [try] Choses différentes essayées : { $figure }
     [stay] { $name } n’est pas parti, on ne peut donc rien dire du laisser partir.
-    [too-soon] Rien n’a été montré, donné, proposé ni répondu.
+    [too-soon] Personne n’a été invité ; rien n’a été montré ni donné, et aucune réponse n’a été donnée.
     [after-wait] Montré et donné après l’attente : { $figure }
     [when-there-invited] Invitations avec { $name } au tableau ou en chemin : { $figure }
     [vet] { $name } n’allait pas bien. Dans la vie, personne ne le voit avec certitude à un tableau : un changement dans l’appétit, le mouvement ou les appuis est une raison suffisante.

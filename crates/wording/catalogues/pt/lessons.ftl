@@ -66,7 +66,7 @@ lessons-board-q1-b = Que o botão soou.
 lessons-board-q1-b-why = Sim. Responda como se fosse de propósito, e deixe muitos apertos falarem.
 lessons-board-q2 = Passaram dois meses sem um aperto. O que isso diz?
 lessons-board-q2-a = As palavras não são entendidas.
-lessons-board-q2-a-why = Não apertar nada diz sobre isso. Muita coisa pode haver entre uma palavra e um aperto.
+lessons-board-q2-a-why = Não apertar não diz nada sobre isso. Muita coisa pode haver entre uma palavra e um aperto.
 lessons-board-q2-b = Muito pouco.
 lessons-board-q2-b-why = Sim. Veja antes a vontade, a entrega, o som e o lugar. “Quando nada avança” passa por eles.
 

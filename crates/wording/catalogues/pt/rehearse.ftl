@@ -23,7 +23,7 @@ rehearse-exercise = { $which ->
     [showing] Apertar, dizer, dar
     [leaving] Deixar ir
     [inviting] Cinco convites
-    [evening] Uma noite de apertos
+    [evening] Uma noite de botões apertados
     [stuck] Uma palavra travada
    *[free] Prática livre
 }
@@ -207,7 +207,7 @@ rehearse-because = { $change ->
     [give] Dado, do que você apertou: { $figure }
     [try] Coisas diferentes experimentadas: { $figure }
     [stay] { $name } não foi embora, então nada se pode dizer de deixar ir.
-    [too-soon] Nada foi mostrado, dado, convidado nem respondido.
+    [too-soon] Ninguém foi convidado; nada foi mostrado, dado nem respondido.
     [after-wait] Mostrado e dado depois da espera: { $figure }
     [when-there-invited] Convites com { $name } no quadro ou a caminho: { $figure }
     [vet] { $name } não estava bem. Na vida ninguém vê isso com certeza em um quadro: uma mudança ao comer, mover-se ou apertar é motivo bastante.
