@@ -126,7 +126,7 @@ rehearse-seen = { $what ->
     [eases] { $name } ist wieder entspannt.
     [wait-over] Fünf Sekunden sind um.
     [noise] Draußen knallt etwas.
-    [startled] { $name } fährt vor „{ $word }“ zurück.
+    [startled] { $name } schreckt vor „{ $word }“ zurück.
     [fetches] Nicht zur Hand: { $word }. Du gehst und holst es.
     [fetched] Du bist damit zurück: { $word }.
    *[unanswered] „{ $word }“ blieb ohne Antwort.

@@ -180,7 +180,7 @@ rehearse-change = { $change ->
     [give-oftener] Donne plus souvent ce que dit « { $word } ». Quand ce n’est pas possible, donne-le à un autre moment, sans demande.
     [used-up] Toutes les friandises de la soirée ont été données. Continue de répondre à « { $word } » par « pas maintenant » ou par autre chose.
     [shorter] Fais plus court : termine tant que { $name } aime encore cela.
-    [shorter-left] Qui s’en va l’a terminé. Que ce soit la fin pour la journée.
+    [shorter-left] S’en aller, c’est dire que c’est fini. Restes-en là pour aujourd’hui.
     [give-never] Donne ce que dit le bouton aussi souvent que possible, d’abord pour « { $word } ». Ce qui ne se peut pas maintenant se peut peut-être à un autre moment.
    *[carry-on] Continue ainsi.
 }

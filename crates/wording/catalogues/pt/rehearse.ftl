@@ -180,7 +180,7 @@ rehearse-change = { $change ->
     [give-oftener] Dê mais vezes o que “{ $word }” diz. Onde não for possível, dê em outro momento, sem pedido.
     [used-up] Todos os petiscos da noite foram dados. Continue respondendo a “{ $word }” com “agora não” ou com outra coisa.
     [shorter] Faça mais curto: termine enquanto { $name } ainda gosta.
-    [shorter-left] Quem sai terminou. Que esse seja o fim do dia.
+    [shorter-left] Quem vai embora já deu a sessão por encerrada. Por hoje, pare aí.
     [give-never] Dê o que o botão diz sempre que der, antes de tudo com “{ $word }”. O que não pode ser agora talvez possa em outra hora.
    *[carry-on] Continue assim.
 }
