@@ -133,7 +133,7 @@ rehearse-seen = { $what ->
 }
 rehearse-sign = { $level ->
     [strong] Starkes Zeichen von { $name }: { $sign }.
-   *[mild] Leichtes Zeichen von { $name }: { $sign }.
+   *[mild] Mildes Zeichen von { $name }: { $sign }.
 }
 rehearse-held = Links: { $left }. Rechts: { $right }.
 rehearse-chosen = Gewählt, so oft hingehalten: { $word }
@@ -160,7 +160,7 @@ rehearse-change = { $change ->
     [step-away] Geh bei einem starken Zeichen sofort weg oder beende. Alles andere kann warten.
     [let-go] Wenn { $name } geht, lass es so sein: kein Rufen, nichts im Weg, nichts zeigen.
     [let-eat] Lass { $name } in Ruhe haben, was genommen wurde. Nichts wird gedrückt oder gezeigt, bis das vorbei ist.
-    [pause] Mach bei einem leichten Zeichen fünf Sekunden Pause und lass Raum.
+    [pause] Mach bei einem milden Zeichen fünf Sekunden Pause und lass Raum.
     [wait] Warte die fünf Sekunden ab, ohne Wort und ohne Berührung. Hilfe kommt danach.
     [do-not-push] Kein Rufen, kein Versperren, kein zweites Mal sagen: { $name } kommt frei oder gar nicht.
     [answer] Beantworte jeden Druck, auch mit „jetzt nicht“.
@@ -178,7 +178,7 @@ rehearse-change = { $change ->
     [when-there-invited] Lade ein, wenn { $name } am Brett ist. Wer anderswo ist, bleibt in Ruhe.
     [vet] Im Leben: Hör auf und frag eine Tierarztpraxis. Lektionen können warten.
     [give-oftener] Gib öfter, was „{ $word }“ sagt. Wo es nicht geht, gib es ein andermal, ungefragt.
-    [used-up] Alle Leckerbissen des Abends sind gegeben. Antworte auf „{ $word }“ weiter mit „jetzt nicht“ oder mit etwas anderem.
+    [used-up] Alle Leckerchen des Abends sind gegeben. Antworte auf „{ $word }“ weiter mit „jetzt nicht“ oder mit etwas anderem.
     [shorter] Mach es kürzer: Ende, solange { $name } es noch mag.
     [shorter-left] Wer geht, hat es beendet. Lass das den Schluss des Tages sein.
     [give-never] Gib so oft, wie es geht, was ein Knopf sagt, zuerst bei „{ $word }“. Was jetzt nicht zu haben ist, gibt es vielleicht zu anderer Zeit.
@@ -194,7 +194,7 @@ rehearse-because = { $change ->
     [step-away] Starke Zeichen beachtet: { $figure }
     [let-go] Gehen respektiert: { $figure }
     [let-eat] In Ruhe gehabt, von dem, was genommen wurde: { $figure }
-    [pause] Leichte Zeichen beachtet: { $figure }
+    [pause] Milde Zeichen beachtet: { $figure }
     [wait] Warten eingehalten: { $figure }
     [do-not-push] So oft hast du gerufen, den Weg versperrt oder es noch einmal gesagt: { $figure }
     [answer] Drücke beantwortet: { $figure }
@@ -237,7 +237,7 @@ rehearse-row = { $which ->
     [answered] Drücke beantwortet
     [alternatives] Etwas anderes gegeben, wo es nicht das Gedrückte war
     [leaving] Gehen respektiert
-    [mild] Leichte Zeichen beachtet
+    [mild] Milde Zeichen beachtet
     [strong] Starke Zeichen beachtet
     [eaten] In Ruhe gehabt, von dem, was genommen wurde
     [given] So oft gegeben

@@ -88,7 +88,7 @@ sheets-not-now = Jetzt nicht: { $declined }, etwas anderes: { $other }.
 sheets-missed = Verpasst oder keine Antwort notiert: { $share }.
 
 sheets-body-language = Notierte Körpersprache
-sheets-signs = Macht mit: { $joining }. Leichte Zeichen von Stress: { $mild }. Starke Zeichen: { $strong }.
+sheets-signs = Macht mit: { $joining }. Milde Zeichen von Stress: { $mild }. Starke Zeichen: { $strong }.
 sheets-strong-sign = { $day }: { $sign }
 sheets-signs-note = Wie es die Menschen dort sahen. Ein einzelnes Zeichen sagt wenig; achte auf den ganzen Körper und die Lage.
 

@@ -57,7 +57,7 @@ rehearse-start = Empezar
 rehearse-see = Ver cómo fue
 rehearse-all = Todos los ejercicios
 rehearse-no-script = Para ensayar hacen falta scripts. Las lecciones no los necesitan.
-rehearse-room = La sala vista desde arriba: arriba el tablero y tú, abajo a la derecha una cama, abajo a la izquierda la puerta abierta.
+rehearse-room = La habitación vista desde arriba: arriba el tablero y tú, abajo a la derecha una cama, abajo a la izquierda la puerta abierta.
 rehearse-room-likes = La habitación desde arriba: tú arriba, con una cosa en cada mano cuando ofreces dos; una cama abajo a la derecha, la puerta abierta abajo a la izquierda.
 rehearse-happens = Qué pasa
 rehearse-words = Botones del tablero
@@ -178,7 +178,7 @@ rehearse-change = { $change ->
     [when-there-invited] Invita cuando { $name } esté junto al tablero. A quien está en otra parte se le deja en paz.
     [vet] En la vida: para y pregunta a un veterinario. Las lecciones pueden esperar.
     [give-oftener] Da más a menudo lo que dice «{ $word }». Cuando no pueda ser, dalo en otro momento, sin que lo pidan.
-    [used-up] Diste todas las golosinas de la tarde. Sigue respondiendo a «{ $word }» con «ahora no» o con otra cosa.
+    [used-up] Diste todos los premios de la tarde. Sigue respondiendo a «{ $word }» con «ahora no» o con otra cosa.
     [shorter] Hazlo más corto: termina mientras a { $name } aún le gusta.
     [shorter-left] Quien se va lo ha terminado. Que ese sea el final del día.
     [give-never] Da lo que dice el botón siempre que se pueda, ante todo con «{ $word }». Lo que ahora no puede ser, quizá pueda en otro momento.

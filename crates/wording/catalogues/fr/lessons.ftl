@@ -134,11 +134,11 @@ lessons-recording-q2-b-why = Oui. Un mot que quelqu’un distingue sans le conna
 
 lessons-placing-title = Placer le tableau
 lessons-placing-short = Bas, stable, en compagnie, et ouvert de deux côtés.
-lessons-placing-do-1 = Pose-le là où vous êtes le plus ensemble, loin du lit, du bol et du passage.
+lessons-placing-do-1 = Pose-le là où vous êtes le plus ensemble, loin du panier, du bol et du passage.
 lessons-placing-do-2 = Laisse deux côtés ouverts, pour que personne ne soit coincé.
 lessons-placing-do-3 = Pose-le à plat sur un tapis qui ne glisse pas, avec des boutons légers et sans avoir à se hisser.
 lessons-placing-do-4 = Une fois qu’un mot sert, laisse-le à sa place.
-lessons-placing-drawing = Un tableau vu d’en haut, près d’un fauteuil et ouvert de deux côtés. Le lit et le bol sont à l’écart. Deux flèches mènent au tableau et s’en éloignent.
+lessons-placing-drawing = Un tableau vu d’en haut, près d’un fauteuil et ouvert de deux côtés. Le panier et le bol sont à l’écart. Deux flèches mènent au tableau et s’en éloignent.
 lessons-placing-mistake = Ranger le tableau entre les leçons. Un mot qui n’est pas là ne peut pas servir.
 lessons-placing-care = Ferme les couvercles des piles avec leurs vis, et retire un tableau mâchonné. Une pile avalée est une urgence : appelle tout de suite un vétérinaire ; pour un enfant, va tout de suite aux urgences. Pour un perroquet, couvre les vis et ne laisse aucun métal libre.
 lessons-placing-q1 = Un animal âgé ne monte plus sur le tableau. Que faire d’abord ?

@@ -57,7 +57,7 @@ rehearse-start = Commencer
 rehearse-see = Voir comment c’était
 rehearse-all = Tous les exercices
 rehearse-no-script = Pour répéter, il faut des scripts. Les leçons s’en passent.
-rehearse-room = La pièce vue d’en haut : en haut le tableau et toi, en bas à droite un lit, en bas à gauche la porte ouverte.
+rehearse-room = La pièce vue d’en haut : en haut le tableau et toi, en bas à droite un panier, en bas à gauche la porte ouverte.
 rehearse-room-likes = La pièce vue d’en haut : toi en haut, une chose dans chaque main quand tu en tends deux ; un panier en bas à droite, la porte ouverte en bas à gauche.
 rehearse-happens = Ce qui se passe
 rehearse-words = Boutons du tableau
@@ -325,11 +325,11 @@ rehearse-unseen = { $cause ->
 rehearse-put-right = { $cause ->
     [too-late] Tu l’as corrigé avant que cela se voie : tout sous la main, plus rien n’arrivait tard.
     [avoided] Tu l’as corrigé avant que cela se voie : adouci, le bouton n’effraie plus.
-   *[time-or-place] Tu l’as corrigé avant que cela se voie : fenêtres fermées, aucun choc n’entre.
+   *[time-or-place] Tu l’as corrigé avant que cela se voie : fenêtres fermées, aucun claquement ne s’entend.
 }
 rehearse-showings = trois semaines avant : { $before } ; ici : { $here }
 rehearse-notebook = Ce que le carnet aurait dit
-rehearse-notebook-what = D’après six semaines de notes d’un tel foyer et cette session, avec les mêmes règles qu’en usage réel. Ce qu’il nomme d’abord n’est pas toujours vrai.
+rehearse-notebook-what = D’après six semaines de notes d’un tel foyer et cette séance, avec les mêmes règles qu’en usage réel. Ce qu’il nomme d’abord n’est pas toujours vrai.
 rehearse-advisor = { $cause } : { $bearing }.
 rehearse-three-more = Des mots qui se ressemblent, un enregistrement difficile à distinguer et des personnes qui répondent différemment peuvent aussi retenir un mot. Cet exercice ne les a pas.
 rehearse-share = { $club ->

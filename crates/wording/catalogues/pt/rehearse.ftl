@@ -57,7 +57,7 @@ rehearse-start = Começar
 rehearse-see = Ver como foi
 rehearse-all = Todos os exercícios
 rehearse-no-script = Para ensaiar são precisos scripts. As lições não precisam.
-rehearse-room = A sala vista de cima: em cima o quadro e você, embaixo à direita uma cama, embaixo à esquerda a porta aberta.
+rehearse-room = O cômodo visto de cima: em cima o quadro e você, embaixo à direita uma cama, embaixo à esquerda a porta aberta.
 rehearse-room-likes = O cômodo visto de cima: você em cima, com uma coisa em cada mão quando oferece duas; uma cama embaixo à direita, a porta aberta embaixo à esquerda.
 rehearse-happens = O que acontece
 rehearse-words = Botões do quadro
@@ -325,7 +325,7 @@ rehearse-unseen = { $cause ->
 rehearse-put-right = { $cause ->
     [too-late] Você corrigiu antes que aparecesse: com tudo à mão, nada mais chegou tarde.
     [avoided] Você corrigiu antes que aparecesse: mais baixo, o botão não assusta mais.
-   *[time-or-place] Você corrigiu antes que aparecesse: com as janelas fechadas, nenhum estrondo entra.
+   *[time-or-place] Você corrigiu antes que aparecesse: com as janelas fechadas, nenhuma batida chega.
 }
 rehearse-showings = três semanas antes: { $before }; aqui: { $here }
 rehearse-notebook = O que o caderno teria dito
