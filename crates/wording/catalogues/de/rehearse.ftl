@@ -220,8 +220,8 @@ rehearse-because = { $change ->
    *[carry-on] Hier stand dem Lernen nichts im Weg.
 }
 rehearse-would-change = Die nächste Probe nennt vielleicht etwas anderes: Diese war kurz, und wenige Aufzeichnungen sagen wenig.
-rehearse-care-strong = Im Leben beendet ein starkes Zeichen die Sitzung. Halte Abstand und frag eine Tierarztpraxis oder eine qualifizierte Fachkraft für Verhalten, bevor du weitermachst.
-rehearse-care-guards = Im Leben kann beißen, wer Futter verteidigt: Nimm nichts aus Maul oder Napf, halte Kinder fern und frag eine qualifizierte Fachkraft für Verhalten.
+rehearse-care-strong = Im Leben beendet ein starkes Zeichen die Sitzung. Halte Abstand und frag eine Tierarztpraxis oder eine qualifizierte Fachperson für Tierverhalten, bevor du weitermachst.
+rehearse-care-guards = Im Leben kann beißen, wer Futter verteidigt: Nimm nichts aus Maul oder Napf, halte Kinder fern und frag eine qualifizierte Fachperson für Tierverhalten.
 rehearse-care-likes = Im Leben prüfe keine Vorlieben mit Futter oder Dingen, die jemand bewacht.
 rehearse-measured = Wie du gelehrt hast
 rehearse-measured-what = Die Zahlen des echten Gebrauchs, aus dieser einen Probe.
