@@ -13,5 +13,5 @@ client-events-end-strong-sign = ein starkes Zeichen
 client-events-end-closing-word = Schlusswort
 client-events-end-interrupted = etwas kam dazwischen
 client-events-level-joining = macht mit
-client-events-level-mild = leicht
+client-events-level-mild = mild
 client-events-level-strong = stark

@@ -13,10 +13,10 @@ days-cell = { $day }: { $presses ->
    *[other] , mitgemachte Sitzungen: { $joined } von { $sessions }
 }{ $signs ->
     [none] { "" }
-    [mild] , leichte Zeichen von Stress
+    [mild] , milde Zeichen von Stress
    *[other] , starkes Zeichen von Stress
 }
-days-legend = Zahl: eigene Drücke. ● Sitzung mitgemacht, ○ gehalten, nicht mitgemacht. ! leichte Zeichen von Stress, !! ein starkes. Ein Tag öffnet sein Protokoll.
+days-legend = Zahl: eigene Drücke. ● Sitzung mitgemacht, ○ gehalten, nicht mitgemacht. ! milde Zeichen von Stress, !! ein starkes. Ein Tag öffnet sein Protokoll.
 days-earlier = Frühere Wochen
 days-side-by-side = Nebeneinander
 days-mini-presses = Eigene Drücke

@@ -130,7 +130,7 @@ ideas-kind = { $kind ->
    *[rest] Ruhe
 }
 ideas-care = { $care ->
-    [guarding] Nicht für ein Tier, das Futter oder Spielzeug bewacht. Wird { $name } steif oder knurrt, gib Raum und frage Fachleute für Verhalten.
+    [guarding] Nicht für ein Tier, das Futter oder Spielzeug bewacht. Wird { $name } steif oder knurrt, gib Raum und frage eine qualifizierte Fachperson für Tierverhalten.
     [slipping] Auf einem Boden, der nicht rutscht; bei steifen oder jungen Beinen erst in der Tierarztpraxis fragen.
     [small_parts] Nichts, was abgebissen und verschluckt werden kann; danach wegräumen.
     [size] So groß, dass { $name } nichts verschluckt und nichts im Rachen stecken bleibt; abgenutzt kommt es weg.

@@ -126,14 +126,14 @@ rehearse-seen = { $what ->
     [eases] { $name } ist wieder entspannt.
     [wait-over] Fünf Sekunden sind um.
     [noise] Draußen knallt etwas.
-    [startled] { $name } fährt vor „{ $word }“ zurück.
+    [startled] { $name } schreckt vor „{ $word }“ zurück.
     [fetches] Nicht zur Hand: { $word }. Du gehst und holst es.
     [fetched] Du bist damit zurück: { $word }.
    *[unanswered] „{ $word }“ blieb ohne Antwort.
 }
 rehearse-sign = { $level ->
     [strong] Starkes Zeichen von { $name }: { $sign }.
-   *[mild] Leichtes Zeichen von { $name }: { $sign }.
+   *[mild] Mildes Zeichen von { $name }: { $sign }.
 }
 rehearse-held = Links: { $left }. Rechts: { $right }.
 rehearse-chosen = Gewählt, so oft hingehalten: { $word }
@@ -160,7 +160,7 @@ rehearse-change = { $change ->
     [step-away] Geh bei einem starken Zeichen sofort weg oder beende. Alles andere kann warten.
     [let-go] Wenn { $name } geht, lass es so sein: kein Rufen, nichts im Weg, nichts zeigen.
     [let-eat] Lass { $name } in Ruhe haben, was genommen wurde. Nichts wird gedrückt oder gezeigt, bis das vorbei ist.
-    [pause] Mach bei einem leichten Zeichen fünf Sekunden Pause und lass Raum.
+    [pause] Mach bei einem milden Zeichen fünf Sekunden Pause und lass Raum.
     [wait] Warte die fünf Sekunden ab, ohne Wort und ohne Berührung. Hilfe kommt danach.
     [do-not-push] Kein Rufen, kein Versperren, kein zweites Mal sagen: { $name } kommt frei oder gar nicht.
     [answer] Beantworte jeden Druck, auch mit „jetzt nicht“.
@@ -179,7 +179,7 @@ rehearse-change = { $change ->
     [wanted] Lade mit dem ein, was { $name } gerade will.
     [vet] Im Leben: Hör auf und frag eine Tierarztpraxis. Lektionen können warten.
     [give-oftener] Gib öfter, was „{ $word }“ sagt. Wo es nicht geht, gib es ein andermal, ungefragt.
-    [used-up] Alle Leckerbissen des Abends sind gegeben. Antworte auf „{ $word }“ weiter mit „jetzt nicht“ oder mit etwas anderem.
+    [used-up] Alle Leckerchen des Abends sind gegeben. Antworte auf „{ $word }“ weiter mit „jetzt nicht“ oder mit etwas anderem.
     [shorter] Mach es kürzer: Ende, solange { $name } es noch mag.
     [shorter-left] Wer geht, hat es beendet. Lass das den Schluss des Tages sein.
     [give-never] Gib so oft, wie es geht, was ein Knopf sagt, zuerst bei „{ $word }“. Was jetzt nicht zu haben ist, gibt es vielleicht zu anderer Zeit.
@@ -195,7 +195,7 @@ rehearse-because = { $change ->
     [step-away] Starke Zeichen beachtet: { $figure }
     [let-go] Gehen respektiert: { $figure }
     [let-eat] In Ruhe gehabt, von dem, was genommen wurde: { $figure }
-    [pause] Leichte Zeichen beachtet: { $figure }
+    [pause] Milde Zeichen beachtet: { $figure }
     [wait] Warten eingehalten: { $figure }
     [do-not-push] So oft hast du gerufen, den Weg versperrt oder es noch einmal gesagt: { $figure }
     [answer] Drücke beantwortet: { $figure }
@@ -208,7 +208,7 @@ rehearse-because = { $change ->
     [give] Gegeben, von dem, was du gedrückt hast: { $figure }
     [try] So viel Verschiedenes ausprobiert: { $figure }
     [stay] { $name } ging nicht weg, also lässt sich über das Gehenlassen nichts sagen.
-    [too-soon] Nichts wurde gezeigt, gegeben, eingeladen oder beantwortet.
+    [too-soon] Niemand wurde eingeladen; nichts wurde gezeigt, gegeben oder beantwortet.
     [after-wait] Nach dem Warten gezeigt und gegeben: { $figure }
     [when-there-invited] Eingeladen, als { $name } am Brett oder auf dem Weg war: { $figure }
     [wanted] Genommen, von dem, was du nach deinen Einladungen gegeben hast: { $figure }
@@ -222,8 +222,8 @@ rehearse-because = { $change ->
    *[carry-on] Hier stand dem Lernen nichts im Weg.
 }
 rehearse-would-change = Die nächste Probe nennt vielleicht etwas anderes: Diese war kurz, und wenige Aufzeichnungen sagen wenig.
-rehearse-care-strong = Im Leben beendet ein starkes Zeichen die Sitzung. Halte Abstand und frag eine Tierarztpraxis oder eine qualifizierte Fachkraft für Verhalten, bevor du weitermachst.
-rehearse-care-guards = Im Leben kann beißen, wer Futter verteidigt: Nimm nichts aus Maul oder Napf, halte Kinder fern und frag eine qualifizierte Fachkraft für Verhalten.
+rehearse-care-strong = Im Leben beendet ein starkes Zeichen die Sitzung. Halte Abstand und frag eine Tierarztpraxis oder eine qualifizierte Fachperson für Tierverhalten, bevor du weitermachst.
+rehearse-care-guards = Im Leben kann beißen, wer Futter verteidigt: Nimm nichts aus Maul oder Napf, halte Kinder fern und frag eine qualifizierte Fachperson für Tierverhalten.
 rehearse-care-likes = Im Leben prüfe keine Vorlieben mit Futter oder Dingen, die jemand bewacht.
 rehearse-measured = Wie du gelehrt hast
 rehearse-measured-what = Die Zahlen des echten Gebrauchs, aus dieser einen Probe.
@@ -239,7 +239,7 @@ rehearse-row = { $which ->
     [answered] Drücke beantwortet
     [alternatives] Etwas anderes gegeben, wo es nicht das Gedrückte war
     [leaving] Gehen respektiert
-    [mild] Leichte Zeichen beachtet
+    [mild] Milde Zeichen beachtet
     [strong] Starke Zeichen beachtet
     [eaten] In Ruhe gehabt, von dem, was genommen wurde
     [given] So oft gegeben

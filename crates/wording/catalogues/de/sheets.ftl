@@ -6,7 +6,7 @@ sheets-rules = Hausregeln
 sheets-buttons = Für die Knöpfe
 sheets-buttons-what = Schlichte Etiketten mit dem Wort.
 sheets-labels = Etiketten
-sheets-animal-what = Für die Familie, die Tierarztpraxis oder eine Fachkraft für Verhalten.
+sheets-animal-what = Für die Familie, die Tierarztpraxis oder eine Fachperson für Tierverhalten.
 sheets-progress = Bericht über Fortschritte
 sheets-likes-of = Was { $name } mag
 sheets-print = Drucken
@@ -24,7 +24,7 @@ sheets-days = { $days ->
 }
 sheets-progress-of = Fortschritte von { $name }
 sheets-not-a-diagnosis = Keine Diagnose.
-sheets-own-records = Eigene Aufzeichnungen eines Zuhauses, von einem Programm gezählt. Niemand hat sie geprüft. Sie können nicht sagen, was ein Tier versteht, fühlt oder woran es leidet; frag dazu eine Tierarztpraxis oder eine qualifizierte Fachkraft für Verhalten.
+sheets-own-records = Eigene Aufzeichnungen eines Zuhauses, von einem Programm gezählt. Niemand hat sie geprüft. Sie können nicht sagen, was ein Tier versteht, fühlt oder woran es leidet; frag dazu eine Tierarztpraxis oder eine qualifizierte Fachperson für Tierverhalten.
 sheets-animal = Tier
 sheets-species = { $species ->
     [dog] Hund
@@ -88,7 +88,7 @@ sheets-not-now = Jetzt nicht: { $declined }, etwas anderes: { $other }.
 sheets-missed = Verpasst oder keine Antwort notiert: { $share }.
 
 sheets-body-language = Notierte Körpersprache
-sheets-signs = Macht mit: { $joining }. Leichte Zeichen von Stress: { $mild }. Starke Zeichen: { $strong }.
+sheets-signs = Macht mit: { $joining }. Milde Zeichen von Stress: { $mild }. Starke Zeichen: { $strong }.
 sheets-strong-sign = { $day }: { $sign }
 sheets-signs-note = Wie es die Menschen dort sahen. Ein einzelnes Zeichen sagt wenig; achte auf den ganzen Körper und die Lage.
 

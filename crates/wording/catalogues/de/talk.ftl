@@ -2,7 +2,7 @@
 talk-title = Abgemacht
 talk-intro = Was du und dein Coach abmacht, und wie es läuft.
 talk-intro-coach = Was du diesem Zuhause geschrieben hast, und was daraus wurde.
-talk-not-a-vet = Ein Coach ist keine Tierärztin und kein Tierarzt. Bei Schmerz, Krankheit, Angst oder Bissen frag in der Tierarztpraxis oder eine Fachperson für Verhalten.
+talk-not-a-vet = Ein Coach ist keine Tierärztin und kein Tierarzt. Bei Schmerz, Krankheit, Angst oder Bissen frag in der Tierarztpraxis oder eine qualifizierte Fachperson für Tierverhalten.
 talk-rest = Mit { $name } ruhen die Sitzungen zuerst. Nichts hiervon ist zu tun, bis Heute es sagt.
 talk-none = Hier ist noch nichts. Was ein Coach vorschlägt oder fragt, kommt hierher und zu Heute.
 talk-none-coach = Du hast diesem Zuhause noch nichts geschrieben.

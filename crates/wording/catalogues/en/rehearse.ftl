@@ -210,7 +210,7 @@ rehearse-because = { $change ->
     [give] Given, of what you pressed: { $figure }
     [try] Kinds of things tried: { $figure }
     [stay] { $name } did not go away, so nothing can be said of letting go.
-    [too-soon] Nothing was shown, given, invited or answered.
+    [too-soon] Nobody was invited; nothing was shown, given or answered.
     [after-wait] Shown and given after the wait: { $figure }
     [when-there-invited] Invited while { $name } was at the board or on the way: { $figure }
     [wanted] Taken, of what you gave after your invitations: { $figure }

@@ -5,7 +5,7 @@ client-enrol-heard = Oído. Listo.
 client-enrol-heard-more = Seguro al { $sure } %, 1 pulsación.
 client-enrol-unsure = Oído como «{ $says }», pero con solo { $sure } % de seguridad. Acerca el dispositivo o busca más silencio y compruébalo otra vez. Si sigue así, grábalo de nuevo.
 client-enrol-nothing = No se oyó nada. ¿Está tapado el micrófono, o gastada la pila del botón? Luego compruébalo otra vez.
-client-enrol-too-quiet = Muy bajo: solo { $db } dB por encima del ruido de la sala. Apaga lo que zumbe o acerca el dispositivo y compruébalo otra vez.
+client-enrol-too-quiet = Muy bajo: solo { $db } dB por encima del ruido de la habitación. Apaga lo que zumbe o acerca el dispositivo y compruébalo otra vez.
 client-enrol-too-far = Muy lejos: { $db } dB más débil que la grabación. Pon el dispositivo a menos de tres metros del tablero y compruébalo otra vez.
 client-enrol-wrong-speed = Sonó un { $percent } % { $way ->
     [slower] más lento
@@ -23,7 +23,7 @@ client-enrol-running = Pulsa ahora: «{ $next }», luego dos segundos de silenci
 client-enrol-running-all = { $heard } sonidos para { $words } palabras. Para ahora.
 client-enrol-end = Era el último
 client-enrol-cutting = Cortando en las pausas…
-client-enrol-none = No destacó ningún sonido. Pon el dispositivo a un palmo de cada botón, en una sala tranquila, y empieza de nuevo.
+client-enrol-none = No destacó ningún sonido. Pon el dispositivo a un palmo de cada botón, en una habitación tranquila, y empieza de nuevo.
 client-enrol-match = Tantos sonidos como palabras ({ $words }). Escúchalos y guárdalos.
 client-enrol-fewer = Menos sonidos ({ $sounds }) que palabras ({ $words }). Toca «no se pulsó» donde falte una palabra, o empieza de nuevo con pausas más largas.
 client-enrol-more = Más sonidos ({ $sounds }) que palabras ({ $words }). Toca «No es un botón» en una voz o un golpe; los nombres siguientes se corren.
@@ -36,7 +36,7 @@ client-enrol-play = Reproducir
 client-enrol-picture = Imagen del sonido, { $seconds } s
 client-enrol-beep = Se recortó un pitido al principio.
 client-enrol-long = Largo: quizá se juntaron dos botones. Empieza de nuevo con pausas más largas, o déjalo fuera y graba esos dos en sus fichas.
-client-enrol-quiet = Bajo: solo { $db } dB por encima del ruido de la sala. Grábalo de nuevo más cerca.
+client-enrol-quiet = Bajo: solo { $db } dB por encima del ruido de la habitación. Grábalo de nuevo más cerca.
 client-enrol-keep = { $count ->
     [1] Guardar esta grabación
    *[other] Guardar estas { $count } grabaciones

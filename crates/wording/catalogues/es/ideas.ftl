@@ -130,7 +130,7 @@ ideas-kind = { $kind ->
    *[rest] descanso
 }
 ideas-care = { $care ->
-    [guarding] No para un animal que protege comida o juguetes. Si { $name } se tensa o gruñe, deja espacio y pregunta a un profesional del comportamiento cualificado.
+    [guarding] No para un animal que protege comida o juguetes. Si { $name } se tensa o gruñe, deja espacio y pregunta a un profesional cualificado del comportamiento.
     [slipping] En un suelo que no resbale; con patas rígidas o jóvenes, pregunta antes a un veterinario.
     [small_parts] Nada que se pueda arrancar y tragar; guárdalo después.
     [size] Demasiado grande para tragarla o que se quede en la garganta; retírala cuando esté gastada.

@@ -57,7 +57,7 @@ rehearse-start = Empezar
 rehearse-see = Ver cómo fue
 rehearse-all = Todos los ejercicios
 rehearse-no-script = Para ensayar hacen falta scripts. Las lecciones no los necesitan.
-rehearse-room = La sala vista desde arriba: arriba el tablero y tú, abajo a la derecha una cama, abajo a la izquierda la puerta abierta.
+rehearse-room = La habitación vista desde arriba: arriba el tablero y tú, abajo a la derecha una cama, abajo a la izquierda la puerta abierta.
 rehearse-room-likes = La habitación desde arriba: tú arriba, con una cosa en cada mano cuando ofreces dos; una cama abajo a la derecha, la puerta abierta abajo a la izquierda.
 rehearse-happens = Qué pasa
 rehearse-words = Botones del tablero
@@ -179,7 +179,7 @@ rehearse-change = { $change ->
     [wanted] Invita con lo que { $name } quiera en ese momento.
     [vet] En la vida: para y pregunta a un veterinario. Las lecciones pueden esperar.
     [give-oftener] Da más a menudo lo que dice «{ $word }». Cuando no pueda ser, dalo en otro momento, sin que lo pidan.
-    [used-up] Diste todas las golosinas de la tarde. Sigue respondiendo a «{ $word }» con «ahora no» o con otra cosa.
+    [used-up] Diste todos los premios de la tarde. Sigue respondiendo a «{ $word }» con «ahora no» o con otra cosa.
     [shorter] Hazlo más corto: termina mientras a { $name } aún le gusta.
     [shorter-left] Quien se va lo ha terminado. Que ese sea el final del día.
     [give-never] Da lo que dice el botón siempre que se pueda, ante todo con «{ $word }». Lo que ahora no puede ser, quizá pueda en otro momento.
@@ -208,7 +208,7 @@ rehearse-because = { $change ->
     [give] Dado, de lo que pulsaste: { $figure }
     [try] Cosas distintas probadas: { $figure }
     [stay] { $name } no se fue, así que nada se puede decir de dejar ir.
-    [too-soon] No se mostró, dio, invitó ni respondió nada.
+    [too-soon] No se invitó a nadie; no se mostró ni se dio nada, ni se respondió a nada.
     [after-wait] Mostrado y dado tras la espera: { $figure }
     [when-there-invited] Invitaciones con { $name } junto al tablero o de camino: { $figure }
     [wanted] Tomado, de lo que diste tras tus invitaciones: { $figure }
@@ -294,7 +294,7 @@ rehearse-who = { $who ->
 rehearse-whoswho = A quién puedes encontrar
 rehearse-the-lesson = La lección para esto: { $title }
 rehearse-gain = Con todo lo demás igual, solo esto habría llevado las palabras de { $was } a { $would }, de media.
-rehearse-gain-given = Si se hubiera dado cada una de las pulsaciones que quedaron sin respuesta, con todo lo demás igual, las palabras habrían ido de { $was } a { $would }, de media. «Ahora no» también es respuesta, y aporta menos.
+rehearse-gain-given = Si tras cada pulsación que quedó sin respuesta se hubiera dado la cosa, con todo lo demás igual, las palabras habrían ido de { $was } a { $would }, de media. «Ahora no» también es respuesta, y aporta menos.
 rehearse-asks-more = { $name } pide más que antes: { $things }
 rehearse-asks-less = { $name } pide menos que antes: { $things }
 rehearse-asks-same = { $name } pide todo más o menos como antes.

@@ -88,7 +88,7 @@ act-caution-battery = Change les piles là où ni animal ni enfant ne les attein
 act-caution-not-pressing = Ne pas appuyer ne dit rien de ce que { $name } comprend. Si quelque chose a changé soudain chez { $name }, vois d’abord un vétérinaire.
 act-caution-comes-and-goes = { $name } peut venir et partir. Arrête tant que { $name } en veut encore.
 act-caution-burst-may-come = Quand les réponses changent, une rafale d’appuis peut venir d’abord : dans 24 % des cas chez des personnes, 12 % quand autre chose était proposé (Lerman & Iwata 1995).
-act-caution-never-for-needs = Jamais pour l’eau, les besoins, la douleur ou la peur : on y répond. Si { $name } garde des choses, grogne ou mord, arrête et consulte un professionnel qualifié du comportement.
+act-caution-never-for-needs = Jamais pour l’eau, les besoins, la douleur ou la peur : on y répond. Si { $name } défend des choses, grogne ou mord, arrête et consulte un professionnel qualifié du comportement.
 
 act-hint-give-faster = Donne plus vite : maintenant après { $seconds }, vise { $aim }.
 act-hint-show-only = Montre toi-même et donne. N’attends rien.

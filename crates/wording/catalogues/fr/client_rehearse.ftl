@@ -14,7 +14,7 @@ client-rehearse-treats = { $count ->
    *[other] { $count } friandises restantes
 }
 client-rehearse-paused = En pause tant que la page n’était pas visible.
-client-rehearse-away = Le carnet ne répond pas. Ce que tu fais reste ici et sera envoyé à son retour ; la suite se verra alors.
+client-rehearse-away = Le carnet ne répond pas. Ce que tu fais reste ici et sera envoyé à son retour ; la suite se verra alors.
 client-rehearse-which = Lequel ? Touche son bouton.
 client-rehearse-hold = Ne bouge plus avant le choix.
 client-rehearse-waits = Attends

@@ -130,7 +130,7 @@ ideas-kind = { $kind ->
    *[rest] repos
 }
 ideas-care = { $care ->
-    [guarding] Pas pour un animal qui garde nourriture ou jouets. Si { $name } se raidit ou gronde, laisse de l’espace et demande à un spécialiste qualifié du comportement.
+    [guarding] Pas pour un animal qui défend nourriture ou jouets. Si { $name } se raidit ou gronde, laisse de l’espace et demande à un professionnel qualifié du comportement.
     [slipping] Sur un sol qui ne glisse pas ; pour des pattes raides ou jeunes, demande d’abord à un vétérinaire.
     [small_parts] Rien qui puisse être arraché et avalé ; range-le ensuite.
     [size] Trop grande pour être avalée ou rester dans la gorge ; range-la dès qu’elle est usée.

@@ -57,7 +57,7 @@ rehearse-start = Commencer
 rehearse-see = Voir comment c’était
 rehearse-all = Tous les exercices
 rehearse-no-script = Pour répéter, il faut des scripts. Les leçons s’en passent.
-rehearse-room = La pièce vue d’en haut : en haut le tableau et toi, en bas à droite un lit, en bas à gauche la porte ouverte.
+rehearse-room = La pièce vue d’en haut : en haut le tableau et toi, en bas à droite un panier, en bas à gauche la porte ouverte.
 rehearse-room-likes = La pièce vue d’en haut : toi en haut, une chose dans chaque main quand tu en tends deux ; un panier en bas à droite, la porte ouverte en bas à gauche.
 rehearse-happens = Ce qui se passe
 rehearse-words = Boutons du tableau
@@ -181,7 +181,7 @@ rehearse-change = { $change ->
     [give-oftener] Donne plus souvent ce que dit « { $word } ». Quand ce n’est pas possible, donne-le à un autre moment, sans demande.
     [used-up] Toutes les friandises de la soirée ont été données. Continue de répondre à « { $word } » par « pas maintenant » ou par autre chose.
     [shorter] Fais plus court : termine tant que { $name } aime encore cela.
-    [shorter-left] Qui s’en va l’a terminé. Que ce soit la fin pour la journée.
+    [shorter-left] S’en aller, c’est dire que c’est fini. Restes-en là pour aujourd’hui.
     [give-never] Donne ce que dit le bouton aussi souvent que possible, d’abord pour « { $word } ». Ce qui ne se peut pas maintenant se peut peut-être à un autre moment.
    *[carry-on] Continue ainsi.
 }
@@ -208,7 +208,7 @@ rehearse-because = { $change ->
     [give] Donné, de ce que tu as pressé : { $figure }
     [try] Choses différentes essayées : { $figure }
     [stay] { $name } n’est pas parti, on ne peut donc rien dire du laisser partir.
-    [too-soon] Rien n’a été montré, donné, proposé ni répondu.
+    [too-soon] Personne n’a été invité ; rien n’a été montré ni donné, et aucune réponse n’a été donnée.
     [after-wait] Montré et donné après l’attente : { $figure }
     [when-there-invited] Invitations avec { $name } au tableau ou en chemin : { $figure }
     [wanted] Pris, de ce que tu as donné après tes invitations : { $figure }
@@ -223,8 +223,8 @@ rehearse-because = { $change ->
 }
 rehearse-would-change = La prochaine répétition nommera peut-être autre chose : celle-ci était courte, et peu de relevés disent peu.
 rehearse-care-strong = Dans la vie, un signe fort met fin à la séance. Garde tes distances et consulte un vétérinaire ou un professionnel qualifié du comportement avant de reprendre.
-rehearse-care-guards = Dans la vie, qui garde sa nourriture peut mordre : ne prends rien dans la gueule ou la gamelle, éloigne les enfants et consulte un professionnel qualifié du comportement.
-rehearse-care-likes = Dans la vie, ne teste pas les goûts avec de la nourriture ou des choses que quelqu’un garde.
+rehearse-care-guards = Dans la vie, qui défend sa nourriture peut mordre : ne prends rien dans la gueule ou la gamelle, éloigne les enfants et consulte un professionnel qualifié du comportement.
+rehearse-care-likes = Dans la vie, ne teste pas les goûts avec de la nourriture ou des choses que quelqu’un défend.
 rehearse-measured = Comment tu as enseigné
 rehearse-measured-what = Les chiffres de l’usage réel, pour cette seule répétition.
 rehearse-row = { $which ->
@@ -327,11 +327,11 @@ rehearse-unseen = { $cause ->
 rehearse-put-right = { $cause ->
     [too-late] Tu l’as corrigé avant que cela se voie : tout sous la main, plus rien n’arrivait tard.
     [avoided] Tu l’as corrigé avant que cela se voie : adouci, le bouton n’effraie plus.
-   *[time-or-place] Tu l’as corrigé avant que cela se voie : fenêtres fermées, aucun choc n’entre.
+   *[time-or-place] Tu l’as corrigé avant que cela se voie : fenêtres fermées, aucun claquement ne s’entend.
 }
 rehearse-showings = trois semaines avant : { $before } ; ici : { $here }
 rehearse-notebook = Ce que le carnet aurait dit
-rehearse-notebook-what = D’après six semaines de notes d’un tel foyer et cette session, avec les mêmes règles qu’en usage réel. Ce qu’il nomme d’abord n’est pas toujours vrai.
+rehearse-notebook-what = D’après six semaines de notes d’un tel foyer et cette séance, avec les mêmes règles qu’en usage réel. Ce qu’il nomme d’abord n’est pas toujours vrai.
 rehearse-advisor = { $cause } : { $bearing }.
 rehearse-three-more = Des mots qui se ressemblent, un enregistrement difficile à distinguer et des personnes qui répondent différemment peuvent aussi retenir un mot. Cet exercice ne les a pas.
 rehearse-share = { $club ->

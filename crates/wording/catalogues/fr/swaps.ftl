@@ -1,6 +1,6 @@
 swaps-title = Échanges convenus
 swaps-earlier = Périodes passées
-swaps-choice = { $lead } Donner exprès autre chose peut décevoir. N’en fais rien avec un animal nouveau, malade, anxieux ou qui garde ses affaires. Arrête aux signes de stress ({ $signs }) ; un signe fort y met fin aussitôt.
+swaps-choice = { $lead } Donner exprès autre chose peut décevoir. N’en fais rien avec un animal nouveau, malade, anxieux ou qui défend ses affaires. Arrête aux signes de stress ({ $signs }) ; un signe fort y met fin aussitôt.
 swaps-choice-lead = À toi de choisir, pour le bien de { $name }.
 swaps-thing-food = { $thing } – nourriture
 swaps-why = { $name } appuie pour cette chose-là, ou toute bonne chose convient-elle ? Une seule façon de le savoir : de temps en temps, par hasard, autre chose arrive, et on voit si { $name } continue d’appuyer.

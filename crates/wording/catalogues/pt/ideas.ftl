@@ -130,7 +130,7 @@ ideas-kind = { $kind ->
    *[rest] descanso
 }
 ideas-care = { $care ->
-    [guarding] Não para um animal que guarda comida ou brinquedos. Se { $name } ficar tenso ou rosnar, dê espaço e pergunte a um profissional qualificado de comportamento.
+    [guarding] Não para um animal que protege comida ou brinquedos. Se { $name } ficar tenso ou rosnar, dê espaço e pergunte a um profissional qualificado de comportamento.
     [slipping] Em um chão que não escorregue; com patas rígidas ou ainda em crescimento, pergunte antes a um veterinário.
     [small_parts] Nada que se possa arrancar e engolir; guarde depois.
     [size] Grande demais para ser engolida ou ficar presa na garganta; retire quando estiver gasta.

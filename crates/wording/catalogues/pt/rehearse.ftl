@@ -23,7 +23,7 @@ rehearse-exercise = { $which ->
     [showing] Apertar, dizer, dar
     [leaving] Deixar ir
     [inviting] Cinco convites
-    [evening] Uma noite de apertos
+    [evening] Uma noite de botões apertados
     [stuck] Uma palavra travada
    *[free] Prática livre
 }
@@ -57,7 +57,7 @@ rehearse-start = Começar
 rehearse-see = Ver como foi
 rehearse-all = Todos os exercícios
 rehearse-no-script = Para ensaiar são precisos scripts. As lições não precisam.
-rehearse-room = A sala vista de cima: em cima o quadro e você, embaixo à direita uma cama, embaixo à esquerda a porta aberta.
+rehearse-room = O cômodo visto de cima: em cima o quadro e você, embaixo à direita uma cama, embaixo à esquerda a porta aberta.
 rehearse-room-likes = O cômodo visto de cima: você em cima, com uma coisa em cada mão quando oferece duas; uma cama embaixo à direita, a porta aberta embaixo à esquerda.
 rehearse-happens = O que acontece
 rehearse-words = Botões do quadro
@@ -181,7 +181,7 @@ rehearse-change = { $change ->
     [give-oftener] Dê mais vezes o que “{ $word }” diz. Onde não for possível, dê em outro momento, sem pedido.
     [used-up] Todos os petiscos da noite foram dados. Continue respondendo a “{ $word }” com “agora não” ou com outra coisa.
     [shorter] Faça mais curto: termine enquanto { $name } ainda gosta.
-    [shorter-left] Quem sai terminou. Que esse seja o fim do dia.
+    [shorter-left] Quem vai embora já deu a sessão por encerrada. Por hoje, pare aí.
     [give-never] Dê o que o botão diz sempre que der, antes de tudo com “{ $word }”. O que não pode ser agora talvez possa em outra hora.
    *[carry-on] Continue assim.
 }
@@ -208,7 +208,7 @@ rehearse-because = { $change ->
     [give] Dado, do que você apertou: { $figure }
     [try] Coisas diferentes experimentadas: { $figure }
     [stay] { $name } não foi embora, então nada se pode dizer de deixar ir.
-    [too-soon] Nada foi mostrado, dado, convidado nem respondido.
+    [too-soon] Ninguém foi convidado; nada foi mostrado, dado nem respondido.
     [after-wait] Mostrado e dado depois da espera: { $figure }
     [when-there-invited] Convites com { $name } no quadro ou a caminho: { $figure }
     [wanted] Pego, do que você deu depois dos seus convites: { $figure }
@@ -223,8 +223,8 @@ rehearse-because = { $change ->
 }
 rehearse-would-change = O próximo ensaio pode apontar outra coisa: este foi curto, e poucos registros dizem pouco.
 rehearse-care-strong = Na vida, um sinal forte termina a sessão. Mantenha distância e consulte um veterinário ou um profissional qualificado de comportamento antes de continuar.
-rehearse-care-guards = Na vida, quem guarda comida pode morder: não tire nada da boca nem da tigela, mantenha crianças longe e consulte um profissional qualificado de comportamento.
-rehearse-care-likes = Na vida não teste gostos com comida ou coisas que alguém guarda.
+rehearse-care-guards = Na vida, quem protege a comida pode morder: não tire nada da boca nem da tigela, mantenha crianças longe e consulte um profissional qualificado de comportamento.
+rehearse-care-likes = Na vida não teste gostos com comida ou coisas que alguém protege.
 rehearse-measured = Como você ensinou
 rehearse-measured-what = Os números do uso real, deste único ensaio.
 rehearse-row = { $which ->
@@ -290,7 +290,7 @@ rehearse-who = { $who ->
     [wary] Moth, um gato
     [old] Bramble, um cachorro velho
     [quick] Pico, um papagaio
-   *[guards] Rusk, um cachorro que guarda comida
+   *[guards] Rusk, um cachorro que protege a comida
 }
 rehearse-whoswho = Quem você pode encontrar
 rehearse-the-lesson = A lição para isto: { $title }
@@ -327,7 +327,7 @@ rehearse-unseen = { $cause ->
 rehearse-put-right = { $cause ->
     [too-late] Você corrigiu antes que aparecesse: com tudo à mão, nada mais chegou tarde.
     [avoided] Você corrigiu antes que aparecesse: mais baixo, o botão não assusta mais.
-   *[time-or-place] Você corrigiu antes que aparecesse: com as janelas fechadas, nenhum estrondo entra.
+   *[time-or-place] Você corrigiu antes que aparecesse: com as janelas fechadas, nenhuma batida chega.
 }
 rehearse-showings = três semanas antes: { $before }; aqui: { $here }
 rehearse-notebook = O que o caderno teria dito

@@ -1,6 +1,6 @@
 swaps-title = Trocas combinadas
 swaps-earlier = Períodos anteriores
-swaps-choice = { $lead } Dar outra coisa de propósito pode decepcionar. Não faça isso com um animal novo na casa, doente, ansioso ou que guarda coisas. Pare diante de sinais de estresse ({ $signs }); um sinal forte para tudo na hora.
+swaps-choice = { $lead } Dar outra coisa de propósito pode decepcionar. Não faça isso com um animal novo na casa, doente, ansioso ou que protege coisas. Pare diante de sinais de estresse ({ $signs }); um sinal forte para tudo na hora.
 swaps-choice-lead = Você decide, para o bem de { $name }.
 swaps-thing-food = { $thing } – comida
 swaps-why = { $name } aperta pela coisa, ou serve qualquer coisa boa? Só há um jeito de saber: de vez em quando vem outra, por acaso, e vemos se { $name } continua apertando.
