@@ -17,7 +17,7 @@ pub fn title(locale: &Locale, story: &Story, entry: &Entry<'_>) -> String {
         }
         What::Plan { lines, .. } => {
             let lines: Vec<String> = lines.iter().map(|one| line(locale, story, one)).collect();
-            say!(locale, calendar::plan, name = animal, lines = lines.join("; "))
+            say!(locale, calendar::plan, name = animal, lines = locale.apart(&lines))
         }
         What::GoOnWithCheck { done, of, .. } => {
             say!(locale, calendar::go_on, name = animal, done = *done, of = *of)

@@ -26,7 +26,7 @@ pub fn homes(l: &Locale, shares: &Shares) -> String {
             say!(l, store::home_brings, home = home, events = share.events)
         })
         .collect();
-    told.join("; ")
+    l.apart(&told)
 }
 
 fn shown(path: &Path) -> String {

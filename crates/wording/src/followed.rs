@@ -47,7 +47,7 @@ pub fn outcomes(l: &Locale, all: &BTreeMap<Outcome, usize>) -> String {
     if all.is_empty() {
         return say!(l, followed::none_alone);
     }
-    all.iter().map(|(how, count)| outcome(l, *how, *count)).collect::<Vec<_>>().join("; ")
+    l.apart(&all.iter().map(|(how, count)| outcome(l, *how, *count)).collect::<Vec<_>>())
 }
 
 /// How many trials came out so.

@@ -44,7 +44,7 @@ pub fn food(l: &Locale, caution: &FoodCaution) -> String {
 /// Several cautions about a food, in one line.
 #[must_use]
 pub fn foods(l: &Locale, cautions: &[FoodCaution]) -> String {
-    cautions.iter().map(|c| food(l, c)).collect::<Vec<_>>().join("; ")
+    l.apart(&cautions.iter().map(|c| food(l, c)).collect::<Vec<_>>())
 }
 
 /// The same short, under the name that the home has for the thing: to stand where it is given. The whole stands where it was typed.
@@ -56,7 +56,7 @@ pub fn briefly(l: &Locale, thing: &str, cautions: &[FoodCaution]) -> String {
             say!(l, cautions::brief, level = c.level.name(), sure = if c.certain { "yes" } else { "no" }, why = why)
         })
     };
-    l.colon(thing, &cautions.iter().map(one).collect::<Vec<_>>().join("; "))
+    l.colon(thing, &l.apart(&cautions.iter().map(one).collect::<Vec<_>>()))
 }
 
 /// A danger that is no food: what, what to do, why, and where the fact is from.

@@ -95,7 +95,7 @@ pub fn order(locale: &Locale, name: &str, o: &Order) -> String {
     } else if found.is_empty() {
         say!(locale, patterns::order_none, name = name, n = o.n)
     } else {
-        say!(locale, patterns::order_found, pairs = found.join("; "), n = o.n)
+        say!(locale, patterns::order_found, pairs = locale.apart(&found), n = o.n)
     }
 }
 

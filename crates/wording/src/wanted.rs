@@ -93,7 +93,7 @@ impl Message for RowProblem {
 
 impl Message for NotRead {
     fn say(&self, l: &Locale) -> String {
-        self.0.iter().map(|p| p.say(l)).collect::<Vec<_>>().join("; ")
+        l.apart(&self.0.iter().map(|p| p.say(l)).collect::<Vec<_>>())
     }
 }
 

@@ -181,7 +181,7 @@ rehearse-change = { $change ->
     [give-oftener] Da más a menudo lo que dice «{ $word }». Cuando no pueda ser, dalo en otro momento, sin que lo pidan.
     [used-up] Diste todos los premios de la tarde. Sigue respondiendo a «{ $word }» con «ahora no» o con otra cosa.
     [shorter] Hazlo más corto: termina mientras a { $name } aún le gusta.
-    [shorter-left] Quien se va lo ha terminado. Que ese sea el final del día.
+    [shorter-left] Irse es decir que se acabó. Que ese sea el final del día.
     [give-never] Da lo que dice el botón siempre que se pueda, ante todo con «{ $word }». Lo que ahora no puede ser, quizá pueda en otro momento.
    *[carry-on] Sigue así.
 }

@@ -81,7 +81,7 @@ fn one(l: &Locale, method: &Method) -> Markup {
         [method.source, note.as_deref().unwrap_or_default()].into_iter().filter(|s| !s.is_empty()).collect();
     html! {
         a href=(format!("/methods/{}", method.page)) { ((method.name)(l)) } " "
-        (say!(l, methods::source, source = source.join("; "), shown = shown.join(", ")))
+        (say!(l, methods::source, source = l.apart(&source), shown = shown.join(", ")))
     }
 }
 

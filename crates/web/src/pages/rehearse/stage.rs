@@ -141,7 +141,7 @@ fn keys_before(l: &Locale, acts: &[(&str, &str)]) -> String {
     let words = (acts != LIKES).then(|| one("1 \u{2013} 4", say!(l, rehearse::keys_words)));
     let each = acts.iter().map(|(does, key)| one(key, say!(l, rehearse::act, does = *does)));
     let all: Vec<String> = words.into_iter().chain(each).collect();
-    say!(l, rehearse::keys_before, list = all.join("; "))
+    say!(l, rehearse::keys_before, list = l.apart(&all))
 }
 
 fn keys(l: &Locale, acts: &[(&str, &str)]) -> Markup {
