@@ -2,6 +2,7 @@
 
 use crate::harness::{Browser, PHONE, Server, demo_dir, story};
 use crate::phone::{STAND_IN, reads};
+use fantoccini::Locator;
 use sayso_model::{
     AnimalCard, AnimalId, BoardLayout, Body, Event, EventId, HomeCard, HomeId, Label, MediaType, Moment, Note, Picture,
     PictureCard, PictureOf, Placed, RewardCard, RewardId, Source, Species, Stage, StageChoice, WordCard, WordId, Zone,
@@ -324,6 +325,29 @@ async fn nothing_jumps_while_the_page_comes() {
             shifts.push((size.0, mode, (shift * 1000.0).round() / 1000.0));
         }
     }
+    // Opened in a rest, with the note above the mat; of swaps too, where some were agreed.
+    let mut notes = 0;
+    for animal in story.animals().keys() {
+        let board = server.url(&format!("/a/{animal}/board"));
+        browser.goto(&board).await;
+        browser.tap("mode-showing").await;
+        browser.tap("start").await;
+        browser.tap("act-sign").await;
+        browser.tap("sign-strong").await;
+        browser.tap("stop-end").await;
+        browser.find("rests").await;
+        browser.all_sent().await;
+        for (size, mode) in [PHONE, SMALL].into_iter().flat_map(|s| ["showing", "invitation", "day"].map(|m| (s, m))) {
+            browser.resize(size).await;
+            browser.tap(&format!("mode-{mode}")).await;
+            browser.goto(&board).await;
+            browser.until("the board", "return document.getElementById('board').dataset.ready === 'yes'").await;
+            let shift = browser.page.execute_async(SHIFT, vec![]).await.unwrap().as_f64().unwrap();
+            notes += usize::from(browser.page.find(Locator::Css("[data-test=swaps-over]")).await.is_ok());
+            shifts.push((size.0, mode, (shift * 1000.0).round() / 1000.0));
+        }
+    }
+    assert!(notes > 0, "the demo has agreed swaps");
     // That the browser does count: something put in above moves all else.
     let push = "const d = document.createElement('div'); d.style.height = '300px'; document.body.prepend(d);";
     let moved = browser.page.execute_async(&format!("{push}{SHIFT}"), vec![]).await.unwrap().as_f64().unwrap();

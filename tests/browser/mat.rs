@@ -183,18 +183,17 @@ async fn a_strong_sign_moves_no_pad_and_rest_comes_before_a_session() {
         browser.tap("stop-end").await;
         browser.until("it has ended", "return document.querySelector('[data-test=stop]').hidden").await;
         browser.find("summary").await;
-        // Where swaps were agreed, that they were stopped stands above what the session came to, and goes when it was read.
-        if browser.page.find(Locator::Css("[data-test=swaps-seen]")).await.is_ok() {
-            notices += 1;
-            browser.picture(&format!("over-{animal}")).await;
-            let order = "const [caution, sum] = ['swaps', 'summary'].map((n) => document.querySelector(`[data-test=${n}]`).getBoundingClientRect()); return caution.height > 0 && sum.height > 0 && caution.bottom <= sum.top";
-            assert_eq!(browser.page.execute(order, vec![]).await.unwrap(), json!(true), "both, the caution first");
-            let uncut = browser.page.execute(UNCUT, vec![]).await.unwrap();
-            assert_eq!(uncut, json!([true, true]), "what is asked is whole, and no pad lies under the dock");
-            browser.tap("swaps-seen").await;
-            browser.until("it is put away", "return document.querySelector('[data-test=swaps]').hidden").await;
-            browser.find("summary").await;
-        }
+        browser.picture(&format!("over-{animal}")).await;
+        // Where swaps were agreed, that they were stopped is a line of the note above what the session came to.
+        notices +=
+            usize::from(browser.page.find(Locator::Css("[data-test=rests] [data-test=swaps-over]")).await.is_ok());
+        let order = "const [caution, mat, sum] = ['[data-test=rests]', '[data-part=mat]', '[data-test=summary]'].map((s) => document.querySelector(s).getBoundingClientRect()); return caution.height > 0 && sum.height > 0 && caution.bottom <= mat.top && mat.bottom <= sum.top";
+        assert_eq!(browser.page.execute(order, vec![]).await.unwrap(), json!(true), "both, the caution first");
+        let away =
+            "return [...document.querySelectorAll('.stage button')].filter((b) => b.textContent === 'Put away').length";
+        assert_eq!(browser.page.execute(away, vec![]).await.unwrap(), json!(1), "one thing to put away");
+        let uncut = browser.page.execute(UNCUT, vec![]).await.unwrap();
+        assert_eq!(uncut, json!([true, true]), "what is asked is whole, and no pad lies under the dock");
         browser.tap("mode-showing").await;
         browser.find("start-anyway").await;
         browser.picture(&format!("rest-{animal}")).await;

@@ -1,9 +1,12 @@
 //! The Board at rest: it is whole on one screen, or the page scrolls as a page; nothing scrolls in a box of its own.
 
 use crate::board::Home;
-use crate::harness::{Browser, PHONE, Server};
+use crate::harness::{Browser, PHONE, Server, demo_dir, story, taps};
 use crate::phone::{NARROW, reads};
-use crate::session::{at_board, looked};
+use crate::session::{at_board, listed, looked, opened, run};
+use sayso_model::{Body, SwapPlan};
+use serde_json::json;
+use std::time::Duration;
 
 /// What of a resting Board scrolls in itself, lies under something else, or cannot be reached by scrolling the page.
 const BOXED: &str = "
@@ -73,5 +76,136 @@ async fn at_rest_the_board_is_on_one_screen_or_the_page_scrolls() {
         }
     }
     browser.close().await;
+    assert!(wrong.is_empty(), "{} faults:\n{}", wrong.len(), wrong.join("\n"));
+}
+
+/// What urges a showing, or an invitation, of all that is said on the Board.
+const URGES: &str = "
+const said = document.querySelector('.stage').innerText.toLowerCase();
+return ['show it yourself', 'i press', 'keep still', 'offer this'].filter((urges) => said.includes(urges));";
+
+#[tokio::test(flavor = "multi_thread")]
+async fn a_strong_sign_closes_an_offer_that_waits_and_nothing_urges_showing() {
+    let home = Home::new(7, Some((2, 4))).await;
+    let (_, before) = story(home.dir.path()).await;
+    let (server, browser) = opened(&home).await;
+    browser.tap("start").await;
+    browser.tap("act-joined").await;
+    browser.tap("mode-invitation").await;
+    browser.tap("choose-myself").await;
+    browser.tap("pad-ball").await;
+    browser.tap("offer").await;
+    browser.find("count-down").await;
+    browser.tap("act-sign").await;
+    browser.tap("sign-strong").await;
+    browser.tap("stop-end").await;
+    browser.find("summary").await;
+    // Past the end of the wait.
+    tokio::time::sleep(Duration::from_secs(6)).await;
+    browser.picture("rest-after-offer").await;
+    assert_eq!(run(&browser, "return Boolean(document.querySelector('[data-test=count-down]'))").await, json!(false));
+    assert_eq!(listed(&browser, URGES).await, Vec::<String>::new());
+    assert!(browser.text("rests").await.starts_with("Rest until "));
+    browser.all_sent().await;
+    let (_, after) = story(home.dir.path()).await;
+    let new = taps(&after, before.ledger().len());
+    assert!(!new.iter().any(|e| matches!(e.body, Body::Invitation(_))), "what would have come of it nobody knows");
+    assert!(new.iter().any(|e| matches!(e.body, Body::SessionEnd(_))));
+    // Offered all the same, a wait without a press still leads to no showing.
+    browser.tap("pad-ball").await;
+    browser.tap("offer").await;
+    browser.tap("offer-anyway").await;
+    browser.until("the wait is over", "return Boolean(document.querySelector('.slots .later.now'))").await;
+    assert!(!browser.text("panel").await.contains("show it yourself"));
+    browser.tap("nothing").await;
+    browser.find("invitation-done").await;
+    browser.picture("rest-after-wait").await;
+    assert_eq!(listed(&browser, URGES).await, Vec::<String>::new());
+    browser.tap("invitation-done").await;
+    browser.find("rests").await;
+    for mode in ["showing", "day"] {
+        browser.tap(&format!("mode-{mode}")).await;
+        assert_eq!(listed(&browser, URGES).await, Vec::<String>::new(), "{mode}");
+    }
+    browser.close().await;
+    drop(server);
+}
+
+/// What of the note of a rest is not seen whole at the top of the page, above the mat.
+const NOTE: &str = "
+const out = [];
+const top = document.querySelector('header.top').getBoundingClientRect().bottom;
+const mat = document.querySelector('[data-part=mat]').getBoundingClientRect();
+const dock = document.querySelector('nav.thumb').getBoundingClientRect().top;
+if (scrollY > 0) out.push(`scrolled by ${scrollY}`);
+const note = document.querySelector('[data-test=rests]');
+const said = note.innerText;
+for (const part of ['Rest until', 'qualified behaviour professional', 'Agreed swaps were stopped.']) if (!said.includes(part)) out.push(`no ${part} in ${said}`);
+for (const e of [note, ...note.querySelectorAll('p, span, a')]) {
+  const r = e.getBoundingClientRect();
+  if (r.height === 0 || r.top < top - 1 || r.bottom > dock) out.push(`${e.textContent} lies at ${r.top} to ${r.bottom}`);
+  const hit = document.elementFromPoint(r.left + r.width / 2, r.top + r.height / 2);
+  if (!hit || !(e.contains(hit) || hit.contains(e))) out.push(`${e.textContent} is under ${hit?.outerHTML.slice(0, 80)}`);
+}
+if (mat.height > 0 && note.getBoundingClientRect().bottom > mat.top) out.push('the note is not above the mat');
+if (mat.height > 0 && mat.bottom > dock) out.push(`the mat ends at ${mat.bottom} of ${dock}`);
+const away = [...document.querySelectorAll('.stage button')].filter((b) => b.textContent === 'Put away').length;
+if (away > 1) out.push(`${away} to put away`);
+const given = document.querySelector('[data-test=given]');
+if (given && !given.textContent.includes(':')) out.push(`${given.textContent} names no word`);
+return out;";
+
+/// What of a session begun after a rest cannot be tapped at once: the mat, what is done, Undo.
+const COVERED: &str = "
+const out = [];
+if (scrollY > 0) out.push(`scrolled by ${scrollY}`);
+for (const e of document.querySelectorAll('.modes button, .pads .pad, [data-test=undo-last]')) {
+  const r = e.getBoundingClientRect();
+  for (const y of [0.15, 0.5, 0.85]) {
+    const hit = document.elementFromPoint(r.left + r.width / 2, r.top + y * r.height);
+    if (!e.contains(hit)) { out.push(`${e.dataset.test} at ${r.top} to ${r.bottom} is under ${hit?.outerHTML.slice(0, 80)}`); break; }
+  }
+}
+return out;";
+
+#[tokio::test(flavor = "multi_thread")]
+async fn where_swaps_were_agreed_the_rest_is_said_above_the_mat_and_covers_nothing_later() {
+    let mut wrong = Vec::new();
+    for size in [NARROW, PHONE] {
+        let dir = demo_dir();
+        let (_, before) = story(dir.path()).await;
+        let agreed = |a: &_| before.of::<SwapPlan>(*a).next().is_some();
+        let who = before.animals().into_keys().find(agreed).expect("the demo has agreed swaps");
+        let server = Server::start(dir.path(), 0);
+        let browser = Browser::open(size).await;
+        at_board(&browser, &server, who).await;
+        browser.tap("start").await;
+        browser.tap("act-joined").await;
+        browser.shows("[data-part=pads] .pad:not(:disabled)").await;
+        browser.find("given").await;
+        browser.tap("act-sign").await;
+        browser.tap("sign-strong").await;
+        run(&browser, "scrollTo(0, document.body.scrollHeight)").await;
+        browser.tap("stop-end").await;
+        browser.find("summary").await;
+        assert_eq!(run(&browser, "return scrollY").await, json!(0), "it ends at the top");
+        for mode in ["showing", "invitation", "day", "catch"] {
+            browser.tap(&format!("mode-{mode}")).await;
+            run(&browser, "scrollTo(0, 0)").await;
+            let found = looked(&browser, &format!("rest-swaps-{mode}-{}", size.0), NOTE).await;
+            wrong.extend(found.iter().map(|f| format!("{mode}, {size:?}: {f}")));
+        }
+        browser.tap("mode-invitation").await;
+        browser.tap("choose-myself").await;
+        browser.until("chosen by hand", "return Boolean(document.querySelector('[data-test=offer]'))").await;
+        assert_eq!(listed(&browser, URGES).await, Vec::<String>::new());
+        browser.tap("mode-showing").await;
+        browser.tap("start-anyway").await;
+        browser.tap("start").await;
+        browser.find("act-end").await;
+        let found = looked(&browser, &format!("rest-begun-{}", size.0), COVERED).await;
+        wrong.extend(found.iter().map(|f| format!("begun all the same, {size:?}: {f}")));
+        browser.close().await;
+    }
     assert!(wrong.is_empty(), "{} faults:\n{}", wrong.len(), wrong.join("\n"));
 }

@@ -148,7 +148,7 @@ async fn the_card_that_stops_covers_nothing_that_is_still_needed() {
         look(&format!("strong-{language}"), "then-left").await;
         browser.tap("stop-end").await;
         browser.until("it has ended", "return document.querySelector('[data-test=stop]').hidden").await;
-        let rest = browser.text("panel").await;
+        let rest = browser.text("rests").await;
         assert!(rest.contains(if language == "en" { "Rest until " } else { "Ruhe bis " }), "{rest}");
     }
     browser.close().await;

@@ -6,7 +6,6 @@ use crate::case::Case;
 use crate::cause::{Bearing, Cause, Weighed};
 use crate::stages::Standing;
 use crate::stuck::{differential_with, is_stuck, when_wanted};
-use crate::welfare::rest_because;
 use sayso_model::facts::WAIT;
 use sayso_model::{Stage, WordCard};
 use serde::Serialize;
@@ -64,8 +63,8 @@ pub(crate) const PRECEDENCE: [(Step, Rule); 9] = [
 /// What holds for all words.
 pub(crate) struct Board<'c, 'a> {
     pub(crate) case: &'c Case<'a>,
-    /// Whether sessions rest today.
-    pub(crate) rest: bool,
+    /// Why sessions rest today and what would change it; none where they do not.
+    pub(crate) rest: Option<(Vec<Reason>, Change)>,
     /// Causes that hold for the whole board.
     pub(crate) shared: [Weighed; 2],
     /// Advice on buttons, word by word.
@@ -126,11 +125,11 @@ impl<'c, 'a> Asked<'c, 'a> {
 }
 
 fn rest(asked: &Asked<'_, '_>) -> Vec<Advice> {
-    if !asked.board.rest {
+    let Some((because, change)) = asked.board.rest.clone() else {
         return Vec::new();
-    }
+    };
     let act = Act::Rest { word: asked.standing.named() };
-    vec![asked.advice(Topic::Welfare, act, rest_because(asked.board.case), Sure::Very, Change::CalmStart)]
+    vec![asked.advice(Topic::Welfare, act, because, Sure::Very, change)]
 }
 
 /// A cause as advice, with what came of its invitations.

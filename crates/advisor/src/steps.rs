@@ -12,7 +12,7 @@ use crate::stages::{Standing, joining_recent, standings};
 use crate::stuck::shared_causes;
 use crate::thinning::thinning;
 use crate::weeks::{TREND_WEEKS, own_by_week};
-use crate::welfare::rest_today;
+use crate::welfare::resting;
 use sayso_methods::learning::stage::StageRule;
 use sayso_model::Stage;
 use sayso_model::facts::WAIT;
@@ -52,7 +52,7 @@ pub fn steps(case: &Case<'_>) -> Vec<WordStep> {
     let (joined, begun) = joining_recent(case);
     let board = Board {
         case,
-        rest: rest_today(case),
+        rest: resting(case),
         shared: shared_causes(case),
         buttons: buttons::advice_by_word(case.story(), case.now(), case.sums()),
         demanded: thinning(case),

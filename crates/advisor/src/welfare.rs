@@ -112,11 +112,16 @@ fn strong_week<'a>(case: &Case<'a>) -> (Vec<Fact<'a, Sign>>, BTreeSet<Day>) {
     (week, days)
 }
 
-/// Why sessions rest now, and until when; nothing where they do not.
-pub(crate) fn rest_because(case: &Case<'_>) -> Vec<Reason> {
-    let Some(until) = rests_until(case) else { return Vec::new() };
+/// Why sessions rest now, with until when, and what would change it; none where they do not.
+pub(crate) fn resting(case: &Case<'_>) -> Option<(Vec<Reason>, Change)> {
+    let until = rests_until(case)?;
     let (week, days) = strong_week(case);
-    because_of(case, until, &week, &days)
+    Some((because_of(case, until, &week, &days), ends_by(&days)))
+}
+
+/// What ends a rest after strong signs on these days.
+fn ends_by(days: &BTreeSet<Day>) -> Change {
+    if days.len() >= 2 { Change::CalmDays { days: WEEK } } else { Change::CalmStart }
 }
 
 fn because_of(case: &Case<'_>, until: Moment, week: &[Fact<'_, Sign>], days: &BTreeSet<Day>) -> Vec<Reason> {
@@ -146,8 +151,7 @@ fn strong_signs(case: &Case<'_>) -> Option<Advice> {
     } else {
         (Act::NoMoreToday, Caution::AskIfBack)
     };
-    let change = if days.len() >= 2 { Change::CalmDays { days: WEEK } } else { Change::CalmStart };
-    Some(Advice::new(Topic::Welfare, act, because, Sure::Very, change).caution(caution))
+    Some(Advice::new(Topic::Welfare, act, because, Sure::Very, ends_by(&days)).caution(caution))
 }
 
 /// Words in whose sessions strong signs were seen on two days of the week or more. A single sign rests the day; it says

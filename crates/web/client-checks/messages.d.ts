@@ -51,6 +51,7 @@ export interface Messages {
   "client-board-give-pressed": { name: string | number; word: string | number };
   "client-board-give-shown": { word: string | number };
   "client-board-given": {};
+  "client-board-given-word": { word: string | number };
   "client-board-guards": { name: string | number };
   "client-board-how-answered": { name: string | number; word: string | number };
   "client-board-how-brought": {};
@@ -187,6 +188,7 @@ export interface Messages {
   "client-board-swap-no-more": {};
   "client-board-swaps-link": {};
   "client-board-swaps-mild": {};
+  "client-board-swaps-over": {};
   "client-board-swaps-run": { n: string | number };
   "client-board-swaps-stop": {};
   "client-board-swaps-stopped": {};
@@ -206,6 +208,7 @@ export interface Messages {
   "client-board-used-up": {};
   "client-board-wait": {};
   "client-board-wait-over": {};
+  "client-board-wait-over-rest": {};
   "client-board-wait-seconds": { n: string | number };
   "client-board-wait-still": { n: string | number; name: string | number };
   "client-board-wait-usual": { n: string | number };

@@ -132,6 +132,55 @@ fn other_strong_signs_rest_the_day_and_are_over_with_it() {
     );
 }
 
+/// A sign of every animal, so many days before the records end, as many times as there are numbers.
+fn with_signs(mut story: Story, end: Moment, days_ago: &[f64]) -> Story {
+    let pattern = story.ledger().all().next().unwrap().clone();
+    let animals: Vec<AnimalId> = story.animals().into_keys().collect();
+    let seen = animals.into_iter().flat_map(|animal| days_ago.iter().map(move |days| (animal, days)));
+    for (number, (animal, days)) in seen.enumerate() {
+        let at = end.plus_seconds(-days * DAY_S);
+        let sign =
+            Sign { sign: Note::new("growl").unwrap(), level: SignLevel::Strong, when: When::During, session: None };
+        let id = EventId(Uuid::from_u128(8_000 + number as u128));
+        story.add(Event {
+            id,
+            animal: Some(animal),
+            person: None,
+            happened_at: at,
+            recorded_at: at,
+            source: Source::Tap,
+            body: sign.into(),
+            ..pattern.clone()
+        });
+    }
+    story
+}
+
+#[test]
+fn a_word_that_rests_names_what_the_card_above_names_as_the_end_of_the_rest() {
+    let stories =
+        [3, 7, 19].map(|seed| Story::from_events(sayso_sim::demo(seed, now()).events)).into_iter().chain([home(&[]).0]);
+    let (mut words, mut ends) = (0, std::collections::BTreeSet::new());
+    for story in stories {
+        for days_ago in [&[0.02][..], &[0.02, 1.0], &[1.0, 3.0], &[0.02, 5.0]] {
+            let story = with_signs(story.clone(), now(), days_ago);
+            for animal in story.animals().into_keys() {
+                let told = today(&Case::new(&story, animal, now())).unwrap();
+                assert_eq!(told.next, Next::Rest, "{days_ago:?}");
+                let rests =
+                    |a: &&sayso_advisor::Advice| a.because.iter().any(|r| matches!(r.fact, Because::RestsUntil { .. }));
+                let card = told.welfare.iter().find(rests).expect("a card says until when");
+                for step in &told.steps {
+                    assert_eq!(step.advice.would_change, card.would_change, "{days_ago:?}");
+                    words += 1;
+                }
+                ends.insert(format!("{:?}", card.would_change));
+            }
+        }
+    }
+    assert!(words > 20 && ends.len() == 2, "{words} words, {ends:?}");
+}
+
 #[test]
 fn one_growl_does_not_send_every_word_back() {
     let (calm, animal) = home(&[]);

@@ -91,6 +91,7 @@ static FILES: &[Asset] = &[
     ("client/rest.js", JS, include_str!("../client/rest.js")),
     ("client/outbox.js", JS, include_str!("../client/outbox.js")),
     ("client/print.js", JS, include_str!("../client/print.js")),
+    ("client/stop.js", JS, include_str!("../client/stop.js")),
     ("client/stopwatch.js", JS, include_str!("../client/stopwatch.js")),
     ("client/words.js", JS, include_str!("../client/words.js")),
     ("client/attend.js", JS, include_str!("../client/attend.js")),
@@ -103,6 +104,7 @@ static FILES: &[Asset] = &[
     ("client/rehearsal.js", JS, include_str!("../client/rehearsal.js")),
     ("client/rehearse.js", JS, include_str!("../client/rehearse.js")),
     ("client/replay.js", JS, include_str!("../client/replay.js")),
+    ("client/resting.js", JS, include_str!("../client/resting.js")),
     ("client/room.js", JS, include_str!("../client/room.js")),
 ];
 

@@ -16,13 +16,15 @@ import { listenForKeys } from "./keys.js";
 import { zones } from "./mat.js";
 import { drawRecent, undoLast } from "./recent.js";
 import { isFood } from "./sitting.js";
-import { letGo, settled } from "./settle.js";
+import { note } from "./resting.js";
+import { settled } from "./settle.js";
+import { stopCard } from "./stop.js";
 import { strip } from "./swaps.js";
 import { tallest } from "./tallest.js";
 import { whose } from "./whose.js";
 import { clock, minutes, number, say, timeSeconds } from "./say.js";
 
-/** @import { Child, EndReason, Mode, Panel, Stop, View } from "../../client-checks/client" */
+/** @import { Child, Mode, Panel, View } from "../../client-checks/client" */
 
 /** @type {Record<string, Mode>} */
 const MODES = { showing, invitation, day, catch: caught };
@@ -40,6 +42,8 @@ const fitBrings = brings(pads);
 const pad = makePad(JSON.parse(root.dataset.now ?? ""), draw);
 /** @type {string | undefined} */
 let shownPanel;
+/** The session that ran when it was last drawn; empty where none did. @type {string | undefined} */
+let ran;
 /** Finds out anew how much room there is; known once the page is wired. */
 let measure = () => {};
 /** Whether the notebook answered, as the line above last said it. @type {boolean | undefined} */
@@ -56,6 +60,10 @@ function draw() {
   if (!pad.own) return;
   const view = pad.look();
   const now = MODES[mode()];
+  // With a session all changes that stands on the screen: it is read from the top.
+  const runs = view.session ?? "";
+  if (ran !== undefined && ran !== runs) scrollTo(0, 0);
+  ran = runs;
   for (const b of buttons("[data-mode]")) b.setAttribute("aria-pressed", String(b.dataset.mode === mode()));
   root.dataset.mode = mode();
   root.dataset.state = view.session ? "session" : "idle";
@@ -63,9 +71,10 @@ function draw() {
   root.dataset.invites = String(Boolean(view.session) && pad.invites().length > 0);
   const held = focused(root);
   drawFigures(view);
-  drawStop(view);
+  if (fill(at("stop"), stopCard(pad)) && view.stop) navigator.vibrate?.([120, 60, 120]);
+  fill(at("rests"), note(pad));
   drawSwaps();
-  drawWhose();
+  fill(at("whose"), whose(pad, mode()));
   // The panel is rebuilt only when what it asks changes, so that a button under a finger stays.
   const panel = asked(now);
   const anew = panel.key !== shownPanel;
@@ -107,7 +116,13 @@ function asked(now) {
   const warns = (/** @type {Child} */ part) => part instanceof Element && part.matches(warning);
   const build = () => {
     const asks = panel.build().filter(Boolean);
-    const question = pad.view.session ? asks.slice(0, 1) : asks.filter(warns);
+    // What waits for an answer keeps it beside it, and comes before what is over.
+    const answers = asks.findIndex((part) => part instanceof Element && part.matches(".slots:has(button)"));
+    const question = pad.view.session
+      ? asks.slice(0, 1)
+      : answers < 0
+        ? asks.filter(warns)
+        : asks.slice(0, answers + 1);
     return [...question, ...above.flatMap((part) => part.build()), ...asks.filter((part) => !question.includes(part))];
   };
   return { ...panel, key: [...above, panel].map((part) => part.key).join("-"), build };
@@ -200,42 +215,18 @@ function drawFigures(view) {
   text(at("clock-off"), say("client-board-clock-off", { n: off, way: pad.clockOff > 0 ? "ahead" : "behind" }));
 }
 
-/** @type {Record<Stop, EndReason>} */
-const ENDS = { strong: "strong_sign", left: "animal_left", mild: "interrupted" };
-
-/** @param {View} view */
-function drawStop(view) {
-  const box = at("stop");
-  const key = view.stop ? `${view.stop}-${view.session}` : "";
-  if (box.dataset.key === key) return;
+/**
+ * Fills a box once what it says has changed; without something to say it is not there. Gives whether it has changed.
+ * @param {HTMLElement} box
+ * @param {Panel | undefined} says
+ */
+function fill(box, says) {
+  const key = says?.key ?? "";
+  if (box.dataset.key === key) return false;
   box.dataset.key = key;
-  box.hidden = !view.stop;
-  const { session } = view;
-  if (!view.stop || !session) return;
-  const { name } = pad.now;
-  const reason = ENDS[view.stop];
-  navigator.vibrate?.([120, 60, 120]);
-  const told = [
-    el(
-      "p",
-      {},
-      el("strong", {}, showing.stopSaid(pad, view.stop)),
-      ` ${say(`client-board-stop-${view.stop}-do`, { name })}`,
-    ),
-    view.stop === "strong" && el("p", { "data-test": "whom-to-ask" }, say("client-board-whom-to-ask")),
-    el(
-      "div",
-      { class: "row even" },
-      button(say("client-board-end-session"), "stop-end", () => {
-        pad.note([{ kind: "session_end", session, reason }]);
-        letGo(pad);
-      }),
-      view.stop === "mild" &&
-        button(say("client-board-at-ease", { name }), "stop-carry-on", () => pad.setMemo({ carriedOnAt: Date.now() })),
-      view.stop === "left" && button(say("client-board-came-back", { name }), "stop-back", () => showing.joined(pad)),
-    ),
-  ];
-  box.replaceChildren(...told.filter((part) => part !== false));
+  box.hidden = !says;
+  box.replaceChildren(...(says?.build() ?? []).filter((part) => part instanceof Node));
+  return true;
 }
 
 function drawSwaps() {
@@ -244,23 +235,9 @@ function drawSwaps() {
   const now = pad.view.stop ? undefined : strip(pad, mode() === "day", () => showing.signs(pad));
   // What comes up in the middle of a session lies over the page: no pad may move under a thumb. Else it covers nothing.
   box.classList.toggle("laid", Boolean(now?.alert) && pad.view.session !== undefined);
-  const key = now?.key ?? "";
-  if (box.dataset.key === key) return;
-  box.dataset.key = key;
-  box.hidden = !now;
+  if (!fill(box, now)) return;
   box.classList.toggle("caution", Boolean(now?.alert));
   if (now?.alert) navigator.vibrate?.([120, 60, 120]);
-  box.replaceChildren(...(now?.build() ?? []).filter(Boolean));
-}
-
-function drawWhose() {
-  const box = at("whose");
-  const asks = whose(pad, mode());
-  const key = asks?.key ?? "";
-  if (box.dataset.key === key) return;
-  box.dataset.key = key;
-  box.hidden = !asks;
-  box.replaceChildren(...(asks?.build() ?? []).filter(Boolean));
 }
 
 async function drawStatus() {

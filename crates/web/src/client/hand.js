@@ -94,7 +94,7 @@ export function fit(root, tallest) {
   /** @param {string} selector */
   const part = (selector) => /** @type {HTMLElement | null} */ (root.querySelector(selector));
   const [dock, mat, asked, panel] = ["dock", "mat", "asked", "panel"].map((name) => part(`[data-part=${name}]`));
-  const others = [".status", ".modes", ".swaps:not(.laid)", ".actions"];
+  const others = [".status", ".modes", ".rests", ".swaps:not(.laid)", ".actions"];
   /** @type {HTMLElement | null} */
   const bar = document.querySelector("nav.thumb");
   /** @type {HTMLElement | null} */

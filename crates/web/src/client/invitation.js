@@ -10,7 +10,8 @@ import { KINDS, waits, ways } from "./offering.js";
 import * as rounds from "./round.js";
 import { padState as showState } from "./showing.js";
 import { restUntil } from "./rest.js";
-import { number, say, weekdayTime } from "./say.js";
+import { resting } from "./resting.js";
+import { number, say } from "./say.js";
 import { atEase } from "./starting.js";
 
 /** @import { Going, InvitationMemo, OpenRound, Pad, Panel, Way, WordNow } from "../../client-checks/client" */
@@ -24,11 +25,12 @@ const STEPS = ["waiting", "late", "after", "shown", "left"];
 const going = (pad, s) => s.step === "waiting" || s.step === "late" || (STEPS.includes(s.step) && Boolean(event(pad)));
 
 /**
- * Whether the person now shows this word: on the pad as everywhere, or by the button below it.
+ * Whether the person now shows this word: on the pad as everywhere, or by the button below it. After strong signs nothing is shown.
+ * @param {Pad} pad
  * @param {InvitationMemo} s
  * @param {string} word
  */
-const isShown = (s, word) => !s.press && word === s.word;
+const isShown = (pad, s, word) => !s.press && word === s.word && !restUntil(pad);
 
 /**
  * Whether there is nothing to offer: the mat stays, to answer what is pressed.
@@ -51,14 +53,15 @@ export function padState(pad, word) {
   const s = state(pad);
   if (s.step === "waiting") return { does: say("client-board-it-pressed", { name: pad.now.name }), count: "" };
   if (s.step === "after") {
-    if (pad.view.pending[word] || isShown(s, word)) return showState(pad, word);
+    if (pad.view.pending[word] || isShown(pad, s, word)) return showState(pad, word);
     return { off: true, does: "" };
   }
   if (going(pad, s)) return { off: true, does: "" };
   if (nothing(pad, s)) return { name: "aside", ...day.padState(pad, word) };
   if (word === s.word) return { name: "chosen", does: say("client-board-offered-this") };
   if (word === s.other && s.way === "ask_between_two") return { name: "chosen", does: say("client-board-or-this") };
-  return { does: say("client-board-offer-this") };
+  // A tap still chooses; nothing asks for it.
+  return { does: restUntil(pad) ? "" : say("client-board-offer-this") };
 }
 
 /**
@@ -75,7 +78,7 @@ export function tap(pad, word) {
   if (s.step === "after") {
     const press = pad.view.pending[word];
     if (press) return given(pad, press);
-    return isShown(s, word) && Object.keys(pad.view.pending).length === 0 ? pad.press(word, "person") : undefined;
+    return isShown(pad, s, word) && Object.keys(pad.view.pending).length === 0 ? pad.press(word, "person") : undefined;
   }
   if (going(pad, s)) return undefined;
   if (nothing(pad, s)) return day.tap(pad, word);
@@ -183,22 +186,6 @@ function setUp(pad, s) {
 }
 
 /**
- * Until when it rests, where it rests: said before an offer and as long as one goes on; not while the card that stops says more.
- * @param {Pad} pad
- */
-function resting(pad) {
-  const rest = pad.view.stop ? undefined : restUntil(pad);
-  return (
-    rest &&
-    el(
-      "p",
-      { class: "caution", "data-test": "rests" },
-      say("client-board-rest-invite", { until: weekdayTime(rest, pad.now.zone) }),
-    )
-  );
-}
-
-/**
  * @param {Pad} pad
  * @param {Going} s
  */
@@ -251,7 +238,9 @@ function waiting(pad, s) {
       node.querySelector(".later")?.classList.toggle("now", left <= 0);
       text(
         node.querySelector(".asks"),
-        left <= 0 ? say("client-board-wait-over") : say("client-board-wait-still", { n: s.wait, name: pad.now.name }),
+        left <= 0
+          ? say(restUntil(pad) ? "client-board-wait-over-rest" : "client-board-wait-over")
+          : say("client-board-wait-still", { n: s.wait, name: pad.now.name }),
       );
     },
   };
@@ -285,13 +274,26 @@ function late(pad, s) {
  */
 function after(pad, s) {
   const press = Object.values(pad.view.pending).find((e) => e.body.word === (s.press ?? s.word));
-  const own = s.press
-    ? say("client-board-give-now-pressed", { name: pad.now.name, word: pad.says(s.press) })
-    : undefined;
+  const { name } = pad.now;
+  const rests = !press && restUntil(pad) !== undefined;
+  const asks = s.press
+    ? say("client-board-give-now-pressed", { name, word: pad.says(s.press) })
+    : rests
+      ? say("client-board-stop-here", { name })
+      : say(press ? "client-board-give-now" : "client-board-show-now");
+  if (rests)
+    return {
+      key: `after-${s.id}-rests`,
+      build: () => [
+        tell(el("p", { class: "caution rests" }, asks)),
+        care(pad, undefined),
+        slots({ more: button(say("client-board-done"), "invitation-done", () => done(pad)) }),
+      ],
+    };
   return {
     key: `after-${s.id}-${press?.id}`,
     build: () => [
-      tell(el("p", {}, own ?? say(press ? "client-board-give-now" : "client-board-show-now"))),
+      tell(el("p", {}, asks)),
       care(pad, pad.rewardOf(s.press ?? s.word)),
       slots({
         give:

@@ -3,9 +3,10 @@
 import { button, el } from "./dom.js";
 import { called } from "./draw.js";
 import { restUntil } from "./rest.js";
+import { resting } from "./resting.js";
 import { isFood } from "./sitting.js";
 import { uuid7 } from "./uuid.js";
-import { say, weekdayTime } from "./say.js";
+import { say } from "./say.js";
 
 /** @import { Child, Memo, Now, OpenRound, Pad, RoundMemo, Way, WordNow } from "../../client-checks/client" */
 
@@ -109,8 +110,7 @@ export function setUp(pad, options, parts, chooseMyself) {
     key: `round-${rest}-${options.way}-${options.wait}-${[...why].join()}-${words.map((w) => Number(w.draws)).join("")}-${beside}-${others}-${last?.round}-${last?.stopped}-${pad.view.session}-${pad.view.joined}`,
     build: () =>
       [
-        rest &&
-          el("p", { class: "caution" }, say("client-board-rest-invite", { until: weekdayTime(rest, pad.now.zone) })),
+        resting(pad),
         lately &&
           el(
             "p",

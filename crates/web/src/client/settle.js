@@ -53,7 +53,8 @@ export function settled(pad, goOn) {
 }
 
 /**
- * Once a session is over, nothing is asked of an invitation any more; what was held for the answer is sent.
+ * Once a session is over, nothing is asked of an invitation any more; what was held for the answer is sent. An offer that still
+ * waits was cut off by what ended the session: what would have come of it nobody knows, so it is not noted.
  * @param {Pad} pad
  */
-export const letGo = (pad) => (waits(pad) ? undefined : done(pad));
+export const letGo = (pad) => (waits(pad) ? drop(pad, state(pad).call) : done(pad));

@@ -6,6 +6,7 @@ import { button, el, openSheet, slots, tell } from "./dom.js";
 import { due, isDue, ready } from "./due.js";
 import { closing, end } from "./ending.js";
 import { settled } from "./settle.js";
+import { restUntil } from "./rest.js";
 import { isFood } from "./sitting.js";
 import { before, startPanel } from "./starting.js";
 import { withSign } from "./swaps.js";
@@ -22,6 +23,9 @@ export function padState(pad, word) {
   const press = pad.view.pending[word];
   // The card that stops hides some pads: nothing is shown on one that is still in sight.
   if (!press && pad.view.stop) return { off: true, does: "" };
+  // Nothing is shown while sessions rest: before one is begun a tap only asks whether the animal pressed.
+  if (!press && !pad.view.session && restUntil(pad))
+    return { does: say("client-board-it-pressed", { name: pad.now.name }) };
   if (!press) return { does: say(offersFirst(pad, word) ? "client-board-offer-this" : "client-board-i-press") };
   const seconds = (Date.now() - Date.parse(press.happened_at)) / 1000;
   const count = say("client-board-seconds", { s: number(seconds, seconds < 10 ? 1 : 0) });
@@ -128,8 +132,10 @@ export function givePanel(pad) {
   if (!press) return undefined;
   const { word, by } = press.body;
   const reward = pad.rewardOf(word);
+  // Before a session what asks may be scrolled away: the button names its word.
+  const given = pad.view.session ? say("client-board-given") : say("client-board-given-word", { word: pad.says(word) });
   return {
-    key: `give-${press.id}`,
+    key: `give-${press.id}-${given}`,
     build: () => [
       tell(
         reward?.never
@@ -144,8 +150,7 @@ export function givePanel(pad) {
       ),
       care(pad, reward),
       slots({
-        give:
-          !reward?.never && button(say("client-board-given"), "given", () => pad.deliver(press), { class: "primary" }),
+        give: !reward?.never && button(given, "given", () => pad.deliver(press), { class: "primary" }),
         no: by === "animal" && button(say("client-board-not-now"), "not-now", () => pad.deliver(press, "declined")),
       }),
     ],
@@ -304,8 +309,8 @@ export function signs(pad) {
         close();
         const swaps = withSign(pad, level);
         pad.note([{ kind: "sign", sign, level, when: "during", ...pad.in() }, ...swaps]);
-        // In a session the pad itself stops, and so do swaps; else it is said here.
-        if (level === "strong" && !pad.view.session && swaps.length === 0) stopHere(pad);
+        // In a session the pad itself stops; else it is said here.
+        if (level === "strong" && !pad.view.session) stopHere(pad);
       };
       return [
         el("h3", {}, say(`client-board-level-${level}`)),

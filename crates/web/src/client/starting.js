@@ -3,7 +3,7 @@
 import { button, el, openSheet } from "./dom.js";
 import { restUntil } from "./rest.js";
 import { uuid7 } from "./uuid.js";
-import { minutes, say, time, weekdayTime } from "./say.js";
+import { minutes, say, time } from "./say.js";
 
 /** @import { Body, Pad, Panel } from "../../client-checks/client" */
 
@@ -88,13 +88,6 @@ export function startPanel(pad, asks) {
             {},
             `${say("client-board-no-name")} `,
             el("a", { href: `/who?back=${encodeURIComponent(location.pathname)}` }, say("client-board-who")),
-          ),
-        rest &&
-          el(
-            "p",
-            { class: "caution" },
-            `${say("client-board-rest-today", { until: weekdayTime(rest, pad.now.zone) })} `,
-            el("span", { "data-test": "whom-to-ask" }, say("client-board-whom-to-ask")),
           ),
         pause &&
           el(

@@ -7,13 +7,14 @@ import { restUntil } from "./rest.js";
 import { isA, stopReason } from "./sitting.js";
 import { say } from "./say.js";
 
-/** @import { Event, Now, Of, Pad, SignLevel, SwapNow, Told } from "../../client-checks/client" */
+/** @import { Event, Now, Of, Pad, Panel, SignLevel, Stop, SwapNow, Told } from "../../client-checks/client" */
 
 const LATELY_MS = 600_000;
 
 /**
- * How swaps stand: { plan, signs, stopped }; undefined where none run and none was stopped lately. Pure.
- * signs: strong or mild, seen since they began. stopped: the last stop, if swaps are over because of signs.
+ * How swaps stand: { plan, signs, seen, stopped }; undefined where none run and none was stopped lately. Pure.
+ * signs: strong or mild, seen since they began; seen: when the last sign was. stopped: the last stop, if swaps are over because
+ * of signs.
  * @param {Pick<Now, "swap">} now
  * @param {Event[]} stand
  * @param {number} at
@@ -25,7 +26,11 @@ export function standing(now, stand, at, carriedOnAt = 0) {
   const begins = plan ? Date.parse(plan.begins) : Infinity;
   if (plan && at >= begins && at < Date.parse(plan.ends) && !stops.some((e) => e.body.swap === plan.swap)) {
     const signs = stand.filter(isA("sign")).filter((e) => Date.parse(e.happened_at) >= begins);
-    return { plan, signs: stopReason(signs, carriedOnAt) };
+    return {
+      plan,
+      signs: stopReason(signs, carriedOnAt),
+      seen: Math.max(...signs.map((e) => Date.parse(e.happened_at))),
+    };
   }
   const stopped = stops.filter((e) => e.body.reason === "signs" && at - Date.parse(e.happened_at) < LATELY_MS).at(-1);
   return stopped && { stopped };
@@ -158,8 +163,32 @@ function give(pad, press, drawn) {
  */
 const stop = (pad, plan) => pad.note([{ kind: "swap_stop", swap: plan.swap, reason: "signs" }]);
 
+/** @param {Stop} signs */
+const asked = (signs) => say(signs === "strong" ? "client-board-swaps-strong" : "client-board-swaps-mild");
+
 /**
- * The strip above the pads: what runs, and stopping it where signs were seen; undefined where there is nothing to say.
+ * What the note of the rest says of them, in a line; undefined where it has nothing to say.
+ * @param {Pad} pad
+ * @returns {Panel | undefined}
+ */
+export function atRest(pad) {
+  const now = state(pad);
+  if (now?.stopped) {
+    const page = { href: `/a/${pad.now.animal}/swaps`, "data-test": "swaps-over" };
+    return { key: now.stopped.id, build: () => [el("p", {}, el("a", page, say("client-board-swaps-over")))] };
+  }
+  if (!now?.plan || !now.signs) return undefined;
+  const { plan, signs } = now;
+  const stops = () => button(say("client-board-swaps-stop"), "swaps-stop", () => stop(pad, plan), { class: "primary" });
+  return {
+    key: `asks-${plan.swap}-${signs}`,
+    build: () => [el("div", { class: "line" }, el("span", {}, asked(signs)), stops())],
+  };
+}
+
+/**
+ * The strip above the pads: what runs, and stopping it where signs were seen; undefined where there is nothing to say. In a
+ * session it tells only of what came up in it: all before was said before it began. While sessions rest, their note tells it.
  * @param {Pad} pad
  * @param {boolean} inAnswer
  * @param {() => void} sign
@@ -167,17 +196,19 @@ const stop = (pad, plan) => pad.note([{ kind: "swap_stop", swap: plan.swap, reas
 export function strip(pad, inAnswer, sign) {
   const now = state(pad);
   if (!now || (now.plan && !now.signs && !inAnswer)) return undefined;
+  const { session, startedAt = 0 } = pad.view;
+  const came = now.stopped ? Date.parse(now.stopped.happened_at) : now.signs ? now.seen : undefined;
+  if (came !== undefined && (session ? came < startedAt : restUntil(pad))) return undefined;
   const page = el("a", { href: `/a/${pad.now.animal}/swaps` }, say("client-board-swaps-link"));
   if (now.stopped) {
     const { id } = now.stopped;
     if (pad.memo.swapsSeen === id) return undefined;
+    // It goes by itself; what lies over the mat can be put away.
+    const seen = () => button(say("client-board-put-away"), "swaps-seen", () => pad.setMemo({ swapsSeen: id }));
     return {
-      key: `stopped-${id}`,
+      key: `stopped-${id}-${session}`,
       alert: true,
-      build: () => [
-        el("p", {}, `${say("client-board-swaps-stopped")} `, page),
-        button(say("client-board-put-away"), "swaps-seen", () => pad.setMemo({ swapsSeen: id })),
-      ],
+      build: () => [el("p", {}, `${say("client-board-swaps-stopped")} `, page), session && seen()],
     };
   }
   const { plan, signs } = now;
@@ -186,7 +217,7 @@ export function strip(pad, inAnswer, sign) {
       key: `signs-${plan.swap}-${signs}`,
       alert: true,
       build: () => [
-        el("p", {}, say(signs === "strong" ? "client-board-swaps-strong" : "client-board-swaps-mild")),
+        el("p", {}, asked(signs)),
         el(
           "div",
           { class: "row even" },

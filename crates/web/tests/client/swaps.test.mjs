@@ -39,6 +39,8 @@ test("a strong sign, or mild ones in a row, propose a stop; one mild sign or sig
   assert.equal(signs(sign("mild", 5), sign("joining", 7), sign("mild", 9)), undefined);
   assert.equal(signs(sign("strong", -5)), undefined);
   assert.equal(standing({ swap: plan }, [sign("mild", 5), sign("mild", 9)], at(60), at(10)).signs, undefined);
+  // When it was, so that a session begun since is not told of it.
+  assert.equal(standing({ swap: plan }, [sign("mild", 5), sign("mild", 9)], at(60)).seen, at(9));
 });
 
 test("the word's own thing or its partner's is drawn, as the shared reference has it", () => {

@@ -47,6 +47,7 @@ pub fn view(page: &AnimalPage) -> Markup {
                             button type="button" data-mode=(mode) data-test=(format!("mode-{mode}")) aria-pressed=(mode == "showing") { (name) }
                         }
                     }
+                    div.caution.rests data-part="rests" data-test="rests" role="status" hidden {}
                     div.swaps data-part="swaps" data-test="swaps" role="status" hidden {}
                     (pads(page, &now, &mat))
                     div.dock data-part="dock" {
