@@ -3,6 +3,7 @@
 
 mod act;
 mod asked;
+mod begun;
 mod figures;
 mod followed;
 pub(crate) mod open;

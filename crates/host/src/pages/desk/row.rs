@@ -6,7 +6,7 @@ use crate::pages::desk::figures::{figures, share as part_of};
 use crate::pages::desk::open::Key;
 use maud::{Markup, html};
 use sayso_advisor::desk::{About, Need, Since};
-use sayso_model::{Label, Moment, WordId, Zone};
+use sayso_model::{HomeId, Label, Moment, WordId, Zone};
 use sayso_norms::Release;
 use sayso_wording::advice::sure;
 use sayso_wording::desk::{Names, need as told_need, put, until, why};
@@ -254,18 +254,26 @@ pub fn back(l: &Locale, asked: &Asked, key: Key, mark: &str) -> Markup {
     }
 }
 
-/// The coach's own mark of the home, and that they spoke.
-fn own(of: &Of<'_>) -> Markup {
-    let (l, id) = (of.l, format!("mark-{}", of.key.1));
+/// The coach's own mark of a home, in a form of which a page holds one for each name.
+pub fn own_mark(l: &Locale, asked: &Asked, (home, name): (HomeId, &str), mark: Option<&Label>) -> Markup {
+    let id = format!("mark-{name}");
     html! {
         form.row method="post" action="/desk/mark" {
-            (along(of.asked))
-            input type="hidden" name="home" value=(of.key.0);
+            (along(asked))
+            input type="hidden" name="home" value=(home);
             label for=(id) { (say!(l, desk_page::own_mark)) }
-            input id=(id) name="mark" maxlength="40" autocomplete="off" value=(of.mark.map_or("", Label::as_str));
+            input id=(id) name="mark" maxlength="40" autocomplete="off" value=(mark.map_or("", Label::as_str));
             button { (say!(l, desk_page::keep_mark)) }
             span.hint { (say!(l, desk_page::own_mark_hint)) }
         }
+    }
+}
+
+/// The coach's own mark of the home, and that they spoke.
+fn own(of: &Of<'_>) -> Markup {
+    let l = of.l;
+    html! {
+        (own_mark(l, of.asked, (of.key.0, &of.key.1.to_string()), of.mark))
         (spoken(of, "desk"))
         p { a.link href=(format!("/desk/hand-over?home={}", of.key.0)) { (say!(l, colleagues::hand_over)) } }
     }

@@ -103,7 +103,7 @@ pub async fn show(asker: &Asker, opened: &Opened, asked: Asked) -> Result<Markup
     };
     Ok(asker.wide_with(
         &["client/desk.js"],
-        &say!(l, desk_page::week_title),
+        &say!(l, desk_page::week),
         html! {
             (around(l, &opened.found, Tab::Week, &Asked::default()))
             (restored_told(l, opened.restored))
@@ -137,7 +137,9 @@ fn new_things(of: &Of<'_>, what: &[Changed], says: &dyn Fn(WordId) -> String) ->
     let told = |all: Vec<&Changed>| -> Vec<String> { all.into_iter().map(|c| changed(of.l, &names, c)).collect() };
     let (signs, others) = (told(signs), told(others));
     let fits = fitting(&others, LINES.saturating_sub(lines_of(&signs) + of.answers.len() + of.stood_in.len()));
-    let (shown, more) = others.split_at(fits);
+    // A row that only says how many more there are tells nothing.
+    let told = signs.len() + of.answers.len() + of.stood_in.len();
+    let (shown, more) = others.split_at(if told == 0 { fits.max(1).min(others.len()) } else { fits });
     html! {
         div.news {
             ul {
@@ -147,7 +149,7 @@ fn new_things(of: &Of<'_>, what: &[Changed], says: &dyn Fn(WordId) -> String) ->
             }
             @if !more.is_empty() {
                 details {
-                    summary { (say!(of.l, desk_page::changes_more, count = more.len())) }
+                    summary { @if signs.is_empty() && shown.is_empty() { (say!(of.l, desk_page::changes_folded, count = more.len())) } @else { (say!(of.l, desk_page::changes_more, count = more.len())) } }
                     ul { @for one in more { li data-test="changed" { (one) } } }
                 }
             }
