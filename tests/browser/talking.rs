@@ -59,7 +59,9 @@ pub async fn faults(browser: &Browser, server: &Hosted, path: &str) -> Vec<Strin
         phone::reads_at(browser, &server.url("/"), language).await;
         browser.goto(&server.url(path)).await;
         browser.css("main").await;
-        browser.picture(&format!("talking-1280-{language}-{}", path.split('?').next().unwrap().replace('/', "_"))).await;
+        browser
+            .picture(&format!("talking-1280-{language}-{}", path.split('?').next().unwrap().replace('/', "_")))
+            .await;
         let what = format!("{path} ({language}, 1280)");
         wrong.extend(phone::faults(browser, &what).await);
         wrong.extend(accessibility::faults_now(browser).await.into_iter().map(|fault| format!("{what}: {fault}")));

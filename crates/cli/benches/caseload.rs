@@ -191,7 +191,8 @@ impl Writes {
             match step {
                 0 => {
                     self.session = SessionId(Uuid::now_v7());
-                    SessionStart { session: self.session, purpose: Purpose::Showing, words: vec![word], room: None }.into()
+                    SessionStart { session: self.session, purpose: Purpose::Showing, words: vec![word], room: None }
+                        .into()
                 }
                 last if last == SESSION - 1 => SessionEnd { session: self.session, reason: EndReason::Done }.into(),
                 odd if odd % 2 == 1 => Press {

@@ -23,15 +23,10 @@ async fn shared() -> (House, Signed) {
     let (club, _, coach) = house.club().await;
     let reward = RewardCard::new(RewardId(Uuid::now_v7()), label("ball"), RewardKind::Play);
     let (answer, not_now) = (Note::new("Throw it.").ok(), Note::new("Later.").ok());
-    let ball = WordCard {
-        reward: Some(reward.reward),
-        answer,
-        not_now,
-        stage: Stage::Invite,
-        ..WordCard::new(BALL, label("ball"))
-    };
+    let ball = WordCard { reward: Some(reward.reward), answer, not_now, ..WordCard::new(BALL, label("ball")) };
     append(&house, reward).await;
     append(&house, ball).await;
+    append(&house, StageChoice { word: BALL, stage: Stage::Invite, because: None }).await;
     let done =
         WordCard { closing: true, answer: Note::new("Put it away.").ok(), ..WordCard::new(DONE, label("all done")) };
     append(&house, done).await;
@@ -95,7 +90,10 @@ async fn a_word_that_ends_sessions_is_planned_by_nobody_to_be_invited() {
     let kept = of(own(PlanWay::Show).into());
     assert_eq!(sent(&house.keeper, &kept).await.0, "new");
     let body = Box::new(own(PlanWay::OfferInView).into());
-    assert_eq!(sent(&house.keeper, &of(Correction { of: kept.id, body }.into())).await, first);
+    assert_eq!(
+        sent(&house.keeper, &of(Correction { of: kept.id, animal: None, happened_at: None, body }.into())).await,
+        first
+    );
 }
 
 #[tokio::test(flavor = "multi_thread")]

@@ -19,6 +19,7 @@ pub(super) fn read_plans(seen: &mut Seen, today: &Today, standing: &Standing, st
         // Nor does it say, beside such a word, that it is to be invited.
         let beside = stands(step, &line) == Stands::Beside && line.invites();
         seen.agreed += 1;
-        seen.agreed_first += usize::from((in_its_place && first) || (line.invites() && not_invited && (in_its_place || beside)));
+        seen.agreed_first +=
+            usize::from((in_its_place && first) || (line.invites() && not_invited && (in_its_place || beside)));
     }
 }
