@@ -5,6 +5,8 @@ use crate::harness::{Browser, PHONE};
 use crate::hosted::Hosted;
 use crate::phone::reads_at;
 use crate::talking::keeper_and_coach;
+use sayso_model::{Event, EventId, WordCard};
+use uuid::Uuid;
 
 const TAB: &str = "\u{e004}";
 const ENTER: &str = "\u{e007}";
@@ -21,6 +23,7 @@ async fn enters(browser: &Browser, test: &str, then: &str) {
     assert_eq!(seen, true, "the focus on {test} is not seen");
     key(browser, ENTER).await;
     browser.until(then, &format!("return !!document.querySelector('{then}')")).await;
+    browser.keeps_its_size().await;
 }
 
 /// Tab to a field, and the option after the one that stands there.
@@ -42,6 +45,12 @@ async fn a_plan_is_sent_and_accepted_by_keys_alone_in_two_languages() {
     let (keeper, coach) = keeper_and_coach(&server, (&keeper_link, club, &coach_link), SCREEN).await;
     let story = server.story(home).await;
     let animal = story.animals().into_keys().max_by_key(|a| story.words_of(*a).len()).unwrap();
+    // One of its words ends sessions: beside the fields it says so.
+    let card = (*story.words_of(animal).last().unwrap()).clone();
+    let pattern = story.ledger().all().find(|e| e.animal.is_some()).unwrap().clone();
+    let (id, at) = (EventId(Uuid::now_v7()), sayso_web::state::machine_clock().plus_seconds(-60.0));
+    let body = WordCard { closing: true, ..card }.into();
+    server.writes(home, vec![Event { id, happened_at: at, recorded_at: at, body, ..pattern }]).await;
     for (language, size, says) in [("en", SCREEN, "3 minutes"), ("de", PHONE, "3 Minuten")] {
         for browser in [&keeper, &coach] {
             browser.resize(size).await;
@@ -54,6 +63,7 @@ async fn a_plan_is_sent_and_accepted_by_keys_alone_in_two_languages() {
         next_option(&coach, "way_1").await;
         let chosen = coach.page.execute("return document.querySelector('[name=way_1]').value", vec![]).await.unwrap();
         assert_eq!(chosen, "show");
+        coach.css("[data-test=first] li").await;
         coach.picture(&format!("keys-plan-{language}")).await;
         enters(&coach, "send", "[data-standing=open]").await;
         // The home, from its Today.
