@@ -2,8 +2,7 @@
 
 use super::asked::Chosen;
 use super::open::Opened;
-use super::row::own_mark;
-use super::view::called;
+use super::row::{called, own_mark};
 use maud::{Markup, html};
 use sayso_model::{HomeId, Label, Moment, Zone};
 use sayso_wording::{Locale, say};

@@ -13,7 +13,7 @@ mod week;
 
 pub use asked::PATH;
 pub use open::has_one;
-pub use view::called;
+pub use row::called;
 
 use crate::asker::Asker;
 use crate::host::Host;

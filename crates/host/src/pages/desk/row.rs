@@ -1,6 +1,6 @@
 //! One animal of a desk: its first need with what it rests on, small figures, and what one tap does.
 
-use crate::desk::{HomeAnswer, InHand, KeptAnimal, StoodIn};
+use crate::desk::{Found, HomeAnswer, InHand, KeptAnimal, StoodIn};
 use crate::pages::desk::asked::{Asked, DAYS, FIELDS};
 use crate::pages::desk::figures::{figures, share as part_of};
 use crate::pages::desk::open::Key;
@@ -48,6 +48,14 @@ pub struct Of<'a> {
 pub fn says(l: &Locale, animal: &KeptAnimal) -> impl Fn(WordId) -> String {
     let (words, nameless) = (animal.words.clone(), say!(l, desk_page::nameless));
     move |word| words.get(&word).cloned().unwrap_or_else(|| nameless.clone())
+}
+
+/// What a home is called.
+pub fn called(l: &Locale, found: &Found, home: HomeId) -> String {
+    match found.home(home) {
+        "" => say!(l, desk_page::nameless_home),
+        name => name.to_owned(),
+    }
 }
 
 /// The address of a page about the animal, which says in which home.

@@ -2,7 +2,7 @@ use super::asked::{ANSWERS, ASIDE, Asked, Chosen, KINDS, NONE, ON_A_PAGE, PATH, 
 use super::begun::{fitting, not_begun};
 use super::figures::key;
 use super::open::Opened;
-use super::row::{Of, back, row};
+use super::row::{Of, back, called, row};
 use crate::asker::Asker;
 use crate::desk::Found;
 use crate::pages::homes::restored_told;
@@ -13,14 +13,6 @@ use std::collections::BTreeSet;
 
 /// Its script.
 const KEYS: &str = "client/desk.js";
-
-/// What a home is called.
-pub fn called(l: &Locale, found: &Found, home: HomeId) -> String {
-    match found.home(home) {
-        "" => say!(l, desk_page::nameless_home),
-        name => name.to_owned(),
-    }
-}
 
 pub fn view(asker: &Asker, opened: &Opened, chosen: &Chosen) -> Markup {
     let (l, asked) = (&asker.locale(), &chosen.asked);

@@ -1,6 +1,6 @@
 //! A plan for every word in every way, as a home could have agreed to it: whether Today would bring it in place of what comes first.
 
-use super::seen::Seen;
+use crate::experiments::advice::seen::Seen;
 use sayso_advisor::agreed::{Stands, stands};
 use sayso_advisor::stages::Standing;
 use sayso_advisor::steps::{Step, WordStep};
