@@ -20,12 +20,12 @@ async fn focused(browser: &Browser) -> String {
 }
 
 /// A key pressed where the focus is.
-async fn key(browser: &Browser, key: &str) {
+pub async fn key(browser: &Browser, key: &str) {
     browser.page.active_element().await.unwrap().send_keys(key).await.unwrap();
 }
 
 /// Tab until what tests know by that name has the focus.
-async fn tabs_to(browser: &Browser, test: &str) {
+pub async fn tabs_to(browser: &Browser, test: &str) {
     for _ in 0..40 {
         if focused(browser).await == test {
             return;

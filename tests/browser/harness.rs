@@ -48,6 +48,7 @@ pub struct Browser {
     _home: Option<TempDir>,
     turn: Turn,
     tapped: std::sync::Mutex<Option<Instant>>,
+    size: std::sync::Mutex<Option<(u32, u32)>>,
 }
 
 impl Browser {
@@ -147,11 +148,30 @@ impl Browser {
             .connect(&format!("http://127.0.0.1:{port}"))
             .await
             .expect("a browser");
-        Self { driver, page, _profile: profile, _home: home, turn, tapped: std::sync::Mutex::default() }
+        Self {
+            driver,
+            page,
+            _profile: profile,
+            _home: home,
+            turn,
+            tapped: std::sync::Mutex::default(),
+            size: std::sync::Mutex::default(),
+        }
     }
 
     pub async fn goto(&self, url: &str) {
         self.page.goto(url).await.unwrap();
+        self.keeps_its_size().await;
+    }
+
+    /// The size it was given last: with each page the driver goes back to the one with which it was opened.
+    pub async fn keeps_its_size(&self) {
+        let size = *self.size.lock().unwrap();
+        if let Some((width, height)) = size {
+            self.resize((width, height)).await;
+            let is = format!("return matchMedia('(width: {width}px)').matches");
+            assert_eq!(self.page.execute(&is, vec![]).await.unwrap(), json!(true), "the page is {width} wide");
+        }
     }
 
     /// The element with that `data-test`, once it can be seen.
@@ -220,6 +240,7 @@ impl Browser {
         self.page.execute("window.leaving = true", vec![]).await.unwrap();
         self.press(css).await;
         self.until("the next page", "return !window.leaving && document.readyState === 'complete'").await;
+        self.keeps_its_size().await;
     }
 
     /// Keeps a picture of the page where a folder for it is named, to be looked at by a person.
@@ -271,6 +292,7 @@ impl Browser {
     /// Another size of the page, in pixels of CSS.
     pub async fn resize(&self, (width, height): (u32, u32)) {
         let params = json!({ "width": width, "height": height, "deviceScaleFactor": 2, "mobile": width < 960 });
+        *self.size.lock().unwrap() = Some((width, height));
         let command = Devtools { cmd: "Emulation.setDeviceMetricsOverride", params };
         self.page.issue_cmd(command).await.unwrap();
     }

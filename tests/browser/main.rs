@@ -7,6 +7,7 @@ mod accessibility;
 mod again;
 mod asked;
 mod board;
+mod by_keys;
 mod caseload;
 mod charts;
 #[path = "../postgres/cluster.rs"]

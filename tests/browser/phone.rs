@@ -118,12 +118,14 @@ const hit = (e) => {
   const at = document.elementFromPoint(r.left + r.width / 2, r.top + r.height / 2);
   return at && (e.contains(at) || at.contains(e) || at.closest('label')?.contains(e)) ? '' : `under ${at ? name(at) : 'nothing'}`;
 };
-const tabs = [...document.querySelectorAll('nav.thumb > ul > li')];
+// On a desk's screen the tabs are those at the side, which the page shows in their place.
+const bar = innerWidth < 960;
+const tabs = [...document.querySelectorAll('nav.thumb > ul > li')].filter((t) => bar || seen(t));
 for (const t of tabs) {
   const why = hit(t);
   if (why || t.getBoundingClientRect().bottom > innerHeight + 1) out.push(`tab ${t.textContent.slice(0, 20)} ${why}`);
 }
-if (document.querySelector('nav.thumb') && tabs.length !== 5) out.push(`${tabs.length} tabs`);
+if (bar && document.querySelector('nav.thumb') && tabs.length !== 5) out.push(`${tabs.length} tabs`);
 for (const e of document.querySelectorAll('main :is(a, button, summary, select, textarea, input:not([type=hidden]))')) {
   if (!seen(e) || aside(e) || e.disabled) continue;
   if (getComputedStyle(e).display === 'inline') continue;

@@ -7,6 +7,8 @@ use crate::phone::{self, NARROW, STAND_IN};
 use sayso_model::talks::{Standing, talks};
 use sayso_model::{ClubId, Moment};
 
+/// A screen on a desk.
+const SCREEN: (u32, u32) = (1280, 800);
 const ALL_SENT: &str = "const o = document.querySelector('[data-test=outbox]'); return o.dataset.kept === '0' && Number(o.dataset.sent) > 0";
 
 /// Takes an invitation by its link, without a passkey.
@@ -41,6 +43,7 @@ pub async fn chooses(browser: &Browser, name: &str, value: &str) {
     browser.css(&format!("select[name={name}]")).await.select_by_value(value).await.unwrap();
 }
 
+/// What breaks the rules on a phone, cannot be read or reached on a small one in longer words, and neither on a desk's screen.
 pub async fn faults(browser: &Browser, server: &Hosted, path: &str) -> Vec<String> {
     let mut wrong = accessibility::faults(browser, &server.url(path), path).await;
     browser.resize(NARROW).await;
@@ -50,6 +53,18 @@ pub async fn faults(browser: &Browser, server: &Hosted, path: &str) -> Vec<Strin
         browser.css("main").await;
         browser.picture(&format!("talking-{language}-{}", path.split('?').next().unwrap().replace('/', "_"))).await;
         wrong.extend(phone::faults(browser, &format!("{path} ({language})")).await);
+    }
+    browser.resize(SCREEN).await;
+    for language in ["en", "de"] {
+        phone::reads_at(browser, &server.url("/"), language).await;
+        browser.goto(&server.url(path)).await;
+        browser.css("main").await;
+        browser
+            .picture(&format!("talking-1280-{language}-{}", path.split('?').next().unwrap().replace('/', "_")))
+            .await;
+        let what = format!("{path} ({language}, 1280)");
+        wrong.extend(phone::faults(browser, &what).await);
+        wrong.extend(accessibility::faults_now(browser).await.into_iter().map(|fault| format!("{what}: {fault}")));
     }
     browser.resize(PHONE).await;
     phone::reads_at(browser, &server.url("/"), "en").await;

@@ -1,16 +1,61 @@
 //! What was agreed with a coach, and what the log has of it since: facts and counts, side by side. It judges nobody: a day without
 //! any record is a day without a record, not one on which nothing was done.
 
-use crate::advice::NamedWord;
+use crate::advice::{Act, Because, NamedWord};
 use crate::case::Case;
 use crate::estimate::Estimate;
 use crate::observe::showings;
-use sayso_model::{Body, Day, Event, Fact, Invitation, InvitationKind, Moment, PlanLine, PlanWay, SessionId, WordId};
+use crate::steps::{Step, WordStep};
+use sayso_model::{
+    Body, Day, Event, Fact, Invitation, InvitationKind, Moment, PlanLine, PlanWay, SessionId, Stage, WordId,
+};
 use serde::{Deserialize, Serialize};
 use std::collections::{BTreeMap, BTreeSet};
 
 /// Days looked back on before a plan, to set beside the days since.
 pub const BEFORE_DAYS: i32 = 28;
+
+/// How what was agreed for a word stands to its step. A plan is between people who know the animal, so it may teach a word otherwise
+/// than the step would; what comes before teaching it does not move.
+#[derive(Clone, Copy, PartialEq, Eq, Debug)]
+pub enum Stands {
+    /// Beside the step, which says no other thing.
+    Beside,
+    /// In place of the step.
+    Instead {
+        /// Whether the step would be something else.
+        differs: bool,
+    },
+    /// Behind the step: until that is done, or the figures are those of before, nothing of what was agreed.
+    Waits,
+    /// Nowhere: the word ends sessions, and nobody waits for it.
+    Never,
+}
+
+/// How what was agreed for a word stands to its step: by the step's own order of precedence.
+#[must_use]
+pub fn stands(step: &WordStep, agreed: &PlanLine) -> Stands {
+    let (act, invites) = (&step.advice.act, agreed.invites());
+    if step.step == Step::Rest {
+        return Stands::Waits;
+    }
+    if step.closing {
+        return if invites { Stands::Never } else { Stands::Beside };
+    }
+    if !step.step.teaches() && (!step.shown() || (invites && !act.invites())) {
+        return Stands::Waits;
+    }
+    let strained = || step.advice.because.iter().any(|why| why.fact == Because::Strain);
+    match act {
+        _ if agreed.way.is_none() => Stands::Beside,
+        Act::Show { .. } => Stands::Instead { differs: invites },
+        Act::Invite { .. } | Act::BeginInviting { .. } => Stands::Instead { differs: !invites },
+        // Further back than the step goes.
+        Act::StepBack { to: Stage::Invite, .. } if !invites && !strained() => Stands::Instead { differs: true },
+        Act::LeaveToAnimal { .. } | Act::Answer { .. } => Stands::Instead { differs: true },
+        _ => Stands::Beside,
+    }
+}
 
 /// One line of a plan, and what the log has of it.
 #[derive(Clone, PartialEq, Debug)]

@@ -1,5 +1,6 @@
-//! The coach's desk on a server: opened while nothing is kept yet, again, after a restart, and beside taps at a steady rate, with the
-//! work that keeps lines up to date under way. Beside it, in the same run, a page of one home.
+//! The coach's desk on a server: opened while nothing is kept yet, again, after a restart, and beside events as homes write them (sessions,
+//! presses, deliveries, now and then a sign) at a steady rate, with the work that keeps lines up to date under way. Beside it, in the same
+//! run, a page of one home.
 //!
 //! `cargo bench -p sayso --bench caseload -- --homes 500 --events 400`; `--quick` is a small one.
 #![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic, clippy::cast_precision_loss, missing_docs)]
@@ -14,7 +15,7 @@ use sayso_lab::host::fill::{Order, fill};
 use sayso_model::*;
 use sayso_people::db::Taker;
 use sayso_people::{Allowed, Capability, OsSecrets, Part, Role, Scope, Secret};
-use sayso_store::Database;
+use sayso_store::{Appended, Database};
 use sayso_web::state::machine_clock;
 use std::sync::Arc;
 use std::time::{Duration, Instant};
@@ -153,19 +154,97 @@ async fn today(app: &Router, host: &Host, home: HomeId, keeper: &Secret) -> Dura
     get(app, keeper, &format!("/a/{animal}/today")).await.0
 }
 
-/// Events written into all homes in turn, and the desk opened every half second.
+/// A home that writes: of which animal and word, and where it is in its session.
+struct Writes {
+    home: HomeId,
+    animal: AnimalId,
+    word: WordId,
+    session: SessionId,
+    press: EventId,
+    step: usize,
+}
+
+/// Of so many events of all homes one is a sign, and of so many signs one is a strong one.
+const SIGN_IN: u64 = 300;
+const STRONG_IN: u64 = 4;
+/// Events of a session: its start, a press and what is given for it as often as fits, its end.
+const SESSION: usize = 12;
+
+impl Writes {
+    async fn of(host: &Host, home: HomeId) -> Self {
+        let story = host.server.home(home).story(home).await.unwrap();
+        let animal = story.animals().into_keys().next().unwrap();
+        let word = story.words_of(animal).first().unwrap().word;
+        let (session, press) = (SessionId(Uuid::now_v7()), EventId(Uuid::now_v7()));
+        Self { home, animal, word, session, press, step: 0 }
+    }
+
+    /// The next event, as the Board writes them one after the other; now and then a sign.
+    fn next(&mut self, n: u64) -> Event {
+        let (word, session) = (self.word, Some(self.session));
+        let body: sayso_model::Body = if n % SIGN_IN == SIGN_IN / 2 {
+            let level = if n / SIGN_IN % STRONG_IN == 0 { SignLevel::Strong } else { SignLevel::Mild };
+            Sign { sign: Note::new("turns its head away").unwrap(), level, when: When::During, session }.into()
+        } else {
+            let step = self.step;
+            self.step = (step + 1) % SESSION;
+            match step {
+                0 => {
+                    self.session = SessionId(Uuid::now_v7());
+                    SessionStart { session: self.session, purpose: Purpose::Showing, words: vec![word], room: None }
+                        .into()
+                }
+                last if last == SESSION - 1 => SessionEnd { session: self.session, reason: EndReason::Done }.into(),
+                odd if odd % 2 == 1 => Press {
+                    word,
+                    by: if odd % 4 == 1 { PressedBy::Person } else { PressedBy::Animal },
+                    certainty: Probability::clamped(1.0),
+                    accident: Accident::No,
+                    place: None,
+                    speed: None,
+                    stream: None,
+                    session,
+                }
+                .into(),
+                _ => Delivery {
+                    answers: Some(self.press),
+                    word,
+                    answer: Answer::Given,
+                    alternative: None,
+                    delay_s: Some(Seconds::clamped(1.5)),
+                    then: Some(Then::Took),
+                    then_word: None,
+                    session,
+                }
+                .into(),
+            }
+        };
+        let event = event(self.home, Some(self.animal), body, machine_clock());
+        if matches!(event.body, sayso_model::Body::Press(_)) {
+            self.press = event.id;
+        }
+        event
+    }
+}
+
+/// Events written into all homes in turn, as homes write them, and the desk opened every half second.
 async fn beside_taps(host: &Arc<Host>, app: &Router, coach: &Secret, all: &[HomeId], seconds: u64) {
-    let (host, all) = (Arc::clone(host), all.to_vec());
+    let mut writes = Vec::new();
+    for home in all {
+        writes.push(Writes::of(host, *home).await);
+    }
+    let host = Arc::clone(host);
     let writing = tokio::spawn(async move {
         let begun = Instant::now();
         let mut running = tokio::task::JoinSet::new();
         for n in 0..RATE * seconds {
             let due = begun + Duration::from_secs_f64(n as f64 / RATE as f64);
             tokio::time::sleep_until(due.into()).await;
-            let (home, host) = (all[(n as usize * 7) % all.len()], Arc::clone(&host));
+            let (place, host) = ((n as usize * 7) % writes.len(), Arc::clone(&host));
+            let event = writes[place].next(n);
             running.spawn(async move {
-                let remark = Remark { text: Note::new("It looked at the button.").unwrap() };
-                host.server.home(home).append(vec![event(home, None, remark, machine_clock())]).await.unwrap();
+                let outcome = host.server.home(event.home).append(vec![event]).await.unwrap();
+                assert!(matches!(outcome[..], [Appended::New]), "{outcome:?}");
                 due.elapsed()
             });
         }

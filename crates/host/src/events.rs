@@ -9,7 +9,8 @@ use axum::body::Bytes;
 use axum::extract::State;
 use axum::extract::rejection::BytesRejection;
 use axum::http::HeaderMap;
-use sayso_model::{Body, Event, Fault, HomeId, Label, Problem, Problems, ProposalAnswer, Story};
+use sayso_model::talks::plan_lines;
+use sayso_model::{Body, Event, Fault, HomeId, Label, PlanLine, Problem, Problems, ProposalAnswer, Story};
 use sayso_people::may::may;
 use sayso_people::{
     Allowed, Capability, Denied, HomeNow, Who,
@@ -17,7 +18,7 @@ use sayso_people::{
 };
 use sayso_store::Appended;
 use sayso_web::Error;
-use sayso_web::api::{Brought, Outcome};
+use sayso_web::api::{Brought, Outcome, plan_refused};
 use std::collections::BTreeMap;
 use std::sync::Arc;
 
@@ -94,7 +95,8 @@ impl<'a> Asks<'a> {
         let (stories, now) = (Stories(&self.host.server), self.host.now());
         let known = self.host.people.known_to(&self.who, home, &stories, now).await.map_err(told)?;
         // The log is read where something in it decides alone: a tap waits for no more than it needs.
-        let decides = events.iter().any(|(_, event)| goes_by(&event.body).is_some());
+        let invites = |event: &Event| plan_lines(&event.body).iter().any(PlanLine::invites);
+        let decides = events.iter().any(|(_, event)| goes_by(&event.body).is_some() || invites(event));
         let story = if known.is_some() && decides { story(self.host, home).await? } else { None };
         let passes = events.iter().any(|(_, event)| asks_passed(&event.body));
         let known = match (known, &story) {
@@ -110,7 +112,14 @@ impl<'a> Asks<'a> {
                         *slot = Some(refused_for("body", Fault::OnItsPage));
                     }
                 }
-                Ok(proposes) => may.push(Writes { place, event, proposes }),
+                Ok(proposes) => match story.as_deref().and_then(|story| plan_refused(story, &event)) {
+                    Some(problems) => {
+                        if let Some(slot) = came.get_mut(place) {
+                            *slot = Some(Appended::Refused(problems));
+                        }
+                    }
+                    None => may.push(Writes { place, event, proposes }),
+                },
                 // Kept on the phone until the person has signed in again; the rest of what came is, too.
                 Err(Denied::NotFresh(_)) => return Err(Error::NotFresh),
                 Err(why) => {

@@ -13,12 +13,14 @@ use axum::http::{HeaderName, HeaderValue};
 use axum::middleware::Next;
 use axum::response::Response;
 use sayso_model::HomeId;
+use sayso_people::db::TALK;
 use sayso_people::{Allowed, Capability};
 use sayso_web::Error;
 use sayso_web::leave::{Leave, NewProposal};
 use sayso_web::reading::asks_json;
 use sayso_web::told::no_such_page;
 use sayso_wording::Locale;
+use std::collections::BTreeMap;
 use std::sync::Arc;
 
 /// Says to the browser's worker for which home it may keep a page (`client/worker.js`).
@@ -84,6 +86,11 @@ pub async fn visit(
     let (now, stories) = (host.now(), Stories(&host.server));
     let visit = host.people.visit(&signed.session, to.who, any_of, to.home, &stories, now).await;
     let visit = visit.inspect_err(|error| note(error, signed, to.home)).map_err(told)?;
+    // Before this look is noted: an answer is new to whoever has not looked since.
+    let mut heard = BTreeMap::new();
+    if page == TALK && reads && visit.leave.capability == Capability::Advise {
+        heard = host.people.heard(visit.leave.account, &[to.home]).await.map_err(told)?;
+    }
     if !asked::is_frame(any_of) && !writes_only(&visit.leave, reads) {
         host.people.looked(&visit, page, now).await.map_err(told)?;
     }
@@ -96,6 +103,7 @@ pub async fn visit(
         fresh: host.people.is_fresh(&signed.session, now),
         homes: to.homes,
         news: Vec::new(),
+        heard: heard.remove(&to.home),
     };
     Ok((visit.leave, leave))
 }

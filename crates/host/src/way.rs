@@ -88,7 +88,17 @@ async fn homeless(host: &Arc<Host>, signed: Signed, mut request: Request) -> Res
         if let Some(reader) = request.extensions().get::<Reader>() {
             reader.is(locale);
         }
-        let leave = Leave { who, name, locale, known, person: None, fresh: false, homes: Vec::new(), news: Vec::new() };
+        let leave = Leave {
+            who,
+            name,
+            locale,
+            known,
+            person: None,
+            fresh: false,
+            homes: Vec::new(),
+            news: Vec::new(),
+            heard: None,
+        };
         request.extensions_mut().remove::<MatchedPath>();
         request.extensions_mut().insert(leave);
         request.extensions_mut().insert(OfNoHome);

@@ -21,6 +21,9 @@ pub enum Fault {
     /// Consent, which is given on its page alone, where its words are read.
     #[error("is given on the page “Who can see this” alone, where its words are read")]
     OnItsPage,
+    /// A line of a plan that would invite a word which ends sessions.
+    #[error("invites a word that ends sessions: nobody waits for that one; it must be “show” or left out")]
+    InvitesClosing,
     /// An event in the name of another account than the one that is signed in.
     #[error("must be the account that is signed in, under its own name")]
     NotYourAccount,

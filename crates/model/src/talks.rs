@@ -9,7 +9,7 @@
 //! Whether the account named in a proposal wrote it, an event does not prove: a server of many homes remembers that beside the log.
 
 use crate::body::{Author, OwnPlan, PlanLine, Practice, Proposal, ProposalAnswer, Proposed, Reply};
-use crate::event::{Event, Kind, Part};
+use crate::event::{Body, Event, Kind, Part};
 use crate::id::{AccountId, AnimalId, EventId, WordId};
 use crate::story::{Fact, Story};
 use crate::time::{Day, Moment, Zone};
@@ -180,9 +180,14 @@ pub fn holds(plan: &OwnPlan, story: &Story, at: Moment) -> bool {
     plan.last_day >= at.day(&story.zone())
 }
 
-/// The line of a plan that is in force for each word of an animal: that of the plan agreed, or made by the home, last.
+/// The plan that is in force for each word of an animal, with its line: that agreed, or made by the home, last.
 #[must_use]
-pub fn agreed(story: &Story, all: &[Talk<'_>], animal: AnimalId, at: Moment) -> BTreeMap<WordId, PlanLine> {
+pub fn in_force(
+    story: &Story,
+    all: &[Talk<'_>],
+    animal: AnimalId,
+    at: Moment,
+) -> BTreeMap<WordId, (EventId, PlanLine)> {
     let mut plans: Vec<(Moment, EventId, &[PlanLine])> = all
         .iter()
         .filter(|t| t.standing == Standing::Accepted && t.event.animal == Some(animal))
@@ -194,7 +199,31 @@ pub fn agreed(story: &Story, all: &[Talk<'_>], animal: AnimalId, at: Moment) -> 
     let own = own_plans(story, animal, at).filter(|plan| holds(plan.part, story, at));
     plans.extend(own.map(|plan| (plan.at(), plan.id(), plan.part.lines.as_slice())));
     plans.sort_by_key(|(at, id, _)| (*at, *id));
-    plans.into_iter().flat_map(|(.., lines)| lines).map(|line| (line.word, *line)).collect()
+    let lines = plans.into_iter().flat_map(|(_, id, lines)| lines.iter().map(move |line| (line.word, (id, *line))));
+    lines.collect()
+}
+
+/// The line of a plan that is in force for each word of an animal.
+#[must_use]
+pub fn agreed(story: &Story, all: &[Talk<'_>], animal: AnimalId, at: Moment) -> BTreeMap<WordId, PlanLine> {
+    in_force(story, all, animal, at).into_iter().map(|(word, (_, line))| (word, line)).collect()
+}
+
+/// The lines of a plan that a body is, or corrects into; none of anything else.
+#[must_use]
+pub fn plan_lines(body: &Body) -> &[PlanLine] {
+    let stands = body.stands_as();
+    match (Proposal::of(stands), OwnPlan::of(stands)) {
+        (Some(Proposal { proposes: Proposed::Plan { lines, .. }, .. }), _) | (_, Some(OwnPlan { lines, .. })) => lines,
+        _ => &[],
+    }
+}
+
+/// The first line of a plan, counted from one, that would invite a word which ends sessions: nobody waits for a press of that one.
+#[must_use]
+pub fn invites_closing(story: &Story, lines: &[PlanLine]) -> Option<usize> {
+    let closing = |word: &WordId| story.words().get(word).is_some_and(|card| card.closing);
+    lines.iter().position(|line| line.invites() && closing(&line.word)).map(|place| place + 1)
 }
 
 /// What one coach of a home wrote passes on to another: by a hand-over, or by a cover on its days, to which the home agreed. Whether

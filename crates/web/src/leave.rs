@@ -26,6 +26,8 @@ pub struct Leave {
     pub homes: Vec<HomeId>,
     /// What it has to know of the home before anything else.
     pub news: Vec<News>,
+    /// When it last looked at what was agreed there, or spoke with the home, before now; on the page of what was agreed alone.
+    pub heard: Option<Moment>,
 }
 
 /// What whoever is at a home has to know before anything else.

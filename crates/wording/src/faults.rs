@@ -90,6 +90,7 @@ impl Worded for Fault {
             Self::NotYourHome => words!(faults::not_your_home),
             Self::NotYourRole => words!(faults::not_your_role),
             Self::OnItsPage => words!(faults::on_its_page),
+            Self::InvitesClosing => words!(faults::invites_closing),
             Self::NotYourAccount => words!(faults::not_your_account),
             Self::NotYourDay => words!(faults::not_your_day),
             Self::NoAnimal => words!(faults::no_animal),

@@ -6,8 +6,8 @@ use crate::agreed;
 use crate::case::Case;
 use crate::designs::{Outcome, Try, beside, outcome, trial_among};
 use crate::programme::{Marks, course, doing, is_read};
-use sayso_model::talks::{Standing, Talk};
-use sayso_model::{CaseQuestion, Day, DesignPlan, EventId, Fact, Press, Proposed, WordId};
+use sayso_model::talks::{Standing, Talk, in_force};
+use sayso_model::{CaseQuestion, Day, DesignPlan, EventId, Fact, PlanLine, Press, Proposed, WordId};
 use std::collections::{BTreeMap, BTreeSet};
 
 /// Changes and trials that began longer ago are not kept.
@@ -96,16 +96,23 @@ pub(super) fn trials(case: &Case<'_>, plans: &[Fact<'_, DesignPlan>]) -> Vec<Tri
     recent.filter_map(one).collect()
 }
 
-/// Plans for some days that hold, out of the talk, oldest first, with what the log has of them.
+/// Plans for some days that hold, out of the talk, oldest first, with what the log has of them: of each the words for which no later
+/// plan is in force.
 pub(super) fn agreed(case: &Case<'_>, talks: &[Talk<'_>]) -> Vec<AgreedLine> {
+    let in_force = in_force(case.story(), talks, case.animal(), case.now());
     let one = |talk: &Talk<'_>| {
         let (Proposed::Plan { lines, last_day }, Some(at)) = (&talk.part.proposes, talk.agreed_at) else { return None };
+        let holds = |line: &&PlanLine| in_force.get(&line.word).is_some_and(|(plan, _)| *plan == talk.id());
+        let lines: Vec<PlanLine> = lines.iter().filter(holds).copied().collect();
+        if lines.is_empty() {
+            return None;
+        }
         Some(AgreedLine {
             proposal: talk.id(),
             by: talk.part.from.account,
             written: talk.event.happened_at,
             lines: lines.len(),
-            days: agreed::PlanDays::of(case, lines, at, *last_day),
+            days: agreed::PlanDays::of(case, &lines, at, *last_day),
         })
     };
     let of_the_animal = talks.iter().rev().filter(|t| t.event.animal == Some(case.animal()));

@@ -16,6 +16,7 @@ mod sessions_of_a_day;
 mod steps;
 mod stumbles;
 mod sums;
+mod taken_over;
 mod weeks;
 mod welfare;
 mod would_change;

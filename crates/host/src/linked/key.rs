@@ -10,11 +10,14 @@ use axum::extract::{Extension, State};
 use axum::http::StatusCode;
 use axum::response::{IntoResponse, Response};
 use sayso_linked::letters::{AsksForKey, GivesKey, MOST_KNOWN, NoKey, NoKeyFor};
-use sayso_model::HomeId;
+use sayso_model::{Body, HomeId, Story};
 use sayso_people::{OsSecrets, Secret};
 use sayso_store::{Revision, StoreError};
 use sayso_web::Error;
 use std::sync::Arc;
+
+/// Most that joining writes, by far.
+const MOST_JOINING: Revision = Revision(500);
 
 /// Gives the key, once.
 ///
@@ -64,5 +67,17 @@ async fn is_one_home(host: &Host, home: HomeId, asks: &AsksForKey) -> Result<boo
     if asks.home == Some(home) || asks.known.is_empty() || log.revision().await? == Revision(0) {
         return Ok(true);
     }
-    log.knows_any(asks.known.get(..MOST_KNOWN).unwrap_or(&asks.known)).await
+    if log.knows_any(asks.known.get(..MOST_KNOWN).unwrap_or(&asks.known)).await? {
+        return Ok(true);
+    }
+    // A long log holds more than that; it is not read for it.
+    Ok(log.revision().await? <= MOST_JOINING && !holds_records(&*log.story(home).await?))
+}
+
+/// Whether a home holds more than joining writes: consents, and cards of people who were invited. These mix with nothing.
+#[must_use]
+pub fn holds_records(story: &Story) -> bool {
+    let of_joining =
+        |body: &Body| matches!(body, Body::ConsentGiven(_) | Body::ConsentTakenBack(_) | Body::PersonCard(_));
+    story.ledger().all().any(|event| !of_joining(&event.body))
 }

@@ -14,6 +14,7 @@ use axum::Router;
 use axum::extract::{DefaultBodyLimit, State};
 use axum::http::StatusCode;
 use axum::routing::{get, post};
+pub use key::holds_records;
 use sayso_linked::letters;
 use sayso_people::may::who_can_see;
 use sayso_people::{HomeNow, Role};

@@ -1,9 +1,12 @@
 //! Who can see a home, consent, people, leaving, the server and clubs: by their pages, on a database, with real sessions.
 #![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic, missing_docs)]
 
+mod agreed;
+mod begun;
 mod beside;
 mod calendar;
 mod caseload;
+mod closing;
 #[path = "../../../../tests/postgres/cluster.rs"]
 mod cluster;
 mod colleagues;

@@ -1,9 +1,11 @@
 //! Is the advice of one mind: one step a word, plan and row alike, no closing word taught, no session while sessions rest?
 
+mod plans;
 mod reason;
 mod seen;
 mod welfare;
 
+use self::plans::read_plans;
 use self::reason::speaks;
 use self::seen::Seen;
 use self::welfare::{DAY_S, read_welfare, signs};
@@ -160,6 +162,7 @@ fn read_words(seen: &mut Seen, case: &Case<'_>, today: &Today) {
         seen.words += 1;
         seen.not_one += usize::from(steps.len() != 1);
         let Some(step) = steps.first() else { continue };
+        read_plans(seen, today, &standing, step);
         if let Some(speaks) = speaks(step) {
             seen.barred += 1;
             seen.contrary += usize::from(!speaks);
@@ -252,6 +255,11 @@ pub fn run(work: &Work) -> Result<Section, LabError> {
         sum(|s| s.closing_taught),
         sum(|s| s.closing),
     );
+    add(
+        "plans agreed for a word, in any way: before welfare, what is to be mended, a step back or a word that ends sessions",
+        sum(|s| s.agreed_first),
+        sum(|s| s.agreed),
+    );
     add("steps whose first reason lies on the other side of its bar", sum(|s| s.contrary), sum(|s| s.barred));
     add("days with a strong sign: a session, or a step but rest", sum(|s| s.no_rest), sum(|s| s.strong_today));
     add(
@@ -326,7 +334,9 @@ mod tests {
         );
         assert_eq!(sum(|s| s.contrary), 0, "first reasons on the other side of their bar");
         assert_eq!([sum(|s| s.no_rest), sum(|s| s.not_on_top), sum(|s| s.not_named)], [0; 3]);
+        assert_eq!(sum(|s| s.agreed_first), 0, "plans before what comes first");
         // What is counted must have come up, or nothing was tried.
+        assert_eq!(sum(|s| s.agreed), 5 * sum(|s| s.words));
         assert!(sum(|s| s.words) > 300 && sum(|s| s.strong_today) > 10 && sum(|s| s.lasting) > 30, "{homes:?}");
         assert!(sum(|s| s.barred) > 150, "{homes:?}");
         assert!(sum(|s| s.planned) > 100 && sum(|s| s.closing) > 30, "{homes:?}");

@@ -29,6 +29,12 @@ pub struct PlanLine {
 }
 
 impl PlanLine {
+    /// Whether somebody is to wait for a press.
+    #[must_use]
+    pub fn invites(&self) -> bool {
+        self.way.is_some_and(|way| way != PlanWay::Show)
+    }
+
     /// Most minutes at once: short stretches, which end before the animal has had enough.
     pub const MOST_MINUTES: u8 = 15;
     /// Most times a day.

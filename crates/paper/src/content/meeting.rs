@@ -9,8 +9,8 @@ use sayso_advisor::days::days;
 use sayso_advisor::meeting::{Figure, MOST_DAYS, Meeting, first_day, meeting as told};
 use sayso_advisor::stages::standings;
 use sayso_advisor::welfare::welfare;
-use sayso_model::talks::{Standing, Talk, own_plans};
-use sayso_model::{AnimalCard, Day, Moment, PlanLine, Proposed, SignLevel};
+use sayso_model::talks::{Answered, Standing, Talk, own_plans};
+use sayso_model::{AnimalCard, Day, Moment, PlanLine, Proposed, Reply, SignLevel};
 use sayso_wording::figures::in_cell;
 use sayso_wording::meeting::{measure, new};
 use sayso_wording::talk::{kept, proposed};
@@ -20,6 +20,8 @@ use sayso_wording::{Locale, say};
 const NEW: usize = 7;
 const AGREED: usize = 3;
 const OPEN: usize = 4;
+/// Of what is open, answers of the home.
+const SAID: usize = 2;
 const NOT_KNOWN: usize = 3;
 /// Lines to write on.
 const TO_WRITE: usize = 3;
@@ -182,24 +184,47 @@ fn figures(l: &Locale, told: &Meeting) -> Vec<Block> {
     ]
 }
 
-/// What waits for an answer, and what the records leave open.
+/// What the home said last to something since the first day: its words, and a "no" also without any; newest first.
+fn answers<'a>(case: &Case<'_>, l: &Locale, talks: &'a [Talk<'_>], first: Day) -> Vec<String> {
+    let says = |answer: &&Answered<'_>| answer.part.text.is_some() || answer.part.reply == Reply::Declined;
+    let of_talk = |t: &'a Talk<'_>| {
+        let coaches =
+            |answer: &&Answered<'_>| answer.part.by.as_ref().is_none_or(|by| by.account != t.part.from.account);
+        let last = t.answers.iter().filter(coaches).rfind(says)?;
+        (last.event.happened_at.day(case.zone()) >= first).then_some((t, last))
+    };
+    let mut all: Vec<(&Talk<'_>, &Answered<'_>)> = talks
+        .iter()
+        .filter(|t| t.concerns(case.animal()) && t.standing != Standing::Withdrawn)
+        .filter_map(of_talk)
+        .collect();
+    all.sort_by_key(|(_, answer)| std::cmp::Reverse((answer.event.happened_at, answer.event.id)));
+    let told = |(talk, answer): (&Talk<'_>, &Answered<'_>)| {
+        let (what, day) =
+            (proposed(l, case.story(), &talk.part.proposes), l.date(answer.event.happened_at.day(case.zone())));
+        let said = say!(l, meeting::said, reply = answer.part.reply.name(), what = what, day = day);
+        answer.part.text.as_ref().map_or_else(|| said.clone(), |text| l.colon(&said, text.as_str()))
+    };
+    all.into_iter().map(told).collect()
+}
+
+/// What the home said, what waits for an answer, and what the records leave open.
 fn open(case: &Case<'_>, l: &Locale, card: &AnimalCard, talks: &[Talk<'_>], told: &Meeting) -> Vec<Block> {
     let waits: Vec<&Talk<'_>> =
         talks.iter().filter(|t| t.standing == Standing::Open && t.concerns(case.animal())).collect();
-    let mut items: Vec<String> = waits
-        .iter()
-        .take(OPEN)
-        .map(|t| {
-            let what = proposed(l, case.story(), &t.part.proposes);
-            let what = t.part.text.as_ref().map_or_else(|| what.clone(), |text| l.colon(&what, text.as_str()));
-            say!(l, events::proposal, name = &t.part.from.name, what = what)
-        })
-        .collect();
+    let said = answers(case, l, talks, told.first);
+    let heard = said.len().min(SAID);
+    let mut items: Vec<String> = said.iter().take(heard).cloned().collect();
+    items.extend(waits.iter().take(OPEN - heard).map(|t| {
+        let what = proposed(l, case.story(), &t.part.proposes);
+        let what = t.part.text.as_ref().map_or_else(|| what.clone(), |text| l.colon(&what, text.as_str()));
+        say!(l, events::proposal, name = &t.part.from.name, what = what)
+    }));
     let length = u16::try_from(told.days).unwrap_or(MOST_DAYS as u16);
     let unknown = report::open(case, l, card, &days(case, length), standings(case));
     items.extend(unknown.iter().take(NOT_KNOWN).cloned());
     let mut blocks = vec![Block::Heading(say!(l, meeting::open)), Block::List { items, big: false }];
-    blocks.extend(more(l, waits.len(), OPEN, Rest::Talk));
+    blocks.extend(more(l, said.len() + waits.len(), heard + waits.len().min(OPEN - heard), Rest::Talk));
     blocks.extend(more(l, unknown.len(), NOT_KNOWN, Rest::Evidence));
     blocks
 }

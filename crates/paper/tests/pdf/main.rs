@@ -63,6 +63,16 @@ static TALKED: LazyLock<Story> = LazyLock::new(|| {
         let check = put(animal, 5.0, wrote(Proposed::Check { word: lines[0].word }).into());
         put(animal, 4.9, yes(check));
         put(animal, 8.0, OwnPlan { lines: lines.clone(), last_day }.into());
+        let declined = put(animal, 3.0, wrote(Proposed::Likes).into());
+        let text = ShortNote::new("Not this week: we are away, and Mora would be alone with both of them.").ok();
+        let no = ProposalAnswer { to: declined, reply: Reply::Declined, text, by: None, rehearsed: None };
+        put(animal, 2.5, no.into());
+        let answered = put(animal, 6.0, wrote(Proposed::Question { about: None }).into());
+        let text =
+            ShortNote::new("Only when the door is open. Shall we close it for a week, and what do we do at night?")
+                .ok();
+        let said = ProposalAnswer { to: answered, reply: Reply::Said, text, by: None, rehearsed: None };
+        put(animal, 5.5, said.into());
         for word in lines.iter().map(|line| line.word) {
             let about = Some(TalkAbout::Word { word });
             put(animal, 1.0, wrote(Proposed::Question { about }).into());

@@ -27,8 +27,11 @@ fn the_page_before_a_meeting_tells_what_was_agreed_to_those_who_may_know() {
     {
         assert!(told.contains(said), "{said} is not in\n{told}");
     }
+    // What the home said stands there, newest first: a "no" with its words, and its question.
+    let (no, asked) = (told.find("Not this week: we are away"), told.find("Shall we close it for a week"));
+    assert!(no.is_some() && no < asked && told.contains("The home said no on"), "{told}");
     assert_eq!(told.matches("agreed on").count() + told.matches("own plan of").count(), 3, "the rest is counted");
-    assert!(told.contains("1 more, not on this page."), "{told}");
+    assert!(told.contains("1 more, not on this page.") && !told.contains("0 more"), "{told}");
     let case = Case::new(&TALKED, animal, now());
     let untold = texts(&meeting(&case, Locale::ENGLISH, None, None).unwrap().blocks).join("\n");
     assert!(!untold.contains("Brook") && !untold.contains("What was agreed"), "{untold}");

@@ -9,11 +9,13 @@ use axum::body::Bytes;
 use axum::extract::rejection::{BytesRejection, QueryRejection};
 use axum::extract::{Query, State};
 use axum::http::StatusCode;
-use sayso_model::{Event, Fault, Problem, Problems};
+use sayso_model::talks::{invites_closing, plan_lines};
+use sayso_model::{Event, Fault, HomeId, PlanLine, Problem, Problems, Story};
 use sayso_store::{NotRead, read_event};
 use sayso_wording::{Locale, words};
 use serde::{Deserialize, Serialize};
 use serde_json::value::RawValue;
+use std::collections::BTreeSet;
 
 /// Most events in one request.
 pub const MOST_EVENTS: usize = 500;
@@ -41,7 +43,13 @@ pub async fn append(
     Reads(locale): Reads,
     body: Result<Bytes, BytesRejection>,
 ) -> Result<Json<Vec<Outcome>>, Error> {
-    let brought = Brought::of(&locale, body)?;
+    let mut brought = Brought::of(&locale, body)?;
+    let homes: BTreeSet<HomeId> =
+        brought.sound().filter(|event| plan_lines(&event.body).iter().any(PlanLine::invites)).map(|e| e.home).collect();
+    for home in homes {
+        let story = state.store.story(home).await?;
+        brought.refuse(&locale, |event| if event.home == home { plan_refused(&story, event) } else { None });
+    }
     let appended = state.store.append(brought.sound().cloned().collect()).await?;
     brought.told(&locale, appended).map(Json)
 }
@@ -70,6 +78,17 @@ impl Brought {
         self.0.iter().filter_map(|read| read.as_ref().ok())
     }
 
+    /// Refuses those that could be read and of which something is wrong all the same.
+    fn refuse(&mut self, locale: &Locale, wrong: impl Fn(&Event) -> Option<Problems>) {
+        for read in &mut self.0 {
+            if let Ok(event) = read
+                && let Some(problems) = wrong(event)
+            {
+                *read = Err(outcome(locale, event, Appended::Refused(problems)));
+            }
+        }
+    }
+
     /// What is answered, by what came of each that could be read, in order.
     ///
     /// # Errors
@@ -85,6 +104,13 @@ impl Brought {
         });
         outcomes.collect()
     }
+}
+
+/// What is wrong with a plan, by the log of its home: it would invite a word that ends sessions.
+#[must_use]
+pub fn plan_refused(story: &Story, event: &Event) -> Option<Problems> {
+    let place = invites_closing(story, plan_lines(&event.body))?;
+    Some(Problems(vec![Problem { field: format!("body.lines.{place}.way"), fault: Fault::InvitesClosing }]))
 }
 
 /// A body that could not be read whole, in words.

@@ -6,7 +6,7 @@ mod exchange;
 pub mod openapi;
 mod view;
 
-pub use events::{Brought, MOST_EVENTS, Outcome, body_error};
+pub use events::{Brought, MOST_EVENTS, Outcome, body_error, plan_refused};
 
 use crate::state::AppState;
 use axum::Router;

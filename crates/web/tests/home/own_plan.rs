@@ -80,6 +80,26 @@ async fn from_the_page_before_a_meeting_to_a_plan_of_ones_own_and_its_end() {
 }
 
 #[tokio::test]
+async fn a_word_that_ends_sessions_is_shown_and_never_invited_by_a_plan() {
+    let home = with_a_word().await;
+    append(&home, WordCard { closing: true, ..WordCard::new(BALL, Label::new("all done").unwrap()) }).await;
+    let (of, animal, word) = (home.home.to_string(), home.animal.to_string(), BALL.to_string());
+    let form = |way: &'static str| {
+        let more = [
+            ("word_1", word.as_str()),
+            ("minutes_1", "5"),
+            ("times_1", "2"),
+            ("last_day", "2026-03-09"),
+            ("way_1", way),
+        ];
+        [("home", of.as_str()), ("animal", animal.as_str())].into_iter().chain(more).collect::<Vec<_>>()
+    };
+    home.post("/talk/own", &form("ask_and_point")).await.refused().says("href=\"#way_1\"").says("nobody waits");
+    assert!(plans(&home).await.is_empty());
+    home.post("/talk/own", &form("show")).await.kept();
+}
+
+#[tokio::test]
 async fn while_a_strong_sign_rests_sessions_no_plan_is_made() {
     let home = with_a_word().await;
     let sign = Note::new("growl").unwrap();

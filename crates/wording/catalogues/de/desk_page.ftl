@@ -2,7 +2,6 @@
 desk-page-title = Wer dich zuerst braucht
 desk-page-needs = Anliegen
 desk-page-week = Was sich geändert hat
-desk-page-week-title = Was sich geändert hat, seit ihr gesprochen habt
 desk-page-more-pages = Weitere Seiten
 desk-page-week-how = Seit du notiert hast, dass ihr gesprochen habt, sonst seit einer Woche. Tatsachen, und Zahlen, die sich mehr als zufällig bewegt haben; was der Zufall bewegt, ist keine Neuigkeit.
 desk-page-no-diagnosis = Diese Seite ordnet, was aufgeschrieben wurde. Sie stellt keine Diagnose: Wo es einem Tier nicht gut gehen oder etwas unsicher sein kann, nennt sie, wen man fragt.
@@ -115,6 +114,8 @@ desk-page-key = Wie man die kleinen Bilder liest
 desk-page-key-says = Ein Balken je Woche, { $weeks } Wochen, die letzte rechts und in anderer Farbe. Ein blasser Balken dahinter zeigt, von wie vielen. Die Zahlen daneben sind der Maßstab; die Zahl darüber gilt für die letzten sieben Tage.
 desk-page-nameless = ein Wort ohne Karte
 desk-page-nameless-home = Ein Zuhause ohne Namen
+desk-page-not-begun = Noch nichts begonnen
+desk-page-not-begun-since = Seit { $day } nichts begonnen: Kein Tier ist eingetragen.
 desk-page-pages = Seiten
 desk-page-page = Seite { $at } von { $pages }
 desk-page-before = Zurück
@@ -159,6 +160,10 @@ desk-page-answers-more = { $count ->
 desk-page-changes-more = { $count ->
     [one] { $count } weitere Änderung
    *[other] { $count } weitere Änderungen
+}
+desk-page-changes-folded = { $count ->
+    [one] { $count } Änderung
+   *[other] { $count } Änderungen
 }
 desk-page-stood-in = { $name } in deiner Vertretung: { $what }, { $day }
 desk-page-stood-in-more = { $count ->

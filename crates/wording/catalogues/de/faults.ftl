@@ -186,6 +186,7 @@ faults-not-your-home = ist kein Zuhause, in das du hier schreiben kannst; vielle
 faults-not-your-role = ist nicht für deine Rolle in diesem Zuhause
 faults-not-your-account = muss das angemeldete Konto sein, unter seinem eigenen Namen
 faults-on-its-page = wird nur auf der Seite „Wer das sehen kann“ gegeben, wo die Worte zu lesen sind
+faults-invites-closing = lädt zu einem Wort ein, das Sitzungen beendet: Darauf wartet niemand; es muss „show“ sein oder fehlen
 faults-not-your-day = muss an einem der mit dir vereinbarten Tage kommen
 faults-ends-first = muss nach dem Beginn enden
 faults-own-successor = muss eine andere Person sein als die, die schreibt

@@ -34,6 +34,11 @@ meeting-measure = { $measure ->
    *[delay] Vom Drücken eines Menschen bis zum Geben
 }
 meeting-open = Offene Fragen
+meeting-said = { $reply ->
+    [accepted] Das Zuhause hat am { $day } angenommen: { $what }
+    [declined] Das Zuhause hat am { $day } abgelehnt: { $what }
+   *[said] Das Zuhause hat am { $day } geantwortet: { $what }
+}
 meeting-next = Beim Treffen abgemacht
 meeting-line = Zeile
 meeting-to-write = von Hand auszufüllen

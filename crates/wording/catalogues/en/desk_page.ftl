@@ -2,7 +2,6 @@
 desk-page-title = Who needs you first
 desk-page-needs = Needs
 desk-page-week = What changed
-desk-page-week-title = What changed since you last spoke
 desk-page-more-pages = More pages
 desk-page-week-how = Since you marked that you spoke, else since a week ago. Facts, and figures that moved beyond chance; what chance moves is not news.
 desk-page-no-diagnosis = This page sorts what was written down. It diagnoses nothing: where an animal may be unwell or unsafe, it names whom to ask.
@@ -115,6 +114,8 @@ desk-page-key = How to read the small charts
 desk-page-key-says = A bar a week, { $weeks } weeks, the latest on the right and in another colour. A pale bar behind is of how many. The numbers beside it are the scale; the figure above is that of the latest seven days.
 desk-page-nameless = a word without a card
 desk-page-nameless-home = A home without a name
+desk-page-not-begun = Nothing begun yet
+desk-page-not-begun-since = Nothing begun since { $day }: no animal is written down.
 desk-page-pages = Pages
 desk-page-page = Page { $at } of { $pages }
 desk-page-before = Previous
@@ -159,6 +160,10 @@ desk-page-answers-more = { $count ->
 desk-page-changes-more = { $count ->
     [one] { $count } more change
    *[other] { $count } more changes
+}
+desk-page-changes-folded = { $count ->
+    [one] { $count } change
+   *[other] { $count } changes
 }
 desk-page-stood-in = { $name } in your place: { $what }, { $day }
 desk-page-stood-in-more = { $count ->

@@ -150,6 +150,7 @@ faults-not-your-home = is not a home you can write in here; it may have left
 faults-not-your-role = is not for your role in this home
 faults-not-your-account = must be the account that is signed in, under its own name
 faults-on-its-page = is given on the page “Who can see this” alone, where its words are read
+faults-invites-closing = invites a word that ends sessions: nobody waits for that one; it must be “show” or left out
 faults-not-your-day = must come on one of the days agreed with you
 faults-ends-first = must end after it begins
 faults-own-successor = must be another coach

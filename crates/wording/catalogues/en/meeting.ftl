@@ -34,6 +34,11 @@ meeting-measure = { $measure ->
    *[delay] From a person’s press to giving
 }
 meeting-open = Open questions
+meeting-said = { $reply ->
+    [accepted] The home accepted on { $day }: { $what }
+    [declined] The home said no on { $day }: { $what }
+   *[said] The home answered on { $day }: { $what }
+}
 meeting-next = Agreed at the meeting
 meeting-line = Line
 meeting-to-write = to be filled in by hand

@@ -2,7 +2,6 @@
 desk-page-title = Quién te necesita primero
 desk-page-needs = Necesidades
 desk-page-week = Qué ha cambiado
-desk-page-week-title = Qué ha cambiado desde que hablasteis
 desk-page-more-pages = Más páginas
 desk-page-week-how = Desde que anotaste que hablasteis; si no, desde hace una semana. Hechos, y cifras que se movieron más de lo que mueve el azar; lo que mueve el azar no es noticia.
 desk-page-no-diagnosis = Esta página ordena lo que se anotó. No diagnostica nada: donde un animal puede no estar bien o no estar seguro, dice a quién preguntar.
@@ -115,6 +114,8 @@ desk-page-key = Cómo leer los gráficos pequeños
 desk-page-key-says = Una barra por semana, { $weeks } semanas, la última a la derecha y de otro color. Una barra pálida detrás muestra de cuántas. Los números al lado son la escala; la cifra de arriba es la de los últimos siete días.
 desk-page-nameless = una palabra sin ficha
 desk-page-nameless-home = Un hogar sin nombre
+desk-page-not-begun = Nada empezado todavía
+desk-page-not-begun-since = Nada empezado desde { $day }: no hay ningún animal anotado.
 desk-page-pages = Páginas
 desk-page-page = Página { $at } de { $pages }
 desk-page-before = Anterior
@@ -159,6 +160,10 @@ desk-page-answers-more = { $count ->
 desk-page-changes-more = { $count ->
     [one] { $count } cambio más
    *[other] { $count } cambios más
+}
+desk-page-changes-folded = { $count ->
+    [one] { $count } cambio
+   *[other] { $count } cambios
 }
 desk-page-stood-in = { $name } en tu lugar: { $what }, { $day }
 desk-page-stood-in-more = { $count ->

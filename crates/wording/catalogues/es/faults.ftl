@@ -186,6 +186,7 @@ faults-not-your-home = no es un hogar en el que puedas anotar aquí; quizá se h
 faults-not-your-role = no es para tu papel en este hogar
 faults-not-your-account = tiene que ser la cuenta con la que entraste, con su propio nombre
 faults-on-its-page = se da solo en la página «Quién puede ver esto», donde se leen sus palabras
+faults-invites-closing = invita a una palabra que termina sesiones: nadie la espera; tiene que ser «show» o faltar
 faults-not-your-day = tiene que llegar en uno de los días acordados contigo
 faults-ends-first = debe terminar después de empezar
 faults-own-successor = debe ser otro coach que quien escribe

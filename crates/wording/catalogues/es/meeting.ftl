@@ -34,6 +34,11 @@ meeting-measure = { $measure ->
    *[delay] De la pulsación de una persona a dar
 }
 meeting-open = Preguntas abiertas
+meeting-said = { $reply ->
+    [accepted] El hogar aceptó el { $day }: { $what }
+    [declined] El hogar dijo que no el { $day }: { $what }
+   *[said] El hogar respondió el { $day }: { $what }
+}
 meeting-next = Acordado en la reunión
 meeting-line = Línea
 meeting-to-write = para rellenar a mano

@@ -2,7 +2,6 @@
 desk-page-title = Qui a besoin de toi d’abord
 desk-page-needs = Besoins
 desk-page-week = Ce qui a changé
-desk-page-week-title = Ce qui a changé depuis votre dernier échange
 desk-page-more-pages = Autres pages
 desk-page-week-how = Depuis que tu as noté que vous vous êtes parlé, sinon depuis une semaine. Des faits, et des chiffres qui ont bougé plus que par hasard ; ce que le hasard fait bouger n’est pas une nouvelle.
 desk-page-no-diagnosis = Cette page trie ce qui a été noté. Elle ne pose aucun diagnostic : là où un animal peut être mal ou en danger, elle dit à qui demander.
@@ -115,6 +114,8 @@ desk-page-key = Comment lire les petits graphiques
 desk-page-key-says = Une barre par semaine, { $weeks } semaines, la dernière à droite et d’une autre couleur. Une barre pâle derrière montre sur combien. Les nombres à côté sont l’échelle ; le chiffre au-dessus est celui des sept derniers jours.
 desk-page-nameless = un mot sans fiche
 desk-page-nameless-home = Un foyer sans nom
+desk-page-not-begun = Rien de commencé
+desk-page-not-begun-since = Rien de commencé depuis { $day } : aucun animal n’est noté.
 desk-page-pages = Pages
 desk-page-page = Page { $at } sur { $pages }
 desk-page-before = Précédente
@@ -159,6 +160,10 @@ desk-page-answers-more = { $count ->
 desk-page-changes-more = { $count ->
     [1] { $count } autre changement
    *[other] { $count } autres changements
+}
+desk-page-changes-folded = { $count ->
+    [1] { $count } changement
+   *[other] { $count } changements
 }
 desk-page-stood-in = { $name } à ta place : { $what }, { $day }
 desk-page-stood-in-more = { $count ->

@@ -186,6 +186,7 @@ faults-not-your-home = n’est pas un foyer où tu peux écrire ici ; il est p
 faults-not-your-role = n’est pas pour ton rôle dans ce foyer
 faults-not-your-account = doit être le compte connecté, sous son propre nom
 faults-on-its-page = se donne seulement sur la page « Qui peut voir ceci », où se lisent ses mots
+faults-invites-closing = invite à un mot qui termine les séances : personne ne l’attend ; ce doit être « show » ou rien
 faults-not-your-day = doit arriver un des jours convenus avec toi
 faults-ends-first = doit finir après avoir commencé
 faults-own-successor = doit être un autre coach que celui qui écrit

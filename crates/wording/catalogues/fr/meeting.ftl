@@ -34,6 +34,11 @@ meeting-measure = { $measure ->
    *[delay] De l’appui d’une personne au don
 }
 meeting-open = Questions ouvertes
+meeting-said = { $reply ->
+    [accepted] Le foyer a accepté le { $day } : { $what }
+    [declined] Le foyer a dit non le { $day } : { $what }
+   *[said] Le foyer a répondu le { $day } : { $what }
+}
 meeting-next = Convenu à la rencontre
 meeting-line = Ligne
 meeting-to-write = à remplir à la main

@@ -2,7 +2,6 @@
 desk-page-title = Quem precisa de você primeiro
 desk-page-needs = Necessidades
 desk-page-week = O que mudou
-desk-page-week-title = O que mudou desde que vocês conversaram
 desk-page-more-pages = Mais páginas
 desk-page-week-how = Desde que você anotou que conversaram; senão, desde uma semana atrás. Fatos, e números que mudaram além do acaso; o que o acaso muda não é novidade.
 desk-page-no-diagnosis = Esta página ordena o que foi anotado. Ela não diagnostica nada: onde um animal pode não estar bem ou não estar seguro, diz a quem perguntar.
@@ -115,6 +114,8 @@ desk-page-key = Como ler os gráficos pequenos
 desk-page-key-says = Uma barra por semana, { $weeks } semanas, a última à direita e em outra cor. Uma barra pálida atrás mostra de quantas. Os números ao lado são a escala; o número acima é o dos últimos sete dias.
 desk-page-nameless = uma palavra sem ficha
 desk-page-nameless-home = Uma casa sem nome
+desk-page-not-begun = Nada começado ainda
+desk-page-not-begun-since = Nada começado desde { $day }: nenhum animal foi anotado.
 desk-page-pages = Páginas
 desk-page-page = Página { $at } de { $pages }
 desk-page-before = Anterior
@@ -159,6 +160,10 @@ desk-page-answers-more = { $count ->
 desk-page-changes-more = { $count ->
     [1] mais { $count } mudança
    *[other] mais { $count } mudanças
+}
+desk-page-changes-folded = { $count ->
+    [1] { $count } mudança
+   *[other] { $count } mudanças
 }
 desk-page-stood-in = { $name } em seu lugar: { $what }, { $day }
 desk-page-stood-in-more = { $count ->

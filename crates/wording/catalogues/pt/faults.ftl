@@ -186,6 +186,7 @@ faults-not-your-home = não é uma casa em que você pode anotar aqui; talvez te
 faults-not-your-role = não é para o seu papel nesta casa
 faults-not-your-account = precisa ser a conta que entrou, com o próprio nome
 faults-on-its-page = é dado só na página “Quem pode ver isto”, onde se leem as palavras
+faults-invites-closing = convida a uma palavra que encerra sessões: ninguém espera por ela; precisa ser “show” ou faltar
 faults-not-your-day = precisa chegar num dos dias combinados com você
 faults-ends-first = deve terminar depois de começar
 faults-own-successor = deve ser outro coach que não quem escreve

@@ -34,6 +34,11 @@ meeting-measure = { $measure ->
    *[delay] Do aperto de uma pessoa até dar
 }
 meeting-open = Perguntas em aberto
+meeting-said = { $reply ->
+    [accepted] A casa aceitou em { $day }: { $what }
+    [declined] A casa disse não em { $day }: { $what }
+   *[said] A casa respondeu em { $day }: { $what }
+}
 meeting-next = Combinado no encontro
 meeting-line = Linha
 meeting-to-write = para preencher à mão

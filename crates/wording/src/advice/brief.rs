@@ -1,12 +1,12 @@
 //! What to do for a word in a few words, for a line that stands beside the word itself.
 
-use super::act;
+use super::{act, because};
 use crate::{Locale, say};
 use sayso_advisor::Advice;
 use sayso_advisor::advice::{Act, Because, Below};
 use sayso_advisor::stuck::Cause;
 use sayso_methods::learning::ground::Counted;
-use sayso_model::{PlanLine, PlanWay, Stage};
+use sayso_model::{PlanWay, Stage};
 
 /// The step of a word in a few words; the whole of it where there is no shorter way.
 #[must_use]
@@ -31,21 +31,17 @@ pub fn brief(l: &Locale, name: &str, of: &Act) -> String {
     }
 }
 
-/// The step of a word as it was agreed, where the agreement says how and the step is one of teaching; and whether that is something
-/// else than what would be done without it. What is to be mended, settled or left in peace first stays: no agreement goes before it.
+/// The way that was agreed for a word, as its step.
 #[must_use]
-pub fn as_agreed(l: &Locale, of: &Advice, agreed: &PlanLine) -> Option<(String, bool)> {
-    let way = agreed.way?;
-    let invites = way != PlanWay::Show;
-    let strained = || of.because.iter().any(|why| why.fact == Because::Strain);
-    let differs = match &of.act {
-        Act::Show { .. } => invites,
-        Act::Invite { .. } | Act::BeginInviting { .. } => !invites,
-        Act::StepBack { to, .. } if invites != (*to == Stage::Invite) && !strained() => true,
-        Act::LeaveToAnimal { .. } | Act::Answer { .. } | Act::ShowAtEnd { .. } => true,
-        _ => return None,
-    };
-    Some((say!(l, brief::agreed, way = way.name()), differs))
+pub fn agreed_way(l: &Locale, way: PlanWay) -> String {
+    say!(l, brief::agreed, way = way.name())
+}
+
+/// Why a step, in a few words where it goes back a stage, else its first reason.
+#[must_use]
+pub fn step_because(l: &Locale, name: &str, of: &Advice) -> String {
+    let first = || of.because.first().map(|why| because(l, name, &why.fact));
+    back_because(l, of).or_else(first).unwrap_or_default()
 }
 
 /// Why a word goes back a stage, in a few words; the figure stands with the reasons. None for any other step.

@@ -9,7 +9,7 @@ mod said;
 
 pub use act::{act, hint};
 pub use because::because;
-pub use brief::{as_agreed, back_because, brief};
+pub use brief::{agreed_way, back_because, brief, step_because};
 pub use caution::{caution, change};
 pub use figures::{known, lean, length};
 pub use said::{bearing, cause, held, lately, next, planned, running, stage_name, sure, topic};

@@ -12,6 +12,7 @@ fn all() -> Vec<Fault> {
         Fault::NotYourHome,
         Fault::NotYourRole,
         Fault::OnItsPage,
+        Fault::InvitesClosing,
         Fault::NotYourAccount,
         Fault::NotYourDay,
         Fault::NoAnimal,

@@ -3,7 +3,6 @@
 
 mod acts;
 mod advice;
-mod agreed;
 mod claims;
 mod consents;
 mod desk;

@@ -3,7 +3,8 @@
 
 use super::asked::{Asked, Tab};
 use super::open;
-use super::view::{around, called};
+use super::row::called;
+use super::view::around;
 use crate::asker::Asker;
 use crate::desk::Found;
 use crate::fault::told;

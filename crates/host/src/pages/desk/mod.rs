@@ -3,6 +3,7 @@
 
 mod act;
 mod asked;
+mod begun;
 mod figures;
 mod followed;
 pub(crate) mod open;
@@ -12,7 +13,7 @@ mod week;
 
 pub use asked::PATH;
 pub use open::has_one;
-pub use view::called;
+pub use row::called;
 
 use crate::asker::Asker;
 use crate::host::Host;

@@ -9,8 +9,10 @@ use crate::host::Host;
 use crate::news;
 use crate::stories::opening;
 use sayso_advisor::desk::{Mark, PutAside, Row, Seen, desk};
-use sayso_model::{AccountId, AnimalId, HomeId, Moment, Story};
+use sayso_model::consents::consents;
+use sayso_model::{AccountId, AnimalId, Coach, Consent, HomeId, Moment, Story};
 use sayso_people::db::Aside;
+use sayso_people::needs::coaches_in;
 use sayso_people::{Allowed, Capability, Who};
 use sayso_web::Error;
 use std::collections::BTreeMap;
@@ -37,6 +39,8 @@ pub struct Opened {
     pub answers: BTreeMap<Key, Vec<HomeAnswer>>,
     /// What another coach wrote in this one's place since they last looked there, in the same way.
     pub stood_in: BTreeMap<Key, Vec<StoodIn>>,
+    /// Homes in which no animal is written down yet, each with since when it shares its figures.
+    pub not_begun: Vec<(HomeId, Moment)>,
     /// When the server was lately brought back from a backup.
     pub restored: Option<Moment>,
 }
@@ -142,7 +146,29 @@ pub async fn open(asker: &Asker, who: &Who) -> Result<Opened, Error> {
     let goes_on = goes_on_with(&witnessed, who.account, &found.kept, now);
     let Unheard { answers, stood_in } = unheard(asker, who, (&found, &witnessed), &goes_on).await?;
     let restored = news::lately_restored(&asker.host, now).await?;
-    Ok(Opened { found, rows, asides, goes_on, answers, stood_in, restored })
+    let not_begun = not_begun(asker, who, &found).await?;
+    Ok(Opened { found, rows, asides, goes_on, answers, stood_in, not_begun, restored })
+}
+
+/// Homes without an animal, those that share their figures longest first: a desk of animals would leave them out.
+async fn not_begun(asker: &Asker, who: &Who, found: &Found) -> Result<Vec<(HomeId, Moment)>, Error> {
+    let homes: Vec<HomeId> =
+        found.kept.iter().filter(|(_, kept)| kept.animals.is_empty()).map(|(home, _)| *home).collect();
+    let stories = opening(&asker.host.server, &homes).await.map_err(Error::from)?;
+    let to_them = |consent: Consent| match consent {
+        Consent::CoachFigures { to: Coach::Account { account } } => account == who.account,
+        Consent::CoachFigures { to: Coach::Club { club } } => coaches_in(who, club),
+        _ => false,
+    };
+    let since = |home: HomeId| {
+        let open = consents(stories.get(&home)?, asker.now);
+        let given =
+            open.open().filter(|(consent, _)| to_them(*consent)).flat_map(|(_, given)| given).map(|given| given.at);
+        Some((home, given.min()?))
+    };
+    let mut all: Vec<(HomeId, Moment)> = homes.into_iter().filter_map(since).collect();
+    all.sort_by_key(|(home, at)| (*at, *home));
+    Ok(all)
 }
 
 /// What is new to a coach, by the animal it is about; what is about the whole home by its first.

@@ -1,12 +1,12 @@
 //! One animal of a desk: its first need with what it rests on, small figures, and what one tap does.
 
-use crate::desk::{HomeAnswer, InHand, KeptAnimal, StoodIn};
+use crate::desk::{Found, HomeAnswer, InHand, KeptAnimal, StoodIn};
 use crate::pages::desk::asked::{Asked, DAYS, FIELDS};
 use crate::pages::desk::figures::{figures, share as part_of};
 use crate::pages::desk::open::Key;
 use maud::{Markup, html};
 use sayso_advisor::desk::{About, Need, Since};
-use sayso_model::{Label, Moment, WordId, Zone};
+use sayso_model::{HomeId, Label, Moment, WordId, Zone};
 use sayso_norms::Release;
 use sayso_wording::advice::sure;
 use sayso_wording::desk::{Names, need as told_need, put, until, why};
@@ -48,6 +48,14 @@ pub struct Of<'a> {
 pub fn says(l: &Locale, animal: &KeptAnimal) -> impl Fn(WordId) -> String {
     let (words, nameless) = (animal.words.clone(), say!(l, desk_page::nameless));
     move |word| words.get(&word).cloned().unwrap_or_else(|| nameless.clone())
+}
+
+/// What a home is called.
+pub fn called(l: &Locale, found: &Found, home: HomeId) -> String {
+    match found.home(home) {
+        "" => say!(l, desk_page::nameless_home),
+        name => name.to_owned(),
+    }
 }
 
 /// The address of a page about the animal, which says in which home.
@@ -254,18 +262,26 @@ pub fn back(l: &Locale, asked: &Asked, key: Key, mark: &str) -> Markup {
     }
 }
 
-/// The coach's own mark of the home, and that they spoke.
-fn own(of: &Of<'_>) -> Markup {
-    let (l, id) = (of.l, format!("mark-{}", of.key.1));
+/// The coach's own mark of a home, in a form of which a page holds one for each name.
+pub fn own_mark(l: &Locale, asked: &Asked, (home, name): (HomeId, &str), mark: Option<&Label>) -> Markup {
+    let id = format!("mark-{name}");
     html! {
         form.row method="post" action="/desk/mark" {
-            (along(of.asked))
-            input type="hidden" name="home" value=(of.key.0);
+            (along(asked))
+            input type="hidden" name="home" value=(home);
             label for=(id) { (say!(l, desk_page::own_mark)) }
-            input id=(id) name="mark" maxlength="40" autocomplete="off" value=(of.mark.map_or("", Label::as_str));
+            input id=(id) name="mark" maxlength="40" autocomplete="off" value=(mark.map_or("", Label::as_str));
             button { (say!(l, desk_page::keep_mark)) }
             span.hint { (say!(l, desk_page::own_mark_hint)) }
         }
+    }
+}
+
+/// The coach's own mark of the home, and that they spoke.
+fn own(of: &Of<'_>) -> Markup {
+    let l = of.l;
+    html! {
+        (own_mark(l, of.asked, (of.key.0, &of.key.1.to_string()), of.mark))
         (spoken(of, "desk"))
         p { a.link href=(format!("/desk/hand-over?home={}", of.key.0)) { (say!(l, colleagues::hand_over)) } }
     }

@@ -1,7 +1,8 @@
 use super::asked::{ANSWERS, ASIDE, Asked, Chosen, KINDS, NONE, ON_A_PAGE, PATH, Tab};
+use super::begun::{fitting, not_begun};
 use super::figures::key;
 use super::open::Opened;
-use super::row::{Of, back, row};
+use super::row::{Of, back, called, row};
 use crate::asker::Asker;
 use crate::desk::Found;
 use crate::pages::homes::restored_told;
@@ -13,20 +14,13 @@ use std::collections::BTreeSet;
 /// Its script.
 const KEYS: &str = "client/desk.js";
 
-/// What a home is called.
-pub fn called(l: &Locale, found: &Found, home: HomeId) -> String {
-    match found.home(home) {
-        "" => say!(l, desk_page::nameless_home),
-        name => name.to_owned(),
-    }
-}
-
 pub fn view(asker: &Asker, opened: &Opened, chosen: &Chosen) -> Markup {
     let (l, asked) = (&asker.locale(), &chosen.asked);
     let all = chosen.shown(opened);
     let pages = all.len().div_ceil(ON_A_PAGE).max(1);
     let at = asked.page.clamp(1, pages);
     let shown = all.iter().skip((at - 1) * ON_A_PAGE).take(ON_A_PAGE);
+    let begun = fitting(opened, chosen);
     asker.wide_with(
         &[KEYS],
         &say!(l, desk_page::title),
@@ -38,8 +32,9 @@ pub fn view(asker: &Asker, opened: &Opened, chosen: &Chosen) -> Markup {
             (filters(l, opened, chosen))
             p.quiet { (say!(l, desk_page::no_diagnosis)) }
             @if opened.found.kept.is_empty() && opened.found.unread == 0 { p data-test="none" { (say!(l, homes::none_coach)) } }
-            @else if all.is_empty() && !asked.find.trim().is_empty() { p data-test="none-found" { (say!(l, desk_page::none_found, find = asked.find.trim())) } }
-            @else if all.is_empty() { p data-test="none" { (say!(l, desk_page::none)) } }
+            @else if all.is_empty() && begun.is_empty() && !asked.find.trim().is_empty() { p data-test="none-found" { (say!(l, desk_page::none_found, find = asked.find.trim())) } }
+            @else if all.is_empty() && (begun.is_empty() || asked.find.trim().is_empty()) { p data-test="none" { (say!(l, desk_page::none)) } }
+            @else if all.is_empty() {}
             @else {
                 (keys(l, &say!(l, desk_page::keys)))
                 (key(l))
@@ -61,6 +56,7 @@ pub fn view(asker: &Asker, opened: &Opened, chosen: &Chosen) -> Markup {
                     }
                 } }
             }
+            @if at == pages { (not_begun(l, opened, chosen, &begun)) }
             (paging(l, (at, pages), |page| asked.at(page)))
             p.quiet data-test="how-many" { (say!(l, desk_page::how_many, shown = all.len(), animals = opened.rows.len(), homes = opened.found.kept.len())) }
         },

@@ -4,8 +4,8 @@
 use super::asked::{Asked, ON_A_PAGE, Tab};
 use super::figures::{figures, heads, key};
 use super::open::{Key, Opened};
-use super::row::{Of, answers, says, spoken, whose};
-use super::view::{around, called, keys, paging};
+use super::row::{Of, answers, called, says, spoken, whose};
+use super::view::{around, keys, paging};
 use crate::asker::Asker;
 use crate::desk::{HomeAnswer, Kept, StoodIn};
 use crate::fault::told;
@@ -103,7 +103,7 @@ pub async fn show(asker: &Asker, opened: &Opened, asked: Asked) -> Result<Markup
     };
     Ok(asker.wide_with(
         &["client/desk.js"],
-        &say!(l, desk_page::week_title),
+        &say!(l, desk_page::week),
         html! {
             (around(l, &opened.found, Tab::Week, &Asked::default()))
             (restored_told(l, opened.restored))
@@ -136,8 +136,8 @@ fn new_things(of: &Of<'_>, what: &[Changed], says: &dyn Fn(WordId) -> String) ->
         what.iter().partition(|changed| matches!(changed, Changed::Signs { .. }));
     let told = |all: Vec<&Changed>| -> Vec<String> { all.into_iter().map(|c| changed(of.l, &names, c)).collect() };
     let (signs, others) = (told(signs), told(others));
-    let fits = fitting(&others, LINES.saturating_sub(lines_of(&signs) + of.answers.len() + of.stood_in.len()));
-    let (shown, more) = others.split_at(fits);
+    let beside = lines_of(&signs) + of.answers.len() + of.stood_in.len();
+    let (shown, more) = others.split_at(shown(&others, beside));
     html! {
         div.news {
             ul {
@@ -147,7 +147,7 @@ fn new_things(of: &Of<'_>, what: &[Changed], says: &dyn Fn(WordId) -> String) ->
             }
             @if !more.is_empty() {
                 details {
-                    summary { (say!(of.l, desk_page::changes_more, count = more.len())) }
+                    summary { @if signs.is_empty() && shown.is_empty() { (say!(of.l, desk_page::changes_folded, count = more.len())) } @else { (say!(of.l, desk_page::changes_more, count = more.len())) } }
                     ul { @for one in more { li data-test="changed" { (one) } } }
                 }
             }
@@ -157,6 +157,12 @@ fn new_things(of: &Of<'_>, what: &[Changed], says: &dyn Fn(WordId) -> String) ->
 
 fn lines_of(told: &[String]) -> usize {
     told.iter().map(|one| one.chars().count().div_ceil(LETTERS)).sum()
+}
+
+/// How many sentences stand in a row beside lines of something else. A row that only said how many more there are would tell nothing.
+fn shown(told: &[String], beside: usize) -> usize {
+    let least = usize::from(beside == 0 && !told.is_empty());
+    fitting(told, LINES.saturating_sub(beside)).max(least)
 }
 
 /// How many of some sentences fit into so many lines; where not all do, one line is kept to unfold the rest.
@@ -177,5 +183,11 @@ mod tests {
         assert_eq!(fitting(&told, 4), 3);
         assert_eq!(fitting(&told, 3), 1, "two lines would fit, and the third is for the rest");
         assert_eq!((fitting(&told, 1), fitting(&told, 0), fitting(&[], 0)), (0, 0, 0));
+    }
+
+    #[test]
+    fn a_row_tells_one_thing_at_least() {
+        let long = vec!["long ".repeat(60); 3];
+        assert_eq!((fitting(&long, LINES), shown(&long, 0), shown(&long, 1), shown(&[], 0)), (0, 1, 0, 0));
     }
 }

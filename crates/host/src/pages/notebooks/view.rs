@@ -1,6 +1,7 @@
 //! Markup of the pages.
 
 use crate::asker::{HOME, Inside};
+use crate::linked::holds_records;
 use crate::pages::invited::{HANDS_ON, handed_on};
 use crate::qr;
 use maud::{Markup, html};
@@ -59,6 +60,7 @@ pub fn ask(inside: &Inside) -> Markup {
             p { strong { (say!(l, calendar::of_home, home = home_name(l, &page.story))) } }
             p { (say!(l, linked::code_what)) }
             p { (say!(l, linked::code_sees)) }
+            @if holds_records(&page.story) { p.note data-test="holds-records" { (say!(l, linked::code_holds)) } }
             p.caution { (say!(l, linked::code_whoever)) }
             form method="post" action="/sharing/notebooks/new" {
                 input type="hidden" name=(HOME) value=(page.home);

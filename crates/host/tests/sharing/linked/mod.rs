@@ -2,6 +2,7 @@
 
 mod bent;
 mod book;
+mod consented;
 
 pub use bent::key;
 

@@ -31,6 +31,9 @@ pub(crate) struct Seen {
     /// Steps whose first reason has a bar, and those of them whose reason lies on its other side.
     pub(crate) barred: usize,
     pub(crate) contrary: usize,
+    /// Plans for a word, each in one way, and those of them that Today would bring in place of what comes first.
+    pub(crate) agreed: usize,
+    pub(crate) agreed_first: usize,
     pub(crate) steps: BTreeMap<Step, usize>,
     pub(crate) next: BTreeMap<&'static str, usize>,
 }

@@ -2,6 +2,7 @@
 
 use super::about::place_of;
 use super::ended::{ended, told};
+use super::first;
 use super::going::going;
 use super::practice;
 use super::programme::weeks;
@@ -40,8 +41,9 @@ pub fn card(
             p.act { strong { (proposed(l, &page.story, &part.proposes)) } }
             @if let Proposed::Plan { lines, .. } = &part.proposes {
                 ul.short { @for one in lines { li { (line(l, &page.story, one)) } } }
+                @if let Some(animal) = talk.event.animal.filter(|_| talk.is_live()) { (first::of_lines(page, animal, lines)) }
             }
-            @if part.club.is_some_and(|club| open.any_to(Coach::Club { club })) { p.quiet data-test="for-club" { (say!(l, talk::for_club)) } }
+            @if part.club.is_some_and(|club| open.any_to(Coach::Club { club })) { p.quiet data-test="for-club" { @if is_home(page) { (say!(l, talk::for_club)) } @else { (say!(l, talk::for_club_coach)) } } }
             @if let Some(ended) = ended.filter(|_| talk.may_be_settled()) { (told(page, talk, ended)) }
             @if let Some(text) = &part.text { p.lines data-test="text" { (text) } }
             (looked_at(page, talk))

@@ -7,6 +7,7 @@ mod card;
 mod change;
 mod chosen;
 mod ended;
+mod first;
 mod form;
 mod going;
 mod own;

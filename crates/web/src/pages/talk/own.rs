@@ -1,6 +1,7 @@
 //! A plan of the home's own: kept where there is no coach to propose one, or beside one.
 
 use super::chosen::animal;
+use super::first;
 use super::going::going_of;
 use super::{case, no_such, plan, rests};
 use crate::error::Error;
@@ -128,6 +129,7 @@ fn card(page: &Page, animal: &AnimalCard, plan: &Fact<'_, OwnPlan>, several: boo
         section.card id=(format!("t-{}", plan.id())) data-test="own-card" {
             p.topic.quiet { (who) " · " (at) @if several { " · " (animal.name.as_str()) } }
             ul.short { @for one in &plan.part.lines { li { (line(l, &page.story, one)) } } }
+            (first::of_lines(page, animal.animal, &plan.part.lines))
             (going_of(page, animal.animal, (&plan.part.lines, plan.at(), plan.part.last_day), true))
             @if page.may(Capability::Plan) {
                 form method="post" action=(page.of_home("/talk/own/stop")) {

@@ -1,12 +1,14 @@
 //! A plan for some days: its fields, what they begin with, and what was typed into them. A coach's and the home's own have the same.
 
+use super::first;
 use crate::fields::{day, number, select};
 use crate::page::Page;
 use crate::pages::designs::beside;
 use crate::typed::Typed;
 use maud::{Markup, html};
 use sayso_advisor::{Act, Case};
-use sayso_model::{AnimalCard, Day, PlanLine, PlanWay, WordId};
+use sayso_model::talks::invites_closing;
+use sayso_model::{AnimalCard, Day, PlanLine, PlanWay, WordCard, WordId};
 use sayso_wording::talk::way_name;
 use sayso_wording::{Locale, say, words};
 
@@ -33,6 +35,18 @@ pub const FIELDS: [&str; 13] = [
     "times_3",
 ];
 
+/// Words of the animal, and none; those that end sessions last, and marked.
+fn words_to_plan(page: &Page, with: Option<&AnimalCard>) -> Vec<(String, String)> {
+    let mut own = with.map(|a| page.story.words_of(a.animal)).unwrap_or_default();
+    own.sort_by_key(|w| w.closing);
+    let named = |w: &&WordCard| {
+        if w.closing { say!(&page.locale, talk::ends_sessions, word = &w.says) } else { w.says.to_string() }
+    };
+    let mut all = vec![(String::new(), String::new())];
+    all.extend(own.iter().map(|w| (w.word.to_string(), named(w))));
+    all
+}
+
 /// Words of the animal, and none.
 pub fn words(page: &Page, with: Option<&AnimalCard>) -> Vec<(String, String)> {
     let own = with.map(|a| page.story.words_of(a.animal)).unwrap_or_default();
@@ -49,7 +63,7 @@ fn ways(l: &Locale) -> Vec<(String, String)> {
 
 /// The fields.
 pub fn fields(page: &Page, typed: &Typed, with: Option<&AnimalCard>) -> Markup {
-    let (l, words) = (&page.locale, words(page, with));
+    let (l, words) = (&page.locale, words_to_plan(page, with));
     let one = |n: usize| {
         html! {
             fieldset data-test="line" {
@@ -66,7 +80,7 @@ pub fn fields(page: &Page, typed: &Typed, with: Option<&AnimalCard>) -> Markup {
     // What was typed there stays in sight.
     let more = (2..=LINES).any(|n| !typed.text(&format!("word_{n}")).is_empty());
     html! {
-        @if let Some(animal) = with { (beside::of_a_plan(page, animal.animal, None)) }
+        @if let Some(animal) = with { (beside::of_a_plan(page, animal.animal, None)) (first::of_words(page, animal.animal)) }
         (one(1))
         details open[more] { summary { (say!(l, talk::more_lines)) } @for n in 2..=LINES { (one(n)) } }
         (day(typed, "last_day", &say!(l, talk::field_last_day), ""))
@@ -142,7 +156,11 @@ pub fn read(page: &Page, animal: &AnimalCard, typed: &mut Typed) -> Option<(Vec<
             if lines.iter().any(|l| (l.word, l.way) == (word, way)) {
                 typed.wrong(&name("word"), words!(faults::same_word));
             }
-            lines.push(PlanLine { word, way, minutes, times });
+            let line = PlanLine { word, way, minutes, times };
+            if invites_closing(&page.story, &[line]).is_some() {
+                typed.wrong(&name("way"), words!(talk::way_of_closing));
+            }
+            lines.push(line);
         }
     }
     if lines.is_empty() && (1..=LINES).all(|n| typed.text(&format!("word_{n}")).is_empty()) {

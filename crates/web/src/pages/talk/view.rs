@@ -8,7 +8,8 @@ use crate::page::Page;
 use crate::pages::sheets::to_meeting;
 use crate::typed::Typed;
 use maud::{Markup, html};
-use sayso_model::talks::{Standing, Talk};
+use sayso_model::Moment;
+use sayso_model::talks::{Answered, Standing, Talk};
 use sayso_wording::say;
 
 /// The page, with what was typed into one of its forms.
@@ -17,8 +18,8 @@ pub fn page(page: &Page, all: &[Talk<'_>], typed: &Typed) -> Markup {
     let of = |standing: Standing| all.iter().filter(move |t| t.standing == standing).collect::<Vec<_>>();
     let (open, agreed) = (of(Standing::Open), of(Standing::Accepted));
     let before: Vec<&Talk<'_>> = all.iter().filter(|t| !t.is_live()).collect();
-    // What was typed below a card that is folded is shown unfolded.
-    let unfolded = before.iter().any(|t| t.id().to_string() == typed.text("to"));
+    // What was typed below a card that is folded is shown unfolded, and so is what the home answered since the coach looked.
+    let unfolded = before.iter().any(|t| t.id().to_string() == typed.text("to") || is_news(page, t));
     let (passed, consents) = (passed_on(page, all), open_now(page));
     let cards =
         |talks: &[&Talk<'_>]| html! { @for talk in talks { (card(page, all, (&passed, &consents), talk, typed)) } };
@@ -59,4 +60,12 @@ pub fn page(page: &Page, all: &[Talk<'_>], typed: &Typed) -> Markup {
             }
         },
     )
+}
+
+/// Whether the home answered something to it that whoever coaches has not looked at yet.
+fn is_news(page: &Page, talk: &Talk<'_>) -> bool {
+    let Some(leave) = writer(page).filter(|_| !is_home(page)) else { return false };
+    let new = |at: Moment| leave.heard.is_none_or(|heard| at > heard);
+    let of_home = |answer: &Answered<'_>| answer.part.by.as_ref().is_none_or(|by| by.account != leave.who.account);
+    talk.answers.iter().any(|answer| of_home(answer) && new(answer.event.happened_at))
 }

@@ -4,18 +4,19 @@
 use crate::page::AnimalPage;
 use crate::pages::talk::{ended, is_open_to, is_witnessed, open_now, passed_on, seen, writer};
 use maud::{Markup, html};
-use sayso_advisor::Advice;
+use sayso_advisor::agreed::{Stands, stands};
 use sayso_advisor::designs::trying;
 use sayso_advisor::programme::{course, week_of};
+use sayso_advisor::steps::WordStep;
 use sayso_advisor::today::{Next, Today};
 use sayso_model::consents::Consents;
-use sayso_model::talks::{Passed, Standing, Talk, agreed as lines, talks};
-use sayso_model::{AccountId, Label, Moment, PlanLine, Programme, Proposed, WordId};
+use sayso_model::talks::{Passed, Standing, Talk, agreed as lines, in_force, talks};
+use sayso_model::{AccountId, EventId, Label, Moment, PlanLine, Programme, Proposed, WordId};
 use sayso_people::Capability;
 use sayso_wording::advice as words_of;
 use sayso_wording::talk::{proposed, way_and_dose};
 use sayso_wording::{Locale, say};
-use std::collections::BTreeMap;
+use std::collections::{BTreeMap, BTreeSet};
 
 /// Of what holds, so much stands on Today; of what has a day of its own, so much.
 const HELD: usize = 2;
@@ -30,7 +31,7 @@ pub struct Lines {
 }
 
 /// For the home what a coach wrote and nobody answered yet, and what holds; for a coach the way to write.
-pub fn line(page: &AnimalPage) -> Lines {
+pub fn line(page: &AnimalPage, today: &Today) -> Lines {
     let l = &page.locale;
     if page.may(Capability::Agree) {
         let all = seen(page);
@@ -49,7 +50,7 @@ pub fn line(page: &AnimalPage) -> Lines {
                 to_talk(page, &say!(l, talk::card_more, names = l.and(&names), count = several.len()))
             }
         };
-        let (held, further) = holds(page, &all);
+        let (held, further) = holds(page, &all, today.next == Next::Rest);
         let (passed, open_now) = (passed_on(page, &all), open_now(page));
         let to = (passed.as_slice(), &open_now);
         return Lines { lines: html! { (whose(page, to)) (not_read(page, to, &all)) (waiting) (held) }, further };
@@ -103,11 +104,23 @@ fn not_read(page: &AnimalPage, (passed, open): (&[Passed], &Consents), all: &[Ta
 }
 
 /// What holds between home and coach: the next meeting and the courses, each in a line with its next day, then the newest of the rest,
-/// with the coach's words on a plan. A change whose days were drawn has its own line. And how many lines are beyond the usual.
-fn holds(page: &AnimalPage, all: &[Talk<'_>]) -> (Markup, usize) {
+/// with the coach's words on a plan. A change whose days were drawn has its own line; a plan for whose words a later one is in force has
+/// none. While rest is said, nothing that is done with the animal stands there. And how many lines are beyond the usual.
+fn holds(page: &AnimalPage, all: &[Talk<'_>], rests: bool) -> (Markup, usize) {
     let l = &page.locale;
+    let in_force: BTreeSet<EventId> = in_force(&page.story, &talks(&page.story, page.now), page.id, page.now)
+        .into_values()
+        .map(|(plan, _)| plan)
+        .collect();
+    let holds = |t: &&Talk<'_>| match t.part.proposes {
+        Proposed::Plan { .. } => !rests && in_force.contains(&t.id()),
+        Proposed::Meeting { .. } | Proposed::Practice { .. } | Proposed::Note { .. } | Proposed::Question { .. } => {
+            true
+        }
+        _ => !rests,
+    };
     let here = |t: &&Talk<'_>| t.standing == Standing::Accepted && is_witnessed(page, t.id()) && t.concerns(page.id);
-    let agreed = all.iter().filter(here).filter(|t| t.part.proposes.opens_to().is_none());
+    let agreed = all.iter().filter(here).filter(holds).filter(|t| t.part.proposes.opens_to().is_none());
     let agreed: Vec<&Talk<'_>> = agreed.filter(|t| trying(&page.story, t.id()).is_none()).collect();
     let mut dated: Vec<(Moment, &Talk<'_>, String)> =
         agreed.iter().filter_map(|talk| dated(page, talk).map(|(at, says)| (at, *talk, says))).collect();
@@ -177,22 +190,28 @@ pub fn agreed(page: &AnimalPage, today: &Today) -> BTreeMap<WordId, PlanLine> {
     lines(&page.story, &talks(&page.story, page.now), page.id, page.now)
 }
 
-/// A word's step in a few words, that of the agreement where there is one; and what would be done without the agreement, and why, where
-/// that is something else.
-pub fn step(l: &Locale, name: &str, of: &Advice, agreed: Option<&PlanLine>) -> (String, Option<String>) {
-    let own = words_of::brief(l, name, &of.act);
-    match agreed.and_then(|agreed| words_of::as_agreed(l, of, agreed)) {
-        Some((brief, true)) => {
-            let first = || of.because.first().map(|why| words_of::because(l, name, &why.fact));
-            let why = words_of::back_because(l, of).or_else(first).unwrap_or_default();
-            (brief, Some(say!(l, today::without_agreed, step = own, why = why)))
+/// A word's step in a few words, that of the agreement where it stands in its place; and what would be done without the agreement, and
+/// why, where that is something else.
+pub fn step(l: &Locale, name: &str, of: &WordStep, agreed: Option<&PlanLine>) -> (String, Option<String>) {
+    let own = words_of::brief(l, name, &of.advice.act);
+    let way = agreed.and_then(|agreed| Some((agreed.way?, stands(of, agreed))));
+    match way {
+        Some((way, Stands::Instead { differs })) => {
+            let why = || words_of::step_because(l, name, &of.advice);
+            let without = differs.then(|| say!(l, today::without_agreed, step = own, why = why()));
+            (words_of::agreed_way(l, way), without)
         }
-        Some((brief, false)) => (brief, None),
-        None => (own, None),
+        _ => (own, None),
     }
 }
 
-/// What was agreed for a word, beside its step: in which way, how long and how often.
-pub fn beside(l: &Locale, agreed: &PlanLine) -> Markup {
-    html! { span.agreed data-test="agreed" { (say!(l, talk::row, dose = way_and_dose(l, agreed))) } }
+/// What was agreed for a word, beside its step: in which way, how long and how often; and that it waits, where the step comes first.
+pub fn beside(l: &Locale, of: &WordStep, agreed: &PlanLine) -> Markup {
+    let dose = way_and_dose(l, agreed);
+    let says = match stands(of, agreed) {
+        Stands::Beside | Stands::Instead { .. } => say!(l, talk::row, dose = dose),
+        Stands::Waits => say!(l, talk::row_waits, dose = dose),
+        Stands::Never => say!(l, talk::row_never, dose = dose),
+    };
+    html! { span.agreed data-test="agreed" { (says) } }
 }

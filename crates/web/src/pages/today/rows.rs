@@ -87,7 +87,7 @@ fn line(page: &AnimalPage, w: &WordStep, agreed: Option<&PlanLine>) -> Markup {
     let counts: Vec<String> = w.trend.iter().map(ToString::to_string).collect();
     let trend = say!(l, today::trend, counts = counts.join(", "));
     let not_theirs = helps_only(page) && of_cards(&w.advice.act);
-    let (step, without) = coach::step(l, name, &w.advice, agreed);
+    let (step, without) = coach::step(l, name, w, agreed);
     let brief = if not_theirs { say!(l, today::ask_card) } else { step };
     html! {
         details.word data-test="word" {
@@ -102,7 +102,7 @@ fn line(page: &AnimalPage, w: &WordStep, agreed: Option<&PlanLine>) -> Markup {
                     Some(without) => span.why data-test="without-agreed" { (without) },
                     None => @if let Some(why) = words_of::back_because(l, &w.advice) { span.why data-test="back-because" { (why) } },
                 }
-                @if let Some(agreed) = agreed { (coach::beside(l, agreed)) }
+                @if let Some(agreed) = agreed { (coach::beside(l, w, agreed)) }
             }
             @if without.is_none() && !not_theirs { p { strong { (words_of::act(l, name, &w.advice.act)) } } }
             @if let Some(hint) = &w.hint { p { (words_of::hint(l, name, hint)) } }

@@ -13,11 +13,12 @@ use crate::pages::others;
 use crate::pages::people::steps::{left_for_later, next as next_step, steps as set_up};
 use maud::{Markup, html};
 use sayso_advisor::advice::{Act, Because, Reason};
+use sayso_advisor::agreed::{Stands, stands};
 use sayso_advisor::hint::Hint;
 use sayso_advisor::plan::{Plan, Planned};
 use sayso_advisor::today::{Next, Today};
 use sayso_advisor::{Advice, Sure, Topic};
-use sayso_model::{Moment, PlanLine, PlanWay, WordId};
+use sayso_model::{Moment, PlanLine, WordId};
 use sayso_people::Capability;
 use sayso_wording::advice as words_of;
 use sayso_wording::figures::finding;
@@ -44,7 +45,7 @@ pub fn page(page: &AnimalPage, today: &Today) -> Markup {
     let recording = || left_for_later(page, &page.card).filter(|_| today.welfare.is_empty());
     let open_step = next_step(page, &page.card, None).or_else(recording);
     let open_step = open_step.filter(|_| page.may(Capability::ChangeCards) && !on_the_way);
-    let (agreed, by_word) = (coach::line(page), coach::agreed(page, today));
+    let (agreed, by_word) = (coach::line(page, today), coach::agreed(page, today));
     html! {
         (news::told(page))
         (log::ahead(page))
@@ -222,14 +223,15 @@ fn session(page: &AnimalPage, plan: &Plan, today: &Today, agreed: &BTreeMap<Word
             @for w in &plan.words {
                 li {
                     @let agreed = agreed.get(&w.word.word).filter(|agreed| agreed.way.is_some());
-                    @let only_shown = agreed.is_some_and(|agreed| agreed.way == Some(PlanWay::Show));
+                    @let agreed = agreed.and_then(|agreed| Some((today.steps.iter().find(|of| of.word == w.word)?, agreed)));
+                    @let only_shown = agreed.is_some_and(|(of, agreed)| !agreed.invites() && matches!(stands(of, agreed), Stands::Instead { .. }));
                     @let invitations = if only_shown { 0 } else { w.invitations };
                     @let planned = words_of::planned(l, &Planned { invitations, ..w.clone() });
                     @match w.hint.as_ref().filter(|hint| of(hint).len() == 1) {
                         Some(hint) => (say!(l, today::planned, planned = planned, hint = words_of::hint(l, name, hint))),
                         None => (planned),
                     }
-                    @if let Some(agreed) = agreed { " " (coach::beside(l, agreed)) }
+                    @if let Some((of, agreed)) = agreed { " " (coach::beside(l, of, agreed)) }
                 }
             }
         }
