@@ -325,7 +325,12 @@ async fn nothing_jumps_while_the_page_comes() {
             shifts.push((size.0, mode, (shift * 1000.0).round() / 1000.0));
         }
     }
-    // Opened in a rest, with the note above the mat; of swaps too, where some were agreed.
+    // Opened in a rest, with the note above the mat; of swaps too, where some were agreed. Over a slow network: what the page
+    // shows before its scripts come is seen.
+    let slow = json!({ "offline": false, "latency": 300, "downloadThroughput": -1, "uploadThroughput": -1 });
+    browser.devtools("Network.enable", json!({})).await;
+    browser.devtools("Network.setBypassServiceWorker", json!({ "bypass": true })).await;
+    browser.devtools("Network.emulateNetworkConditions", slow).await;
     let mut notes = 0;
     for animal in story.animals().keys() {
         let board = server.url(&format!("/a/{animal}/board"));
