@@ -8,7 +8,7 @@ use sayso_advisor::today::{Next, Today};
 use sayso_model::{PlanLine, PlanWay, Stage};
 
 /// Counts them for one word.
-pub(super) fn read_plans(seen: &mut Seen, today: &Today, standing: &Standing, step: &WordStep) {
+pub(crate) fn read_plans(seen: &mut Seen, today: &Today, standing: &Standing, step: &WordStep) {
     // By the records: it ends sessions, the figures point back to showing, or sessions rest.
     let back = standing.figures_say < Stage::Invite && standing.stage >= Stage::Invite;
     let not_invited = standing.closing || back;
