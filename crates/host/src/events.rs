@@ -9,8 +9,8 @@ use axum::body::Bytes;
 use axum::extract::State;
 use axum::extract::rejection::BytesRejection;
 use axum::http::HeaderMap;
-use sayso_model::talks::plan_lines;
-use sayso_model::{Body, Event, Fault, HomeId, Label, PlanLine, Problem, Problems, ProposalAnswer, Story};
+use sayso_model::talks::plans_inviting;
+use sayso_model::{Body, Event, Fault, HomeId, Label, Problem, Problems, ProposalAnswer, Story};
 use sayso_people::may::may;
 use sayso_people::{
     Allowed, Capability, Denied, HomeNow, Who,
@@ -95,8 +95,7 @@ impl<'a> Asks<'a> {
         let (stories, now) = (Stories(&self.host.server), self.host.now());
         let known = self.host.people.known_to(&self.who, home, &stories, now).await.map_err(told)?;
         // The log is read where something in it decides alone: a tap waits for no more than it needs.
-        let invites = |event: &Event| plan_lines(&event.body).iter().any(PlanLine::invites);
-        let decides = events.iter().any(|(_, event)| goes_by(&event.body).is_some() || invites(event));
+        let decides = events.iter().any(|(_, event)| goes_by(&event.body).is_some() || plans_inviting(&event.body));
         let story = if known.is_some() && decides { story(self.host, home).await? } else { None };
         let passes = events.iter().any(|(_, event)| asks_passed(&event.body));
         let known = match (known, &story) {

@@ -219,10 +219,20 @@ pub fn plan_lines(body: &Body) -> &[PlanLine] {
     }
 }
 
+/// Whether a body is, or corrects into, a plan by which somebody waits for a press.
+#[must_use]
+pub fn plans_inviting(body: &Body) -> bool {
+    plan_lines(body).iter().any(PlanLine::invites)
+}
+
 /// The first line of a plan, counted from one, that would invite a word which ends sessions: nobody waits for a press of that one.
 #[must_use]
 pub fn invites_closing(story: &Story, lines: &[PlanLine]) -> Option<usize> {
-    let closing = |word: &WordId| story.words().get(word).is_some_and(|card| card.closing);
+    if !lines.iter().any(PlanLine::invites) {
+        return None;
+    }
+    let words = story.words();
+    let closing = |word: &WordId| words.get(word).is_some_and(|card| card.closing);
     lines.iter().position(|line| line.invites() && closing(&line.word)).map(|place| place + 1)
 }
 

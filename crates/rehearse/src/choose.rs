@@ -138,7 +138,9 @@ fn rest(c: &Conduct, run: &Run) -> Change {
     if exercise == Exercise::Stuck && c.tries < FEWEST_TRIES {
         return Change::Try;
     }
-    if exercise == Exercise::Likes && c.chosen.iter().any(|(_, held)| *held < FEWEST_HELD) && at_ease(c, run) {
+    // Who ended could have gone on only if the animal was at ease; who let the time run out could have held out more before.
+    let could_hold = if run.over.1 == Over::Ended { at_ease(c, run) } else { c.signs == 0 };
+    if exercise == Exercise::Likes && c.chosen.iter().any(|(_, held)| *held < FEWEST_HELD) && could_hold {
         return Change::MorePairs;
     }
     if exercise == Exercise::Showing && c.showings() < FEWEST && c.signs == 0 {
@@ -169,6 +171,9 @@ fn ended_s(c: &Conduct, run: &Run) -> Option<f64> {
 
 /// Of exercises that were ended by hand with little done, though the animal was at ease: what is left to do.
 fn ended_early(c: &Conduct, run: &Run) -> Option<Change> {
+    if run.setup.exercise == Exercise::Inviting && run.over.1 == Over::Time && at_ease(c, run) {
+        return (c.invited_there.n < INVITATIONS).then_some(Change::MoreInvitations);
+    }
     let after_s = ended_s(c, run)?;
     let asked: usize = c.declined.iter().map(|(_, all)| all).sum();
     match run.setup.exercise {

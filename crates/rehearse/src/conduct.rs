@@ -1,6 +1,6 @@
 //! How a person taught in a rehearsal: delay, pace, balance, waits, answers, leaving honoured, signs heeded.
 
-use crate::counted::{GIVES_MS, REACTS_MS, asks_after, each, k_of, share};
+use crate::counted::{GIVES_MS, REACTS_MS, asks_after, each, k_of, share, under_way};
 use crate::invited::{after_wait, there, waits};
 use sayso_advisor::estimate::{LEVEL, median};
 use sayso_advisor::observe::{Answered, answered_between, own_presses, showings};
@@ -140,12 +140,16 @@ pub fn conduct(run: &Run) -> Conduct {
 }
 
 /// Of buttons that the person pressed, those whose thing was given. One that the animal's own press, its going, a strong sign or the
-/// end cut short tells nothing; what answers a press of its own from before goes past it.
+/// end cut short tells nothing, nor does one that was under way when it pressed, left or showed a sign; what answers a press of its own from
+/// before goes past it.
 fn paid(run: &Run) -> Estimate {
     let shown = each(run, |what| matches!(what, What::Person(Does::Show(_))));
     let answers = answers(&run.told);
     share(shown.filter_map(|(told, after)| {
         let from = run.told.len() - after.len();
+        if under_way(run, from - 1) {
+            return None;
+        }
         let for_its_own =
             |i: usize| answers.get(&(from + i)).is_some_and(|answer| answer.own && answer.press + 1 < from);
         let mut later = after.iter().enumerate().filter(|(i, _)| !for_its_own(*i)).map(|(_, t)| t);

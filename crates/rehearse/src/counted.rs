@@ -35,3 +35,11 @@ pub(crate) fn share(of: impl Iterator<Item = bool>) -> Estimate {
     let all: Vec<bool> = of.collect();
     k_of(all.iter().filter(|k| **k).count(), all.len())
 }
+
+/// Whether what the person did at a place was under way before it could be seen that the animal pressed, left or showed a sign.
+pub(crate) fn under_way(run: &Run, at: usize) -> bool {
+    let (before, rest) = run.told.split_at(at);
+    let just = |t: &Told, done: &Told| done.at_ms < t.at_ms + REACTS_MS;
+    let news = |t: &&Told| matches!(t.what, What::Pressed(_) | What::Leaves | What::Sign(_));
+    rest.first().is_some_and(|done| before.iter().rev().take_while(|t| just(t, done)).any(|t| news(&t)))
+}

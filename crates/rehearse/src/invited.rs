@@ -1,6 +1,6 @@
 //! Invitations: whether the animal was there, whether the wait was kept, and what came after it.
 
-use crate::counted::{GIVES_MS, REACTS_MS, each, share};
+use crate::counted::{GIVES_MS, REACTS_MS, each, share, under_way};
 use crate::there::is_there_after;
 use sayso_advisor::Estimate;
 use sayso_model::SignLevel;
@@ -24,20 +24,23 @@ fn near(run: &Run) -> Vec<bool> {
 /// Of invitations, those made while it was there or on its way, or before it could be seen that it had gone.
 pub(crate) fn there(run: &Run) -> Estimate {
     let near = near(run);
-    let offers = each(run, |what| matches!(what, What::Person(Does::Offer(_))));
-    share(offers.map(|(told, after)| {
-        let at = run.told.len() - after.len() - 1;
+    let offers = run.told.iter().enumerate().filter(|(_, t)| matches!(t.what, What::Person(Does::Offer(_))));
+    share(offers.map(|(at, told)| {
         let before = |i: usize| i.checked_sub(1).map_or(run.begins_at != BED, |before| near[before]);
         let just_gone = |i: usize| before(i) && !near[i] && told.at_ms < run.told[i].at_ms + REACTS_MS;
         near[at] || (0..at).any(just_gone)
     }))
 }
 
-/// Of invitations, those whose wait was kept: nothing said, shown or given until it was over, the animal pressed, or left.
+/// Of invitations, those whose wait was kept: nothing said, shown or given until it was over, the animal pressed, or left. One that was
+/// under way when the animal pressed tells nothing: that press is answered.
 pub(crate) fn waits(run: &Run) -> Estimate {
     let wait_ms = (WAIT_S * 1000.0) as u32;
     let offers = each(run, |what| matches!(what, What::Person(Does::Offer(_))));
     share(offers.filter_map(|(told, after)| {
+        if under_way(run, run.told.len() - after.len() - 1) {
+            return None;
+        }
         let over_ms = told.at_ms + wait_ms;
         let ended = after.iter().find(|t| {
             t.at_ms >= over_ms

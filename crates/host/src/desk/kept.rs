@@ -10,7 +10,7 @@ use serde::{Deserialize, Serialize};
 use std::collections::BTreeMap;
 
 /// The form of the bytes: that of the lines in them, and ours around them.
-pub const FORM: i32 = 100 * Version::NUMBER as i32 + 9;
+pub const FORM: i32 = 100 * Version::NUMBER as i32 + 10;
 
 /// The line of a week ago is worked out for so many days before, and again when it has become older than that.
 const WEEK_AGO: f64 = 7.0;
@@ -38,6 +38,8 @@ pub struct Kept {
     pub home: String,
     /// Its active animals, by id.
     pub animals: BTreeMap<AnimalId, KeptAnimal>,
+    /// Whether an animal was ever written down.
+    pub begun: bool,
     /// By what the writing of one coach passed on to another.
     pub passed: Vec<Passed>,
     /// What it answered lately, the latest first.
@@ -120,7 +122,8 @@ impl Kept {
         let home = story.home().map(|card| card.name.to_string()).unwrap_or_default();
         let (passed, waiting) = (passed(&all), waiting(&all, &story.zone(), now));
         let dated = has_meeting_or_check(story, &all, now);
-        Self { home, animals: active.map(one).collect(), passed, answers, waiting, dated }
+        let begun = !story.animals().is_empty();
+        Self { home, animals: active.map(one).collect(), begun, passed, answers, waiting, dated }
     }
 
     /// Answers that a desk tells, the latest first.

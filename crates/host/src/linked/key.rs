@@ -10,9 +10,9 @@ use axum::extract::{Extension, State};
 use axum::http::StatusCode;
 use axum::response::{IntoResponse, Response};
 use sayso_linked::letters::{AsksForKey, GivesKey, MOST_KNOWN, NoKey, NoKeyFor};
-use sayso_model::{Body, HomeId, Story};
+use sayso_model::{Body, Event, HomeId, Story};
 use sayso_people::{OsSecrets, Secret};
-use sayso_store::{Revision, StoreError};
+use sayso_store::Revision;
 use sayso_web::Error;
 use std::sync::Arc;
 
@@ -62,22 +62,37 @@ fn no_key(why: NoKeyFor) -> Response {
 }
 
 /// Two homes are not mixed: one of the logs is empty, or the notebook came from here, or moved in here before.
-async fn is_one_home(host: &Host, home: HomeId, asks: &AsksForKey) -> Result<bool, StoreError> {
+async fn is_one_home(host: &Host, home: HomeId, asks: &AsksForKey) -> Result<bool, Error> {
     let log = host.server.home(home);
-    if asks.home == Some(home) || asks.known.is_empty() || log.revision().await? == Revision(0) {
+    let grown = log.revision().await?;
+    if asks.home == Some(home) || asks.known.is_empty() {
         return Ok(true);
     }
     if log.knows_any(asks.known.get(..MOST_KNOWN).unwrap_or(&asks.known)).await? {
         return Ok(true);
     }
-    // A long log holds more than that; it is not read for it.
-    Ok(log.revision().await? <= MOST_JOINING && !holds_records(&*log.story(home).await?))
+    // Empty as it is, it is the home of the notebook that was linked first, and has sent nothing yet.
+    if !host.people.notebooks(home, host.now()).await.map_err(told)?.is_empty() {
+        return Ok(false);
+    }
+    if grown == Revision(0) {
+        return Ok(true);
+    }
+    // A long log holds more than that, and is not read for it; so does one of which this version does not understand everything.
+    if grown > MOST_JOINING || !log.not_understood(home).await?.is_empty() {
+        return Ok(false);
+    }
+    Ok(!holds_records(&*log.story(home).await?))
 }
 
-/// Whether a home holds more than joining writes: consents, and cards of people who were invited. These mix with nothing.
+/// Whether a home holds more than joining writes: consents, cards of people who were invited, and what coach and home said of the whole
+/// home. These mix with nothing.
 #[must_use]
 pub fn holds_records(story: &Story) -> bool {
-    let of_joining =
-        |body: &Body| matches!(body, Body::ConsentGiven(_) | Body::ConsentTakenBack(_) | Body::PersonCard(_));
-    story.ledger().all().any(|event| !of_joining(&event.body))
+    let of_joining = |event: &Event| match &event.body {
+        Body::ConsentGiven(_) | Body::ConsentTakenBack(_) | Body::PersonCard(_) => true,
+        Body::Proposal(_) | Body::ProposalAnswer(_) => event.animal.is_none(),
+        _ => false,
+    };
+    story.ledger().all().any(|event| !of_joining(event))
 }

@@ -94,6 +94,16 @@ async fn a_word_that_ends_sessions_is_planned_by_nobody_to_be_invited() {
         sent(&house.keeper, &of(Correction { of: kept.id, animal: None, happened_at: None, body }.into())).await,
         first
     );
+    // What stood before its word came to end sessions is answered as what stands, whoever sends it again.
+    let invites = of(OwnPlan { lines: vec![line(BALL, PlanWay::AskAndPoint)], last_day }.into());
+    assert_eq!(sent(&house.keeper, &invites).await.0, "new");
+    let card = WordCard {
+        closing: true,
+        ..house.host.server.home(house.home).story(house.home).await.unwrap().words()[&BALL].clone()
+    };
+    assert_eq!(sent(&house.keeper, &event(house.home, card)).await.0, "new");
+    assert_eq!(sent(&house.keeper, &invites).await.0, "duplicate");
+    assert_eq!(sent(&house.keeper, &Event { id: EventId(Uuid::now_v7()), ..invites }).await, first);
 }
 
 #[tokio::test(flavor = "multi_thread")]

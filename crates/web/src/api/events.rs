@@ -9,8 +9,8 @@ use axum::body::Bytes;
 use axum::extract::rejection::{BytesRejection, QueryRejection};
 use axum::extract::{Query, State};
 use axum::http::StatusCode;
-use sayso_model::talks::{invites_closing, plan_lines};
-use sayso_model::{Event, Fault, HomeId, PlanLine, Problem, Problems, Story};
+use sayso_model::talks::{invites_closing, plan_lines, plans_inviting};
+use sayso_model::{Event, Fault, HomeId, Problem, Problems, Story};
 use sayso_store::{NotRead, read_event};
 use sayso_wording::{Locale, words};
 use serde::{Deserialize, Serialize};
@@ -45,7 +45,7 @@ pub async fn append(
 ) -> Result<Json<Vec<Outcome>>, Error> {
     let mut brought = Brought::of(&locale, body)?;
     let homes: BTreeSet<HomeId> =
-        brought.sound().filter(|event| plan_lines(&event.body).iter().any(PlanLine::invites)).map(|e| e.home).collect();
+        brought.sound().filter(|event| plans_inviting(&event.body)).map(|event| event.home).collect();
     for home in homes {
         let story = state.store.story(home).await?;
         brought.refuse(&locale, |event| if event.home == home { plan_refused(&story, event) } else { None });
@@ -109,6 +109,10 @@ impl Brought {
 /// What is wrong with a plan, by the log of its home: it would invite a word that ends sessions.
 #[must_use]
 pub fn plan_refused(story: &Story, event: &Event) -> Option<Problems> {
+    // What stands already is answered as such by the log, whatever was marked since.
+    if story.ledger().first(event.id).is_some() {
+        return None;
+    }
     let place = invites_closing(story, plan_lines(&event.body))?;
     Some(Problems(vec![Problem { field: format!("body.lines.{place}.way"), fault: Fault::InvitesClosing }]))
 }

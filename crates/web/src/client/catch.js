@@ -2,7 +2,7 @@
 
 import { care } from "./care.js";
 import { button, el, slots, tell } from "./dom.js";
-import { padState as showState, thenPanel } from "./showing.js";
+import { givePanel, padState as showState, thenPanel } from "./showing.js";
 import { isA } from "./sitting.js";
 import { say } from "./say.js";
 
@@ -44,6 +44,7 @@ export function tap(pad, word) {
 
 /** @param {Pad} pad */
 export function panel(pad) {
+  const notGiven = pad.view.session ? undefined : givePanel(pad);
   const open = pad.view.stand
     .filter(isA("catch"))
     .filter((e) => Date.now() - Date.parse(e.happened_at) < OPEN_MS)
@@ -51,6 +52,7 @@ export function panel(pad) {
   const shown = open?.body.shown;
   if (!open || (shown && !pad.view.pending[open.body.word])) {
     return (
+      notGiven ??
       thenPanel(pad) ?? {
         key: "catch",
         build: () => [

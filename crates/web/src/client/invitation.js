@@ -8,7 +8,7 @@ import { isDue, readyPanel } from "./due.js";
 import { CLEAR, done, drop, event, given, result, round, set, since, state, tenths, took } from "./inviting.js";
 import { KINDS, waits, ways } from "./offering.js";
 import * as rounds from "./round.js";
-import { padState as showState } from "./showing.js";
+import { givePanel, padState as showState } from "./showing.js";
 import { restUntil } from "./rest.js";
 import { resting } from "./resting.js";
 import { number, say } from "./say.js";
@@ -91,6 +91,9 @@ export function panel(pad) {
   const s = state(pad);
   const build = s.step && { waiting, late, after, shown, left }[s.step];
   if (build && going(pad, s)) return build(pad, /** @type {Going} */ (s));
+  // What was pressed and not given stands before the next offer, too, once a session is over.
+  const notGiven = pad.view.session ? undefined : givePanel(pad);
+  if (notGiven) return notGiven;
   const open = round(pad);
   if (open)
     return rounds.call(pad, open, {

@@ -15,6 +15,7 @@ export const CLEAR = {
   press: undefined,
   result: undefined,
   tappedAt: undefined,
+  late: undefined,
   call: undefined,
 };
 
@@ -59,11 +60,32 @@ const passed = (pad, call) => {
   return call && known?.round === call.round ? { round: rounds.past(known, call.number) } : {};
 };
 /**
- * Not offered after all: in a round its outcome stays unknown, and the next word is drawn.
+ * A session counts only once the animal has joined it.
+ * @param {Pad} pad
+ */
+const where = (pad) => (pad.view.session && pad.view.joined ? { session: pad.view.session } : {});
+/**
+ * A press of the animal, at the moment of the tap.
+ * @param {Pad} pad
+ * @param {string} word
+ * @param {number} [at]
+ */
+const pressOf = (pad, word, at) =>
+  pad.event({ kind: "press", word, by: "animal", certainty: 1, accident: "unsure", ...where(pad) }, at);
+/**
+ * Not offered after all: in a round its outcome stays unknown, and the next word is drawn. A press after the wait is noted all the
+ * same: only what it says of the offer is unknown.
  * @param {Pad} pad
  * @param {{ round: string, number: number } | undefined} call
  */
-export const drop = (pad, call) => pad.setMemo({ ...passed(pad, call), ...toShowing(pad) });
+export async function drop(pad, call) {
+  const { step, late, tappedAt } = state(pad);
+  const change = { ...passed(pad, call), ...toShowing(pad) };
+  if (step !== "late" || !late) return pad.setMemo(change);
+  const press = pressOf(pad, late, tappedAt);
+  pad.memo = { ...pad.memo, ...change };
+  return pad.note([press], { memo: [`pad-${pad.now.animal}`, pad.memo] });
+}
 /**
  * Seconds since an offer was made: the one that waits, unless another is named.
  * @param {Pad} pad
@@ -81,8 +103,6 @@ export const tenths = (s) => Math.max(0, Math.round(s * 10) / 10);
  */
 export async function result(pad, outcome, pressedAt = Date.now()) {
   const s = /** @type {Going} */ (state(pad));
-  // A session counts only once the animal has joined it.
-  const where = pad.view.session && pad.view.joined ? { session: pad.view.session } : {};
   const invitation = pad.event(
     {
       kind: "invitation",
@@ -93,14 +113,12 @@ export async function result(pad, outcome, pressedAt = Date.now()) {
       wait_s: s.wait,
       result: outcome,
       shown: false,
-      ...where,
+      ...where(pad),
     },
     s.at,
   );
   const pressed = outcome.outcome === "pressed" ? outcome.word : s.late;
-  const events = pressed
-    ? [pad.event({ kind: "press", word: pressed, by: "animal", certainty: 1, accident: "unsure", ...where }, pressedAt)]
-    : [];
+  const events = pressed ? [pressOf(pad, pressed, pressedAt)] : [];
   const step = outcome.outcome === "left" ? "left" : "after";
   pad.memo = {
     ...pad.memo,

@@ -107,7 +107,7 @@ export function setUp(pad, options, parts, chooseMyself) {
     });
   };
   return {
-    key: `round-${rest}-${options.way}-${options.wait}-${[...why].join()}-${words.map((w) => Number(w.draws)).join("")}-${beside}-${others}-${last?.round}-${last?.stopped}-${pad.view.session}-${pad.view.joined}`,
+    key: `round-${rest}-${pad.view.stop}-${options.way}-${options.wait}-${[...why].join()}-${words.map((w) => Number(w.draws)).join("")}-${beside}-${others}-${last?.round}-${last?.stopped}-${pad.view.session}-${pad.view.joined}`,
     build: () =>
       [
         resting(pad),

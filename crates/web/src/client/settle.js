@@ -7,8 +7,11 @@ import { say } from "./say.js";
 
 /** @import { Pad } from "../../client-checks/client" */
 
-/** @param {Pad} pad */
-const waits = (pad) => state(pad).step === "waiting" || state(pad).step === "late";
+/**
+ * Whether an offer waits for its end.
+ * @param {Pad} pad
+ */
+export const waits = (pad) => state(pad).step === "waiting" || state(pad).step === "late";
 
 /**
  * Goes on, once it is known what came of an offer.
@@ -18,6 +21,11 @@ const waits = (pad) => state(pad).step === "waiting" || state(pad).step === "lat
 export function settled(pad, goOn) {
   const s = state(pad);
   if (!waits(pad)) return goOn();
+  // After a strong sign nobody is asked what came of an offer.
+  if (pad.view.stop === "strong") {
+    letGo(pad);
+    return goOn();
+  }
   const over = since(pad) > (s.wait ?? pad.now.wait_s);
   return openSheet(say("client-board-still-offered", { word: pad.says(s.word) }), (close) => {
     /** @param {() => Promise<unknown>} first */
@@ -33,13 +41,13 @@ export function settled(pad, goOn) {
         button(
           say("client-board-nothing-came"),
           "settle-nothing",
-          then(() => result(pad, { outcome: "nothing_by_wait" })),
+          then(() => result(pad, { outcome: "nothing_by_wait" }, s.tappedAt)),
           { class: "primary wide" },
         ),
       button(
         say("client-board-left-offer"),
         "settle-left",
-        then(() => result(pad, { outcome: "left" })),
+        then(() => result(pad, { outcome: "left" }, s.tappedAt)),
         { class: "wide" },
       ),
       button(
@@ -54,7 +62,7 @@ export function settled(pad, goOn) {
 
 /**
  * Once a session is over, nothing is asked of an invitation any more; what was held for the answer is sent. An offer that still
- * waits was cut off by what ended the session: what would have come of it nobody knows, so it is not noted.
+ * waits was cut off by what ended the session: what would have come of it nobody knows, so it is not noted; a press is.
  * @param {Pad} pad
  */
 export const letGo = (pad) => (waits(pad) ? drop(pad, state(pad).call) : done(pad));

@@ -5,7 +5,7 @@ import { chooseWord } from "./choose.js";
 import { button, el, openSheet, slots, tell } from "./dom.js";
 import { due, isDue, ready } from "./due.js";
 import { closing, end } from "./ending.js";
-import { settled } from "./settle.js";
+import { letGo, settled, waits } from "./settle.js";
 import { restUntil } from "./rest.js";
 import { isFood } from "./sitting.js";
 import { before, startPanel } from "./starting.js";
@@ -309,8 +309,11 @@ export function signs(pad) {
         close();
         const swaps = withSign(pad, level);
         pad.note([{ kind: "sign", sign, level, when: "during", ...pad.in() }, ...swaps]);
-        // In a session the pad itself stops; else it is said here.
-        if (level === "strong" && !pad.view.session) stopHere(pad);
+        // In a session the pad itself stops; else it is said here, and an offer is over at once.
+        if (level === "strong" && !pad.view.session) {
+          if (waits(pad)) letGo(pad);
+          stopHere(pad);
+        }
       };
       return [
         el("h3", {}, say(`client-board-level-${level}`)),

@@ -31,8 +31,7 @@ export function stopCard(pad) {
       el(
         "div",
         { class: "row even" },
-        // After a strong sign nobody is asked what came of an offer.
-        button(say("client-board-end-session"), "stop-end", () => (stop === "strong" ? ends() : settled(pad, ends))),
+        button(say("client-board-end-session"), "stop-end", () => settled(pad, ends)),
         stop === "mild" &&
           button(say("client-board-at-ease", { name }), "stop-carry-on", () =>
             pad.setMemo({ carriedOnAt: Date.now() }),

@@ -13,7 +13,7 @@ const LATELY_MS = 600_000;
 
 /**
  * How swaps stand: { plan, signs, seen, stopped }; undefined where none run and none was stopped lately. Pure.
- * signs: strong or mild, seen since they began; seen: when the last sign was. stopped: the last stop, if swaps are over because
+ * signs: strong or mild, seen since they began; seen: when the last such sign was. stopped: the last stop, if swaps are over because
  * of signs.
  * @param {Pick<Now, "swap">} now
  * @param {Event[]} stand
@@ -29,7 +29,7 @@ export function standing(now, stand, at, carriedOnAt = 0) {
     return {
       plan,
       signs: stopReason(signs, carriedOnAt),
-      seen: Math.max(...signs.map((e) => Date.parse(e.happened_at))),
+      seen: Math.max(...signs.filter((e) => e.body.level !== "joining").map((e) => Date.parse(e.happened_at))),
     };
   }
   const stopped = stops.filter((e) => e.body.reason === "signs" && at - Date.parse(e.happened_at) < LATELY_MS).at(-1);

@@ -1,6 +1,6 @@
 swaps-title = Cambios acordados
 swaps-earlier = Periodos anteriores
-swaps-choice = { $lead } Dar otra cosa a propósito puede decepcionar. Déjalo si el animal es nuevo, está enfermo, ansioso o guarda cosas. Para ante señales de estrés ({ $signs }); una señal fuerte lo para al instante.
+swaps-choice = { $lead } Dar otra cosa a propósito puede decepcionar. Déjalo si el animal es nuevo, está enfermo, ansioso o protege cosas. Para ante señales de estrés ({ $signs }); una señal fuerte lo para al instante.
 swaps-choice-lead = Tú decides, por el bien de { $name }.
 swaps-thing-food = { $thing } – comida
 swaps-why = ¿Pulsa { $name } por la cosa, o vale cualquier cosa buena? Solo hay un modo de saberlo: de vez en cuando llega otra, por azar, y vemos si { $name } sigue pulsando.

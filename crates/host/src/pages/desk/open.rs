@@ -152,9 +152,11 @@ pub async fn open(asker: &Asker, who: &Who) -> Result<Opened, Error> {
 
 /// Homes without an animal, those that share their figures longest first: a desk of animals would leave them out.
 async fn not_begun(asker: &Asker, who: &Who, found: &Found) -> Result<Vec<(HomeId, Moment)>, Error> {
-    let homes: Vec<HomeId> =
-        found.kept.iter().filter(|(_, kept)| kept.animals.is_empty()).map(|(home, _)| *home).collect();
-    let stories = opening(&asker.host.server, &homes).await.map_err(Error::from)?;
+    let homes: Vec<HomeId> = found.kept.iter().filter(|(_, kept)| !kept.begun).map(|(home, _)| *home).collect();
+    if homes.is_empty() {
+        return Ok(Vec::new());
+    }
+    let stories = opening(&asker.host.server, &homes).await?;
     let to_them = |consent: Consent| match consent {
         Consent::CoachFigures { to: Coach::Account { account } } => account == who.account,
         Consent::CoachFigures { to: Coach::Club { club } } => coaches_in(who, club),

@@ -32,10 +32,7 @@ pub fn view(asker: &Asker, opened: &Opened, chosen: &Chosen) -> Markup {
             (filters(l, opened, chosen))
             p.quiet { (say!(l, desk_page::no_diagnosis)) }
             @if opened.found.kept.is_empty() && opened.found.unread == 0 { p data-test="none" { (say!(l, homes::none_coach)) } }
-            @else if all.is_empty() && begun.is_empty() && !asked.find.trim().is_empty() { p data-test="none-found" { (say!(l, desk_page::none_found, find = asked.find.trim())) } }
-            @else if all.is_empty() && (begun.is_empty() || asked.find.trim().is_empty()) { p data-test="none" { (say!(l, desk_page::none)) } }
-            @else if all.is_empty() {}
-            @else {
+            @else if !all.is_empty() {
                 (keys(l, &say!(l, desk_page::keys)))
                 (key(l))
                 ul.desk data-test="desk" { @for one in shown {
@@ -56,6 +53,8 @@ pub fn view(asker: &Asker, opened: &Opened, chosen: &Chosen) -> Markup {
                     }
                 } }
             }
+            @else if asked.find.trim().is_empty() { p data-test="none" { (say!(l, desk_page::none)) } }
+            @else if begun.is_empty() { p data-test="none-found" { (say!(l, desk_page::none_found, find = asked.find.trim())) } }
             @if at == pages { (not_begun(l, opened, chosen, &begun)) }
             (paging(l, (at, pages), |page| asked.at(page)))
             p.quiet data-test="how-many" { (say!(l, desk_page::how_many, shown = all.len(), animals = opened.rows.len(), homes = opened.found.kept.len())) }

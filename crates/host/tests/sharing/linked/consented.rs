@@ -15,10 +15,18 @@ async fn a_home_that_holds_consents_alone_is_empty_and_they_stay_in_force() {
     let form = format!("home={home}&purpose=coach_figures&club={club}&words={}", Consent::WORDS);
     let given = house.post(&keeper, "/sharing/consent", &form).await;
     assert_eq!(given.status, StatusCode::SEE_OTHER, "{}", given.body);
+    // A coach's first words to the home are no record of an animal.
+    let asks = format!("home={home}&what=question&text=Shall+we+begin%3F");
+    let written = house.post(&coach, "/talk/write", &asks).await;
+    assert_eq!(written.status, StatusCode::SEE_OTHER, "{}", written.body);
     let ask = house.get(&keeper, "/sharing/notebooks/new").await;
     assert!(ask.status == StatusCode::OK && !ask.holds("holds-records"), "{}", ask.body);
     let book = Book::lived(1, 23).await;
     book.linked(&house, &served, &here).await;
+    // Before it has sent anything, the home is no other notebook's either.
+    let third = Book::lived(1, 31).await;
+    let refused = third.link(&served, code(&house, &keeper, home).await).await;
+    assert!(matches!(refused, Err(LinkError::OtherHome)), "{refused:?}");
     assert_eq!(book.turn().await.unwrap(), Turned::Agreed);
     let desk = house.get(&coach, "/desk?kind=none").await;
     assert!(desk.marked("not-begun-home").is_empty() && !desk.holds("of 0 animals"), "{}", desk.body);

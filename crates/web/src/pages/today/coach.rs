@@ -108,10 +108,8 @@ fn not_read(page: &AnimalPage, (passed, open): (&[Passed], &Consents), all: &[Ta
 /// none. While rest is said, nothing that is done with the animal stands there. And how many lines are beyond the usual.
 fn holds(page: &AnimalPage, all: &[Talk<'_>], rests: bool) -> (Markup, usize) {
     let l = &page.locale;
-    let in_force: BTreeSet<EventId> = in_force(&page.story, &talks(&page.story, page.now), page.id, page.now)
-        .into_values()
-        .map(|(plan, _)| plan)
-        .collect();
+    let in_force: BTreeSet<EventId> =
+        in_force(&page.story, all, page.id, page.now).into_values().map(|(plan, _)| plan).collect();
     let holds = |t: &&Talk<'_>| match t.part.proposes {
         Proposed::Plan { .. } => !rests && in_force.contains(&t.id()),
         Proposed::Meeting { .. } | Proposed::Practice { .. } | Proposed::Note { .. } | Proposed::Question { .. } => {
