@@ -147,9 +147,6 @@ fn paid(run: &Run) -> Estimate {
     let answers = answers(&run.told);
     share(shown.filter_map(|(told, after)| {
         let from = run.told.len() - after.len();
-        if under_way(run, from - 1) {
-            return None;
-        }
         let for_its_own =
             |i: usize| answers.get(&(from + i)).is_some_and(|answer| answer.own && answer.press + 1 < from);
         let mut later = after.iter().enumerate().filter(|(i, _)| !for_its_own(*i)).map(|(_, t)| t);
@@ -160,11 +157,12 @@ fn paid(run: &Run) -> Estimate {
             _ => false,
         });
         let at_ms = ended.map_or(run.over.0, |t| t.at_ms);
-        match ended.map(|t| t.what) {
+        let paid = match ended.map(|t| t.what) {
             Some(What::Person(Does::Give(thing))) => Some(Some(thing) == told.what.thing()),
             Some(What::Person(does)) if !matches!(does, Does::End | Does::Back) => Some(false),
             _ => (at_ms >= told.at_ms + GIVES_MS).then_some(false),
-        }
+        };
+        paid.filter(|paid| *paid || !under_way(run, from - 1))
     }))
 }
 

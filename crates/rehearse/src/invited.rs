@@ -38,21 +38,19 @@ pub(crate) fn waits(run: &Run) -> Estimate {
     let wait_ms = (WAIT_S * 1000.0) as u32;
     let offers = each(run, |what| matches!(what, What::Person(Does::Offer(_))));
     share(offers.filter_map(|(told, after)| {
-        if under_way(run, run.told.len() - after.len() - 1) {
-            return None;
-        }
         let over_ms = told.at_ms + wait_ms;
         let ended = after.iter().find(|t| {
             t.at_ms >= over_ms
                 || matches!(t.what, What::Pressed(_) | What::WaitOver(_) | What::Leaves | What::Person(_))
         })?;
-        match ended.what {
+        let kept = match ended.what {
             // Ending in the midst of a wait is no wait; stepping away is.
             What::Person(Does::End) if ended.at_ms < over_ms => None,
             What::Person(Does::Back) => Some(true),
             What::Person(_) => Some(ended.at_ms >= over_ms),
             _ => Some(true),
-        }
+        };
+        kept.filter(|kept| *kept || !under_way(run, run.told.len() - after.len() - 1))
     }))
 }
 
