@@ -92,7 +92,7 @@ export function panel(pad) {
   const build = s.step && { waiting, late, after, shown, left }[s.step];
   if (build && going(pad, s)) return build(pad, /** @type {Going} */ (s));
   // What was pressed and not given stands before the next offer, too, once a session is over.
-  const notGiven = pad.view.session ? undefined : givePanel(pad);
+  const notGiven = pad.view.session || nothing(pad, s) ? undefined : givePanel(pad);
   if (notGiven) return notGiven;
   const open = round(pad);
   if (open)
