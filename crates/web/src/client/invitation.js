@@ -91,8 +91,10 @@ export function panel(pad) {
   const s = state(pad);
   const build = s.step && { waiting, late, after, shown, left }[s.step];
   if (build && going(pad, s)) return build(pad, /** @type {Going} */ (s));
+  const answers = nothing(pad, s) ? day.asks(pad) : undefined;
+  if (answers) return answers;
   // What was pressed and not given stands before the next offer, too, once a session is over.
-  const notGiven = pad.view.session || nothing(pad, s) ? undefined : givePanel(pad);
+  const notGiven = pad.view.session ? undefined : givePanel(pad);
   if (notGiven) return notGiven;
   const open = round(pad);
   if (open)
@@ -108,8 +110,6 @@ export function panel(pad) {
     );
   }
   if (s.myself) return setUp(pad, s);
-  const answers = nothing(pad, s) ? day.asks(pad) : undefined;
-  if (answers) return answers;
   const options = { way: drawnWay(s), wait: s.wait ?? pad.now.wait_s };
   return rounds.setUp(pad, options, [ways(pad, options.way, KINDS.slice(0, 2)), waits(pad, options.wait)], () =>
     set(pad, { myself: true }),
