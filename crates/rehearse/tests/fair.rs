@@ -172,3 +172,58 @@ fn who_invites_it_where_it_is_is_told_to_invite_with_what_it_wants() {
     assert_eq!(named(&told(Exercise::Inviting, 5)), Change::CarryOn);
     assert_eq!(named(&told(Exercise::Free, 1)), Change::WhenThere { invited: false });
 }
+
+#[test]
+fn what_was_under_way_when_it_pressed_left_or_showed_a_sign_tells_nothing_of_giving_or_waiting() {
+    let out = Thing::Out;
+    let of = |exercise, told: &[(u32, What)]| {
+        let whole = [&[(0, What::Joined)], told].concat();
+        conduct(&by_hand(setup(exercise, Character::Eager, 1), 60_000, &whole))
+    };
+    let mild = What::Sign(SignSeen { level: SignLevel::Mild, id: "looks-away" });
+    for news in [What::Pressed(out), What::Leaves, mild] {
+        for (after_ms, counts) in [(599, 0), (600, 1)] {
+            let at = 10_000 + after_ms;
+            // Shown, and nothing given.
+            let shown = [(10_000, news), (at, you(Does::Show(BALL))), (at + 6_000, you(Does::Back))];
+            let paid = of(Exercise::Free, &shown).paid;
+            assert_eq!(
+                (paid.value, paid.n),
+                if counts == 0 { (None, 0) } else { (Some(0.0), 1) },
+                "{news:?}, {after_ms}"
+            );
+            // Invited, and shown before the wait was over.
+            let offered = [(10_000, news), (at, you(Does::Offer(BALL))), (at + 1_500, you(Does::Show(out)))];
+            let waits = of(Exercise::Inviting, &offered).waits;
+            assert_eq!(
+                (waits.value, waits.n),
+                if counts == 0 { (None, 0) } else { (Some(0.0), 1) },
+                "{news:?}, {after_ms}"
+            );
+        }
+        // What was done well all the same is counted.
+        let well = [(10_000, news), (10_300, you(Does::Show(BALL))), (11_000, you(Does::Give(BALL)))];
+        let paid = of(Exercise::Free, &well).paid;
+        assert_eq!((paid.value, paid.n), (Some(1.0), 1), "{news:?}");
+        let kept = [(10_000, news), (10_300, you(Does::Offer(BALL))), (15_300, What::WaitOver(BALL))];
+        let waits = of(Exercise::Inviting, &kept).waits;
+        assert_eq!((waits.value, waits.n), (Some(1.0), 1), "{news:?}");
+    }
+}
+
+#[test]
+fn where_time_ran_out_with_little_done_more_is_asked_for_only_of_one_at_ease() {
+    assert_eq!(named(&played(Exercise::Likes, Character::Eager, 1, "t.8000")), Change::MorePairs);
+    let invited = [
+        (0, What::Joined),
+        (10_000, you(Does::Offer(BALL))),
+        (12_000, What::Pressed(BALL)),
+        (12_800, you(Does::Give(BALL))),
+        (13_500, What::Took(BALL)),
+    ];
+    let one = |more: &[(u32, What)]| {
+        named(&by_hand(setup(Exercise::Inviting, Character::Eager, 1), 180_000, &[&invited, more].concat()))
+    };
+    assert_eq!(one(&[]), Change::MoreInvitations);
+    assert_eq!(one(&[(20_000, What::Leaves)]), Change::CarryOn);
+}
