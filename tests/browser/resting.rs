@@ -4,7 +4,7 @@ use crate::board::Home;
 use crate::harness::{Browser, PHONE, Server, demo_dir, story, taps};
 use crate::phone::{NARROW, reads};
 use crate::session::{at_board, listed, looked, opened, run};
-use sayso_model::{Body, SwapPlan};
+use sayso_model::{Body, Event, PressedBy, SwapPlan};
 use serde_json::json;
 use std::time::Duration;
 
@@ -129,6 +129,44 @@ async fn a_strong_sign_closes_an_offer_that_waits_and_nothing_urges_showing() {
     }
     browser.close().await;
     drop(server);
+}
+
+#[tokio::test(flavor = "multi_thread")]
+async fn outside_a_session_a_strong_sign_closes_an_offer_and_keeps_the_press_after_its_wait() {
+    let home = Home::new(7, Some((2, 4))).await;
+    let (_, before) = story(home.dir.path()).await;
+    let (server, browser) = opened(&home).await;
+    browser.tap("mode-invitation").await;
+    browser.tap("choose-myself").await;
+    browser.tap("pad-ball").await;
+    browser.tap("offer").await;
+    browser.until("the wait is over", "return Boolean(document.querySelector('.slots .later.now'))").await;
+    browser.tap("pad-ball").await;
+    browser.find("late-in-time").await;
+    browser.tap("act-sign").await;
+    browser.tap("sign-strong").await;
+    let closed = "return !document.querySelector('[data-test=late-in-time], [data-test=count-down]')";
+    browser.until("the offer is closed", closed).await;
+    assert_eq!(listed(&browser, URGES).await, Vec::<String>::new());
+    // The press is there to be answered, in every mode.
+    for mode in ["showing", "day", "catch", "invitation"] {
+        browser.tap(&format!("mode-{mode}")).await;
+        browser.css("[data-test=given], [data-test=answer-given]").await;
+        browser.picture(&format!("rest-press-{mode}")).await;
+    }
+    browser.tap("mode-showing").await;
+    browser.tap("given").await;
+    browser.tap("then-took").await;
+    browser.all_sent().await;
+    browser.close().await;
+    drop(server);
+    let (_, after) = story(home.dir.path()).await;
+    let new = taps(&after, before.ledger().len());
+    let presses: Vec<_> = new.iter().filter(|e| matches!(&e.body, Body::Press(p) if p.by == PressedBy::Animal)).collect();
+    assert_eq!(presses.len(), 1, "neither lost nor noted twice");
+    let answered = |e: &&&Event| matches!(&e.body, Body::Delivery(d) if d.answers == Some(presses[0].id));
+    assert_eq!(new.iter().filter(answered).count(), 1);
+    assert!(!new.iter().any(|e| matches!(e.body, Body::Invitation(_))), "what would have come of it nobody knows");
 }
 
 /// What of the note of a rest is not seen whole at the top of the page, above the mat.
