@@ -145,6 +145,7 @@ async fn outside_a_session_a_strong_sign_closes_an_offer_and_keeps_the_press_aft
     browser.find("late-in-time").await;
     browser.tap("act-sign").await;
     browser.tap("sign-strong").await;
+    browser.tap("stop-here-done").await;
     let closed = "return !document.querySelector('[data-test=late-in-time], [data-test=count-down]')";
     browser.until("the offer is closed", closed).await;
     assert_eq!(listed(&browser, URGES).await, Vec::<String>::new());
@@ -162,9 +163,10 @@ async fn outside_a_session_a_strong_sign_closes_an_offer_and_keeps_the_press_aft
     drop(server);
     let (_, after) = story(home.dir.path()).await;
     let new = taps(&after, before.ledger().len());
-    let presses: Vec<_> = new.iter().filter(|e| matches!(&e.body, Body::Press(p) if p.by == PressedBy::Animal)).collect();
+    let presses: Vec<_> =
+        new.iter().filter(|e| matches!(&e.body, Body::Press(p) if p.by == PressedBy::Animal)).collect();
     assert_eq!(presses.len(), 1, "neither lost nor noted twice");
-    let answered = |e: &&&Event| matches!(&e.body, Body::Delivery(d) if d.answers == Some(presses[0].id));
+    let answered = |e: &&Event| matches!(&e.body, Body::Delivery(d) if d.answers == Some(presses[0].id));
     assert_eq!(new.iter().filter(answered).count(), 1);
     assert!(!new.iter().any(|e| matches!(e.body, Body::Invitation(_))), "what would have come of it nobody knows");
 }
