@@ -98,6 +98,9 @@ async fn a_strong_sign_closes_an_offer_that_waits_and_nothing_urges_showing() {
     browser.find("count-down").await;
     browser.tap("act-sign").await;
     browser.tap("sign-strong").await;
+    // At once, while the card that stops still stands.
+    browser.until("the offer is closed", "return !document.querySelector('[data-test=count-down]')").await;
+    assert_eq!(listed(&browser, URGES).await, Vec::<String>::new());
     browser.tap("stop-end").await;
     browser.find("summary").await;
     // Past the end of the wait.
@@ -111,7 +114,19 @@ async fn a_strong_sign_closes_an_offer_that_waits_and_nothing_urges_showing() {
     let new = taps(&after, before.ledger().len());
     assert!(!new.iter().any(|e| matches!(e.body, Body::Invitation(_))), "what would have come of it nobody knows");
     assert!(new.iter().any(|e| matches!(e.body, Body::SessionEnd(_))));
+    // What it asks for without a button is given; nobody is told to press for it.
+    browser.tap("mode-catch").await;
+    browser.tap("pad-tug").await;
+    browser.css("[data-test=catch-how]").await;
+    browser.picture("rest-catch").await;
+    assert_eq!(listed(&browser, URGES).await, Vec::<String>::new());
+    // A tap on the mat is a press to be answered, whatever was chosen to be offered before.
+    browser.tap("mode-invitation").await;
+    browser.tap("pad-ball").await;
+    browser.tap("answer-given").await;
+    browser.tap("then-took").await;
     // Offered all the same, a wait without a press still leads to no showing.
+    browser.tap("choose-myself").await;
     browser.tap("pad-ball").await;
     browser.tap("offer").await;
     browser.tap("offer-anyway").await;
@@ -169,6 +184,38 @@ async fn outside_a_session_a_strong_sign_closes_an_offer_and_keeps_the_press_aft
     let answered = |e: &&Event| matches!(&e.body, Body::Delivery(d) if d.answers == Some(presses[0].id));
     assert_eq!(new.iter().filter(answered).count(), 1);
     assert!(!new.iter().any(|e| matches!(e.body, Body::Invitation(_))), "what would have come of it nobody knows");
+}
+
+#[tokio::test(flavor = "multi_thread")]
+async fn in_a_round_a_strong_sign_leaves_the_mat_to_answer() {
+    let dir = demo_dir();
+    let (_, before) = story(dir.path()).await;
+    let server = Server::start(dir.path(), 0);
+    let browser = Browser::open(PHONE).await;
+    let mut rounds = 0;
+    for who in before.animals().into_keys() {
+        at_board(&browser, &server, who).await;
+        browser.tap("mode-invitation").await;
+        if run(&browser, "return document.querySelector('[data-test=round-start]')?.disabled ?? true").await
+            == json!(true)
+        {
+            continue;
+        }
+        rounds += 1;
+        browser.tap("round-start").await;
+        browser.tap("offer").await;
+        browser.find("count-down").await;
+        browser.tap("act-sign").await;
+        browser.tap("sign-strong").await;
+        browser.tap("stop-here-done").await;
+        browser.shows("[data-part=pads] .pad:not(:disabled)").await;
+        browser.picture(&format!("rest-round-{who}")).await;
+        assert_eq!(listed(&browser, URGES).await, Vec::<String>::new());
+        browser.press("[data-part=pads] .pad:not(:disabled)").await;
+        browser.find("answer-given").await;
+    }
+    browser.close().await;
+    assert!(rounds > 0, "the demo has an animal with a round to draw");
 }
 
 /// What of the note of a rest is not seen whole at the top of the page, above the mat.

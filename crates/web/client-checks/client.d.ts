@@ -389,6 +389,8 @@ export interface Summary {
   /** Of those pressed, what looked like a stumble. */
   stumbled: Record<string, number>;
   invited: Record<string, number>;
+  /** Whether any of them was no call of a round. */
+  ownChoice: boolean;
   given: number;
   presses: number;
   waiting: Told<"press">[];

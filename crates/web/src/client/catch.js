@@ -2,6 +2,7 @@
 
 import { care } from "./care.js";
 import { button, el, slots, tell } from "./dom.js";
+import { restUntil } from "./rest.js";
 import { givePanel, padState as showState, thenPanel } from "./showing.js";
 import { isA } from "./sitting.js";
 import { say } from "./say.js";
@@ -65,6 +66,8 @@ export function panel(pad) {
   }
   const { word, how } = open.body;
   const press = pad.view.pending[word];
+  // After strong signs what it asked for is given, and no button is shown for it.
+  const shows = !shown && !restUntil(pad) && !pad.view.stop;
   const [looked, went, brought, sound, touched] = Object.entries(WAYS).map(([id, w]) =>
     button(
       say(/** @type {keyof Messages} */ (`client-board-how-${id}`)),
@@ -74,13 +77,13 @@ export function panel(pad) {
     ),
   );
   return {
-    key: `catch-${open.id}-${how}-${shown}-${press?.id}`,
+    key: `catch-${open.id}-${how}-${shows}-${press?.id}`,
     build: () => [
       tell(
         el(
           "p",
           {},
-          say(shown ? "client-board-catch-give" : "client-board-catch-show", {
+          say(shows ? "client-board-catch-show" : "client-board-catch-give", {
             name: pad.now.name,
             word: pad.says(word),
           }),
@@ -96,7 +99,7 @@ export function panel(pad) {
         ignored: went,
         away: brought,
         show:
-          !shown &&
+          shows &&
           button(
             say("client-board-i-press-word", { word: pad.says(word) }),
             "catch-show",

@@ -120,6 +120,7 @@ export function sum(pad) {
         el("p", {}, say("client-board-sum-shown", { list: list(s.shown) || say("client-board-sum-nothing") })),
         own.length > 0 && el("p", {}, say("client-board-sum-pressed", { name, list: own.join(", ") })),
         Object.keys(s.invited).length > 0 && el("p", {}, say("client-board-sum-invited", { list: list(s.invited) })),
+        s.ownChoice && el("p", { class: "quiet", "data-test": "own-choice" }, say("client-board-own-choice")),
         s.presses > 0 && el("p", {}, say("client-board-sum-given", { given: s.given, all: s.presses })),
         s.waiting.length > 0 &&
           el(

@@ -37,7 +37,10 @@ const isShown = (pad, s, word) => !s.press && word === s.word && !restUntil(pad)
  * @param {Pad} pad
  * @param {InvitationMemo} s
  */
-const nothing = (pad, s) => !going(pad, s) && !s.myself && !s.back && !round(pad) && !rounds.canDraw(pad);
+const nothing = (pad, s) => {
+  if (going(pad, s) || s.myself || rounds.canDraw(pad)) return false;
+  return restUntil(pad) !== undefined || (!s.back && !round(pad));
+};
 
 /** @param {Pad} pad */
 export const padsHidden = (pad) => {
@@ -176,7 +179,8 @@ function setUp(pad, s) {
         pad.view.session &&
           !pad.view.joined &&
           el("p", { class: "quiet" }, say("client-board-only-there", { name: pad.now.name })),
-        el("p", { class: "quiet" }, say("client-board-own-choice")),
+        // In a session there is room for it where the session is summed up.
+        !pad.view.session && el("p", { class: "quiet" }, say("client-board-own-choice")),
         // A wait comes after showing: whoever goes before Today is told what Today says.
         ...pad.words
           .filter((w) => [s.word, s.other].includes(w.id) && ["prepare", "show"].includes(w.stage))

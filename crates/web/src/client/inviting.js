@@ -1,6 +1,7 @@
 // How far an invitation has got, and what is noted of it; the panels that ask are in invitation.js.
 
 import { release } from "./outbox.js";
+import { restUntil } from "./rest.js";
 import * as rounds from "./round.js";
 import { isA } from "./sitting.js";
 
@@ -33,8 +34,10 @@ export const set = (pad, change) => pad.setMemo({ invitation: { ...state(pad), .
  */
 export const toShowing = (pad) => {
   const s = { ...state(pad), ...CLEAR };
-  if (!s.back) return { invitation: s };
-  return { mode: "showing", invitation: { ...s, back: undefined, myself: false, word: undefined, other: undefined } };
+  const none = { ...s, back: undefined, myself: false, word: undefined, other: undefined };
+  if (s.back) return { mode: "showing", invitation: none };
+  // While it rests, a tap on the mat is a press to be answered, until somebody chooses again to offer by hand.
+  return { invitation: restUntil(pad) ? none : s };
 };
 /**
  * What was held open for the answer may leave now.

@@ -2,7 +2,7 @@
 // came" would be missing from the log, and what is left in it would look better than it was.
 
 import { button, el, openSheet } from "./dom.js";
-import { done, drop, result, since, state } from "./inviting.js";
+import { done, drop, result, since, state, toShowing } from "./inviting.js";
 import { say } from "./say.js";
 
 /** @import { Pad } from "../../client-checks/client" */
@@ -66,3 +66,12 @@ export function settled(pad, goOn) {
  * @param {Pad} pad
  */
 export const letGo = (pad) => (waits(pad) ? drop(pad, state(pad).call) : done(pad));
+
+/**
+ * After a strong sign nothing waits for an end any more, and what was chosen to be offered is not.
+ * @param {Pad} pad
+ */
+export const closeOffer = (pad) => {
+  if (waits(pad)) return letGo(pad);
+  return state(pad).step ? undefined : pad.setMemo(toShowing(pad));
+};

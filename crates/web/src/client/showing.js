@@ -5,7 +5,7 @@ import { chooseWord } from "./choose.js";
 import { button, el, openSheet, slots, tell } from "./dom.js";
 import { due, isDue, ready } from "./due.js";
 import { closing, end } from "./ending.js";
-import { letGo, settled, waits } from "./settle.js";
+import { closeOffer, settled } from "./settle.js";
 import { restUntil } from "./rest.js";
 import { isFood } from "./sitting.js";
 import { before, startPanel } from "./starting.js";
@@ -305,15 +305,15 @@ export function signs(pad) {
     el("p", { class: "quiet" }, say("client-board-one-sign")),
     ...LEVELS.flatMap((level) => {
       const own = pad.now.signs.filter((s) => s.level === level);
-      const seen = (/** @type {string} */ sign) => {
+      const seen = async (/** @type {string} */ sign) => {
         close();
         const swaps = withSign(pad, level);
-        pad.note([{ kind: "sign", sign, level, when: "during", ...pad.in() }, ...swaps]);
-        // In a session the pad itself stops; else it is said here, and an offer is over at once.
-        if (level === "strong" && !pad.view.session) {
-          if (waits(pad)) letGo(pad);
-          stopHere(pad);
-        }
+        const noted = pad.note([{ kind: "sign", sign, level, when: "during", ...pad.in() }, ...swaps]);
+        if (level !== "strong") return;
+        // In a session the pad itself stops; else it is said here.
+        if (!pad.view.session) stopHere(pad);
+        await noted;
+        await closeOffer(pad);
       };
       return [
         el("h3", {}, say(`client-board-level-${level}`)),

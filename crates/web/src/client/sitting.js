@@ -210,6 +210,7 @@ export function summary(stand, session, now) {
   const start = stand.filter(isA("session_start")).find((e) => e.body.session === session);
   const end = stand.filter(isA("session_end")).find((e) => e.body.session === session);
   const presses = stand.filter(isA("press")).filter((e) => e.body.session === session && e.body.by !== "unknown");
+  const invitations = stand.filter(isA("invitation")).filter((e) => e.body.session === session);
   const answers = new Map(stand.filter(isA("delivery")).map((e) => [e.body.answers, e]));
   /** @param {Told<"press">} e */
   const waits = (e) => !answers.has(e.id) && now - ms(e) < ANSWER_MS;
@@ -223,7 +224,8 @@ export function summary(stand, session, now) {
     shown: byWord(presses.filter((e) => e.body.by === "person" && shows(e))),
     pressed: byWord(presses.filter((e) => e.body.by === "animal")),
     stumbled: byWord(presses.filter((e) => e.body.by === "animal" && e.body.accident === "likely")),
-    invited: byWord(stand.filter(isA("invitation")).filter((e) => e.body.session === session)),
+    invited: byWord(invitations),
+    ownChoice: invitations.some((e) => !e.body.call),
     given: presses.filter((e) => gave(answers.get(e.id))).length,
     presses: presses.length,
     waiting: presses.filter(waits),

@@ -6,10 +6,11 @@ import { drop, result, state } from "../../src/client/inviting.js";
 
 const TAPPED = 50_000;
 
-function board(invitation) {
+function board(invitation, strong = []) {
   const noted = [];
   const pad = {
-    now: { animal: "pip", words: [] },
+    now: { animal: "pip", words: [], zone: "UTC" },
+    strong,
     view: { session: "s1", joined: true, stand: [] },
     memo: { invitation: { word: "ball", wait: 5, way: "offer_in_view", at: 40_000, ...invitation } },
     noted,
@@ -25,6 +26,16 @@ test("an offer that was cut off while it waited leaves no record", async () => {
   const pad = board({ step: "waiting" });
   await drop(pad, undefined);
   assert.deepEqual([kinds(pad), state(pad).step], [[], undefined]);
+});
+
+test("after a strong sign what was chosen by hand is not offered again, else it stays chosen", async () => {
+  const chosen = { step: "waiting", myself: true };
+  const rests = board(chosen, [Date.now() - 1_000]);
+  await drop(rests, undefined);
+  assert.deepEqual([state(rests).myself, state(rests).word], [false, undefined]);
+  const calm = board(chosen);
+  await drop(calm, undefined);
+  assert.deepEqual([state(calm).myself, state(calm).word], [true, "ball"]);
 });
 
 test("a press after the wait is noted all the same, and only once", async () => {
