@@ -57,6 +57,16 @@ pub fn stands(step: &WordStep, agreed: &PlanLine) -> Stands {
     }
 }
 
+/// Whether what was agreed for a word may be done once its sessions do not rest: for whoever reads it some hours later.
+#[must_use]
+pub fn may_be_done(step: &WordStep, agreed: &PlanLine) -> bool {
+    match stands(step, agreed) {
+        Stands::Beside | Stands::Instead { .. } => true,
+        Stands::Waits => step.step == Step::Rest && !(step.closing && agreed.invites()),
+        Stands::Never => false,
+    }
+}
+
 /// One line of a plan, and what the log has of it.
 #[derive(Clone, PartialEq, Debug)]
 pub struct Kept {

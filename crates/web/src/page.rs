@@ -250,7 +250,10 @@ impl FromRequestParts<AppState> for Page {
         // On a server whoever the home has no card of, as a coach, reads as their account says.
         let by_card = locale(&parts.headers, card);
         let locale = match (card.and_then(|card| card.language), &leave) {
-            (None, Some(leave)) => Locale { clock: by_card.clock, weight_unit: by_card.weight_unit, ..leave.locale },
+            (None, Some(leave)) => {
+                let clock = card.and_then(|card| card.clock).unwrap_or(leave.locale.clock);
+                Locale { clock, weight_unit: by_card.weight_unit, ..leave.locale }
+            }
             _ => by_card,
         };
         if let Some(reader) = parts.extensions.get::<Reader>() {

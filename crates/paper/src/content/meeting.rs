@@ -8,12 +8,13 @@ use sayso_advisor::agreed::doing;
 use sayso_advisor::days::days;
 use sayso_advisor::meeting::{Figure, MOST_DAYS, Meeting, first_day, meeting as told};
 use sayso_advisor::stages::standings;
+use sayso_advisor::steps::steps;
 use sayso_advisor::welfare::welfare;
-use sayso_model::talks::{Answered, Standing, Talk, own_plans};
+use sayso_model::talks::{Answered, Standing, Talk, agreed as agreed_now, own_plans};
 use sayso_model::{AnimalCard, Day, Moment, PlanLine, Proposed, Reply, SignLevel};
 use sayso_wording::figures::in_cell;
 use sayso_wording::meeting::{measure, new};
-use sayso_wording::talk::{kept, proposed};
+use sayso_wording::talk::{first as before, kept, proposed};
 use sayso_wording::{Locale, say};
 
 /// New things, agreed things and open ones that are told; how many more there are is said.
@@ -140,6 +141,9 @@ fn all_agreed<'a>(case: &'a Case<'_>, l: &Locale, talks: &'a [Talk<'_>], first: 
 
 fn agreed(case: &Case<'_>, l: &Locale, talks: &[Talk<'_>], first: Day) -> Vec<Block> {
     let all = all_agreed(case, l, talks, first);
+    let in_force = agreed_now(case.story(), talks, case.animal(), case.now());
+    let steps = if in_force.is_empty() { Vec::new() } else { steps(case) };
+    let name = case.story().animals().get(&case.animal()).map_or("", |card| card.name.as_str());
     let mut blocks = vec![Block::Heading(say!(l, meeting::agreed))];
     if all.is_empty() {
         blocks.push(Paragraph::block("", say!(l, meeting::nothing_agreed), Look::Plain));
@@ -152,6 +156,10 @@ fn agreed(case: &Case<'_>, l: &Locale, talks: &[Talk<'_>], first: Day) -> Vec<Bl
         if doing.no_record > 0 {
             items.push(say!(l, talk::no_record, days = doing.no_record));
         }
+        // The next plan is made on this page: what comes before the lines in force is said with them.
+        let goes_on = lines.iter().filter(|line| in_force.get(&line.word) == Some(line));
+        let step = |line: &PlanLine| steps.iter().find(|step| step.word.word == line.word);
+        items.extend(goes_on.filter_map(|line| before(l, name, step(line)?, line)));
         blocks.push(Block::List { items, big: false });
     }
     blocks.extend(more(l, all.len(), AGREED, Rest::Talk));

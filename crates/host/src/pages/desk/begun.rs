@@ -1,8 +1,8 @@
 //! Homes that joined and share their figures, and in which nothing is begun: no animal is written down, so none of the desk's rows is theirs.
 
-use super::asked::Chosen;
-use super::open::Opened;
-use super::row::{called, own_mark};
+use super::asked::{ANSWERS, Chosen, NONE};
+use super::open::{News, Opened};
+use super::row::{answers, called, own_mark};
 use maud::{Markup, html};
 use sayso_model::{HomeId, Label, Moment, Zone};
 use sayso_wording::{Locale, say};
@@ -18,6 +18,10 @@ pub fn not_begun(l: &Locale, opened: &Opened, chosen: &Chosen, shown: &[(HomeId,
                     li.card data-test="not-begun-home" {
                         p { strong { (called(l, &opened.found, *home)) } @if let Some(mark) = mark { " · " (mark.as_str()) } }
                         p { (say!(l, desk_page::not_begun_since, day = l.weekday_date(since.day(&Zone::utc())))) }
+                        @if let Some(News { stood_in, answers: said }) = opened.of_homes.get(home) {
+                            @let said: Vec<_> = said.iter().collect();
+                            ul.answers { (answers(l, (*home, &Zone::utc()), (stood_in, &said), &|_| say!(l, desk_page::nameless))) }
+                        }
                         p { a.link href=(format!("/talk?home={home}")) { (say!(l, talk::title)) } }
                         details {
                             summary { (say!(l, desk_page::own_mark)) }
@@ -40,6 +44,10 @@ pub fn fitting(opened: &Opened, chosen: &Chosen) -> Vec<(HomeId, Moment)> {
         (asked.mark.is_empty() || mark == asked.mark)
             && (find.is_empty() || named(opened.found.home(home)) || named(mark))
     };
-    let kind = asked.kind.is_empty() || asked.kind == super::asked::NONE;
-    opened.not_begun.iter().filter(|(home, _)| kind && fits(*home)).copied().collect()
+    let kind = |home: &HomeId| match asked.kind.as_str() {
+        "" | NONE => true,
+        ANSWERS => opened.of_homes.contains_key(home),
+        _ => false,
+    };
+    opened.not_begun.iter().filter(|(home, _)| kind(home) && fits(*home)).copied().collect()
 }

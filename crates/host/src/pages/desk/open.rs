@@ -39,10 +39,19 @@ pub struct Opened {
     pub answers: BTreeMap<Key, Vec<HomeAnswer>>,
     /// What another coach wrote in this one's place since they last looked there, in the same way.
     pub stood_in: BTreeMap<Key, Vec<StoodIn>>,
+    /// Both of homes in which no animal is written down.
+    pub of_homes: BTreeMap<HomeId, News>,
     /// Homes in which no animal is written down yet, each with since when it shares its figures.
     pub not_begun: Vec<(HomeId, Moment)>,
     /// When the server was lately brought back from a backup.
     pub restored: Option<Moment>,
+}
+
+/// What was written in a coach's place and what was answered, since they last looked there.
+#[derive(Default)]
+pub struct News {
+    pub stood_in: Vec<StoodIn>,
+    pub answers: Vec<HomeAnswer>,
 }
 
 impl Opened {
@@ -144,10 +153,10 @@ pub async fn open(asker: &Asker, who: &Who) -> Result<Opened, Error> {
     let rows = desk(all, now, &put, asker.host.norms.as_deref());
     let witnessed = Witnessed::of(&asker.host, &found.kept).await?;
     let goes_on = goes_on_with(&witnessed, who.account, &found.kept, now);
-    let Unheard { answers, stood_in } = unheard(asker, who, (&found, &witnessed), &goes_on).await?;
+    let Unheard { answers, stood_in, of_homes } = unheard(asker, who, (&found, &witnessed), &goes_on).await?;
     let restored = news::lately_restored(&asker.host, now).await?;
     let not_begun = not_begun(asker, who, &found).await?;
-    Ok(Opened { found, rows, asides, goes_on, answers, stood_in, not_begun, restored })
+    Ok(Opened { found, rows, asides, goes_on, answers, stood_in, of_homes, not_begun, restored })
 }
 
 /// Homes without an animal, those that share their figures longest first: a desk of animals would leave them out.
@@ -177,6 +186,7 @@ async fn not_begun(asker: &Asker, who: &Who, found: &Found) -> Result<Vec<(HomeI
 struct Unheard {
     answers: BTreeMap<Key, Vec<HomeAnswer>>,
     stood_in: BTreeMap<Key, Vec<StoodIn>>,
+    of_homes: BTreeMap<HomeId, News>,
 }
 
 /// Answers to what a coach goes on with, since it is theirs, and what was written in their place; as far as they have not looked at it.
@@ -193,10 +203,17 @@ async fn unheard(
     let new = |(home, kept): &(&HomeId, &Arc<Kept>)| said.contains_key(home) || kept.told_answers().any(|a| theirs(&a));
     let homes: Vec<HomeId> = found.kept.iter().filter(new).map(|(home, _)| *home).collect();
     let heard = asker.host.people.heard(who.account, &homes).await.map_err(told)?;
-    let mut all = Unheard { answers: BTreeMap::new(), stood_in: BTreeMap::new() };
+    let mut all = Unheard { answers: BTreeMap::new(), stood_in: BTreeMap::new(), of_homes: BTreeMap::new() };
     for (home, kept) in homes.iter().filter_map(|home| Some((*home, found.kept.get(home)?))) {
-        let Some(first) = kept.animals.keys().next() else { continue };
         let new = |at: Moment| heard.get(&home).is_none_or(|since| at > *since);
+        let Some(first) = kept.animals.keys().next() else {
+            let answers: Vec<_> = kept.told_answers().filter(theirs).filter(|a| new(a.known)).cloned().collect();
+            let stood_in: Vec<_> = said.get(&home).into_iter().flatten().filter(|s| new(s.at)).cloned().collect();
+            if !answers.is_empty() || !stood_in.is_empty() {
+                all.of_homes.insert(home, News { stood_in, answers });
+            }
+            continue;
+        };
         let key = |animal: Option<AnimalId>| (home, animal.filter(|a| kept.animals.contains_key(a)).unwrap_or(*first));
         for answer in kept.told_answers().filter(theirs).filter(|a| new(a.known)) {
             all.answers.entry(key(answer.animal)).or_default().push(answer.clone());

@@ -90,7 +90,7 @@ pub fn row(of: &Of<'_>, needs: &[&Need]) -> Markup {
                     Some(need) => (told(of, &names, need)),
                     None => p.quiet { (say!(l, desk_page::nothing_needed)) },
                 }
-                @if !of.answers.is_empty() || !of.stood_in.is_empty() { ul.answers { (answers(of, &says)) } }
+                @if !of.answers.is_empty() || !of.stood_in.is_empty() { ul.answers { (answers(l, (of.key.0, &of.animal.line.zone), (of.stood_in, of.answers), &says)) } }
             }
             (figures(l, &of.animal.line, of.now, &says, WORDS))
             (kept(of))
@@ -116,25 +116,29 @@ pub fn row(of: &Of<'_>, needs: &[&Need]) -> Markup {
 }
 
 /// What was written in the coach's place, and what the home answered, since the coach looked at what was agreed: each with the way there; after the first few how many more.
-pub fn answers(of: &Of<'_>, says: &dyn Fn(WordId) -> String) -> Markup {
-    let (l, zone) = (of.l, &of.animal.line.zone);
-    let more = of.answers.len().saturating_sub(ANSWERS);
-    let unsaid = of.stood_in.len().saturating_sub(ANSWERS);
+pub fn answers(
+    l: &Locale,
+    (home, zone): (HomeId, &Zone),
+    (stood_in, answers): (&[StoodIn], &[&HomeAnswer]),
+    says: &dyn Fn(WordId) -> String,
+) -> Markup {
+    let more = answers.len().saturating_sub(ANSWERS);
+    let unsaid = stood_in.len().saturating_sub(ANSWERS);
     html! {
-        @for one in of.stood_in.iter().take(ANSWERS) {
+        @for one in stood_in.iter().take(ANSWERS) {
             li {
-                a href=(format!("/talk?home={}#t-{}", of.key.0, one.proposal)) data-test="stood-in" {
+                a href=(format!("/talk?home={home}#t-{}", one.proposal)) data-test="stood-in" {
                     (say!(l, desk_page::stood_in, name = &one.by, what = what(l, of_another(&one.kind), &one.words, says), day = l.weekday_date(one.at.day(zone))))
                 }
             }
         }
-        @if unsaid > 0 { li { a href=(format!("/talk?home={}", of.key.0)) { (say!(l, desk_page::stood_in_more, count = unsaid)) } } }
-        @for one in of.answers.iter().take(ANSWERS) {
+        @if unsaid > 0 { li { a href=(format!("/talk?home={home}")) { (say!(l, desk_page::stood_in_more, count = unsaid)) } } }
+        @for one in answers.iter().take(ANSWERS) {
             li {
-                a href=(format!("/talk?home={}#t-{}", of.key.0, one.proposal)) data-test="answer" { (answered(l, one, zone, says)) }
+                a href=(format!("/talk?home={home}#t-{}", one.proposal)) data-test="answer" { (answered(l, one, zone, says)) }
             }
         }
-        @if more > 0 { li { a href=(format!("/talk?home={}", of.key.0)) { (say!(l, desk_page::answers_more, count = more)) } } }
+        @if more > 0 { li { a href=(format!("/talk?home={home}")) { (say!(l, desk_page::answers_more, count = more)) } } }
     }
 }
 

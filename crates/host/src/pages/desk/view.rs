@@ -53,6 +53,7 @@ pub fn view(asker: &Asker, opened: &Opened, chosen: &Chosen) -> Markup {
                     }
                 } }
             }
+            @else if asked.kind == ANSWERS && !begun.is_empty() {}
             @else if asked.find.trim().is_empty() { p data-test="none" { (say!(l, desk_page::none)) } }
             @else if begun.is_empty() { p data-test="none-found" { (say!(l, desk_page::none_found, find = asked.find.trim())) } }
             @if at == pages { (not_begun(l, opened, chosen, &begun)) }
@@ -103,7 +104,8 @@ pub fn keys(l: &Locale, how: &str) -> Markup {
 
 /// That homes answered, and the way to what they said.
 fn answered(l: &Locale, opened: &Opened, asked: &Asked) -> Markup {
-    let homes: BTreeSet<HomeId> = opened.answers.keys().map(|(home, _)| *home).collect();
+    let homes: BTreeSet<HomeId> =
+        opened.answers.keys().map(|(home, _)| home).chain(opened.of_homes.keys()).copied().collect();
     html! {
         @if !homes.is_empty() && asked.kind != ANSWERS {
             p {
@@ -148,7 +150,8 @@ fn filters(l: &Locale, opened: &Opened, chosen: &Chosen) -> Markup {
                     select id="kind" name="kind" {
                         option value="" { (say!(l, desk_page::all_needs)) }
                         @for ((_, name), count) in KINDS.iter().zip(chosen.counts) { @if count > 0 || *name == asked.kind { (option(name, count)) } }
-                        @if !opened.answers.is_empty() || asked.kind == ANSWERS { (option(ANSWERS, opened.answers.len())) }
+                        @let said = opened.answers.len() + opened.of_homes.len();
+                        @if said > 0 || asked.kind == ANSWERS { (option(ANSWERS, said)) }
                         (option(ASIDE, chosen.aside))
                         (option(NONE, chosen.without))
                     }

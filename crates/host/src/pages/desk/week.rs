@@ -142,7 +142,7 @@ fn new_things(of: &Of<'_>, what: &[Changed], says: &dyn Fn(WordId) -> String) ->
         div.news {
             ul {
                 @for one in &signs { li.sign data-test="changed" { (one) } }
-                (answers(of, says))
+                (answers(of.l, (of.key.0, &of.animal.line.zone), (of.stood_in, of.answers), says))
                 @for one in shown { li data-test="changed" { (one) } }
             }
             @if !more.is_empty() {

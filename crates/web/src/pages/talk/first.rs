@@ -3,11 +3,10 @@
 use super::case;
 use crate::page::Page;
 use maud::{Markup, html};
-use sayso_advisor::agreed::{Stands, stands};
 use sayso_advisor::steps::WordStep;
 use sayso_model::{AnimalId, PlanLine, PlanWay};
-use sayso_wording::advice as words_of;
 use sayso_wording::say;
+use sayso_wording::talk::first;
 
 /// The steps of an animal's words, as Today has them.
 fn steps(page: &Page, animal: AnimalId) -> Vec<WordStep> {
@@ -15,19 +14,10 @@ fn steps(page: &Page, animal: AnimalId) -> Vec<WordStep> {
     today.as_ref().as_ref().map(|today| today.steps.clone()).unwrap_or_default()
 }
 
-/// That a step comes first, with its reason; nothing where what is planned may be done.
+/// That a step comes first; nothing where what is planned may be done.
 fn told(page: &Page, animal: AnimalId, step: &WordStep, line: &PlanLine) -> Option<String> {
-    let (l, word) = (&page.locale, &step.word.says);
-    match stands(step, line) {
-        Stands::Beside | Stands::Instead { .. } => None,
-        Stands::Never => Some(say!(l, talk::first_ends, word = word)),
-        Stands::Waits => {
-            let name = page.story.animals().get(&animal).map(|card| card.name.to_string()).unwrap_or_default();
-            let brief = words_of::brief(l, &name, &step.advice.act);
-            let why = words_of::step_because(l, &name, &step.advice);
-            Some(say!(l, talk::first, word = word, step = brief, why = why.trim_end_matches('.')))
-        }
-    }
+    let name = page.story.animals().get(&animal).map(|card| card.name.to_string()).unwrap_or_default();
+    first(&page.locale, &name, step, line)
 }
 
 /// Beside the fields of a plan: for which words inviting would have to wait, and which are never invited.
