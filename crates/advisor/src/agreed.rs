@@ -57,13 +57,18 @@ pub fn stands(step: &WordStep, agreed: &PlanLine) -> Stands {
     }
 }
 
-/// Whether what was agreed for a word may be done once its sessions do not rest: for whoever reads it some hours later.
+/// Whether what was agreed for a word may be done on a day, for whoever reads it some hours before: a rest is told by its day, and what
+/// has to be set up takes minutes.
 #[must_use]
 pub fn may_be_done(step: &WordStep, agreed: &PlanLine) -> bool {
     match stands(step, agreed) {
         Stands::Beside | Stands::Instead { .. } => true,
-        Stands::Waits => step.step == Step::Rest && !(step.closing && agreed.invites()),
         Stands::Never => false,
+        Stands::Waits => match step.step {
+            Step::Rest => !(step.closing && agreed.invites()),
+            Step::SetUp => !agreed.invites(),
+            _ => false,
+        },
     }
 }
 

@@ -4,7 +4,7 @@ pub use crate::cookie::cookie;
 use crate::error::Error;
 use crate::home_label::labels;
 use crate::leave::Leave;
-use crate::reading::{Reader, locale};
+use crate::reading::{Reader, in_home, locale};
 use crate::state::AppState;
 use axum::extract::{FromRequestParts, RawPathParams};
 use axum::http::Method;
@@ -247,15 +247,7 @@ impl FromRequestParts<AppState> for Page {
             ),
         };
         let card = person.and_then(|id| story.people().get(&id).copied());
-        // On a server whoever the home has no card of, as a coach, reads as their account says.
-        let by_card = locale(&parts.headers, card);
-        let locale = match (card.and_then(|card| card.language), &leave) {
-            (None, Some(leave)) => {
-                let clock = card.and_then(|card| card.clock).unwrap_or(leave.locale.clock);
-                Locale { clock, weight_unit: by_card.weight_unit, ..leave.locale }
-            }
-            _ => by_card,
-        };
+        let locale = in_home(&parts.headers, card, leave.as_ref().map(|leave| leave.locale));
         if let Some(reader) = parts.extensions.get::<Reader>() {
             reader.is(locale);
         }

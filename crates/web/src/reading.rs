@@ -37,6 +37,20 @@ pub fn of_account(headers: &HeaderMap, language: Language) -> Locale {
     if cookie(headers, LANGUAGE_COOKIE).is_none() { told.in_language(language) } else { told }
 }
 
+/// How somebody reads the pages of a home: by their card there; on a server whoever it has no card of, or one without a language, as a
+/// coach, by their account, with that language's clock, as far as the card says none of its own.
+#[must_use]
+pub fn in_home(headers: &HeaderMap, card: Option<&PersonCard>, of_account: Option<Locale>) -> Locale {
+    let by_card = locale(headers, card);
+    match (card.and_then(|card| card.language), of_account) {
+        (None, Some(account)) => {
+            let clock = card.and_then(|card| card.clock).unwrap_or(account.clock);
+            Locale { clock, weight_unit: by_card.weight_unit, ..account }
+        }
+        _ => by_card,
+    }
+}
+
 /// Whether a script asks for JSON where a person would get a page.
 #[must_use]
 pub fn asks_json(headers: &HeaderMap) -> bool {
@@ -98,6 +112,18 @@ mod tests {
         let read = of_account(&headers, Language::De);
         assert_eq!((read.language, read.clock), (Language::De, Clock::Hours24));
         assert_eq!(read.weight_unit, locale(&headers, None).weight_unit);
+        let at_home = |card: Option<&PersonCard>| in_home(&headers, card, Some(read));
+        assert_eq!((at_home(None).language, at_home(None).clock), (Language::De, Clock::Hours24));
+        let label = sayso_model::Label::new("Ines").unwrap();
+        let card = PersonCard::new(sayso_model::PersonId(uuid::Uuid::from_u128(1)), label);
+        assert_eq!(at_home(Some(&card)).clock, Clock::Hours24);
+        let own_clock = PersonCard { clock: Some(Clock::Hours12), ..card.clone() };
+        assert_eq!(
+            (at_home(Some(&own_clock)).language, at_home(Some(&own_clock)).clock),
+            (Language::De, Clock::Hours12)
+        );
+        let speaks = PersonCard { language: Some(Language::Fr), ..card };
+        assert_eq!(at_home(Some(&speaks)).language, Language::Fr);
         let own = of_account(&headers, Language::En);
         assert_eq!((own.language, own.clock), (Language::En, Clock::Hours12));
     }

@@ -104,3 +104,24 @@ fn while_sessions_rest_nothing_is_to_be_done_before_they_may_be_held_again() {
     );
     assert!(told.iter().all(|t| !t.starts_with("plan ball 0")), "not today: {told:?}");
 }
+
+#[test]
+fn what_nobody_waits_for_and_what_a_step_comes_before_is_no_entry() {
+    let invites = |word| PlanLine { way: Some(PlanWay::AskAndPoint), ..lines(&[word])[0] };
+    let agreed = |log: &mut Log| {
+        let lines = vec![invites(BALL), lines(&[WALK])[0]];
+        proposes(log, 5.0, Proposed::Plan { lines, last_day: today().plus(4) }, Some(Reply::Accepted));
+    };
+    let mut invited = Log::with_walk(60.0);
+    agreed(&mut invited);
+    invited.put(4.0, StageChoice { word: BALL, stage: Stage::Invite, because: None });
+    assert_eq!(told(&invited), ["plan walk -5 4"], "never shown: that comes first");
+    let mut ends = Log::with_walk(60.0);
+    agreed(&mut ends);
+    ends.put(4.0, WordCard { closing: true, ..WordCard::new(BALL, Label::new("ball").unwrap()) });
+    assert_eq!(told(&ends), ["plan walk -5 4"]);
+    // Also on a day of rest, for the days after it.
+    let sign = Sign { sign: Note::new("growl").unwrap(), level: SignLevel::Strong, when: When::During, session: None };
+    ends.put(0.1, sign);
+    assert_eq!(told(&ends), ["plan walk 1 4"]);
+}

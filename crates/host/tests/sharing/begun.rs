@@ -2,7 +2,7 @@
 
 use crate::house::House;
 use axum::http::StatusCode;
-use sayso_model::Consent;
+use sayso_model::{Consent, Kind};
 
 #[tokio::test(flavor = "multi_thread")]
 async fn a_home_that_shares_and_has_no_animal_stands_on_the_desk_with_since_when() {
@@ -28,4 +28,29 @@ async fn a_home_that_shares_and_has_no_animal_stands_on_the_desk_with_since_when
     assert!(house.get(&stranger, "/desk").await.marked("not-begun-home").is_empty());
     house.post(&keeper, "/sharing/consent/back", &form).await;
     assert_eq!(shown("").await, 0);
+}
+
+#[tokio::test(flavor = "multi_thread")]
+async fn what_a_home_with_nothing_begun_answers_is_told_on_the_desk() {
+    let house = House::new().await;
+    let (club, _, coach) = house.club().await;
+    let (home, keeper) = house.newcomer().await;
+    let form = format!("home={home}&purpose=coach_figures&club={club}&words={}", Consent::WORDS);
+    assert_eq!(house.post(&keeper, "/sharing/consent", &form).await.status, StatusCode::SEE_OTHER);
+    let asks = format!("home={home}&what=question&animal=&about=&text=When+do+you+begin%3F");
+    assert_eq!(house.post(&coach, "/talk/write", &asks).await.status, StatusCode::SEE_OTHER);
+    assert!(!house.get(&coach, "/desk").await.holds("data-test=\"answered\""), "nobody answered yet");
+    let story = house.host.server.home(home).story(home).await.unwrap();
+    let question = story.as_recorded(Kind::Proposal).next().unwrap().id;
+    let no = format!("home={home}&to={question}&reply=declined&text=Not+before+January.");
+    let told = house.post(&keeper, "/talk/answer", &no).await;
+    assert_eq!(told.status, StatusCode::SEE_OTHER, "{}", told.body);
+    let desk = house.get(&coach, "/desk").await;
+    assert!(desk.marked("answered")[0].contains("1 home answered"), "{}", desk.body);
+    let answers = house.get(&coach, "/desk?kind=answers").await;
+    assert_eq!(answers.marked("not-begun-home").len(), 1, "{}", answers.body);
+    assert!(answers.holds(&format!("/talk?home={home}#t-{question}")) && !answers.holds("data-test=\"none\""));
+    // Once the coach has looked at it, it is not told again.
+    house.get(&coach, &format!("/talk?home={home}")).await;
+    assert!(!house.get(&coach, "/desk").await.holds("data-test=\"answered\""));
 }
