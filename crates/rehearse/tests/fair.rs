@@ -212,7 +212,7 @@ fn what_was_under_way_when_it_pressed_left_or_showed_a_sign_tells_nothing_of_giv
 }
 
 #[test]
-fn where_time_ran_out_with_little_done_more_is_asked_for_only_of_one_at_ease() {
+fn where_time_ran_out_with_little_done_more_is_asked_for_only_where_there_was_room() {
     assert_eq!(named(&played(Exercise::Likes, Character::Eager, 1, "t.8000")), Change::MorePairs);
     let invited = [
         (0, What::Joined),
@@ -226,4 +226,35 @@ fn where_time_ran_out_with_little_done_more_is_asked_for_only_of_one_at_ease() {
     };
     assert_eq!(one(&[]), Change::MoreInvitations);
     assert_eq!(one(&[(20_000, What::Leaves)]), Change::CarryOn);
+    // Three a minute of its time at the board, until it shows a sign: room for a second one from 40 s on.
+    assert_eq!(one(&[(39_900, What::Leaves)]), Change::CarryOn);
+    assert_eq!(one(&[(40_000, What::Leaves)]), Change::MoreInvitations);
+    let mild = What::Sign(SignSeen { level: SignLevel::Mild, id: "looks-away" });
+    assert_eq!(one(&[(39_900, mild)]), Change::CarryOn);
+    assert_eq!(one(&[(40_000, mild)]), Change::MoreInvitations);
+}
+
+#[test]
+fn one_invitation_is_too_few_though_it_left_later_and_came_back() {
+    let acts = "o1.7700_g1.10100_g0.34900_g3.40400_g0.42200_g0.179100";
+    let run = played(Exercise::Inviting, Character::Eager, 5, acts);
+    assert!(run.told.iter().any(|t| t.what == What::Leaves));
+    assert_eq!(named(&run), Change::MoreInvitations);
+}
+
+#[test]
+fn who_held_out_pairs_for_as_long_as_it_was_there_is_not_told_to_hold_out_more() {
+    let pairs = |character, seed, acts| {
+        let run = played(Exercise::Likes, character, seed, acts);
+        assert!(!run.stays, "{:?}", run.told);
+        named(&run)
+    };
+    let ten = "t.17200_t.25500_t.32500_t.44300_t.53600_t.61900_t.69300_t.79500_t.86200_t.96500";
+    assert_eq!(pairs(Character::Wary, 3, ten), Change::CarryOn);
+    let eleven = "t.12300_t.21200_t.30700_t.35400_t.42700_t.53100_t.62600_t.68800_t.73100_t.83400_t.94400";
+    assert_eq!(pairs(Character::Old, 11, eleven), Change::CarryOn);
+    // Of these only the first five: there was room for more.
+    let five = "t.17200_t.25500_t.32500_t.44300_t.53600";
+    let run = played(Exercise::Likes, Character::Wary, 3, five);
+    assert_eq!(named(&run), Change::MorePairs, "{:?}", run.told);
 }
