@@ -55,11 +55,16 @@ pub(crate) fn waits(run: &Run) -> Estimate {
 }
 
 /// Of waits that were over while it was there, those after which the button was pressed and its thing given. What its own press, its
-/// going, a strong sign or the end cut short tells nothing.
+/// going, a strong sign or the end cut short tells nothing, nor does one whose invitation was under way when it pressed, left or showed a
+/// sign.
 pub(crate) fn after_wait(run: &Run) -> Estimate {
     let near = near(run);
     let over = run.told.iter().enumerate().filter(|(i, t)| near[*i] && matches!(t.what, What::WaitOver(_)));
-    share(over.filter_map(|(i, told)| given_after(run, *told, &run.told[i + 1..])))
+    share(over.filter_map(|(i, told)| {
+        let offered = run.told[..i].iter().rposition(|t| matches!(t.what, What::Person(Does::Offer(_))));
+        let just = || offered.is_some_and(|at| under_way(run, at));
+        given_after(run, *told, &run.told[i + 1..]).filter(|given| *given || !just())
+    }))
 }
 
 fn given_after(run: &Run, wait: Told, after: &[Told]) -> Option<bool> {

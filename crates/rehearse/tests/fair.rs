@@ -212,6 +212,35 @@ fn what_was_under_way_when_it_pressed_left_or_showed_a_sign_tells_nothing_of_giv
 }
 
 #[test]
+fn an_invitation_under_way_when_it_pressed_ends_with_the_answer_and_is_no_wait_in_vain() {
+    let of = |seed, acts| {
+        let run = played(Exercise::Inviting, Character::Eager, seed, acts);
+        let offer = run.told.iter().find(|t| matches!(t.what, What::Person(Does::Offer(_)))).unwrap().at_ms;
+        let just = |t: &&sayso_sim::rehearsal::Told| (offer - 600..=offer).contains(&t.at_ms);
+        assert!(run.told.iter().filter(just).any(|t| matches!(t.what, What::Pressed(_))), "{:?}", run.told);
+        run
+    };
+    // Its own press is answered by what it asked for, or by something else: nothing waits on.
+    for (seed, acts) in
+        [(3, "o2.16400_g1.17100_e.36100"), (1, "o3.37300_g2.38400_e.51300"), (3, "o2.16400_i3.17100_e.22000")]
+    {
+        let run = of(seed, acts);
+        assert!(!run.told.iter().any(|t| matches!(t.what, What::WaitOver(_))), "{acts}: {:?}", run.told);
+        let c = conduct(&run);
+        assert_eq!((c.after_wait.n, c.waits.n, c.eaten.value.unwrap_or(1.0)), (0, 0, 1.0), "{acts}");
+        // A word that was declined fell, and that is told first.
+        let told = named(&run);
+        assert!(matches!(told, Change::MoreInvitations | Change::GiveOftener { fell: true, .. }), "{acts}: {told:?}");
+    }
+    // Whose press got no more than "not now" is invited still; that nothing comes of the wait then is not told.
+    let run = of(3, "o2.16400_n.17100_e.36100");
+    assert!(run.told.iter().any(|t| matches!(t.what, What::WaitOver(_))), "{:?}", run.told);
+    assert_eq!(conduct(&run).after_wait.n, 0);
+    let well = of(3, "o2.16400_n.17100_s2.22000_g2.22700_e.36100");
+    assert_eq!((conduct(&well).after_wait.value, conduct(&well).after_wait.n), (Some(1.0), 1));
+}
+
+#[test]
 fn where_time_ran_out_with_little_done_more_is_asked_for_only_where_there_was_room() {
     assert_eq!(named(&played(Exercise::Likes, Character::Eager, 1, "t.8000")), Change::MorePairs);
     let invited = [
