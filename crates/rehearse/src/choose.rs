@@ -146,7 +146,7 @@ fn rest(c: &Conduct, run: &Run) -> Change {
     // Who ended could have gone on only if the animal was at ease; who let the time run out could have held out more while it was there.
     let could_hold = || match run.over.1 {
         Over::Ended => at_ease(c, run),
-        _ => left_over(run, PAIRS_A_MINUTE, done(run, |does| does == Does::Two)) >= 1.0,
+        _ => left_over(run, PAIRS_A_MINUTE, each(run, |what| what == What::Person(Does::Two)).count()) >= 1.0,
     };
     if exercise == Exercise::Likes && c.chosen.iter().any(|(_, held)| *held < FEWEST_HELD) && could_hold() {
         return Change::MorePairs;
@@ -177,18 +177,12 @@ fn ended_s(c: &Conduct, run: &Run) -> Option<f64> {
     (run.over.1 == Over::Ended && at_ease(c, run) && !had_enough(run)).then(|| f64::from(run.over.0) / 1000.0)
 }
 
-/// How often the person did something.
-fn done(run: &Run, is: impl Fn(Does) -> bool) -> usize {
-    each(run, |what| matches!(what, What::Person(does) if is(does))).count()
-}
-
 /// Of exercises in which little was done though there was room for more: ended by hand while the animal was at ease, or, of
 /// invitations, with the time run out. What is left to do.
 fn ended_early(c: &Conduct, run: &Run) -> Option<Change> {
-    let invited = done(run, |does| matches!(does, Does::Offer(_)));
-    let more = || (invited < INVITATIONS).then_some(Change::MoreInvitations);
+    let more = || (c.invited < INVITATIONS).then_some(Change::MoreInvitations);
     if run.setup.exercise == Exercise::Inviting && run.over.1 == Over::Time {
-        return more().filter(|_| left_over(run, INVITATIONS_A_MINUTE, invited) >= 1.0);
+        return more().filter(|_| left_over(run, INVITATIONS_A_MINUTE, c.invited) >= 1.0);
     }
     let after_s = ended_s(c, run)?;
     let asked: usize = c.declined.iter().map(|(_, all)| all).sum();

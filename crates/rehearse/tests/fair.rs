@@ -137,12 +137,12 @@ fn what_is_asked_before_it_could_be_seen_is_no_fault() {
         assert_eq!(figures(What::Took(Thing::Treat), after_ms).eaten.value, share);
         assert_eq!(figures(What::Startled(BALL), after_ms).frightened[BALL.place()] == 0, whole);
     }
-    // An invitation just as it goes was made to one that was there; one to an empty room was not.
+    // An invitation just as it goes tells nothing; one to an empty room was not.
     let invited = |told: &[(u32, What)]| {
         conduct(&by_hand(setup(Exercise::Inviting, Character::Eager, 1), 60_000, told)).invited_there.value
     };
     let offer = |at| (at, you(Does::Offer(BALL)));
-    assert_eq!(invited(&[(0, What::Joined), (10_000, What::Leaves), offer(10_599)]), Some(1.0));
+    assert_eq!(invited(&[(0, What::Joined), (10_000, What::Leaves), offer(10_599)]), None);
     assert_eq!(invited(&[(0, What::Joined), (10_000, What::Leaves), offer(10_600)]), Some(0.0));
     assert_eq!(invited(&[(0, What::Wanders), offer(300)]), Some(0.0));
 }
@@ -201,13 +201,14 @@ fn what_was_under_way_when_it_pressed_left_or_showed_a_sign_tells_nothing_of_giv
                 "{news:?}, {after_ms}"
             );
         }
-        // What was done well all the same is counted.
+        // What was done well all the same is counted, unless it had left.
+        let counts = if news == What::Leaves { (None, 0) } else { (Some(1.0), 1) };
         let well = [(10_000, news), (10_300, you(Does::Show(BALL))), (11_000, you(Does::Give(BALL)))];
         let paid = of(Exercise::Free, &well).paid;
-        assert_eq!((paid.value, paid.n), (Some(1.0), 1), "{news:?}");
+        assert_eq!((paid.value, paid.n), counts, "{news:?}");
         let kept = [(10_000, news), (10_300, you(Does::Offer(BALL))), (15_300, What::WaitOver(BALL))];
         let waits = of(Exercise::Inviting, &kept).waits;
-        assert_eq!((waits.value, waits.n), (Some(1.0), 1), "{news:?}");
+        assert_eq!((waits.value, waits.n), counts, "{news:?}");
     }
 }
 
@@ -238,6 +239,15 @@ fn an_invitation_under_way_when_it_pressed_ends_with_the_answer_and_is_no_wait_i
     assert_eq!(conduct(&run).after_wait.n, 0);
     let well = of(3, "o2.16400_n.17100_s2.22000_g2.22700_e.36100");
     assert_eq!((conduct(&well).after_wait.value, conduct(&well).after_wait.n), (Some(1.0), 1));
+}
+
+#[test]
+fn an_invitation_under_way_when_it_left_is_not_praised() {
+    let run = played(Exercise::Inviting, Character::Quick, 1, "o1.153900_e.162600");
+    let leaves = run.told.iter().find(|t| t.what == What::Leaves).unwrap().at_ms;
+    assert!((153_301..=153_900).contains(&leaves), "{leaves}");
+    let c = conduct(&run);
+    assert_eq!((c.waits.n, c.invited_there.n, c.paid.n, c.invited), (0, 0, 0, 1));
 }
 
 #[test]
