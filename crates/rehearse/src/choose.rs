@@ -2,8 +2,9 @@
 
 use crate::change::{Change, felt_delay};
 use crate::conduct::Conduct;
+use crate::counted::each;
 use crate::gain::{Gain, most, room};
-use crate::there::{TooLong, had_enough, is_there_at_last, too_long};
+use crate::there::{TooLong, had_enough, is_there_at_last, left_over, too_long};
 use sayso_advisor::Estimate;
 use sayso_sim::Cause;
 use sayso_sim::rehearsal::{Does, Exercise, INVITATIONS, Over, Run, TREATS, Thing, What};
@@ -16,6 +17,10 @@ const MOST_A_MINUTE: f64 = 12.0;
 const FEWEST: usize = 6;
 /// Times each thing is held out before anything is said of what it likes, at the least.
 const FEWEST_HELD: usize = 5;
+/// Pairs, and invitations with their wait and what comes after it, a minute of its time at the board, that leave time to take and to
+/// breathe. Ours (common practice, no source).
+const PAIRS_A_MINUTE: f64 = 6.0;
+const INVITATIONS_A_MINUTE: f64 = 3.0;
 /// Kinds of things tried with a word that does not get on, at the least.
 const FEWEST_TRIES: usize = 3;
 /// Invitations before anything is said of where the animal was, at the least.
@@ -138,9 +143,12 @@ fn rest(c: &Conduct, run: &Run) -> Change {
     if exercise == Exercise::Stuck && c.tries < FEWEST_TRIES {
         return Change::Try;
     }
-    // Who ended could have gone on only if the animal was at ease; who let the time run out could have held out more before.
-    let could_hold = if run.over.1 == Over::Ended { at_ease(c, run) } else { c.signs == 0 };
-    if exercise == Exercise::Likes && c.chosen.iter().any(|(_, held)| *held < FEWEST_HELD) && could_hold {
+    // Who ended could have gone on only if the animal was at ease; who let the time run out could have held out more while it was there.
+    let could_hold = || match run.over.1 {
+        Over::Ended => at_ease(c, run),
+        _ => left_over(run, PAIRS_A_MINUTE, each(run, |what| what == What::Person(Does::Two)).count()) >= 1.0,
+    };
+    if exercise == Exercise::Likes && c.chosen.iter().any(|(_, held)| *held < FEWEST_HELD) && could_hold() {
         return Change::MorePairs;
     }
     if exercise == Exercise::Showing && c.showings() < FEWEST && c.signs == 0 {
@@ -169,15 +177,17 @@ fn ended_s(c: &Conduct, run: &Run) -> Option<f64> {
     (run.over.1 == Over::Ended && at_ease(c, run) && !had_enough(run)).then(|| f64::from(run.over.0) / 1000.0)
 }
 
-/// Of exercises that were ended by hand with little done, though the animal was at ease: what is left to do.
+/// Of exercises in which little was done though there was room for more: ended by hand while the animal was at ease, or, of
+/// invitations, with the time run out. What is left to do.
 fn ended_early(c: &Conduct, run: &Run) -> Option<Change> {
-    if run.setup.exercise == Exercise::Inviting && run.over.1 == Over::Time && at_ease(c, run) {
-        return (c.invited_there.n < INVITATIONS).then_some(Change::MoreInvitations);
+    let more = || (c.invited < INVITATIONS).then_some(Change::MoreInvitations);
+    if run.setup.exercise == Exercise::Inviting && run.over.1 == Over::Time {
+        return more().filter(|_| left_over(run, INVITATIONS_A_MINUTE, c.invited) >= 1.0);
     }
     let after_s = ended_s(c, run)?;
     let asked: usize = c.declined.iter().map(|(_, all)| all).sum();
     match run.setup.exercise {
-        Exercise::Inviting => (c.invited_there.n < INVITATIONS).then_some(Change::MoreInvitations),
+        Exercise::Inviting => more(),
         Exercise::Evening => (asked < FEWEST_ASKED).then_some(Change::Longer { after_s, evening: true }),
         _ => None,
     }

@@ -1,6 +1,6 @@
 //! How a person taught in a rehearsal: delay, pace, balance, waits, answers, leaving honoured, signs heeded.
 
-use crate::counted::{GIVES_MS, REACTS_MS, asks_after, each, k_of, share, under_way};
+use crate::counted::{GIVES_MS, REACTS_MS, asks_after, each, k_of, share, told_of};
 use crate::invited::{after_wait, there, waits};
 use sayso_advisor::estimate::{LEVEL, median};
 use sayso_advisor::observe::{Answered, answered_between, own_presses, showings};
@@ -37,6 +37,8 @@ pub struct Conduct {
     pub waits: Estimate,
     /// Of invitations: made while it was at the board, or on its way there.
     pub invited_there: Estimate,
+    /// Invitations, wherever it was.
+    pub invited: usize,
     /// Of waits that were over while it was there: shown and given then.
     pub after_wait: Estimate,
     /// Of its presses: answered in any way.
@@ -116,6 +118,7 @@ pub fn conduct(run: &Run) -> Conduct {
         paid: paid(run),
         waits: waits(run),
         invited_there: there(run),
+        invited: each(run, |what| matches!(what, What::Person(Does::Offer(_)))).count(),
         after_wait: after_wait(run),
         answered: k_of(answered, answered + unanswered),
         declined: Thing::ALL.map(|word| {
@@ -140,7 +143,7 @@ pub fn conduct(run: &Run) -> Conduct {
 }
 
 /// Of buttons that the person pressed, those whose thing was given. One that the animal's own press, its going, a strong sign or the
-/// end cut short tells nothing, nor does one that was under way when it pressed, left or showed a sign; what answers a press of its own from
+/// end cut short tells nothing, nor does one that was under way when it left, or, not given, when it pressed or showed a sign; what answers a press of its own from
 /// before goes past it.
 fn paid(run: &Run) -> Estimate {
     let shown = each(run, |what| matches!(what, What::Person(Does::Show(_))));
@@ -162,7 +165,7 @@ fn paid(run: &Run) -> Estimate {
             Some(What::Person(does)) if !matches!(does, Does::End | Does::Back) => Some(false),
             _ => (at_ms >= told.at_ms + GIVES_MS).then_some(false),
         };
-        paid.filter(|paid| *paid || !under_way(run, from - 1))
+        told_of(run, from - 1, paid?)
     }))
 }
 

@@ -36,10 +36,21 @@ pub(crate) fn share(of: impl Iterator<Item = bool>) -> Estimate {
     k_of(all.iter().filter(|k| **k).count(), all.len())
 }
 
-/// Whether what the person did at a place was under way before it could be seen that the animal pressed, left or showed a sign.
-pub(crate) fn under_way(run: &Run, at: usize) -> bool {
+/// Whether what was done at a place was done well, as far as that tells something: of what was under way when it pressed or showed a
+/// sign, only what was done well counts; of what was under way when it left, nothing.
+pub(crate) fn told_of(run: &Run, at: usize, well: bool) -> Option<bool> {
+    let told = if well { !under_way(run, at, |what| what == What::Leaves) } else { !under_way(run, at, is_news) };
+    told.then_some(well)
+}
+
+/// Whether it pressed, left or showed a sign.
+const fn is_news(what: What) -> bool {
+    matches!(what, What::Pressed(_) | What::Leaves | What::Sign(_))
+}
+
+/// Whether what the person did at a place was under way before that could be seen.
+fn under_way(run: &Run, at: usize, is: impl Fn(What) -> bool) -> bool {
     let (before, rest) = run.told.split_at(at);
     let just = |t: &Told, done: &Told| done.at_ms < t.at_ms + REACTS_MS;
-    let news = |t: &&Told| matches!(t.what, What::Pressed(_) | What::Leaves | What::Sign(_));
-    rest.first().is_some_and(|done| before.iter().rev().take_while(|t| just(t, done)).any(|t| news(&t)))
+    rest.first().is_some_and(|done| before.iter().rev().take_while(|t| just(t, done)).any(|t| is(t.what)))
 }

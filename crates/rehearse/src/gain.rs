@@ -2,7 +2,7 @@
 
 use crate::change::{Change, felt_delay};
 use crate::conduct::Conduct;
-use crate::there::at_board_s;
+use crate::there::left_over;
 use sayso_sim::rehearsal::{Came, Exercise, Pairing, Run, Thing};
 
 /// Seconds from press to thing, had it come soon.
@@ -118,5 +118,5 @@ pub(crate) fn room(conduct: &Conduct, run: &Run) -> f64 {
     if !works || conduct.signs > 0 {
         return 0.0;
     }
-    (A_MINUTE * at_board_s(run, run.over.0) / 60.0 - conduct.showings() as f64).max(0.0)
+    left_over(run, A_MINUTE, conduct.showings())
 }

@@ -1,6 +1,6 @@
 //! Invitations: whether the animal was there, whether the wait was kept, and what came after it.
 
-use crate::counted::{GIVES_MS, REACTS_MS, each, share, under_way};
+use crate::counted::{GIVES_MS, REACTS_MS, each, share, told_of};
 use crate::there::is_there_after;
 use sayso_advisor::Estimate;
 use sayso_model::SignLevel;
@@ -21,19 +21,19 @@ fn near(run: &Run) -> Vec<bool> {
     all
 }
 
-/// Of invitations, those made while it was there or on its way, or before it could be seen that it had gone.
+/// Of invitations, those made while it was there or on its way. One made before it could be seen that it had gone tells nothing.
 pub(crate) fn there(run: &Run) -> Estimate {
     let near = near(run);
     let offers = run.told.iter().enumerate().filter(|(_, t)| matches!(t.what, What::Person(Does::Offer(_))));
-    share(offers.map(|(at, told)| {
+    share(offers.filter_map(|(at, told)| {
         let before = |i: usize| i.checked_sub(1).map_or(run.begins_at != BED, |before| near[before]);
         let just_gone = |i: usize| before(i) && !near[i] && told.at_ms < run.told[i].at_ms + REACTS_MS;
-        near[at] || (0..at).any(just_gone)
+        if near[at] { Some(true) } else { (!(0..at).any(just_gone)).then_some(false) }
     }))
 }
 
 /// Of invitations, those whose wait was kept: nothing said, shown or given until it was over, the animal pressed, or left. One that was
-/// under way when the animal pressed tells nothing: that press is answered.
+/// under way when the animal left tells nothing, nor, not kept, one when it pressed: that press is answered.
 pub(crate) fn waits(run: &Run) -> Estimate {
     let wait_ms = (WAIT_S * 1000.0) as u32;
     let offers = each(run, |what| matches!(what, What::Person(Does::Offer(_))));
@@ -50,16 +50,21 @@ pub(crate) fn waits(run: &Run) -> Estimate {
             What::Person(_) => Some(ended.at_ms >= over_ms),
             _ => Some(true),
         };
-        kept.filter(|kept| *kept || !under_way(run, run.told.len() - after.len() - 1))
+        told_of(run, run.told.len() - after.len() - 1, kept?)
     }))
 }
 
 /// Of waits that were over while it was there, those after which the button was pressed and its thing given. What its own press, its
-/// going, a strong sign or the end cut short tells nothing.
+/// going, a strong sign or the end cut short tells nothing, nor does one whose invitation was under way when it pressed, left or showed a
+/// sign.
 pub(crate) fn after_wait(run: &Run) -> Estimate {
     let near = near(run);
     let over = run.told.iter().enumerate().filter(|(i, t)| near[*i] && matches!(t.what, What::WaitOver(_)));
-    share(over.filter_map(|(i, told)| given_after(run, *told, &run.told[i + 1..])))
+    share(over.filter_map(|(i, told)| {
+        let offered = run.told[..i].iter().rposition(|t| matches!(t.what, What::Person(Does::Offer(_))));
+        let given = given_after(run, *told, &run.told[i + 1..])?;
+        offered.map_or(Some(given), |at| told_of(run, at, given))
+    }))
 }
 
 fn given_after(run: &Run, wait: Told, after: &[Told]) -> Option<bool> {

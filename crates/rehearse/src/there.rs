@@ -38,6 +38,13 @@ pub(crate) fn at_board_s(run: &Run, until_ms: u32) -> f64 {
     f64::from(all + since.map_or(0, |since| until_ms.saturating_sub(since))) / 1000.0
 }
 
+/// How many more of something there was room for, at so many a minute, while it was at the board and had shown no sign yet.
+pub(crate) fn left_over(run: &Run, a_minute: f64, done: usize) -> f64 {
+    let sign = run.told.iter().find(|t| matches!(t.what, What::Sign(_)));
+    let until_ms = sign.map_or(run.over.0, |t| t.at_ms);
+    (a_minute * at_board_s(run, until_ms) / 60.0 - done as f64).max(0.0)
+}
+
 /// A session that grew long.
 #[derive(Clone, Copy, PartialEq, Debug)]
 pub(crate) struct TooLong {

@@ -137,12 +137,12 @@ fn what_is_asked_before_it_could_be_seen_is_no_fault() {
         assert_eq!(figures(What::Took(Thing::Treat), after_ms).eaten.value, share);
         assert_eq!(figures(What::Startled(BALL), after_ms).frightened[BALL.place()] == 0, whole);
     }
-    // An invitation just as it goes was made to one that was there; one to an empty room was not.
+    // An invitation just as it goes tells nothing; one to an empty room was not.
     let invited = |told: &[(u32, What)]| {
         conduct(&by_hand(setup(Exercise::Inviting, Character::Eager, 1), 60_000, told)).invited_there.value
     };
     let offer = |at| (at, you(Does::Offer(BALL)));
-    assert_eq!(invited(&[(0, What::Joined), (10_000, What::Leaves), offer(10_599)]), Some(1.0));
+    assert_eq!(invited(&[(0, What::Joined), (10_000, What::Leaves), offer(10_599)]), None);
     assert_eq!(invited(&[(0, What::Joined), (10_000, What::Leaves), offer(10_600)]), Some(0.0));
     assert_eq!(invited(&[(0, What::Wanders), offer(300)]), Some(0.0));
 }
@@ -201,18 +201,57 @@ fn what_was_under_way_when_it_pressed_left_or_showed_a_sign_tells_nothing_of_giv
                 "{news:?}, {after_ms}"
             );
         }
-        // What was done well all the same is counted.
+        // What was done well all the same is counted, unless it had left.
+        let counts = if news == What::Leaves { (None, 0) } else { (Some(1.0), 1) };
         let well = [(10_000, news), (10_300, you(Does::Show(BALL))), (11_000, you(Does::Give(BALL)))];
         let paid = of(Exercise::Free, &well).paid;
-        assert_eq!((paid.value, paid.n), (Some(1.0), 1), "{news:?}");
+        assert_eq!((paid.value, paid.n), counts, "{news:?}");
         let kept = [(10_000, news), (10_300, you(Does::Offer(BALL))), (15_300, What::WaitOver(BALL))];
         let waits = of(Exercise::Inviting, &kept).waits;
-        assert_eq!((waits.value, waits.n), (Some(1.0), 1), "{news:?}");
+        assert_eq!((waits.value, waits.n), counts, "{news:?}");
     }
 }
 
 #[test]
-fn where_time_ran_out_with_little_done_more_is_asked_for_only_of_one_at_ease() {
+fn an_invitation_under_way_when_it_pressed_ends_with_the_answer_and_is_no_wait_in_vain() {
+    let of = |seed, acts| {
+        let run = played(Exercise::Inviting, Character::Eager, seed, acts);
+        let offer = run.told.iter().find(|t| matches!(t.what, What::Person(Does::Offer(_)))).unwrap().at_ms;
+        let just = |t: &&sayso_sim::rehearsal::Told| (offer - 600..=offer).contains(&t.at_ms);
+        assert!(run.told.iter().filter(just).any(|t| matches!(t.what, What::Pressed(_))), "{:?}", run.told);
+        run
+    };
+    // Its own press is answered by what it asked for, or by something else: nothing waits on.
+    for (seed, acts) in
+        [(3, "o2.16400_g1.17100_e.36100"), (1, "o3.37300_g2.38400_e.51300"), (3, "o2.16400_i3.17100_e.22000")]
+    {
+        let run = of(seed, acts);
+        assert!(!run.told.iter().any(|t| matches!(t.what, What::WaitOver(_))), "{acts}: {:?}", run.told);
+        let c = conduct(&run);
+        assert_eq!((c.after_wait.n, c.waits.n, c.eaten.value.unwrap_or(1.0)), (0, 0, 1.0), "{acts}");
+        // A word that was declined fell, and that is told first.
+        let told = named(&run);
+        assert!(matches!(told, Change::MoreInvitations | Change::GiveOftener { fell: true, .. }), "{acts}: {told:?}");
+    }
+    // Whose press got no more than "not now" is invited still; that nothing comes of the wait then is not told.
+    let run = of(3, "o2.16400_n.17100_e.36100");
+    assert!(run.told.iter().any(|t| matches!(t.what, What::WaitOver(_))), "{:?}", run.told);
+    assert_eq!(conduct(&run).after_wait.n, 0);
+    let well = of(3, "o2.16400_n.17100_s2.22000_g2.22700_e.36100");
+    assert_eq!((conduct(&well).after_wait.value, conduct(&well).after_wait.n), (Some(1.0), 1));
+}
+
+#[test]
+fn an_invitation_under_way_when_it_left_is_not_praised() {
+    let run = played(Exercise::Inviting, Character::Quick, 1, "o1.153900_e.162600");
+    let leaves = run.told.iter().find(|t| t.what == What::Leaves).unwrap().at_ms;
+    assert!((153_301..=153_900).contains(&leaves), "{leaves}");
+    let c = conduct(&run);
+    assert_eq!((c.waits.n, c.invited_there.n, c.paid.n, c.invited), (0, 0, 0, 1));
+}
+
+#[test]
+fn where_time_ran_out_with_little_done_more_is_asked_for_only_where_there_was_room() {
     assert_eq!(named(&played(Exercise::Likes, Character::Eager, 1, "t.8000")), Change::MorePairs);
     let invited = [
         (0, What::Joined),
@@ -226,4 +265,35 @@ fn where_time_ran_out_with_little_done_more_is_asked_for_only_of_one_at_ease() {
     };
     assert_eq!(one(&[]), Change::MoreInvitations);
     assert_eq!(one(&[(20_000, What::Leaves)]), Change::CarryOn);
+    // Three a minute of its time at the board, until it shows a sign: room for a second one from 40 s on.
+    assert_eq!(one(&[(39_900, What::Leaves)]), Change::CarryOn);
+    assert_eq!(one(&[(40_000, What::Leaves)]), Change::MoreInvitations);
+    let mild = What::Sign(SignSeen { level: SignLevel::Mild, id: "looks-away" });
+    assert_eq!(one(&[(39_900, mild)]), Change::CarryOn);
+    assert_eq!(one(&[(40_000, mild)]), Change::MoreInvitations);
+}
+
+#[test]
+fn one_invitation_is_too_few_though_it_left_later_and_came_back() {
+    let acts = "o1.7700_g1.10100_g0.34900_g3.40400_g0.42200_g0.179100";
+    let run = played(Exercise::Inviting, Character::Eager, 5, acts);
+    assert!(run.told.iter().any(|t| t.what == What::Leaves));
+    assert_eq!(named(&run), Change::MoreInvitations);
+}
+
+#[test]
+fn who_held_out_pairs_for_as_long_as_it_was_there_is_not_told_to_hold_out_more() {
+    let pairs = |character, seed, acts| {
+        let run = played(Exercise::Likes, character, seed, acts);
+        assert!(!run.stays, "{:?}", run.told);
+        named(&run)
+    };
+    let ten = "t.17200_t.25500_t.32500_t.44300_t.53600_t.61900_t.69300_t.79500_t.86200_t.96500";
+    assert_eq!(pairs(Character::Wary, 3, ten), Change::CarryOn);
+    let eleven = "t.12300_t.21200_t.30700_t.35400_t.42700_t.53100_t.62600_t.68800_t.73100_t.83400_t.94400";
+    assert_eq!(pairs(Character::Old, 11, eleven), Change::CarryOn);
+    // Of these only the first five: there was room for more.
+    let five = "t.17200_t.25500_t.32500_t.44300_t.53600";
+    let run = played(Exercise::Likes, Character::Wary, 3, five);
+    assert_eq!(named(&run), Change::MorePairs, "{:?}", run.told);
 }

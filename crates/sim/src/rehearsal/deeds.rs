@@ -82,6 +82,7 @@ impl Person {
             }
             Does::Instead(thing) => {
                 if let Some((pressed, at)) = animal.own.take() {
+                    animal.offered = None;
                     self.lays(thing, Some((pressed, seconds(at_ms, at), Answers::Declined)), animal);
                     animal.interest -= 0.01;
                 }
@@ -139,6 +140,10 @@ impl Person {
 
     fn gives(&mut self, thing: Thing, at_ms: u32, animal: &mut Animal) {
         let answers = answered(thing, (&mut animal.own, &mut animal.shown), |(pressed, _)| *pressed);
+        // What it asked for itself has come: it has something to do now, and is invited no longer.
+        if answers.is_some_and(|(_, own)| own) {
+            animal.offered = None;
+        }
         let whose = |own| if own { Answers::Own } else { Answers::Showing };
         let answers = answers.map(|((pressed, at), own)| (pressed, seconds(at_ms, at), whose(own)));
         self.lays(thing, answers, animal);

@@ -47,7 +47,8 @@ export function standing(told, t) {
         const forShown = s.shown?.thing === m.thing;
         const forOwn = s.own !== undefined && (s.own.thing === m.thing || !forShown);
         if (forShown || !forOwn) s.shown = undefined;
-        if (forOwn) s.own = undefined;
+        // Its own press is answered: it is invited no longer.
+        if (forOwn) s.own = s.waits = undefined;
         s.then = undefined;
         s.lies = true;
         break;
@@ -66,7 +67,7 @@ export function standing(told, t) {
         s.then = here;
         break;
       case "instead":
-        s.own = undefined;
+        if (s.own) s.own = s.waits = s.then = undefined;
         s.lies = true;
         break;
       case "not-now":

@@ -39,6 +39,22 @@ test("an offer waits until the animal presses, the wait is over or the person do
   assert.deepEqual(standing(told(offered, [1000 + WAIT_MS, "wait-over", 0]), 7000).then, { thing: 0, at: 6000 });
 });
 
+test("an offer ends where the animal's own press from just before is answered, and nothing is asked for after it", () => {
+  for (const answer of ["give", "instead"]) {
+    const all = told([950, "pressed", 2], [1000, "offer", 0], [1800, answer, 2]);
+    assert.ok(standing(all, 1700).waits, answer);
+    assert.equal(standing(all, 1800).waits, undefined, answer);
+    // Where there is no press to answer, the wait goes on.
+    assert.ok(standing(told([1000, "offer", 0], [1800, answer, 2]), 1800).waits, answer);
+  }
+  // Nor is it asked to show where the answer comes once the wait is over.
+  for (const answer of ["give", "instead"]) {
+    const late = told([950, "pressed", 2], [1000, "offer", 0], [6000, "wait-over", 0], [6500, answer, 2]);
+    assert.ok(standing(late, 6400).then, answer);
+    assert.equal(standing(late, 6500).then, undefined, answer);
+  }
+});
+
 test("a sign stays until the animal is at ease or gone, and treats are counted", () => {
   const all = told([100, "sign", undefined, "mild"], [300, "sign", undefined, "strong"], [900, "gone"]);
   assert.deepEqual(

@@ -122,7 +122,7 @@ fn figure(l: &Locale, change: &Change, c: &Conduct) -> String {
         (Some(share), _) if share.unit == Unit::Share => counted(l, share),
         (Some(estimate), _) => finding(l, estimate),
         (None, Change::MorePairs) => c.chosen.iter().map(|(_, held)| held).sum::<usize>().div_euclid(2).to_string(),
-        (None, Change::MoreInvitations) => say!(l, rehearse::k_of_n, k = c.invited_there.n, n = INVITATIONS),
+        (None, Change::MoreInvitations) => say!(l, rehearse::k_of_n, k = c.invited, n = INVITATIONS),
         (None, Change::DoNotPush { times }) => say!(l, rehearse::times, times = *times),
         (None, Change::Instead { word } | Change::GiveOftener { word, .. } | Change::UsedUp { word }) => {
             let (no, all) = c.declined[word.place()];
