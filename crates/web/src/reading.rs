@@ -115,7 +115,7 @@ mod tests {
         let at_home = |card: Option<&PersonCard>| in_home(&headers, card, Some(read));
         assert_eq!((at_home(None).language, at_home(None).clock), (Language::De, Clock::Hours24));
         let label = sayso_model::Label::new("Ines").unwrap();
-        let card = PersonCard::new(sayso_model::PersonId(uuid::Uuid::from_u128(1)), label);
+        let card = PersonCard::new(sayso_model::PersonId(uuid::Uuid::from_u128(1)), label, sayso_model::Role::Home);
         assert_eq!(at_home(Some(&card)).clock, Clock::Hours24);
         let own_clock = PersonCard { clock: Some(Clock::Hours12), ..card.clone() };
         assert_eq!(
