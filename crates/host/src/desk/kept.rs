@@ -126,9 +126,10 @@ impl Kept {
         Self { home, animals: active.map(one).collect(), begun, passed, answers, waiting, dated }
     }
 
-    /// Answers that a desk tells, the latest first.
+    /// Answers that a desk tells, the latest first; of a home without an animal those of the days before the last.
     pub fn told_answers(&self) -> impl Iterator<Item = &HomeAnswer> {
-        self.worked_out().into_iter().flat_map(|at| told(&self.answers, at))
+        let last = || self.answers.iter().map(|answer| answer.known).max();
+        self.worked_out().or_else(last).into_iter().flat_map(|at| told(&self.answers, at))
     }
 
     /// When it was worked out; unknown without an animal.
