@@ -100,6 +100,7 @@ impl<S: Send + Sync> FromRequestParts<S> for Reads {
 }
 
 #[cfg(test)]
+#[allow(clippy::unwrap_used)]
 mod tests {
     use super::*;
     use axum::http::HeaderValue;

@@ -162,7 +162,7 @@ fn read_words(seen: &mut Seen, case: &Case<'_>, today: &Today) {
         seen.words += 1;
         seen.not_one += usize::from(steps.len() != 1);
         let Some(step) = steps.first() else { continue };
-        read_plans(seen, today, &standing, step);
+        read_plans(seen, today, standing, step);
         if let Some(speaks) = speaks(step) {
             seen.barred += 1;
             seen.contrary += usize::from(!speaks);
