@@ -183,7 +183,7 @@ impl Writes {
     fn next(&mut self, n: u64) -> Event {
         let (word, session) = (self.word, Some(self.session));
         let body: sayso_model::Body = if n % SIGN_IN == SIGN_IN / 2 {
-            let level = if n / SIGN_IN % STRONG_IN == 0 { SignLevel::Strong } else { SignLevel::Mild };
+            let level = if (n / SIGN_IN).is_multiple_of(STRONG_IN) { SignLevel::Strong } else { SignLevel::Mild };
             Sign { sign: Note::new("turns its head away").unwrap(), level, when: When::During, session }.into()
         } else {
             let step = self.step;
