@@ -84,6 +84,14 @@ const URGES: &str = "
 const said = document.querySelector('.stage').innerText.toLowerCase();
 return ['show it yourself', 'i press', 'keep still', 'offer this'].filter((urges) => said.includes(urges));";
 
+/// Offers a word that the person chose.
+async fn offers(browser: &Browser) {
+    browser.tap("mode-invitation").await;
+    browser.tap("choose-myself").await;
+    browser.tap("pad-ball").await;
+    browser.tap("offer").await;
+}
+
 #[tokio::test(flavor = "multi_thread")]
 async fn a_strong_sign_closes_an_offer_that_waits_and_nothing_urges_showing() {
     let home = Home::new(7, Some((2, 4))).await;
@@ -91,10 +99,7 @@ async fn a_strong_sign_closes_an_offer_that_waits_and_nothing_urges_showing() {
     let (server, browser) = opened(&home).await;
     browser.tap("start").await;
     browser.tap("act-joined").await;
-    browser.tap("mode-invitation").await;
-    browser.tap("choose-myself").await;
-    browser.tap("pad-ball").await;
-    browser.tap("offer").await;
+    offers(&browser).await;
     browser.find("count-down").await;
     browser.tap("act-sign").await;
     browser.tap("sign-strong").await;
@@ -151,10 +156,7 @@ async fn outside_a_session_a_strong_sign_closes_an_offer_and_keeps_the_press_aft
     let home = Home::new(7, Some((2, 4))).await;
     let (_, before) = story(home.dir.path()).await;
     let (server, browser) = opened(&home).await;
-    browser.tap("mode-invitation").await;
-    browser.tap("choose-myself").await;
-    browser.tap("pad-ball").await;
-    browser.tap("offer").await;
+    offers(&browser).await;
     browser.until("the wait is over", "return Boolean(document.querySelector('.slots .later.now'))").await;
     browser.tap("pad-ball").await;
     browser.find("late-in-time").await;

@@ -6,10 +6,9 @@ use crate::agreed::may_be_done;
 use crate::case::Case;
 use crate::later::open_check;
 use crate::rest::rests_until;
-use crate::steps::{WordStep, steps};
+use crate::steps::steps;
 use sayso_model::talks::{Passed, Standing, Talk, agreed, holder, holds, own_plans};
-use sayso_model::{AnimalCard, Author, Day, EventId, Moment, PlanLine, ProbePlan, Proposed, ShortNote, Story, WordId};
-use std::collections::BTreeSet;
+use sayso_model::{AnimalCard, Author, Day, EventId, Moment, PlanLine, ProbePlan, Proposed, ShortNote, Story};
 
 /// Days for which a meeting stays after it was held.
 pub const KEPT_DAYS: i32 = 28;
@@ -121,14 +120,18 @@ fn of_animal<'a>(case: &Case<'a>, card: &'a AnimalCard, talks: &'a [Talk<'a>], p
     let rests = rests_until(case);
     // While sessions rest nothing is to be done; the day on which the rest ends may be one again.
     let from = rests.map(|until| until.day(zone));
-    let in_force = agreed(story, talks, case.animal(), now);
-    // What a word's step comes before is not told as what is done on a day.
-    let steps = if in_force.is_empty() { Vec::new() } else { steps(case) };
-    let waits = |step: &&WordStep| in_force.get(&step.word.word).is_some_and(|line| !may_be_done(step, line));
-    let held_up: BTreeSet<WordId> = steps.iter().filter(waits).map(|step| step.word.word).collect();
+    let mut in_force = agreed(story, talks, case.animal(), now);
+    if !in_force.is_empty() {
+        // What a word's step comes before is not told as what is done on a day.
+        for step in steps(case) {
+            if in_force.get(&step.word.word).is_some_and(|line| !may_be_done(&step, line)) {
+                in_force.remove(&step.word.word);
+            }
+        }
+    }
     let plan = |id: EventId, since: Moment, author: Option<&'a Author>, lines: &[PlanLine], last: Day| {
-        let goes_on = |line: &&PlanLine| in_force.get(&line.word) == Some(line) && !held_up.contains(&line.word);
-        let lines: Vec<PlanLine> = lines.iter().filter(goes_on).copied().collect();
+        let lines: Vec<PlanLine> =
+            lines.iter().filter(|line| in_force.get(&line.word) == Some(line)).copied().collect();
         let first = from.map_or(since.day(zone), |day| day.max(since.day(zone)));
         let what = What::Plan { from: author, lines, first, last };
         Entry { id, since, animal: Some(card), what }

@@ -61,6 +61,16 @@ pub fn first(l: &Locale, name: &str, step: &WordStep, line: &PlanLine) -> Option
     }
 }
 
+/// Of lines of a plan, where a word's step comes before them.
+pub fn firsts<'a>(
+    l: &'a Locale,
+    name: &'a str,
+    steps: &'a [WordStep],
+    lines: impl Iterator<Item = &'a PlanLine> + 'a,
+) -> impl Iterator<Item = String> + 'a {
+    lines.filter_map(move |line| first(l, name, steps.iter().find(|step| step.word.word == line.word)?, line))
+}
+
 /// A line of a plan that was agreed, and what the log has of it after so many days.
 #[must_use]
 pub fn kept(locale: &Locale, days: usize, kept: &Kept) -> String {

@@ -14,7 +14,7 @@ use sayso_model::talks::{Answered, Standing, Talk, agreed as agreed_now, own_pla
 use sayso_model::{AnimalCard, Day, Moment, PlanLine, Proposed, Reply, SignLevel};
 use sayso_wording::figures::in_cell;
 use sayso_wording::meeting::{measure, new};
-use sayso_wording::talk::{first as before, kept, proposed};
+use sayso_wording::talk::{firsts, kept, proposed};
 use sayso_wording::{Locale, say};
 
 /// New things, agreed things and open ones that are told; how many more there are is said.
@@ -158,8 +158,7 @@ fn agreed(case: &Case<'_>, l: &Locale, talks: &[Talk<'_>], first: Day) -> Vec<Bl
         }
         // The next plan is made on this page: what comes before the lines in force is said with them.
         let goes_on = lines.iter().filter(|line| in_force.get(&line.word) == Some(line));
-        let step = |line: &PlanLine| steps.iter().find(|step| step.word.word == line.word);
-        items.extend(goes_on.filter_map(|line| before(l, name, step(line)?, line)));
+        items.extend(firsts(l, name, &steps, goes_on));
         blocks.push(Block::List { items, big: false });
     }
     blocks.extend(more(l, all.len(), AGREED, Rest::Talk));

@@ -48,7 +48,6 @@ pub struct Opened {
 }
 
 /// What was written in a coach's place and what was answered, since they last looked there.
-#[derive(Default)]
 pub struct News {
     pub stood_in: Vec<StoodIn>,
     pub answers: Vec<HomeAnswer>,
@@ -206,20 +205,20 @@ async fn unheard(
     let mut all = Unheard { answers: BTreeMap::new(), stood_in: BTreeMap::new(), of_homes: BTreeMap::new() };
     for (home, kept) in homes.iter().filter_map(|home| Some((*home, found.kept.get(home)?))) {
         let new = |at: Moment| heard.get(&home).is_none_or(|since| at > *since);
+        let answers: Vec<HomeAnswer> = kept.told_answers().filter(theirs).filter(|a| new(a.known)).cloned().collect();
+        let stood_in: Vec<StoodIn> = said.get(&home).into_iter().flatten().filter(|s| new(s.at)).cloned().collect();
         let Some(first) = kept.animals.keys().next() else {
-            let answers: Vec<_> = kept.told_answers().filter(theirs).filter(|a| new(a.known)).cloned().collect();
-            let stood_in: Vec<_> = said.get(&home).into_iter().flatten().filter(|s| new(s.at)).cloned().collect();
             if !answers.is_empty() || !stood_in.is_empty() {
                 all.of_homes.insert(home, News { stood_in, answers });
             }
             continue;
         };
         let key = |animal: Option<AnimalId>| (home, animal.filter(|a| kept.animals.contains_key(a)).unwrap_or(*first));
-        for answer in kept.told_answers().filter(theirs).filter(|a| new(a.known)) {
-            all.answers.entry(key(answer.animal)).or_default().push(answer.clone());
+        for answer in answers {
+            all.answers.entry(key(answer.animal)).or_default().push(answer);
         }
-        for one in said.get(&home).into_iter().flatten().filter(|s| new(s.at)) {
-            all.stood_in.entry(key(one.animal)).or_default().push(one.clone());
+        for one in stood_in {
+            all.stood_in.entry(key(one.animal)).or_default().push(one);
         }
     }
     Ok(all)

@@ -6,7 +6,7 @@ use maud::{Markup, html};
 use sayso_advisor::steps::WordStep;
 use sayso_model::{AnimalId, PlanLine, PlanWay};
 use sayso_wording::say;
-use sayso_wording::talk::first;
+use sayso_wording::talk::{first, firsts};
 
 /// The steps of an animal's words, as Today has them.
 fn steps(page: &Page, animal: AnimalId) -> Vec<WordStep> {
@@ -14,10 +14,9 @@ fn steps(page: &Page, animal: AnimalId) -> Vec<WordStep> {
     today.as_ref().as_ref().map(|today| today.steps.clone()).unwrap_or_default()
 }
 
-/// That a step comes first; nothing where what is planned may be done.
-fn told(page: &Page, animal: AnimalId, step: &WordStep, line: &PlanLine) -> Option<String> {
-    let name = page.story.animals().get(&animal).map(|card| card.name.to_string()).unwrap_or_default();
-    first(&page.locale, &name, step, line)
+/// What an animal is called.
+fn name(page: &Page, animal: AnimalId) -> &str {
+    page.story.animals().get(&animal).map_or("", |card| card.name.as_str())
 }
 
 /// Beside the fields of a plan: for which words inviting would have to wait, and which are never invited.
@@ -28,8 +27,8 @@ pub fn of_words(page: &Page, animal: AnimalId) -> Markup {
         minutes: PlanLine::MOST_MINUTES,
         times: PlanLine::MOST_TIMES,
     };
-    let all = steps(page, animal);
-    let told: Vec<String> = all.iter().filter_map(|step| told(page, animal, step, &inviting(step))).collect();
+    let (all, name) = (steps(page, animal), name(page, animal));
+    let told: Vec<String> = all.iter().filter_map(|step| first(&page.locale, name, step, &inviting(step))).collect();
     html! {
         @if !told.is_empty() {
             div.note data-test="first" { p { (say!(&page.locale, talk::first_head)) } ul.short { @for one in &told { li { (one) } } } }
@@ -39,8 +38,6 @@ pub fn of_words(page: &Page, animal: AnimalId) -> Markup {
 
 /// Below the lines of a plan that waits for an answer or holds: which of them the word's step comes before.
 pub fn of_lines(page: &Page, animal: AnimalId, lines: &[PlanLine]) -> Markup {
-    let all = steps(page, animal);
-    let step = |line: &PlanLine| all.iter().find(|step| step.word.word == line.word);
-    let told = lines.iter().filter_map(|line| told(page, animal, step(line)?, line));
-    html! { @for one in told { p.note data-test="first" { (one) } } }
+    let (all, name) = (steps(page, animal), name(page, animal));
+    html! { @for one in firsts(&page.locale, name, &all, lines.iter()) { p.note data-test="first" { (one) } } }
 }
