@@ -96,7 +96,7 @@ fn a_row_says_of_one_week_what_the_table_says_of_some_week_of_that_stretch() {
             let weeks = (week.from.from()..=week.from.to()).filter_map(|week| {
                 let (start, end) = (begin + (i32::from(week) - 1) * 604_800, begin + i32::from(week) * 604_800);
                 let within: Vec<&&Row> = of_learner.iter().filter(|r| (start..end).contains(&r.at_s)).collect();
-                let presses = within.iter().filter(|r| own(*r)).count();
+                let presses = within.iter().filter(|r| own(r)).count();
                 let over = end <= table.animals.iter().find(|a| a.animal == row.learner).unwrap().until_s;
                 (over && within.len() > presses).then(|| Often::of(presses))
             });
