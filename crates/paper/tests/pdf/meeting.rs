@@ -1,8 +1,11 @@
 //! The page before a meeting.
 
-use crate::{TALKED, animals, before_meeting, now, read, texts};
+use crate::{DEMO, TALKED, animals, before_meeting, now, read, texts};
 use sayso_advisor::Case;
-use sayso_model::Language;
+use sayso_model::talks::talks;
+use sayso_model::{
+    Body, Event, EventId, Label, Language, OwnPlan, PlanLine, PlanWay, Stage, StageChoice, Story, WordCard, WordId,
+};
 use sayso_paper::{Paper, meeting};
 use sayso_wording::Locale;
 
@@ -41,4 +44,31 @@ fn the_page_before_a_meeting_tells_what_was_agreed_to_those_who_may_know() {
     assert!(since(today.plus(-30)).contains("The 31 days before"));
     assert_eq!(since(today.plus(1)), untold);
     assert_eq!(since(today.plus(-84)), untold);
+}
+
+#[test]
+fn beside_a_line_that_waits_for_its_words_step_the_page_says_what_comes_first() {
+    let (animal, word) = (animals()[0], WordId(uuid::Uuid::from_u128(7)));
+    // A word that is to be invited and was never shown: its step goes back to showing.
+    let known = DEMO.words_of(animal).into_iter().find(|card| !card.closing).unwrap();
+    let told = |way: PlanWay| {
+        let mut story = Story::clone(&DEMO);
+        let pattern = DEMO.ledger().all().next().unwrap().clone();
+        let last_day = now().day(&DEMO.zone()).plus(2);
+        let line = PlanLine { word, way: Some(way), minutes: 3, times: 3 };
+        let bodies: [Body; 3] = [
+            WordCard { word, says: Label::new("hammock").unwrap(), ..known.clone() }.into(),
+            StageChoice { word, stage: Stage::Invite, because: None }.into(),
+            OwnPlan { lines: vec![line], last_day }.into(),
+        ];
+        for (n, body) in (1..).zip(bodies) {
+            let (id, at) = (EventId(uuid::Uuid::from_u128(n)), now().plus_seconds(-86_400.0 + n as f64));
+            story.add(Event { id, animal: Some(animal), happened_at: at, recorded_at: at, body, ..pattern.clone() });
+        }
+        let case = Case::new(&story, animal, now());
+        texts(&meeting(&case, Locale::ENGLISH, None, Some(&talks(&story, now()))).unwrap().blocks).join("\n")
+    };
+    let (waits, goes) = (told(PlanWay::AskAndPoint), told(PlanWay::Show));
+    assert!(waits.contains("“hammock”: Today says:") && waits.contains("the plan waits for it"), "{waits}");
+    assert!(goes.contains("hammock") && !goes.contains("the plan waits for it"), "{goes}");
 }
