@@ -50,7 +50,11 @@ async fn what_a_home_with_nothing_begun_answers_is_told_on_the_desk() {
     let answers = house.get(&coach, "/desk?kind=answers").await;
     assert_eq!(answers.marked("not-begun-home").len(), 1, "{}", answers.body);
     assert!(answers.holds(&format!("/talk?home={home}#t-{question}")) && !answers.holds("data-test=\"none\""));
+    let week = house.get(&coach, "/desk/week").await;
+    assert_eq!((week.marked("news-of-home").len(), week.marked("no-news").len()), (1, 0), "{}", week.body);
+    assert!(week.holds(&format!("/talk?home={home}#t-{question}")), "{}", week.body);
     // Once the coach has looked at it, it is not told again.
     house.get(&coach, &format!("/talk?home={home}")).await;
     assert!(!house.get(&coach, "/desk").await.holds("data-test=\"answered\""));
+    assert!(house.get(&coach, "/desk/week").await.marked("news-of-home").is_empty());
 }

@@ -34,21 +34,20 @@ pub struct Opened {
     pub asides: Vec<Aside>,
     /// Proposals that the coach goes on with.
     pub goes_on: InHand,
-    /// What homes answered to the coach since they last looked at what was agreed there, or spoke with the home; by the animal it is
-    /// about, and of the whole home by its first.
-    pub answers: BTreeMap<Key, Vec<HomeAnswer>>,
-    /// What another coach wrote in this one's place since they last looked there, in the same way.
-    pub stood_in: BTreeMap<Key, Vec<StoodIn>>,
-    /// Both of homes in which no animal is written down.
-    pub of_homes: BTreeMap<HomeId, News>,
+    /// What is new to the coach since they last looked at what was agreed there, or spoke with the home.
+    pub unheard: BTreeMap<About, Unheard>,
     /// Homes in which no animal is written down yet, each with since when it shares its figures.
     pub not_begun: Vec<(HomeId, Moment)>,
     /// When the server was lately brought back from a backup.
     pub restored: Option<Moment>,
 }
 
-/// What was written in a coach's place and what was answered, since they last looked there.
-pub struct News {
+/// What something new is about: an animal, that of the whole home its first; none where no animal is written down in a home.
+pub type About = (HomeId, Option<AnimalId>);
+
+/// What was written by another in a coach's place and what was answered, since they last looked there.
+#[derive(Default)]
+pub struct Unheard {
     pub stood_in: Vec<StoodIn>,
     pub answers: Vec<HomeAnswer>,
 }
@@ -59,14 +58,14 @@ impl Opened {
         self.found.kept.get(&home)?.animals.get(&animal)
     }
 
-    /// What was written about an animal in the coach's place that they have not looked at.
-    pub fn stood_in_of(&self, key: Key) -> &[StoodIn] {
-        self.stood_in.get(&key).map_or(&[], Vec::as_slice)
+    /// What is new about an animal, or in a home without one; none where nothing is.
+    pub fn unheard_of(&self, about: About) -> Option<&Unheard> {
+        self.unheard.get(&about)
     }
 
-    /// What was answered about an animal that the coach has not looked at.
-    pub fn answers_of(&self, key: Key) -> Vec<&HomeAnswer> {
-        self.answers.get(&key).into_iter().flatten().collect()
+    /// What homes answered about: an animal each, or a home without one.
+    pub fn answered(&self) -> impl Iterator<Item = About> {
+        self.unheard.iter().filter(|(_, new)| !new.answers.is_empty()).map(|(about, _)| *about)
     }
 }
 
@@ -152,10 +151,10 @@ pub async fn open(asker: &Asker, who: &Who) -> Result<Opened, Error> {
     let rows = desk(all, now, &put, asker.host.norms.as_deref());
     let witnessed = Witnessed::of(&asker.host, &found.kept).await?;
     let goes_on = goes_on_with(&witnessed, who.account, &found.kept, now);
-    let Unheard { answers, stood_in, of_homes } = unheard(asker, who, (&found, &witnessed), &goes_on).await?;
+    let unheard = unheard(asker, who, (&found, &witnessed), &goes_on).await?;
     let restored = news::lately_restored(&asker.host, now).await?;
     let not_begun = not_begun(asker, who, &found).await?;
-    Ok(Opened { found, rows, asides, goes_on, answers, stood_in, of_homes, not_begun, restored })
+    Ok(Opened { found, rows, asides, goes_on, unheard, not_begun, restored })
 }
 
 /// Homes without an animal, those that share their figures longest first: a desk of animals would leave them out.
@@ -181,20 +180,13 @@ async fn not_begun(asker: &Asker, who: &Who, found: &Found) -> Result<Vec<(HomeI
     Ok(all)
 }
 
-/// What is new to a coach, by the animal it is about; what is about the whole home by its first.
-struct Unheard {
-    answers: BTreeMap<Key, Vec<HomeAnswer>>,
-    stood_in: BTreeMap<Key, Vec<StoodIn>>,
-    of_homes: BTreeMap<HomeId, News>,
-}
-
 /// Answers to what a coach goes on with, since it is theirs, and what was written in their place; as far as they have not looked at it.
 async fn unheard(
     asker: &Asker,
     who: &Who,
     (found, witnessed): (&Found, &Witnessed),
     goes_on: &InHand,
-) -> Result<Unheard, Error> {
+) -> Result<BTreeMap<About, Unheard>, Error> {
     let theirs = |answer: &&HomeAnswer| is_theirs(goes_on, who.account, answer);
     let stood = |home: HomeId, kept: &Kept| stood_in(witnessed, who.account, (home, kept));
     let said: BTreeMap<HomeId, Vec<StoodIn>> =
@@ -202,23 +194,17 @@ async fn unheard(
     let new = |(home, kept): &(&HomeId, &Arc<Kept>)| said.contains_key(home) || kept.told_answers().any(|a| theirs(&a));
     let homes: Vec<HomeId> = found.kept.iter().filter(new).map(|(home, _)| *home).collect();
     let heard = asker.host.people.heard(who.account, &homes).await.map_err(told)?;
-    let mut all = Unheard { answers: BTreeMap::new(), stood_in: BTreeMap::new(), of_homes: BTreeMap::new() };
+    let mut all: BTreeMap<About, Unheard> = BTreeMap::new();
     for (home, kept) in homes.iter().filter_map(|home| Some((*home, found.kept.get(home)?))) {
         let new = |at: Moment| heard.get(&home).is_none_or(|since| at > *since);
-        let answers: Vec<HomeAnswer> = kept.told_answers().filter(theirs).filter(|a| new(a.known)).cloned().collect();
-        let stood_in: Vec<StoodIn> = said.get(&home).into_iter().flatten().filter(|s| new(s.at)).cloned().collect();
-        let Some(first) = kept.animals.keys().next() else {
-            if !answers.is_empty() || !stood_in.is_empty() {
-                all.of_homes.insert(home, News { stood_in, answers });
-            }
-            continue;
+        let about = |animal: Option<AnimalId>| {
+            (home, animal.filter(|a| kept.animals.contains_key(a)).or_else(|| kept.animals.keys().next().copied()))
         };
-        let key = |animal: Option<AnimalId>| (home, animal.filter(|a| kept.animals.contains_key(a)).unwrap_or(*first));
-        for answer in answers {
-            all.answers.entry(key(answer.animal)).or_default().push(answer);
+        for answer in kept.told_answers().filter(theirs).filter(|a| new(a.known)) {
+            all.entry(about(answer.animal)).or_default().answers.push(answer.clone());
         }
-        for one in stood_in {
-            all.stood_in.entry(key(one.animal)).or_default().push(one);
+        for one in said.get(&home).into_iter().flatten().filter(|s| new(s.at)) {
+            all.entry(about(one.animal)).or_default().stood_in.push(one.clone());
         }
     }
     Ok(all)

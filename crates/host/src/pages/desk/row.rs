@@ -1,9 +1,9 @@
 //! One animal of a desk: its first need with what it rests on, small figures, and what one tap does.
 
-use crate::desk::{Found, HomeAnswer, InHand, KeptAnimal, StoodIn};
+use crate::desk::{Found, HomeAnswer, InHand, KeptAnimal};
 use crate::pages::desk::asked::{Asked, DAYS, FIELDS};
 use crate::pages::desk::figures::{figures, share as part_of};
-use crate::pages::desk::open::Key;
+use crate::pages::desk::open::{Key, Unheard};
 use maud::{Markup, html};
 use sayso_advisor::desk::{About, Need, Since};
 use sayso_model::{HomeId, Label, Moment, WordId, Zone};
@@ -36,10 +36,8 @@ pub struct Of<'a> {
     pub goes_on: &'a InHand,
     /// The coach's own mark of the home.
     pub mark: Option<&'a Label>,
-    /// What the home answered to the coach and the coach has not looked at.
-    pub answers: &'a [&'a HomeAnswer],
-    /// What another coach wrote in the coach's place, not looked at either.
-    pub stood_in: &'a [StoodIn],
+    /// What the home answered and what another coach wrote in this one's place, that the coach has not looked at.
+    pub unheard: Option<&'a Unheard>,
     /// What other homes did, where the server was told.
     pub norms: Option<&'a Release>,
 }
@@ -90,7 +88,7 @@ pub fn row(of: &Of<'_>, needs: &[&Need]) -> Markup {
                     Some(need) => (told(of, &names, need)),
                     None => p.quiet { (say!(l, desk_page::nothing_needed)) },
                 }
-                @if !of.answers.is_empty() || !of.stood_in.is_empty() { ul.answers { (answers(l, (of.key.0, &of.animal.line.zone), (of.stood_in, of.answers), &says)) } }
+                @if of.unheard.is_some() { ul.answers { (unheard(l, (of.key.0, &of.animal.line.zone), of.unheard, &says)) } }
             }
             (figures(l, &of.animal.line, of.now, &says, WORDS))
             (kept(of))
@@ -116,12 +114,13 @@ pub fn row(of: &Of<'_>, needs: &[&Need]) -> Markup {
 }
 
 /// What was written in the coach's place, and what the home answered, since the coach looked at what was agreed: each with the way there; after the first few how many more.
-pub fn answers(
+pub fn unheard(
     l: &Locale,
     (home, zone): (HomeId, &Zone),
-    (stood_in, answers): (&[StoodIn], &[&HomeAnswer]),
+    new: Option<&Unheard>,
     says: &dyn Fn(WordId) -> String,
 ) -> Markup {
+    let Some(Unheard { stood_in, answers }) = new else { return html! {} };
     let more = answers.len().saturating_sub(ANSWERS);
     let unsaid = stood_in.len().saturating_sub(ANSWERS);
     html! {

@@ -46,8 +46,7 @@ pub fn view(asker: &Asker, opened: &Opened, chosen: &Chosen) -> Markup {
                             home: called(l, &opened.found, one.key.0),
                             goes_on: &opened.goes_on,
                             mark: chosen.marks.get(&one.key.0),
-                            answers: &opened.answers_of(one.key),
-                            stood_in: opened.stood_in_of(one.key),
+                            unheard: opened.unheard_of((one.key.0, Some(one.key.1))),
                             norms: asker.host.norms.as_deref(),
                         }, &one.needs))
                     }
@@ -104,8 +103,7 @@ pub fn keys(l: &Locale, how: &str) -> Markup {
 
 /// That homes answered, and the way to what they said.
 fn answered(l: &Locale, opened: &Opened, asked: &Asked) -> Markup {
-    let homes: BTreeSet<HomeId> =
-        opened.answers.keys().map(|(home, _)| home).chain(opened.of_homes.keys()).copied().collect();
+    let homes: BTreeSet<HomeId> = opened.answered().map(|(home, _)| home).collect();
     html! {
         @if !homes.is_empty() && asked.kind != ANSWERS {
             p {
@@ -150,7 +148,7 @@ fn filters(l: &Locale, opened: &Opened, chosen: &Chosen) -> Markup {
                     select id="kind" name="kind" {
                         option value="" { (say!(l, desk_page::all_needs)) }
                         @for ((_, name), count) in KINDS.iter().zip(chosen.counts) { @if count > 0 || *name == asked.kind { (option(name, count)) } }
-                        @let said = opened.answers.len() + opened.of_homes.len();
+                        @let said = opened.answered().count();
                         @if said > 0 || asked.kind == ANSWERS { (option(ANSWERS, said)) }
                         (option(ASIDE, chosen.aside))
                         (option(NONE, chosen.without))

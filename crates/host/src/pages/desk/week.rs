@@ -2,12 +2,13 @@
 //! ten stands on one screen.
 
 use super::asked::{Asked, ON_A_PAGE, Tab};
+use super::begun::news_of_homes;
 use super::figures::{figures, heads, key};
-use super::open::{Key, Opened};
-use super::row::{Of, answers, called, says, spoken, whose};
+use super::open::{Key, Opened, Unheard};
+use super::row::{Of, called, says, spoken, unheard, whose};
 use super::view::{around, keys, paging};
 use crate::asker::Asker;
-use crate::desk::{HomeAnswer, Kept, StoodIn};
+use crate::desk::Kept;
 use crate::fault::told;
 use crate::pages::homes::restored_told;
 use maud::{Markup, html};
@@ -29,10 +30,8 @@ const LETTERS: usize = 50;
 /// An animal with what changed.
 struct News<'a> {
     key: Key,
-    /// What the home answered.
-    answers: Vec<&'a HomeAnswer>,
-    /// What another coach wrote in this one's place.
-    stood_in: &'a [StoodIn],
+    /// What the home answered, and what another coach wrote in this one's place.
+    unheard: Option<&'a Unheard>,
     /// Whether coach and home spoke since when it is told; else it is since a week ago.
     spoken: bool,
     since: Moment,
@@ -56,15 +55,14 @@ pub async fn show(asker: &Asker, opened: &Opened, asked: Asked) -> Result<Markup
         let since = spoken.unwrap_or(before.at);
         Some(News {
             key: row.key,
-            answers: opened.answers_of(row.key),
-            stood_in: opened.stood_in_of(row.key),
+            unheard: opened.unheard_of((row.key.0, Some(row.key.1))),
             spoken: spoken.is_some(),
             since,
             what,
         })
     });
     let (new, same): (Vec<News<'_>>, Vec<News<'_>>) =
-        news.partition(|news| !news.what.is_empty() || !news.answers.is_empty() || !news.stood_in.is_empty());
+        news.partition(|news| !news.what.is_empty() || news.unheard.is_some());
     let pages = new.len().div_ceil(MOST).max(1);
     let at = asked.page.clamp(1, pages);
     let one = |news: &News<'_>| -> Markup {
@@ -80,8 +78,7 @@ pub async fn show(asker: &Asker, opened: &Opened, asked: Asked) -> Result<Markup
             home,
             goes_on: &opened.goes_on,
             mark: marks.get(&news.key.0),
-            answers: &news.answers,
-            stood_in: news.stood_in,
+            unheard: news.unheard,
             norms: None,
         };
         let day = l.weekday_date(news.since.day(&animal.line.zone));
@@ -107,14 +104,16 @@ pub async fn show(asker: &Asker, opened: &Opened, asked: Asked) -> Result<Markup
         html! {
             (around(l, &opened.found, Tab::Week, &Asked::default()))
             (restored_told(l, opened.restored))
-            @if new.is_empty() { p data-test="no-news" { (say!(l, desk_page::no_news)) } }
-            @else {
+            @let of_homes = if at == pages { news_of_homes(l, opened, &marks) } else { None };
+            @if new.is_empty() && of_homes.is_none() { p data-test="no-news" { (say!(l, desk_page::no_news)) } }
+            @if !new.is_empty() {
                 (heads(l))
                 ul.desk.close data-test="desk" { @for news in new.iter().skip((at - 1) * MOST).take(MOST) { (one(news)) } }
                 // Below the rows, of which as many as can be stand on one screen.
                 (key(l))
                 (keys(l, &say!(l, desk_page::keys_week)))
             }
+            @if let Some(of_homes) = of_homes { (of_homes) }
             p.quiet { (say!(l, desk_page::week_how)) }
             (paging(l, (at, pages), |page| format!("{}?page={page}", Tab::Week.path())))
             @if !same.is_empty() && at == pages {
@@ -136,13 +135,13 @@ fn new_things(of: &Of<'_>, what: &[Changed], says: &dyn Fn(WordId) -> String) ->
         what.iter().partition(|changed| matches!(changed, Changed::Signs { .. }));
     let told = |all: Vec<&Changed>| -> Vec<String> { all.into_iter().map(|c| changed(of.l, &names, c)).collect() };
     let (signs, others) = (told(signs), told(others));
-    let beside = lines_of(&signs) + of.answers.len() + of.stood_in.len();
+    let beside = lines_of(&signs) + of.unheard.map_or(0, |new| new.answers.len() + new.stood_in.len());
     let (shown, more) = others.split_at(shown(&others, beside));
     html! {
         div.news {
             ul {
                 @for one in &signs { li.sign data-test="changed" { (one) } }
-                (answers(of.l, (of.key.0, &of.animal.line.zone), (of.stood_in, of.answers), says))
+                (unheard(of.l, (of.key.0, &of.animal.line.zone), of.unheard, says))
                 @for one in shown { li data-test="changed" { (one) } }
             }
             @if !more.is_empty() {
