@@ -303,3 +303,26 @@ async fn where_swaps_were_agreed_the_rest_is_said_above_the_mat_and_covers_nothi
     }
     assert!(wrong.is_empty(), "{} faults:\n{}", wrong.len(), wrong.join("\n"));
 }
+
+#[tokio::test(flavor = "multi_thread")]
+async fn where_its_scripts_do_not_come_the_board_says_so() {
+    let home = Home::new(2, None).await;
+    let server = Server::start(home.dir.path(), 0);
+    let browser = Browser::open(NARROW).await;
+    let board = server.url(&format!("/a/{}/board", home.animal));
+    browser.goto(&board).await;
+    browser.until("the board", "return document.getElementById('board').dataset.ready === 'yes'").await;
+    browser.until("nothing is said", "return !document.querySelector('[data-test=unopened]')").await;
+    browser.devtools("Network.enable", json!({})).await;
+    browser.devtools("Network.setBypassServiceWorker", json!({ "bypass": true })).await;
+    browser.devtools("Network.setCacheDisabled", json!({ "cacheDisabled": true })).await;
+    browser.devtools("Network.setBlockedURLs", json!({ "urls": ["*/board.js*"] })).await;
+    browser.goto(&board).await;
+    let seen = "const e = document.querySelector('[data-test=unopened]');
+        return e.checkVisibility({ visibilityProperty: true }) && e.getBoundingClientRect().height > 20";
+    let at_once = browser.page.execute(seen, vec![]).await.unwrap();
+    assert_eq!(at_once, false, "while it may still come, nothing is said");
+    browser.until("it says that it is not open", seen).await;
+    browser.picture("unopened").await;
+    browser.close().await;
+}

@@ -356,6 +356,7 @@ async function openAsAsked() {
 
 async function main() {
   wire();
+  at("unopened").remove();
   try {
     await pad.begin();
     await openAsAsked();

@@ -1,5 +1,6 @@
 board-title = Brett
 board-no-script = Das Brett notiert mit JavaScript, und das ist in diesem Browser ausgeschaltet.
+board-not-open = Das Brett ist noch nicht offen: Es notiert noch nichts. Lade die Seite neu. Bleibt diese Zeile stehen, ist die Verbindung abgerissen, oder der Browser lässt keine Skripte zu.
 board-doing = Was machst du?
 board-show = Zeigen
 board-invite = Einladen

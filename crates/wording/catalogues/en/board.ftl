@@ -1,6 +1,7 @@
 # The Board.
 board-title = Board
 board-no-script = The board notes taps with JavaScript, which is switched off in this browser.
+board-not-open = The board has not opened yet: taps are not noted. Load this page again. If this line stays, the connection broke off, or this browser keeps scripts out.
 board-doing = What are you doing?
 board-show = Show
 board-invite = Invite

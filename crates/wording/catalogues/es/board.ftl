@@ -1,5 +1,6 @@
 board-title = Tablero
 board-no-script = El tablero anota los toques con JavaScript, que está desactivado en este navegador.
+board-not-open = El tablero aún no se ha abierto: todavía no anota nada. Vuelve a cargar la página. Si esta línea sigue aquí, se cortó la conexión o el navegador no deja pasar scripts.
 board-doing = ¿Qué estás haciendo?
 board-show = Mostrar
 board-invite = Invitar

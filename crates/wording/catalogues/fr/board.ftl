@@ -1,5 +1,6 @@
 board-title = Tableau
 board-no-script = Le tableau note avec JavaScript, qui est désactivé dans ce navigateur.
+board-not-open = Le tableau n’est pas encore ouvert : rien n’est noté. Recharge la page. Si cette ligne reste, la connexion s’est coupée, ou le navigateur bloque les scripts.
 board-doing = Que fais-tu ?
 board-show = Montrer
 board-invite = Inviter

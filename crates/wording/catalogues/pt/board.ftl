@@ -1,5 +1,6 @@
 board-title = Quadro
 board-no-script = O quadro anota os toques com JavaScript, que está desligado neste navegador.
+board-not-open = O quadro ainda não abriu: nada é anotado. Recarregue a página. Se esta linha ficar, a ligação caiu, ou o navegador não deixa passar scripts.
 board-doing = O que está fazendo?
 board-show = Mostrar
 board-invite = Convidar

@@ -37,6 +37,7 @@ pub fn view(page: &AnimalPage) -> Markup {
             noscript { p.caution { (say!(locale, board::no_script)) } }
             (news::in_a_line(page))
             div #board .pad-page .has-care[care] data-test="board" data-mode="showing" data-state=(state) data-now=(json) {
+                p.caution.unopened data-part="unopened" data-test="unopened" { (say!(locale, board::not_open)) }
                 p.stop data-part="broken" role="alert" hidden {}
                 p.caution data-part="clock-off" data-test="clock-off" hidden {}
                 p.unseen role="status" data-part="said" data-test="said" {}
