@@ -66,6 +66,17 @@ async fn a_word_that_ends_sessions_is_planned_by_nobody_to_be_invited() {
             "{way}"
         );
     }
+    // Nor is the stage of inviting proposed for it.
+    let stage = |word: WordId, stage: &str| {
+        format!("home={}&what=stage&animal={}&word={word}&stage={stage}&text=", house.home, house.animal)
+    };
+    let told = house.post(&coach, "/talk/write", &stage(DONE, "invite")).await;
+    assert_eq!(told.status, StatusCode::UNPROCESSABLE_ENTITY);
+    assert!(told.holds("href=\"#stage\"") && told.holds("nobody waits"), "{}", told.body);
+    for (word, name) in [(DONE, "show"), (DONE, "converse"), (BALL, "invite")] {
+        let told = house.post(&coach, "/talk/write", &stage(word, name)).await;
+        assert_eq!(told.status, StatusCode::SEE_OTHER, "{name}: {}", told.body);
+    }
     // A program that writes events is told the same, of the coach's plan, of one of the home's own, and of one it is put right into.
     let sent = async |who: &Signed, event: &Event| {
         let body = serde_json::to_string(&[event]).unwrap();

@@ -157,6 +157,7 @@ talk-field-text = In deinen Worten
 talk-send = Abschicken
 talk-no-line = fehlt; wähl mindestens ein Wort
 talk-way-of-closing = lädt zu einem Wort ein, das Sitzungen beendet: Darauf wartet niemand; wähl „zeigen“ oder „wie es passt“
+talk-stage-of-closing = ist nichts für ein Wort, das Sitzungen beendet: Darauf wartet niemand; wähl eine andere Stufe
 talk-last-day-wrong = muss ein Tag von heute bis { $last } sein
 talk-no-such = So einen Vorschlag gibt es hier nicht.
 talk-over = ist vorbei oder zurückgenommen: Es gibt nichts mehr anzunehmen oder abzulehnen

@@ -157,6 +157,7 @@ talk-field-text = In your words
 talk-send = Send
 talk-no-line = is missing; choose at least one word
 talk-way-of-closing = invites a word that ends sessions: nobody waits for that one; choose “show it” or “as it fits”
+talk-stage-of-closing = is not for a word that ends sessions: nobody waits for that one; choose another stage
 talk-last-day-wrong = must be a day from today to { $last }
 talk-no-such = There is no such proposal here.
 talk-over = is over or taken back: there is nothing left to accept or decline

@@ -157,6 +157,7 @@ talk-field-text = Con tus palabras
 talk-send = Enviar
 talk-no-line = falta; elige al menos una palabra
 talk-way-of-closing = invita a una palabra que termina sesiones: nadie la espera; elige «mostrarla» o «como convenga»
+talk-stage-of-closing = no es para una palabra que termina sesiones: nadie la espera; elige otra etapa
 talk-last-day-wrong = tiene que ser un día entre hoy y { $last }
 talk-no-such = Aquí no hay tal propuesta.
 talk-over = terminó o se retiró: ya no hay nada que aceptar ni rechazar

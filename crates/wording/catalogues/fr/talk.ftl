@@ -158,6 +158,7 @@ talk-field-text = Avec tes mots
 talk-send = Envoyer
 talk-no-line = manque ; choisis au moins un mot
 talk-way-of-closing = invite à un mot qui termine les séances : personne ne l’attend ; choisis « le montrer » ou « comme il convient »
+talk-stage-of-closing = n’est pas pour un mot qui termine les séances : personne ne l’attend ; choisis une autre étape
 talk-last-day-wrong = doit être un jour d’aujourd’hui au { $last }
 talk-no-such = Il n’y a pas de telle proposition ici.
 talk-over = est terminé ou retiré : il n’y a plus rien à accepter ni à refuser

@@ -157,6 +157,7 @@ talk-field-text = Nas suas palavras
 talk-send = Enviar
 talk-no-line = falta; escolha ao menos uma palavra
 talk-way-of-closing = convida a uma palavra que encerra sessões: ninguém espera por ela; escolha “mostrar” ou “como couber”
+talk-stage-of-closing = não é para uma palavra que encerra sessões: ninguém espera por ela; escolha outra etapa
 talk-last-day-wrong = precisa ser um dia de hoje até { $last }
 talk-no-such = Não há tal proposta aqui.
 talk-over = terminou ou foi retirado: não há mais nada a aceitar nem a recusar

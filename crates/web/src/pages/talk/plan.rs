@@ -36,7 +36,7 @@ pub const FIELDS: [&str; 13] = [
 ];
 
 /// Words of the animal, and none; those that end sessions last, and marked.
-fn words_to_plan(page: &Page, with: Option<&AnimalCard>) -> Vec<(String, String)> {
+pub fn words(page: &Page, with: Option<&AnimalCard>) -> Vec<(String, String)> {
     let mut own = with.map(|a| page.story.words_of(a.animal)).unwrap_or_default();
     own.sort_by_key(|w| w.closing);
     let named = |w: &&WordCard| {
@@ -44,14 +44,6 @@ fn words_to_plan(page: &Page, with: Option<&AnimalCard>) -> Vec<(String, String)
     };
     let mut all = vec![(String::new(), String::new())];
     all.extend(own.iter().map(|w| (w.word.to_string(), named(w))));
-    all
-}
-
-/// Words of the animal, and none.
-pub fn words(page: &Page, with: Option<&AnimalCard>) -> Vec<(String, String)> {
-    let own = with.map(|a| page.story.words_of(a.animal)).unwrap_or_default();
-    let mut all = vec![(String::new(), String::new())];
-    all.extend(own.iter().map(|w| (w.word.to_string(), w.says.to_string())));
     all
 }
 
@@ -63,7 +55,7 @@ fn ways(l: &Locale) -> Vec<(String, String)> {
 
 /// The fields.
 pub fn fields(page: &Page, typed: &Typed, with: Option<&AnimalCard>) -> Markup {
-    let (l, words) = (&page.locale, words_to_plan(page, with));
+    let (l, words) = (&page.locale, words(page, with));
     let one = |n: usize| {
         html! {
             fieldset data-test="line" {

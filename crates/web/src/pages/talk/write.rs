@@ -144,7 +144,12 @@ fn read(page: &Page, animal: Option<&AnimalCard>, typed: &mut Typed) -> Option<P
         "meeting" => meeting(page, typed),
         "stage" => {
             let stage = typed.one_needed("stage", &Stage::ALL, Stage::name);
-            Some(Proposed::Stage { word: plan::word(page, animal?, typed, "word")?, stage: stage? })
+            let word = plan::word(page, animal?, typed, "word")?;
+            let closing = page.story.words().get(&word).is_some_and(|card| card.closing);
+            if closing && stage == Some(Stage::Invite) {
+                typed.wrong("stage", words!(talk::stage_of_closing));
+            }
+            Some(Proposed::Stage { word, stage: stage? })
         }
         "word" => {
             let says = typed.label("says")?;
