@@ -4,7 +4,7 @@ use crate::board::Home;
 use crate::harness::{Browser, PHONE, Server, demo_dir, story, taps};
 use crate::phone::{NARROW, reads};
 use crate::session::{at_board, listed, looked, opened, run};
-use sayso_model::{Body, Event, PressedBy, SwapPlan};
+use sayso_model::{Body, EndReason, Event, PressedBy, Sign, SwapPlan};
 use serde_json::json;
 use std::time::Duration;
 
@@ -125,6 +125,8 @@ async fn a_strong_sign_closes_an_offer_that_waits_and_nothing_urges_showing() {
     browser.css("[data-test=catch-how]").await;
     browser.picture("rest-catch").await;
     assert_eq!(listed(&browser, URGES).await, Vec::<String>::new());
+    browser.tap("given").await;
+    browser.tap("then-took").await;
     // A tap on the mat is a press to be answered, whatever was chosen to be offered before.
     browser.tap("mode-invitation").await;
     browser.tap("pad-ball").await;
@@ -147,6 +149,82 @@ async fn a_strong_sign_closes_an_offer_that_waits_and_nothing_urges_showing() {
         browser.tap(&format!("mode-{mode}")).await;
         assert_eq!(listed(&browser, URGES).await, Vec::<String>::new(), "{mode}");
     }
+    browser.close().await;
+    drop(server);
+}
+
+#[tokio::test(flavor = "multi_thread")]
+async fn an_end_because_of_a_strong_sign_brings_the_rest_and_is_taken_back_with_it() {
+    let home = Home::new(7, Some((2, 4))).await;
+    let (_, before) = story(home.dir.path()).await;
+    let (server, browser) = opened(&home).await;
+    browser.tap("start").await;
+    browser.tap("act-joined").await;
+    // Pressed and not given yet: once it stops, nothing says to give it now.
+    browser.tap("pad-apple").await;
+    assert!(browser.text("panel").await.contains("give it now"));
+    browser.tap("act-end").await;
+    browser.tap("end-strong_sign").await;
+    browser.picture("end-by-sign").await;
+    browser.tap("sign-strong-unsaid").await;
+    assert!(browser.text("whom-to-ask").await.contains("behaviour professional"));
+    browser.tap("stop-here-done").await;
+    browser.find("rests").await;
+    assert!(browser.text("rests").await.starts_with("Rest until "));
+    browser.picture("rest-after-end").await;
+    let urged = "return Boolean(document.querySelector('[data-test=start], [data-test=given].primary'))";
+    assert_eq!(run(&browser, urged).await, json!(false));
+    assert!(browser.text("panel").await.contains("not given yet") && !browser.text("panel").await.contains("now"));
+    // One Undo takes back what the tap noted: the session runs on, and nothing rests.
+    browser.tap("undo-last").await;
+    browser.until("it goes on", "return document.getElementById('board').dataset.state === 'session'").await;
+    assert_eq!(
+        run(&browser, "return document.querySelector('[data-test=rests]')?.checkVisibility() ?? false").await,
+        json!(false)
+    );
+    // A sign that was tapped is not asked for again.
+    browser.tap("act-sign").await;
+    browser.tap("sign-strong").await;
+    browser.find("stop-end").await;
+    browser.tap("act-end").await;
+    browser.tap("end-strong_sign").await;
+    browser.find("summary").await;
+    assert!(browser.text("rests").await.starts_with("Rest until "));
+    browser.all_sent().await;
+    browser.close().await;
+    drop(server);
+    let (_, after) = story(home.dir.path()).await;
+    let signs: Vec<_> = after.of::<Sign>(home.animal).collect();
+    assert_eq!(signs.len(), 1, "{signs:?}");
+    let new = taps(&after, before.ledger().len());
+    let ends = |e: &&Event| matches!(&e.body, Body::SessionEnd(s) if s.reason == EndReason::StrongSign);
+    assert_eq!(new.iter().filter(ends).count(), 2, "the first was taken back");
+}
+
+#[tokio::test(flavor = "multi_thread")]
+async fn the_board_opens_once_for_what_today_sends_to_and_keeps_what_was_chosen_on_it() {
+    let home = Home::new(2, None).await;
+    let (server, browser) = opened(&home).await;
+    browser.tap("mode-catch").await;
+    let board = server.url(&format!("/a/{}/board", home.animal));
+    let mode = async |wanted: &str| {
+        let there = format!(
+            "const board = document.getElementById('board'); return board?.dataset.ready === 'yes' && board.dataset.mode === '{wanted}' && !location.hash"
+        );
+        browser.until(wanted, &there).await;
+    };
+    for (asked, opens) in [("#answer", "day"), ("", "catch"), ("#show", "showing"), ("", "catch"), ("#show", "showing")]
+    {
+        browser.goto(&server.url("/glossary")).await;
+        browser.goto(&format!("{board}{asked}")).await;
+        mode(opens).await;
+    }
+    // What is begun goes on in it, also where the page is loaded again.
+    browser.tap("start").await;
+    browser.find("act-end").await;
+    browser.goto(&server.url("/glossary")).await;
+    browser.goto(&board).await;
+    mode("showing").await;
     browser.close().await;
     drop(server);
 }

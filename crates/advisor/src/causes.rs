@@ -13,7 +13,7 @@ use sayso_listen::{ADVISED_S, LOUDNESS_APART};
 use sayso_methods::learning::rank_sum::rank_sum;
 use sayso_methods::stats::{Tail, TwoByTwo};
 use sayso_methods::words::{AlikeRule, alike as sounds};
-use sayso_model::{Brush, ClipCard, Invitation, Look, PersonId, PressedBy, Story, Then, WordId};
+use sayso_model::{Brush, ClipCard, Invitation, Look, PersonId, PressedBy, Story, Then, WordCard, WordId};
 use std::collections::BTreeMap;
 
 /// Days looked back on.
@@ -215,6 +215,18 @@ pub(crate) fn alike(case: &Case<'_>, word: WordId) -> Weighed {
         others: Estimate::share_any_time(presses - right, presses),
     };
     weigh(Cause::SoundsAlike, if verdict.too_alike { Bearing::Perhaps } else { Bearing::Against }, vec![found])
+}
+
+/// A word that this one sounds too much like and that goes before it: one that was shown, or was made before it. Of two that were
+/// never shown only the later is told to be another.
+pub(crate) fn too_like(case: &Case<'_>, this: &WordCard) -> Option<Because> {
+    let (language, totals) = (case.story().language_of_words(), case.totals());
+    let before = |w: &&&WordCard| w.word < this.word || !totals.of(w.word).shown.is_empty();
+    let mut others = case.words().iter().filter(|w| w.word != this.word).filter(before);
+    let like =
+        others.find(|w| sounds(this.says.as_str(), w.says.as_str(), language, AlikeRule::default()).too_alike)?;
+    let others = Estimate::unknown(Unit::Share);
+    Some(Because::Sounds { nearest: like.says.to_string(), too_alike: true, others })
 }
 
 /// Whether the two people who answer most give after different times, or give to different shares of its presses.

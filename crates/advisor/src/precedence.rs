@@ -4,6 +4,7 @@
 use crate::advice::{Act, Advice, Because, Caution, Change, Lack, Reason, Sure, Topic};
 use crate::case::Case;
 use crate::cause::{Bearing, Cause, Weighed};
+use crate::causes::too_like;
 use crate::stages::Standing;
 use crate::stuck::{differential_with, is_stuck, when_wanted};
 use sayso_model::facts::WAIT;
@@ -143,6 +144,17 @@ fn mending(asked: &Asked<'_, '_>, weighed: &Weighed) -> Advice {
     asked.advice(Topic::Stuck, act, because, sure, Change::MorePresses { days: 14 }).caution(Caution::NotPressing)
 }
 
+/// A word that was never shown and sounds like another: until it is shown, a different one costs nothing.
+fn another_word(asked: &Asked<'_, '_>) -> Option<Advice> {
+    let s = asked.standing;
+    if s.showings > 0 || s.stage > Stage::Show {
+        return None;
+    }
+    let because = vec![too_like(asked.board.case, asked.card)?.into()];
+    let act = Act::Mend { word: s.named(), cause: Cause::SoundsAlike };
+    Some(asked.advice(Topic::SetUp, act, because, Sure::Little, Change::SoundsApart))
+}
+
 /// A button that is kept away from, where nothing else explains that it is not pressed: a thing that comes late, is not wanted
 /// or is answered otherwise by everyone leaves a button alone as well.
 fn avoided(asked: &Asked<'_, '_>) -> Vec<Advice> {
@@ -192,6 +204,7 @@ fn mend(asked: &Asked<'_, '_>) -> Vec<Advice> {
         .filter(|w| if stuck { w.suspected() } else { w.bearing == Bearing::For && !only_stuck(w.cause) })
         .map(|w| mending(asked, w))
         .collect();
+    found.splice(0..0, another_word(asked));
     // Whatever else the records point to: a word nobody can make out is soon found out.
     let listened = |a: &Advice| matches!(a.act, Act::Mend { cause: Cause::HardToMakeOut, .. });
     if stuck && !found.iter().any(listened) {

@@ -4,7 +4,7 @@ use crate::advice::{Because, Below, Change};
 use crate::called::Numbered;
 use crate::case::Case;
 use crate::causes::delay;
-use crate::estimate::Estimate;
+use crate::estimate::{Estimate, Unit};
 use crate::observe::{Invitations, PressedAt, by_day, meant};
 pub use crate::standing::{Chance, Standing};
 use crate::stuck::when_wanted;
@@ -129,7 +129,7 @@ fn standing(given: &Given<'_, '_>, card: &WordCard, number: usize) -> Standing {
     let (responded, wanted) = asked.pressed();
     let response = Estimate::share_any_time(responded, wanted);
     let right_share = Estimate::share_any_time(right, presses);
-    // One figure and one interval a fact: the rule's own intervals decide, those of the standing are told.
+    // One figure and one interval a fact: those of the standing are told, but where an interval decides, that one.
     let told = |ground: &Ground| match *ground {
         Ground::Response { .. } => when_wanted(case, card.word),
         Ground::Right { right: (right, _), e, .. } => Because::Right {
@@ -138,8 +138,9 @@ fn standing(given: &Given<'_, '_>, card: &WordCard, number: usize) -> Standing {
             elsewhere: chance.elsewhere,
             above_chance: e.0 >= e.1,
         },
-        Ground::Below { counted, share: (k, n), bar, .. } => {
-            Because::Below(Below { counted, share: Estimate::share_any_time(k as usize, n as usize), bar })
+        Ground::Below { counted, share: (k, n), interval, bar } => {
+            let share = Estimate::with(f64::from(k) / f64::from(n), interval, n as usize, Unit::Share);
+            Because::Below(Below { counted, share, bar })
         }
         ref other => fact(other),
     };

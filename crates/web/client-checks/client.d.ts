@@ -390,7 +390,7 @@ export interface Summary {
   stumbled: Record<string, number>;
   invited: Record<string, number>;
   /** Whether any of them was no call of a round. */
-  ownChoice: boolean;
+  undrawn: boolean;
   given: number;
   presses: number;
   waiting: Told<"press">[];
@@ -409,6 +409,8 @@ export interface Pad {
   words: WordNow[];
   /** When strong signs were seen in the last seven days, milliseconds. */
   strong: number[];
+  /** What the address had the Board open with, until another is chosen. */
+  asked: string | undefined;
   /** Whether the notebook gives no answer; undefined until that is known. */
   offline: boolean | undefined;
   /** Whether the server answers and lets nobody in here any more. */
@@ -434,7 +436,7 @@ export interface Pad {
   note(bodies: (Body | Event)[], options?: Keeping): Promise<Event[]>;
   amend(event: Event, change: object): Promise<void>;
   press(word: string, by: PressedBy, more?: Partial<Of<"press">>): Promise<Event[]>;
-  deliver(press: Told<"press">, answer?: Answer, more?: Partial<Of<"delivery">>): Promise<Event>;
+  deliver(asked: Told<"press"> | Told<"catch">, answer?: Answer, more?: Partial<Of<"delivery">>): Promise<Event>;
   setMemo(change: Memo): Promise<void>;
   reload(): Promise<void>;
   refresh(): Promise<void>;

@@ -14,6 +14,7 @@ export interface Messages {
   "client-board-came-back": { name: string | number };
   "client-board-cancel-one": {};
   "client-board-cannot-keep": { why: string | number };
+  "client-board-cannot-say": {};
   "client-board-care": { food: string | number };
   "client-board-catch-give": { name: string | number; word: string | number };
   "client-board-catch-show": { name: string | number; word: string | number };
@@ -33,6 +34,7 @@ export interface Messages {
   "client-board-drop-sure": {};
   "client-board-else-instead": {};
   "client-board-end-because": {};
+  "client-board-end-by-sign": {};
   "client-board-end-done": {};
   "client-board-end-interrupted": {};
   "client-board-end-left": { name: string | number };
@@ -46,6 +48,7 @@ export interface Messages {
   "client-board-food-left": { food: string | number; n: string | number };
   "client-board-forbidden": { n: string | number };
   "client-board-give": {};
+  "client-board-give-calmly": { name: string | number; word: string | number };
   "client-board-give-now": {};
   "client-board-give-now-pressed": { name: string | number; word: string | number };
   "client-board-give-pressed": { name: string | number; word: string | number };
@@ -95,6 +98,7 @@ export interface Messages {
   "client-board-none-to-invite": { name: string | number };
   "client-board-none-waiting": { why: string | number };
   "client-board-none-yet": {};
+  "client-board-not-drawn": {};
   "client-board-not-joined": {};
   "client-board-not-kept": { why: string | number };
   "client-board-not-now": {};
@@ -193,6 +197,7 @@ export interface Messages {
   "client-board-swaps-stop": {};
   "client-board-swaps-stopped": {};
   "client-board-swaps-strong": {};
+  "client-board-swaps-taken-back": {};
   "client-board-tap-asked": { name: string | number };
   "client-board-tap-pressed": { name: string | number };
   "client-board-tap-twice": {};

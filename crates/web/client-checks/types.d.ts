@@ -1530,6 +1530,8 @@ export interface components {
         Note: string;
         /** @description All of it, as JSON for the client. */
         Now: {
+            /** @description Whether `strong` and the strong signs among `today` are all there are: whoever scores without seeing what others scored gets their own. */
+            all_signs: boolean;
             /** @description Which animal. */
             animal: components["schemas"]["AnimalId"];
             /** @description When this was so. */

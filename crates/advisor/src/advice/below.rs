@@ -9,7 +9,7 @@ use serde::Serialize;
 pub struct Below {
     /// What was counted.
     pub counted: Counted,
-    /// The share.
+    /// The share, with the 90 % interval by which that is decided.
     pub share: Estimate,
     /// What it must reach.
     pub bar: f64,

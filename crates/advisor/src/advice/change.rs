@@ -43,6 +43,8 @@ pub enum Change {
     AllowanceSet,
     /// The card filled in.
     CardFilled,
+    /// A word on the card that sounds different, or the word shown all the same.
+    SoundsApart,
     /// The card no longer says that the word ends sessions.
     EndsNoSession,
     /// Presses at the usual speed again.

@@ -59,3 +59,24 @@ fn no_condition_is_listed_that_holds_already() {
     }
     assert!(seen > 100 && kinds.len() > 4, "{seen} of {kinds:?}");
 }
+
+#[test]
+fn what_is_said_to_lie_below_a_bar_lies_below_it_with_the_interval_that_is_told() {
+    let mut seen = 0;
+    for seed in [3, 7, 19] {
+        let end: Moment = "2026-11-25T19:30:00Z".parse().unwrap();
+        let story = Story::from_events(sayso_sim::demo(seed, end).events);
+        for ago in 0..40 {
+            let now = end.plus_seconds(-86_400.0 * 3.0 * f64::from(ago));
+            for animal in story.animals().keys() {
+                let told = standings(&Case::new(&story, *animal, now));
+                for because in told.iter().flat_map(|standing| &standing.because) {
+                    let Because::Below(below) = because else { continue };
+                    assert!(below.share.surely_below(below.bar), "{seed}, {ago}: {below:?}");
+                    seen += 1;
+                }
+            }
+        }
+    }
+    assert!(seen > 10, "{seen}");
+}

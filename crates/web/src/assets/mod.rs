@@ -82,6 +82,7 @@ static FILES: &[Asset] = &[
     ("client/whose.js", JS, include_str!("../client/whose.js")),
     ("client/first.js", JS, include_str!("../client/first.js")),
     ("client/settle.js", JS, include_str!("../client/settle.js")),
+    ("client/signs.js", JS, include_str!("../client/signs.js")),
     ("client/showing.js", JS, include_str!("../client/showing.js")),
     ("client/sitting.js", JS, include_str!("../client/sitting.js")),
     ("client/starting.js", JS, include_str!("../client/starting.js")),

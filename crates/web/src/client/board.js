@@ -4,6 +4,7 @@ import { brings } from "./brings.js";
 import { begin, dismiss, nudge, onChange, resend, rows, status } from "./outbox.js";
 import { button, el, find, openSheet, text } from "./dom.js";
 import { makePad, nameOf } from "./pad.js";
+import { signs } from "./signs.js";
 import * as showing from "./showing.js";
 import * as invitation from "./invitation.js";
 import * as day from "./day.js";
@@ -17,7 +18,7 @@ import { zones } from "./mat.js";
 import { drawRecent, undoLast } from "./recent.js";
 import { isFood } from "./sitting.js";
 import { note } from "./resting.js";
-import { settled } from "./settle.js";
+import { cutOff, settled } from "./settle.js";
 import { stopCard } from "./stop.js";
 import { strip } from "./swaps.js";
 import { tallest } from "./tallest.js";
@@ -53,12 +54,16 @@ const lastTap = { word: undefined };
 /** @param {string} name */
 const action = (name) => find(`[data-action="${name}"]`, root);
 
-const mode = () => (pad.memo.mode && Object.hasOwn(MODES, pad.memo.mode) ? pad.memo.mode : "showing");
+const mode = () => {
+  const wanted = pad.asked ?? pad.memo.mode;
+  return wanted && Object.hasOwn(MODES, wanted) ? wanted : "showing";
+};
 
 /** Draws all that may have changed. */
 function draw() {
   if (!pad.own) return;
   const view = pad.look();
+  cutOff(pad);
   const now = MODES[mode()];
   // With a session all changes that stands on the screen: it is read from the top.
   const runs = view.session ?? "";
@@ -232,7 +237,7 @@ function fill(box, says) {
 function drawSwaps() {
   const box = at("swaps");
   // What stops the session comes first; that swaps were stopped with it is read after it.
-  const now = pad.view.stop ? undefined : strip(pad, mode() === "day", () => showing.signs(pad));
+  const now = pad.view.stop ? undefined : strip(pad, mode() === "day", () => signs(pad));
   // What comes up in the middle of a session lies over the page: no pad may move under a thumb. Else it covers nothing.
   box.classList.toggle("laid", Boolean(now?.alert) && pad.view.session !== undefined);
   if (!fill(box, now)) return;
@@ -344,14 +349,14 @@ function wire() {
   measure = fit(root, (room) => tallest(pad, room));
 }
 
-/** Where Today sends a person to answer, the Board opens for that. */
-const TO_ANSWER = "#answer";
+/** Where Today sends a person to show or to answer, the Board opens for that. @type {Record<string, string>} */
+const ASKED = { "#show": "showing", "#answer": "day" };
 
-/** Opens what the address asks for, once: a page that is loaded again keeps what was chosen since. */
-async function openAsAsked() {
-  if (location.hash !== TO_ANSWER) return;
+/** Opens what the address asks for, this once: what was chosen on the Board itself stays what it opens with. */
+function openAsAsked() {
+  if (!Object.hasOwn(ASKED, location.hash)) return;
+  pad.asked = ASKED[location.hash];
   history.replaceState(null, "", location.pathname + location.search);
-  await pad.setMemo({ mode: "day" });
 }
 
 async function main() {
@@ -359,7 +364,7 @@ async function main() {
   at("unopened").remove();
   try {
     await pad.begin();
-    await openAsAsked();
+    openAsAsked();
     await begin();
   } catch (error) {
     pad.broken = say("client-board-cannot-keep", { why: nameOf(error) });

@@ -2,6 +2,7 @@
 
 import { button, el, openSheet } from "./dom.js";
 import { letGo } from "./settle.js";
+import { endBySign } from "./signs.js";
 import { LATELY_MS, summary } from "./sitting.js";
 import { say } from "./say.js";
 
@@ -32,8 +33,10 @@ export function end(pad) {
         `end-${reason}`,
         () => {
           close();
+          // A sign that was noted already is not noted again.
+          if (reason === "strong_sign" && pad.view.stop !== "strong") return endBySign(pad, session);
           pad.note([{ kind: "session_end", session, reason }]);
-          letGo(pad);
+          return letGo(pad);
         },
         { class: "wide" },
       ),
@@ -120,7 +123,7 @@ export function sum(pad) {
         el("p", {}, say("client-board-sum-shown", { list: list(s.shown) || say("client-board-sum-nothing") })),
         own.length > 0 && el("p", {}, say("client-board-sum-pressed", { name, list: own.join(", ") })),
         Object.keys(s.invited).length > 0 && el("p", {}, say("client-board-sum-invited", { list: list(s.invited) })),
-        s.ownChoice && el("p", { class: "quiet", "data-test": "own-choice" }, say("client-board-own-choice")),
+        s.undrawn && el("p", { class: "quiet", "data-test": "not-drawn" }, say("client-board-not-drawn")),
         s.presses > 0 && el("p", {}, say("client-board-sum-given", { given: s.given, all: s.presses })),
         s.waiting.length > 0 &&
           el(

@@ -9,7 +9,7 @@ import { CLEAR, done, drop, event, given, result, round, set, since, state, tent
 import { KINDS, waits, ways } from "./offering.js";
 import * as rounds from "./round.js";
 import { givePanel, padState as showState } from "./showing.js";
-import { restUntil } from "./rest.js";
+import { restUntil, urges } from "./rest.js";
 import { resting } from "./resting.js";
 import { number, say } from "./say.js";
 import { atEase } from "./starting.js";
@@ -283,11 +283,14 @@ function after(pad, s) {
   const press = Object.values(pad.view.pending).find((e) => e.body.word === (s.press ?? s.word));
   const { name } = pad.now;
   const rests = !press && restUntil(pad) !== undefined;
-  const asks = s.press
-    ? say("client-board-give-now-pressed", { name, word: pad.says(s.press) })
-    : rests
-      ? say("client-board-stop-here", { name })
-      : say(press ? "client-board-give-now" : "client-board-show-now");
+  const now = !press || urges(pad, press);
+  const asks = !now
+    ? say("client-board-give-calmly", { name, word: pad.says(press.body.word) })
+    : s.press
+      ? say("client-board-give-now-pressed", { name, word: pad.says(s.press) })
+      : rests
+        ? say("client-board-stop-here", { name })
+        : say(press ? "client-board-give-now" : "client-board-show-now");
   if (rests)
     return {
       key: `after-${s.id}-rests`,
@@ -298,13 +301,16 @@ function after(pad, s) {
       ],
     };
   return {
-    key: `after-${s.id}-${press?.id}`,
+    key: `after-${s.id}-${press?.id}-${now}`,
     build: () => [
       tell(el("p", {}, asks)),
       care(pad, pad.rewardOf(s.press ?? s.word)),
       slots({
         give:
-          press && button(say("client-board-given"), "invitation-given", () => given(pad, press), { class: "primary" }),
+          press &&
+          button(say("client-board-given"), "invitation-given", () => given(pad, press), {
+            class: now ? "primary" : "",
+          }),
         show:
           !press &&
           button(

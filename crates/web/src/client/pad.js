@@ -50,6 +50,7 @@ export function makePad(now, changed) {
     view: undefined,
     words: now.words,
     strong: [],
+    asked: undefined,
     offline: undefined,
     left: false,
   });
@@ -159,9 +160,10 @@ export function makePad(now, changed) {
       { kind: "press", word, by, certainty: 1, accident: by === "person" ? "no" : "unsure", ...pad.in(), ...more },
     ]);
 
-  /** Answers a press; food given is counted in the same tap. */
+  /** Answers a press, or what was asked for without one; food given is counted in the same tap. */
   pad.deliver = async (press, answer = "given", more = {}) => {
     const { word, session } = press.body;
+    const answers = press.body.kind === "press" ? { answers: press.id } : {};
     const seconds = (Date.now() - Date.parse(press.happened_at)) / 1000;
     const gives = answer === "given" || answer === "partly" || answer === "alternative";
     const reward = answer === "alternative" ? pad.reward(more.alternative) : pad.rewardOf(word);
@@ -170,13 +172,15 @@ export function makePad(now, changed) {
     const bodies = [];
     if (gives && isFood(reward))
       bodies.push({ kind: "feed", reward: reward.id, pieces: 1, kcal: reward.kcal, ...where });
-    const delay = gives && seconds >= 0 && seconds <= 600 ? { delay_s: Math.round(seconds * 10) / 10 } : {};
-    bodies.push({ kind: "delivery", answers: press.id, word, answer, ...delay, ...where, ...more });
+    const delay =
+      answers.answers && gives && seconds >= 0 && seconds <= 600 ? { delay_s: Math.round(seconds * 10) / 10 } : {};
+    bodies.push({ kind: "delivery", ...answers, word, answer, ...delay, ...where, ...more });
     const events = await pad.note(bodies, { hold: THEN_S });
     return events[events.length - 1];
   };
 
   pad.setMemo = async (change) => {
+    if ("mode" in change) pad.asked = undefined;
     pad.memo = { ...pad.memo, ...change };
     changed(); // what was chosen shows at once, however slow the device is to keep it
     await remember(memoKey, pad.memo);

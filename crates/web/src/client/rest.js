@@ -4,7 +4,7 @@
 import { dayOf, dayStart } from "./homeday.js";
 import { isA } from "./sitting.js";
 
-/** @import { Pad } from "../../client-checks/client" */
+/** @import { Now, Pad } from "../../client-checks/client" */
 
 export const LEAST_REST_MS = 43_200_000;
 export const WEEK_DAYS = 7;
@@ -36,10 +36,32 @@ export function restsUntil(strong, zone, now) {
  * @param {number} [now]
  */
 export function restUntil(pad, now = Date.now()) {
-  const told = pad.now.rest_until ? Date.parse(pad.now.rest_until) : 0;
-  const until = Math.max(told, restsUntil(pad.strong, pad.now.zone, now) ?? 0);
+  const { zone } = pad.now;
+  // A sign dated ahead of this device's clock counts.
+  const strong = pad.strong.map((at) => Math.min(at, now));
+  const until = Math.max(stillTold(pad.now), restsUntil(strong, zone, now) ?? 0);
   return now < until ? until : undefined;
 }
+
+/**
+ * What the notebook said, unless it follows from signs that are all told here: then it is worked out anew from those that stand, and
+ * a sign that was taken back since holds nothing any more.
+ * @param {Now} now
+ */
+function stillTold({ rest_until, all_signs, strong, today, zone, at }) {
+  if (!rest_until) return 0;
+  const told = Date.parse(rest_until);
+  const known = all_signs ? [...strong.map((s) => Date.parse(s)), ...strongOf(today)] : [];
+  return restsUntil(known, zone, Date.parse(at)) === told ? 0 : told;
+}
+
+/**
+ * Whether what was pressed or asked for is to be given at once. Once the session stops, or a strong sign came since, nothing
+ * hurries: it may still be given.
+ * @param {Pick<Pad, "view" | "strong">} pad
+ * @param {import("../../client-checks/client").Event} asked
+ */
+export const urges = (pad, asked) => !pad.view.stop && !pad.strong.some((at) => at >= Date.parse(asked.happened_at));
 
 /**
  * Strong signs among standing events, as moments.

@@ -68,6 +68,15 @@ export function settled(pad, goOn) {
 export const letGo = (pad) => (waits(pad) ? drop(pad, state(pad).call) : done(pad));
 
 /**
+ * A strong sign that fell in the wait cuts an offer off, whoever noted it.
+ * @param {Pad} pad
+ */
+export const cutOff = (pad) => {
+  const { at = Infinity } = state(pad);
+  return waits(pad) && pad.strong.some((seen) => seen >= at) ? letGo(pad) : undefined;
+};
+
+/**
  * After a strong sign nothing waits for an end any more, and what was chosen to be offered is not.
  * @param {Pad} pad
  */

@@ -2,17 +2,17 @@
 
 import { care } from "./care.js";
 import { chooseWord } from "./choose.js";
-import { button, el, openSheet, slots, tell } from "./dom.js";
+import { button, el, slots, tell } from "./dom.js";
 import { due, isDue, ready } from "./due.js";
 import { closing, end } from "./ending.js";
-import { closeOffer, settled } from "./settle.js";
-import { restUntil } from "./rest.js";
+import { settled } from "./settle.js";
+import { restUntil, urges } from "./rest.js";
+import { signs } from "./signs.js";
 import { isFood } from "./sitting.js";
 import { before, startPanel } from "./starting.js";
-import { withSign } from "./swaps.js";
 import { minutes, number, say } from "./say.js";
 
-/** @import { Pad, Panel, SignLevel, Stop, Then, Told, WordNow } from "../../client-checks/client" */
+/** @import { Pad, Panel, Stop, Then, Told, WordNow } from "../../client-checks/client" */
 
 /**
  * A press waiting for its delivery makes the pad the place to note that.
@@ -134,23 +134,24 @@ export function givePanel(pad) {
   const reward = pad.rewardOf(word);
   // Before a session what asks may be scrolled away: the button names its word.
   const given = pad.view.session ? say("client-board-given") : say("client-board-given-word", { word: pad.says(word) });
+  const now = urges(pad, press);
+  const told = { word: pad.says(word), name: pad.now.name };
+  const asks = !now
+    ? "client-board-give-calmly"
+    : by === "animal"
+      ? "client-board-give-pressed"
+      : "client-board-give-shown";
   return {
-    key: `give-${press.id}-${given}`,
+    key: `give-${press.id}-${given}-${now}`,
     build: () => [
       tell(
         reward?.never
           ? el("p", { class: "stop" }, say("client-board-never", { why: reward.never }))
-          : el(
-              "p",
-              {},
-              by === "animal"
-                ? say("client-board-give-pressed", { word: pad.says(word), name: pad.now.name })
-                : say("client-board-give-shown", { word: pad.says(word) }),
-            ),
+          : el("p", {}, say(asks, told)),
       ),
       care(pad, reward),
       slots({
-        give: !reward?.never && button(given, "given", () => pad.deliver(press), { class: "primary" }),
+        give: !reward?.never && button(given, "given", () => pad.deliver(press), { class: now ? "primary" : "" }),
         no: by === "animal" && button(say("client-board-not-now"), "not-now", () => pad.deliver(press, "declined")),
       }),
     ],
@@ -282,57 +283,6 @@ function animalPressed(pad) {
 }
 
 /**
- * A strong sign with no session to stop: what to do now, and whom to ask.
- * @param {Pad} pad
- */
-function stopHere(pad) {
-  navigator.vibrate?.([120, 60, 120]);
-  openSheet(say("client-board-stop-here", { name: pad.now.name }), (close) => [
-    el("p", { class: "stop", "data-test": "whom-to-ask" }, say("client-board-whom-to-ask")),
-    button(say("client-board-done"), "stop-here-done", close, { class: "wide" }),
-  ]);
-}
-
-/** @type {SignLevel[]} */
-const LEVELS = ["strong", "mild", "joining"];
-
-/**
- * What is seen of its body language. A strong sign stops agreed swaps in the same tap.
- * @param {Pad} pad
- */
-export function signs(pad) {
-  openSheet(say("client-board-see-what"), (close) => [
-    el("p", { class: "quiet" }, say("client-board-one-sign")),
-    ...LEVELS.flatMap((level) => {
-      const own = pad.now.signs.filter((s) => s.level === level);
-      const seen = async (/** @type {string} */ sign) => {
-        close();
-        const swaps = withSign(pad, level);
-        const noted = pad.note([{ kind: "sign", sign, level, when: "during", ...pad.in() }, ...swaps]);
-        if (level !== "strong") return;
-        // In a session the pad itself stops; else it is said here.
-        if (!pad.view.session) stopHere(pad);
-        await noted;
-        await closeOffer(pad);
-      };
-      return [
-        el("h3", {}, say(`client-board-level-${level}`)),
-        ...own.map((s) => button(s.said, `sign-${level}`, () => seen(s.sign), { class: `wide sign ${level}` })),
-        button(
-          say(`client-board-other-${level}`),
-          `sign-${level}-other`,
-          () => {
-            const words = prompt(say("client-board-saw-what"))?.trim();
-            if (words) seen(words.slice(0, 2000));
-          },
-          { class: "wide" },
-        ),
-      ];
-    }),
-  ]);
-}
-
-/**
  * The parts of what a showing session asks, of a word: to be measured, never shown.
  * @param {Pad} pad
  * @param {WordNow} long
@@ -341,6 +291,7 @@ export function signs(pad) {
 export function openings(pad, long) {
   const { name } = pad.now;
   const texts = [
+    say("client-board-give-calmly", { word: long.says, name }),
     say("client-board-give-pressed", { word: long.says, name }),
     say("client-board-give-shown", { word: long.says }),
     say("client-board-then-what", { given: long.says, name }),

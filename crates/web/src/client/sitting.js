@@ -225,7 +225,7 @@ export function summary(stand, session, now) {
     pressed: byWord(presses.filter((e) => e.body.by === "animal")),
     stumbled: byWord(presses.filter((e) => e.body.by === "animal" && e.body.accident === "likely")),
     invited: byWord(invitations),
-    ownChoice: invitations.some((e) => !e.body.call),
+    undrawn: invitations.some((e) => !e.body.call),
     given: presses.filter((e) => gave(answers.get(e.id))).length,
     presses: presses.length,
     waiting: presses.filter(waits),

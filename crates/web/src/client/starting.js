@@ -62,8 +62,8 @@ async function start(pad, room, word) {
   /** @type {Body[]} */
   const bodies = [{ kind: "session_start", session, purpose: "showing", words, ...(room ? { room } : {}) }];
   if (word) bodies.push({ kind: "press", word, by: "person", certainty: 1, accident: "no", session });
-  await pad.note(bodies, { memo: [`pad-${pad.now.animal}`, { ...pad.memo, plan }] });
-  await pad.setMemo({ plan });
+  await pad.note(bodies, { memo: [`pad-${pad.now.animal}`, { ...pad.memo, plan, mode: "showing" }] });
+  await pad.setMemo({ plan, mode: "showing" });
 }
 
 /**

@@ -12,9 +12,9 @@ import { say } from "./say.js";
 const LATELY_MS = 600_000;
 
 /**
- * How swaps stand: { plan, signs, seen, stopped }; undefined where none run and none was stopped lately. Pure.
+ * How swaps stand: { plan, signs, seen, stopped, by }; undefined where none run and none was stopped lately. Pure.
  * signs: strong or mild, seen since they began; seen: when the last such sign was. stopped: the last stop, if swaps are over because
- * of signs.
+ * of signs; by: the signs of it that still stand.
  * @param {Pick<Now, "swap">} now
  * @param {Event[]} stand
  * @param {number} at
@@ -33,7 +33,9 @@ export function standing(now, stand, at, carriedOnAt = 0) {
     };
   }
   const stopped = stops.filter((e) => e.body.reason === "signs" && at - Date.parse(e.happened_at) < LATELY_MS).at(-1);
-  return stopped && { stopped };
+  if (!stopped) return undefined;
+  const before = stand.filter(isA("sign")).filter((e) => Date.parse(e.happened_at) <= Date.parse(stopped.happened_at));
+  return { stopped, by: stopReason(before, carriedOnAt) };
 }
 
 /**
@@ -206,9 +208,12 @@ export function strip(pad, inAnswer, sign) {
     // It goes by itself; what lies over the mat can be put away.
     const seen = () => button(say("client-board-put-away"), "swaps-seen", () => pad.setMemo({ swapsSeen: id }));
     return {
-      key: `stopped-${id}-${session}`,
+      key: `stopped-${id}-${session}-${now.by}`,
       alert: true,
-      build: () => [el("p", {}, `${say("client-board-swaps-stopped")} `, page), session && seen()],
+      build: () => [
+        el("p", {}, `${say(now.by ? "client-board-swaps-stopped" : "client-board-swaps-taken-back")} `, page),
+        session && seen(),
+      ],
     };
   }
   const { plan, signs } = now;

@@ -4,7 +4,10 @@ import assert from "node:assert/strict";
 import { afterEach, beforeEach, mock, test } from "node:test";
 import { due, isDue } from "../../src/client/due.js";
 import { makePad } from "../../src/client/pad.js";
-import { restUntil } from "../../src/client/rest.js";
+import { tap as asksFor } from "../../src/client/catch.js";
+import { restUntil, urges } from "../../src/client/rest.js";
+import { cutOff } from "../../src/client/settle.js";
+import { noteStrong } from "../../src/client/signs.js";
 
 const HOME = "00000000-0000-7000-8000-000000000001";
 const PIP = "00000000-0000-7000-8000-000000000002";
@@ -176,4 +179,124 @@ test("what the notebook said of a rest holds on a page that hears no more", () =
   assert.equal(restUntil(pad), Date.parse("2026-03-03T10:30:00Z"));
   clock("2026-03-03T10:30:00Z");
   assert.equal(restUntil(pad), undefined);
+});
+
+test("a strong sign that the notebook knew of holds nothing once it is taken back here; one of before still does", () => {
+  const growl = event("2026-03-02T08:00:00Z", { kind: "sign", sign: "growl", level: "strong", when: "during" });
+  const back = row(event("2026-03-02T08:01:00Z", { kind: "withdrawal", of: growl.id }), "kept");
+  clock("2026-03-02T08:02:00Z");
+  const before = ["2026-02-27T08:00:00Z"];
+  for (const [all_signs, strong, rest_until, after] of [
+    [true, [], "2026-03-02T23:00:00Z", undefined],
+    [true, before, "2026-03-05T23:00:00Z", undefined],
+    // Yesterday's alone rests until its twelve hours are over.
+    [true, ["2026-03-01T21:00:00Z"], "2026-03-07T23:00:00Z", Date.parse("2026-03-02T09:00:00Z")],
+    // What rests on a sign that is not told here holds.
+    [false, [], "2026-03-02T23:00:00Z", Date.parse("2026-03-02T23:00:00Z")],
+    [true, [], "2026-03-04T23:00:00Z", Date.parse("2026-03-04T23:00:00Z")],
+  ]) {
+    const now = told("2026-03-02T08:00:30Z", { today: [growl], strong, rest_until, all_signs });
+    const pad = makePad(now, () => {});
+    pad.look();
+    assert.equal(restUntil(pad), Date.parse(rest_until), rest_until);
+    pad.own = [back];
+    pad.look();
+    assert.equal(restUntil(pad), after, rest_until);
+  }
+});
+
+test("a strong sign of another phone counts at once, also where that clock is ahead of this one", () => {
+  clock("2026-03-02T08:00:00Z");
+  const growl = event("2026-03-02T08:02:00Z", { kind: "sign", sign: "growl", level: "strong", when: "during" });
+  const now = told("2026-03-02T08:02:30Z", { today: [growl], rest_until: "2026-03-02T23:00:00Z", all_signs: true });
+  const pad = makePad(now, () => {});
+  pad.look();
+  assert.equal(restUntil(pad), Date.parse("2026-03-02T23:00:00Z"));
+});
+
+test("nothing hurries what was pressed before a strong sign, or while the session stops", () => {
+  clock("2026-03-02T08:01:00Z");
+  const press_ = event("2026-03-02T08:00:00Z", { kind: "press", word: BALL, by: "person" });
+  const growl = event("2026-03-02T08:00:10Z", { kind: "sign", sign: "growl", level: "strong", when: "during" });
+  const later = event("2026-03-02T08:00:20Z", { kind: "press", word: BALL, by: "animal" });
+  const pad = makePad(told("2026-03-02T08:00:30Z", { today: [press_] }), () => {});
+  pad.look();
+  assert.equal(urges(pad, press_), true);
+  pad.now = told("2026-03-02T08:00:30Z", { today: [press_, growl] });
+  pad.look();
+  assert.deepEqual([urges(pad, press_), urges(pad, later)], [false, true]);
+  assert.equal(urges({ strong: [], view: { stop: "left" } }, press_), false);
+});
+
+/** A pad whose notes are heard of at once. */
+function noting(now) {
+  const pad = makePad(now, () => {});
+  pad.look();
+  pad.note = async (bodies) => {
+    const events = bodies.map((body) => event(new Date().toISOString(), body));
+    pad.own = [...pad.own, ...events.map((e) => row(e, "kept"))];
+    pad.look();
+    return events;
+  };
+  return pad;
+}
+
+test("at rest what was asked for without a button is given by a second tap, and its food counted", async () => {
+  clock("2026-03-02T08:10:00Z");
+  const growl = event("2026-03-02T08:00:00Z", { kind: "sign", sign: "growl", level: "strong", when: "during" });
+  const snack = { id: "snack", name: "snack", kind: "food", kcal: 4 };
+  const words = [word(BALL, { reward: "snack" })];
+  const pad = noting(told("2026-03-02T08:09:00Z", { today: [growl], words, rewards: [snack] }));
+  const kinds = () => pad.view.stand.map((e) => e.body.kind).filter((kind) => kind !== "sign");
+  await asksFor(pad, BALL);
+  mock.timers.tick(3_000);
+  await asksFor(pad, BALL);
+  assert.deepEqual(kinds(), ["catch", "feed", "delivery"]);
+  assert.equal(pad.ration.given, 4);
+  const { body } = pad.view.last;
+  // No press was noted: it answers none, and tells no time since one.
+  assert.deepEqual([body.word, body.answer, body.answers, body.delay_s], [BALL, "given", undefined, undefined]);
+  // The next tap is the next time it asks.
+  mock.timers.tick(60_000);
+  await asksFor(pad, BALL);
+  assert.equal(kinds().filter((kind) => kind === "catch").length, 2);
+});
+
+test("an offer is cut off by a strong sign that fell in its wait, whoever noted it, and by no earlier one", async () => {
+  const at = Date.parse("2026-03-02T08:00:00Z");
+  const growl = (seen) => event(seen, { kind: "sign", sign: "growl", level: "strong", when: "during" });
+  for (const [seen, step] of [
+    ["2026-03-02T08:00:03Z", undefined],
+    ["2026-03-02T07:59:00Z", "waiting"],
+  ]) {
+    clock("2026-03-02T08:00:20Z");
+    const pad = noting(told("2026-03-02T08:00:10Z", { today: [growl(seen)] }));
+    pad.setMemo = (change) => void (pad.memo = { ...pad.memo, ...change });
+    pad.memo = { invitation: { step: "waiting", word: BALL, wait: 5, way: "offer_in_view", at } };
+    await cutOff(pad);
+    assert.deepEqual([pad.memo.invitation.step, pad.own.length], [step, 0], seen);
+  }
+});
+
+test("a press of an offer that a strong sign closes is a tap of its own before it: one Undo takes back the sign", async () => {
+  clock("2026-03-02T08:00:30Z");
+  const pad = noting(
+    told("2026-03-02T08:00:00Z", { swap: null, today: [{ ...start, happened_at: "2026-03-02T08:00:00Z" }] }),
+  );
+  const taps = [];
+  const note = pad.note;
+  pad.note = (bodies) => {
+    const kinds = bodies.map((b) => ("body" in b ? b.body.kind : b.kind));
+    taps.push(kinds);
+    return note(bodies.map((b) => ("body" in b ? b.body : b)));
+  };
+  pad.setMemo = (change) => void (pad.memo = { ...pad.memo, ...change });
+  const at = Date.parse("2026-03-02T08:00:10Z");
+  pad.memo = { invitation: { step: "late", late: OUT, tappedAt: at + 9_000, word: BALL, wait: 5, at } };
+  assert.equal(pad.view.session, "A");
+  await noteStrong(pad, "growl");
+  assert.deepEqual(taps, [["press"], ["sign"]]);
+  assert.equal(pad.memo.invitation.step, undefined);
+  // Nor is what was chosen by hand offered on.
+  assert.equal(pad.memo.invitation.word, undefined);
 });

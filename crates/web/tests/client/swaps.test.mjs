@@ -56,3 +56,11 @@ test("nothing is drawn for a word that takes no part, has no partner in these da
   assert.equal(drawFor({ ...plan, words: ["ball", "out", "rest"] }, "e", "ball", at(1)), undefined);
   assert.equal(drawFor(plan, "01a34039-ef11-7416-96f2-3eefbde5c099", "ball", at(-1)), undefined);
 });
+
+test("a stop names signs only while such signs stand", () => {
+  const by = (...all) => standing({ swap: null }, all, at(8)).by;
+  assert.equal(by(sign("strong", 5), stop("signs", 5)), "strong");
+  assert.equal(by(sign("mild", 3), sign("mild", 4), stop("signs", 5)), "mild");
+  assert.equal(by(stop("signs", 5)), undefined, "taken back");
+  assert.equal(by(stop("signs", 5), sign("strong", 6)), undefined, "of later");
+});

@@ -59,6 +59,7 @@ act-change-test-recorded = Ein Vorlieben-Test aufgezeichnet.
 act-change-word-made = Eine Wortkarte angelegt.
 act-change-allowance-set = Eine Menge eingetragen oder das Fehlende ergänzt.
 act-change-card-filled = Die Karte ausgefüllt.
+act-change-sounds-apart = Ein anderes Wort auf der Karte, oder dieses trotzdem gezeigt.
 act-change-ends-no-session = Auf der Karte steht nicht mehr, dass es die Sitzung beendet.
 act-change-usual-speed = Drücken wieder mit üblichem Tempo, etwa nach einer neuen Batterie.
 act-change-heard-again = Ein Druck, der gehört wird, oder die neue Aufnahme angemeldet.

@@ -61,6 +61,7 @@ act-change-test-recorded = A likes test recorded.
 act-change-word-made = A word card made.
 act-change-allowance-set = An allowance typed in, or what is missing filled in.
 act-change-card-filled = The card filled in.
+act-change-sounds-apart = Another word on the card, or this one shown all the same.
 act-change-ends-no-session = Its card no longer says that it ends a session.
 act-change-usual-speed = Presses at the usual speed again, such as after a new battery.
 act-change-heard-again = A press of it that is heard, or its new recording enrolled.

@@ -133,7 +133,7 @@ because-below = { $counted ->
     [latest] The latest times { $name } was invited and wanted the thing, pressed
     [later] Two weeks and more after mastery, pressed when { $name } wanted the thing
    *[right] Two weeks and more after mastery, of presses when invited, this word
-}: { $share }. This is clearly below { $bar }, { $counted ->
+}: { $share }. This whole interval, one of 90%, lies below { $bar }, { $counted ->
     [wanted] which inviting asks for
    *[other] which leaving the word to { $name } asks for
 }.

@@ -59,6 +59,7 @@ act-change-test-recorded = Una prueba de gustos anotada.
 act-change-word-made = Una ficha de palabra hecha.
 act-change-allowance-set = Una cantidad escrita, o lo que falta completado.
 act-change-card-filled = La ficha completada.
+act-change-sounds-apart = Otra palabra en la ficha, o esta mostrada de todos modos.
 act-change-ends-no-session = La ficha ya no dice que termina la sesión.
 act-change-usual-speed = Pulsaciones a la velocidad de siempre, por ejemplo tras cambiar la pila.
 act-change-heard-again = Una pulsación que se oiga, o su nueva grabación registrada.

@@ -59,6 +59,7 @@ act-change-test-recorded = Un test de préférences noté.
 act-change-word-made = Une fiche de mot créée.
 act-change-allowance-set = Une quantité saisie, ou ce qui manque complété.
 act-change-card-filled = La fiche complétée.
+act-change-sounds-apart = Un autre mot sur la fiche, ou celui-ci montré quand même.
 act-change-ends-no-session = La fiche ne dit plus qu’il termine la séance.
 act-change-usual-speed = Des appuis à la vitesse habituelle, par exemple après une pile neuve.
 act-change-heard-again = Un appui entendu, ou son nouvel enregistrement inscrit.

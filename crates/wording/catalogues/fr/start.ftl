@@ -1,4 +1,4 @@
-start-title = Dites-nous qui vit ici
+start-title = Dis-nous qui vit ici
 start-all-stays = Tout peut être changé plus tard. Tout reste sur cet appareil.
 start-on-server = Tu pourras tout changer plus tard. C’est gardé sur ce serveur. Seules les personnes de ton foyer le voient, tant que tu ne le partages pas. Qui gère la machine du serveur pourrait lire son disque.
 start-you = Ton nom

@@ -59,6 +59,7 @@ act-change-test-recorded = Um teste de gostos anotado.
 act-change-word-made = Uma ficha de palavra feita.
 act-change-allowance-set = Uma quantidade digitada, ou o que falta preenchido.
 act-change-card-filled = A ficha preenchida.
+act-change-sounds-apart = Outra palavra na ficha, ou esta mostrada mesmo assim.
 act-change-ends-no-session = A ficha não diz mais que ela termina a sessão.
 act-change-usual-speed = Apertos na velocidade de sempre, por exemplo com pilha nova.
 act-change-heard-again = Um aperto ouvido, ou a nova gravação cadastrada.

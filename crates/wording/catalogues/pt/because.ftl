@@ -132,7 +132,7 @@ because-below = { $counted ->
     [latest] Últimos convites em que { $name } queria a coisa, com aperto
     [later] Duas semanas ou mais após o domínio, com aperto quando { $name } queria a coisa
    *[right] Duas semanas ou mais após o domínio, dos apertos ao convidar, esta palavra
-}: { $share }. Fica claramente abaixo de { $bar }, o desejado { $counted ->
+}: { $share }. Todo este intervalo, de 90%, fica abaixo de { $bar }, o desejado { $counted ->
     [wanted] para convidar
    *[other] para deixar a palavra com { $name }
 }.

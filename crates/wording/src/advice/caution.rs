@@ -41,6 +41,7 @@ pub fn change(l: &Locale, name: &str, change: &Change) -> String {
         Change::TestRecorded => say!(l, act::change_test_recorded),
         Change::WordMade => say!(l, act::change_word_made),
         Change::AllowanceSet => say!(l, act::change_allowance_set),
+        Change::SoundsApart => say!(l, act::change_sounds_apart),
         Change::CardFilled => say!(l, act::change_card_filled),
         Change::EndsNoSession => say!(l, act::change_ends_no_session),
         Change::UsualSpeed => say!(l, act::change_usual_speed),

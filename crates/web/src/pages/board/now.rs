@@ -68,6 +68,8 @@ pub struct Now {
     pub rest_until: Option<Moment>,
     /// Strong signs of the last seven days that are not among `today`: another one may mean a longer rest.
     pub strong: Vec<Moment>,
+    /// Whether `strong` and the strong signs among `today` are all there are: whoever scores without seeing what others scored gets their own.
+    pub all_signs: bool,
     /// A session that was begun, here or on another device, and is not ended.
     pub open: Option<SessionId>,
     /// The last round begun, while it is not too old.
@@ -222,6 +224,7 @@ pub fn now(page: &AnimalPage) -> Now {
         today,
         rest_until: rests_until(&case),
         strong: strong_of_week(&case).into_iter().filter(|seen| sees_others && *seen < from).collect(),
+        all_signs: sees_others,
         open: case.sessions().iter().rev().find(|s| s.open(at)).map(Session::id).filter(|_| sees_others),
         round: round(page).filter(|_| sees_others),
         swap: swap(page),

@@ -8,8 +8,9 @@ use crate::pages::learn::for_word;
 use crate::pages::words::too_alike;
 use maud::{Markup, html};
 use sayso_advisor::Caution;
-use sayso_advisor::advice::{Because, Reason};
+use sayso_advisor::advice::{Act, Because, Reason};
 use sayso_advisor::steps::WordStep;
+use sayso_advisor::stuck::Cause;
 use sayso_advisor::today::{Next, Today};
 use sayso_model::{PlanLine, Stage, WordId};
 use sayso_people::Capability;
@@ -109,7 +110,7 @@ fn line(page: &AnimalPage, w: &WordStep, agreed: Option<&PlanLine>) -> Markup {
             (cautions(page, &w.advice))
             @if let Some(others) = alike(page, w) {
                 p data-test="alike" {
-                    @if never_shown(page, w) { (say!(l, today::alike_first, word = &w.word.says, others = others)) } @else { (say!(l, today::alike, word = &w.word.says, others = others)) }
+                    @if another_first(page, w) { (say!(l, today::alike_first, word = &w.word.says, others = others)) } @else { (say!(l, today::alike, word = &w.word.says, others = others)) }
                 }
             }
             (button(page, &w.advice.act, false))
@@ -145,9 +146,10 @@ fn also(page: &AnimalPage, w: &WordStep) -> Markup {
     }
 }
 
-/// Whether it was never shown: until then another word costs nothing.
-fn never_shown(page: &AnimalPage, w: &WordStep) -> bool {
-    w.stage <= Stage::Show && page.case().totals().of(w.word.word).shown.is_empty()
+/// Whether its step is another word, which costs nothing until it is shown.
+fn another_first(page: &AnimalPage, w: &WordStep) -> bool {
+    matches!(w.advice.act, Act::Mend { cause: Cause::SoundsAlike, .. })
+        && page.case().totals().of(w.word.word).shown.is_empty()
 }
 
 /// The animal's other words that sound like this one: they stand where the next step is chosen.

@@ -242,7 +242,7 @@ fn session(page: &AnimalPage, plan: &Plan, today: &Today, agreed: &BTreeMap<Word
                 p.hint data-test="shared-hint" { (say!(l, today::hint_for, words = l.names(&words), hint = words_of::hint(l, name, hint))) }
             }
         }
-        @if page.may(Capability::Record) { p { a.button.primary.wide href=(format!("/a/{}/board", page.id)) data-test="do" { (say!(l, today::start)) } } }
+        @if page.may(Capability::Record) { p { a.button.primary.wide href=(format!("/a/{}/board#show", page.id)) data-test="do" { (say!(l, today::start)) } } }
         details {
             summary { (say!(l, today::why_plan)) }
             ul {

@@ -309,6 +309,36 @@ async fn words_that_sound_alike_are_told_where_the_next_step_is_chosen() {
 }
 
 #[tokio::test]
+async fn a_word_that_is_to_be_another_first_is_not_planned_to_be_shown() {
+    let home = Home::new().await;
+    let reward = home.reward("play", "rope", &[]).await;
+    for says in ["walk", "talk"] {
+        let card = [("says", says), ("reward", &reward), ("answer", "Give it")];
+        home.post(&format!("/a/{}/words/new", home.animal), &card).await.kept();
+    }
+    let page = home.page(&format!("/a/{}/today", home.animal)).await.text;
+    let (_, plan) = page.split_once("data-test=\"next\"").expect("the one next thing");
+    let plan = read(plan.split_once("</section>").unwrap().0);
+    assert!(plan.contains("“walk”") && !plan.contains("“talk”"), "{plan}");
+    assert!(page.contains("/board#show\""), "the Board opens for it");
+    let row = |says: &str| {
+        let mut rows = page.split("<details class=\"word\"").skip(1);
+        read(rows.find(|r| r.contains(&format!("<strong>{says}</strong>"))).expect("a row a word"))
+    };
+    assert!(row("talk").contains("Record another word for “talk”"), "{}", row("talk"));
+    assert!(row("talk").contains("choose another word first"), "{}", row("talk"));
+    assert!(row("walk").contains("sounds much like “talk”") && !row("walk").contains("first"), "{}", row("walk"));
+    let board = home.page(&format!("/a/{}/board", home.animal)).await.text;
+    let (walk, talk) = {
+        let story = home.story().await;
+        let id = |says: &str| story.words().into_values().find(|w| w.says.as_str() == says).unwrap().word.to_string();
+        (id("walk"), id("talk"))
+    };
+    let planned = |id: &str| read(&board).contains(&format!("\"plan\":[{{\"word\":\"{id}\""));
+    assert!(planned(&walk) && !planned(&talk), "the Board agrees");
+}
+
+#[tokio::test]
 async fn every_page_writes_times_by_the_clock_of_who_reads() {
     let home = Home::new().await;
     let reward = home.reward("play", "rope", &[]).await;
