@@ -1,7 +1,7 @@
 //! Invitations: whether the animal was there, whether the wait was kept, and what came after it.
 
 use crate::counted::{GIVES_MS, REACTS_MS, each, share, told_of};
-use crate::there::is_there_after;
+use crate::there::{had_left, is_there_after};
 use sayso_advisor::Estimate;
 use sayso_model::SignLevel;
 use sayso_sim::rehearsal::{BED, Does, Run, Told, WAIT_S, What};
@@ -32,12 +32,18 @@ pub(crate) fn there(run: &Run) -> Estimate {
     }))
 }
 
-/// Of invitations, those whose wait was kept: nothing said, shown or given until it was over, the animal pressed, or left. One that was
-/// under way when the animal left tells nothing, nor, not kept, one when it pressed: that press is answered.
+/// Of invitations, those whose wait was kept: nothing said, shown or given until it was over, the animal pressed, or left. One made to
+/// one that had left has no wait. One that was under way when the animal left tells nothing, nor, not kept, one when it pressed: that
+/// press is answered.
 pub(crate) fn waits(run: &Run) -> Estimate {
     let wait_ms = (WAIT_S * 1000.0) as u32;
     let offers = each(run, |what| matches!(what, What::Person(Does::Offer(_))));
+    let left = had_left(run);
     share(offers.filter_map(|(told, after)| {
+        let at = run.told.len() - after.len() - 1;
+        if left[at] {
+            return None;
+        }
         let over_ms = told.at_ms + wait_ms;
         let ended = after.iter().find(|t| {
             t.at_ms >= over_ms
@@ -50,7 +56,7 @@ pub(crate) fn waits(run: &Run) -> Estimate {
             What::Person(_) => Some(ended.at_ms >= over_ms),
             _ => Some(true),
         };
-        told_of(run, run.told.len() - after.len() - 1, kept?)
+        told_of(run, at, kept?)
     }))
 }
 

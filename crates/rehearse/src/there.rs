@@ -24,6 +24,19 @@ pub(crate) fn is_there_at_last(run: &Run) -> bool {
     run.told.iter().fold(run.begins_at != BED, |there, told| after(there, told.what))
 }
 
+/// Whether it had left at each place of what was told, and had not set out to come back.
+pub(crate) fn had_left(run: &Run) -> Vec<bool> {
+    let after = |left: &mut bool, told: &Told| {
+        *left = match told.what {
+            What::Leaves | What::Gone => true,
+            What::Comes | What::Joined | What::Barred => false,
+            _ => *left,
+        };
+        Some(*left)
+    };
+    run.told.iter().scan(false, after).collect()
+}
+
 /// Seconds at the board until a moment.
 pub(crate) fn at_board_s(run: &Run, until_ms: u32) -> f64 {
     let mut since = (run.begins_at != BED).then_some(0);

@@ -251,6 +251,23 @@ fn an_invitation_under_way_when_it_left_is_not_praised() {
 }
 
 #[test]
+fn an_invitation_ends_as_the_animal_leaves_and_nothing_asks_to_show_after_it() {
+    let pressed_after = "_s1.43207_g1.43916_e.48017";
+    let run = |more: &str| played(Exercise::Leaving, Character::Eager, 5, &format!("o1.36789{more}"));
+    let left = run(pressed_after);
+    let leaves = left.told.iter().find(|t| t.what == What::Leaves).unwrap().at_ms;
+    assert!((36_789..41_789).contains(&leaves), "within the wait: {leaves}");
+    assert!(!left.told.iter().any(|t| matches!(t.what, What::WaitOver(_))), "{:?}", left.told);
+    // Whoever lets it be has nothing left to do.
+    assert_eq!(named(&run("_e.48017")), Change::CarryOn);
+    assert_eq!(conduct(&run("_e.48017")).waits.value, Some(1.0));
+    // An invitation to one that had left has no wait, kept or not.
+    let gone = played(Exercise::Leaving, Character::Eager, 5, "o1.45000_e.52000");
+    assert!(!gone.told.iter().any(|t| matches!(t.what, What::WaitOver(_))), "{:?}", gone.told);
+    assert_eq!((conduct(&gone).waits.n, conduct(&gone).leaving.value), (0, Some(0.0)));
+}
+
+#[test]
 fn where_time_ran_out_with_little_done_more_is_asked_for_only_where_there_was_room() {
     assert_eq!(named(&played(Exercise::Likes, Character::Eager, 1, "t.8000")), Change::MorePairs);
     let invited = [

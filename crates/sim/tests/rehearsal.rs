@@ -255,6 +255,34 @@ fn an_evening_has_its_presses_and_the_wait_of_an_invitation_is_five_seconds() {
 }
 
 #[test]
+fn what_it_is_invited_to_and_what_is_held_out_end_as_it_leaves() {
+    let (mut invited, mut held) = (0, 0);
+    for setup in setups(12) {
+        for (does, ended) in [(Does::Offer(Thing::Treat), &mut invited), (Does::Two, &mut held)] {
+            let acts: Vec<Act> = (1..25).map(|i| act(i * 6_100, does)).collect();
+            let (mut open, mut left) = (false, false);
+            for told in play(setup, &acts).told {
+                match told.what {
+                    What::Person(Does::Offer(_)) | What::Held(..) => open = true,
+                    What::Leaves => {
+                        *ended += usize::from(open);
+                        (open, left) = (false, true);
+                    }
+                    What::Comes | What::Joined | What::Barred => left = false,
+                    What::WaitOver(_) | What::Chose(_) | What::ChoseNone => {
+                        assert!(!left, "{setup:?}: {told:?}");
+                        open = false;
+                    }
+                    What::Pressed(_) => open = false,
+                    _ => {}
+                }
+            }
+        }
+    }
+    assert!(invited > 20 && held > 20, "{invited} {held}");
+}
+
+#[test]
 fn signs_are_those_of_the_facts_at_their_level() {
     let mut seen = 0;
     for setup in setups(12) {

@@ -213,7 +213,12 @@ impl Animal {
         self.motion.map_or(self.stands, |m| m.at(self.now))
     }
 
-    /// It leaves, unless it has.
+    /// Whether it has left, or is on its way out, and has not set out to come back.
+    pub fn has_left(&self) -> bool {
+        self.leaving || (self.place == Place::Gone && self.heading.is_none())
+    }
+
+    /// It leaves, unless it has: what it was given, invited to or held out ends with that.
     pub fn leaves(&mut self) {
         if self.place == Place::Gone || self.leaving {
             return;
@@ -221,6 +226,7 @@ impl Animal {
         self.leaving = true;
         (self.busy_until, self.busy_with) = (0, None);
         self.given.clear();
+        (self.offered, self.held) = (None, None);
         self.tell(What::Leaves);
         self.walks(DOOR, Place::Gone);
     }
@@ -300,7 +306,7 @@ impl Animal {
             Place::Gone => {
                 self.tell(What::Gone);
                 self.leaving = false;
-                (self.own, self.shown, self.held) = (None, None, None);
+                (self.own, self.shown) = (None, None);
                 self.given.clear();
             }
             _ => {}

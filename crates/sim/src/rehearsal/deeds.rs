@@ -64,6 +64,7 @@ impl Person {
                 animal.shown = None;
                 animal.is_offered(thing);
             }
+            Does::Two if animal.has_left() => {}
             Does::Two => {
                 let (left, right) = self.pairs[self.held % self.pairs.len()];
                 self.held += 1;

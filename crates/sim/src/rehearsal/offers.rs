@@ -109,8 +109,11 @@ impl Animal {
         self.own = Some((thing, self.now));
     }
 
-    /// What it does when something is offered: presses by and by, or does not.
+    /// What it does when something is offered: presses by and by, or does not. Nothing waits for one that has left.
     pub fn is_offered(&mut self, thing: Thing) {
+        if self.has_left() {
+            return;
+        }
         let t = self.traits();
         let mut c = self.mind.luck.of(Of::Offers, self.now);
         let wants = c.coin(crate::chance::logistic(self.mind.appeal(thing) + 1.0));

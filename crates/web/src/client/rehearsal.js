@@ -33,6 +33,8 @@ export function standing(told, t) {
     calls: false,
     bars: false,
   };
+  // Whether it has left, and has not set out to come back: then nothing waits for it.
+  let left = false;
   for (const m of told) {
     if (m.at > t) break;
     const here = m.thing === undefined ? undefined : { thing: m.thing, at: m.at };
@@ -54,7 +56,7 @@ export function standing(told, t) {
         break;
       }
       case "offer":
-        s.waits = here;
+        s.waits = left ? undefined : here;
         s.offers += 1;
         s.shown = s.then = undefined;
         break;
@@ -64,7 +66,7 @@ export function standing(told, t) {
         break;
       case "wait-over":
         s.waits = undefined;
-        s.then = here;
+        s.then = left ? undefined : here;
         break;
       case "instead":
         if (s.own) s.own = s.waits = s.then = undefined;
@@ -77,19 +79,22 @@ export function standing(told, t) {
       case "back":
         s.shown = s.waits = s.then = undefined;
         break;
-      case "leaves":
-        s.waits = s.then = undefined;
-        break;
       case "gone":
-        s.own = s.shown = s.waits = s.then = undefined;
-        s.pair = undefined;
-        s.holds = false;
+        s.own = s.shown = undefined;
         s.sign = "";
         s.gone = true;
+      // falls through
+      case "leaves":
+        s.waits = s.then = s.pair = undefined;
+        s.holds = s.lies = false;
+        left = true;
+        break;
+      case "barred":
+        left = false;
         break;
       case "comes":
       case "joined":
-        s.gone = false;
+        left = s.gone = false;
         break;
       case "call":
         s.calls = t - m.at < PUSHES_MS;

@@ -55,6 +55,23 @@ test("an offer ends where the animal's own press from just before is answered, a
   }
 });
 
+test("nothing is asked for of an animal that has left, until it sets out to come back", () => {
+  const over = [6000, "wait-over", 0];
+  for (const away of [[[2000, "leaves"]], [[2000, "leaves"], [3000, "gone"]]]) {
+    assert.equal(standing(told([1000, "offer", 0], ...away, over), 6500).then, undefined);
+    // Nor where it was invited as it left.
+    const invited = told(...away, [3500, "offer", 0]);
+    assert.equal(standing(invited, 4000).waits, undefined);
+    assert.equal(standing(invited, 4000).offers, 1);
+  }
+  for (const back of ["comes", "barred"])
+    assert.ok(standing(told([1000, "leaves"], [2000, back], [2500, "offer", 0]), 3000).waits, back);
+  // What is held out, or lies there, ends with that too.
+  const held = [{ at: 100, what: "held", pair: [2, 0], mine: false, says: "" }, ...told([900, "leaves"])];
+  const { holds, lies, pair } = standing(held, 950);
+  assert.deepEqual({ holds, lies, pair }, { holds: false, lies: false, pair: undefined });
+});
+
 test("a sign stays until the animal is at ease or gone, and treats are counted", () => {
   const all = told([100, "sign", undefined, "mild"], [300, "sign", undefined, "strong"], [900, "gone"]);
   assert.deepEqual(
