@@ -143,8 +143,9 @@ pub fn conduct(run: &Run) -> Conduct {
 }
 
 /// Of buttons that the person pressed, those whose thing was given. One that the animal's own press, its going, a strong sign or the
-/// end cut short tells nothing, nor does one that was under way when it left, or, not given, when it pressed or showed a sign; what answers a press of its own from
-/// before goes past it.
+/// end cut short tells nothing, nor does one that was under way when it left, or, not given, when it pressed or showed a sign, nor, not
+/// given, one with which or soon after which a mild sign came: a pause is right then. What answers a press of its own from before goes
+/// past it.
 fn paid(run: &Run) -> Estimate {
     let shown = each(run, |what| matches!(what, What::Person(Does::Show(_))));
     let answers = answers(&run.told);
@@ -153,15 +154,20 @@ fn paid(run: &Run) -> Estimate {
         let for_its_own =
             |i: usize| answers.get(&(from + i)).is_some_and(|answer| answer.own && answer.press + 1 < from);
         let mut later = after.iter().enumerate().filter(|(i, _)| !for_its_own(*i)).map(|(_, t)| t);
+        let mut paused = false;
         let ended = later.find(|t| match t.what {
             What::Pressed(_) | What::Leaves => true,
-            What::Sign(sign) => sign.level == SignLevel::Strong,
+            What::Sign(sign) => {
+                paused |= t.at_ms < told.at_ms + GIVES_MS;
+                sign.level == SignLevel::Strong
+            }
             What::Person(does) => !matches!(does, Does::NotNow | Does::Ready | Does::Softer | Does::Quiet),
             _ => false,
         });
         let at_ms = ended.map_or(run.over.0, |t| t.at_ms);
         let paid = match ended.map(|t| t.what) {
             Some(What::Person(Does::Give(thing))) => Some(Some(thing) == told.what.thing()),
+            _ if paused => None,
             Some(What::Person(does)) if !matches!(does, Does::End | Does::Back) => Some(false),
             _ => (at_ms >= told.at_ms + GIVES_MS).then_some(false),
         };

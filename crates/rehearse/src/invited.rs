@@ -62,18 +62,30 @@ pub(crate) fn waits(run: &Run) -> Estimate {
 
 /// Of waits that were over while it was there, those after which the button was pressed and its thing given. What its own press, its
 /// going, a strong sign or the end cut short tells nothing, nor does one whose invitation was under way when it pressed, left or showed a
-/// sign.
+/// sign. A sign in the wait, or one that stands when that is over, asks for a pause, and so does a mild one that comes later but in
+/// time: what was done all the same counts if it was done well.
 pub(crate) fn after_wait(run: &Run) -> Estimate {
     let near = near(run);
     let over = run.told.iter().enumerate().filter(|(i, t)| near[*i] && matches!(t.what, What::WaitOver(_)));
     share(over.filter_map(|(i, told)| {
         let offered = run.told[..i].iter().rposition(|t| matches!(t.what, What::Person(Does::Offer(_))));
-        let given = given_after(run, *told, &run.told[i + 1..])?;
-        offered.map_or(Some(given), |at| told_of(run, at, given))
+        let mut paused = stands_at(run, i) || offered.is_some_and(|at| run.told[at..i].iter().any(is_sign));
+        let given = given_after(run, *told, &run.told[i + 1..], &mut paused)?;
+        offered.map_or(Some(given), |at| told_of(run, at, given)).filter(|well| *well || !paused)
     }))
 }
 
-fn given_after(run: &Run, wait: Told, after: &[Told]) -> Option<bool> {
+const fn is_sign(told: &Told) -> bool {
+    matches!(told.what, What::Sign(_))
+}
+
+/// Whether a sign stood just before that place of what was told.
+fn stands_at(run: &Run, at: usize) -> bool {
+    run.told[..at].iter().rfind(|t| matches!(t.what, What::Sign(_) | What::Eases | What::Gone)).is_some_and(is_sign)
+}
+
+/// Whether the thing of a wait that was over was shown and given; `paused` becomes true where a mild sign came in time.
+fn given_after(run: &Run, wait: Told, after: &[Told], paused: &mut bool) -> Option<bool> {
     let thing = wait.what.thing()?;
     let mut since_ms = wait.at_ms;
     let mut shown = false;
@@ -90,6 +102,7 @@ fn given_after(run: &Run, wait: Told, after: &[Told]) -> Option<bool> {
                 return cut_short(told.at_ms, since_ms);
             }
             What::Sign(sign) if sign.level == SignLevel::Strong => return cut_short(told.at_ms, since_ms),
+            What::Sign(_) => *paused |= told.at_ms < since_ms + GIVES_MS,
             _ => {}
         }
     }

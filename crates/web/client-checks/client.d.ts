@@ -497,6 +497,8 @@ export interface StandsNow {
   waits?: SinceThen;
   then?: SinceThen;
   sign: string;
+  /** Whether a mild sign asks for a pause where an invitation waits, or its wait was over. */
+  pauses: boolean;
   lit?: SinceThen;
   lies: boolean;
   holds: boolean;

@@ -4,10 +4,15 @@
 
 /** Milliseconds that an invitation waits. */
 export const WAIT_MS = 5000;
+/** Milliseconds of a pause at a mild sign, at the least. */
+const PAUSE_MS = 5000;
 /** Milliseconds for which what was given lies there to be seen. */
 const LIES_MS = 1500;
 /** Milliseconds for which it is seen that somebody called, or stood in the way. */
 const PUSHES_MS = 2500;
+
+/** What ends a pause at a sign, or makes it another matter. */
+const ENDS_PAUSE = ["show", "give", "instead", "offer", "pressed", "back", "leaves", "gone"];
 
 /**
  * How things stand at a moment.
@@ -23,6 +28,7 @@ export function standing(told, t) {
     waits: undefined,
     then: undefined,
     sign: "",
+    pauses: false,
     lit: undefined,
     lies: false,
     holds: false,
@@ -35,8 +41,12 @@ export function standing(told, t) {
   };
   // Whether it has left, and has not set out to come back: then nothing waits for it.
   let left = false;
+  // When the last sign showed, and whether it ended what would come after an invitation.
+  let signed = -Infinity;
+  let spared = false;
   for (const m of told) {
     if (m.at > t) break;
+    if (ENDS_PAUSE.includes(m.what)) spared = false;
     const here = m.thing === undefined ? undefined : { thing: m.thing, at: m.at };
     switch (m.what) {
       case "show":
@@ -65,8 +75,10 @@ export function standing(told, t) {
         s.waits = s.then = undefined;
         break;
       case "wait-over":
+        // A sign in the wait, or one that still stands: leaving room is right, and nothing more is asked for.
+        spared ||= s.sign !== "" || (s.waits !== undefined && signed >= s.waits.at);
         s.waits = undefined;
-        s.then = left ? undefined : here;
+        s.then = left || spared ? undefined : here;
         break;
       case "instead":
         if (s.own) s.own = s.waits = s.then = undefined;
@@ -104,6 +116,9 @@ export function standing(told, t) {
         break;
       case "sign":
         s.sign = m.level ?? "";
+        signed = m.at;
+        spared ||= s.waits !== undefined || s.then !== undefined;
+        s.then = undefined;
         break;
       case "held":
         s.holds = s.lies = true;
@@ -130,6 +145,7 @@ export function standing(told, t) {
     if (["took", "ignored"].includes(m.what)) s.lies = m.what === "ignored" && t - m.at < LIES_MS;
   }
   if (s.lit && t - s.lit.at > 700) s.lit = undefined;
+  s.pauses = spared && s.sign !== "strong" && (s.sign === "mild" || t - signed < PAUSE_MS);
   return s;
 }
 

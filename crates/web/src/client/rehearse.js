@@ -230,13 +230,15 @@ function look(t, stands = standing(moments.told, t)) {
       ? say("client-rehearse-hold")
       : choosing
         ? say("client-rehearse-which")
-        : waits
-          ? say("client-rehearse-wait", { seconds: waits })
-          : stands.then
-            ? say("client-rehearse-then")
-            : left === undefined
-              ? ""
-              : say("client-rehearse-treats", { count: left });
+        : stands.pauses
+          ? say("client-rehearse-pause")
+          : waits
+            ? say("client-rehearse-wait", { seconds: waits })
+            : stands.then
+              ? say("client-rehearse-then")
+              : left === undefined
+                ? ""
+                : say("client-rehearse-treats", { count: left });
   text(part("ask"), asks);
 }
 

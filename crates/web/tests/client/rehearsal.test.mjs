@@ -72,6 +72,34 @@ test("nothing is asked for of an animal that has left, until it sets out to come
   assert.deepEqual({ holds, lies, pair }, { holds: false, lies: false, pair: undefined });
 });
 
+test("at a mild sign in or after an invitation's wait the page asks for a pause, and for nothing after it", () => {
+  const offer = [1000, "offer", 0];
+  const over = [6000, "wait-over", 0];
+  const mild = (at) => [at, "sign", undefined, "mild"];
+  const at = (t, ...all) => {
+    const { waits, then, pauses } = standing(told(...all), t);
+    return { waits: waits !== undefined, then: then !== undefined, pauses };
+  };
+  const paused = { waits: false, then: false, pauses: true };
+  assert.deepEqual(at(5800, offer, mild(5600), over), { waits: true, then: false, pauses: true });
+  assert.deepEqual(at(6200, offer, mild(5600), over), paused);
+  // It is at ease again, yet five seconds are not over; then nothing is asked for.
+  assert.deepEqual(at(6200, offer, mild(2000), [4000, "eases"], over), paused);
+  assert.deepEqual(at(7100, offer, mild(2000), [4000, "eases"], over), { ...paused, pauses: false });
+  assert.deepEqual(at(12000, offer, mild(5600), over), paused);
+  // The sign shows after the wait, or stood before the invitation and stands still.
+  assert.deepEqual(at(6600, offer, over, mild(6500)), paused);
+  assert.deepEqual(at(14500, mild(1000), [9000, "offer", 0], [14000, "wait-over", 0]), paused);
+  // One that was over before the wait was asks for nothing.
+  const before = [mild(1000), [9000, "offer", 0], [10000, "eases"], [14000, "wait-over", 0]];
+  assert.deepEqual(at(14500, ...before), { waits: false, then: true, pauses: false });
+  // Whatever is done, and a press of its own, is another matter; so is a sign without an invitation.
+  for (const what of ["show", "give", "instead", "offer", "pressed", "back", "leaves", "gone"])
+    assert.equal(at(6800, offer, mild(5600), over, [6700, what, 0]).pauses, false, what);
+  assert.equal(at(6200, mild(5600)).pauses, false);
+  assert.deepEqual(at(6600, offer, over, [6500, "sign", undefined, "strong"]), { ...paused, pauses: false });
+});
+
 test("a sign stays until the animal is at ease or gone, and treats are counted", () => {
   const all = told([100, "sign", undefined, "mild"], [300, "sign", undefined, "strong"], [900, "gone"]);
   assert.deepEqual(

@@ -7,6 +7,7 @@ client-rehearse-ready = Noch läuft nichts. Alles bewegt sich, sobald du anfäng
 client-rehearse-begun = Es beginnt.
 client-rehearse-wait = Warte: { $seconds } s
 client-rehearse-then = Jetzt drück, sag und gib.
+client-rehearse-pause = Ein mildes Zeichen: mach Pause und lass Raum.
 client-rehearse-of = { $passed } von { $most }
 client-rehearse-invited = Einladung { $n } von { $all }
 client-rehearse-treats = { $count ->

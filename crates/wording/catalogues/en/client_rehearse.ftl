@@ -8,6 +8,7 @@ client-rehearse-ready = Nothing has begun. Everything moves once you start.
 client-rehearse-begun = It begins.
 client-rehearse-wait = Wait: { $seconds } s
 client-rehearse-then = Now press, say and give.
+client-rehearse-pause = A mild sign: pause, and leave room.
 client-rehearse-of = { $passed } of { $most }
 client-rehearse-invited = Invitation { $n } of { $all }
 client-rehearse-treats = { $count ->

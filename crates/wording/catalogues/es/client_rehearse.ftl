@@ -7,6 +7,7 @@ client-rehearse-ready = Nada ha empezado. Todo se mueve cuando empieces.
 client-rehearse-begun = Empieza.
 client-rehearse-wait = Espera: { $seconds } s
 client-rehearse-then = Ahora pulsa, di y da.
+client-rehearse-pause = Una señal leve: haz una pausa y deja espacio.
 client-rehearse-of = { $passed } de { $most }
 client-rehearse-invited = Invitación { $n } de { $all }
 client-rehearse-treats = { $count ->

@@ -7,6 +7,7 @@ client-rehearse-ready = Rien n’a commencé. Tout bouge dès que tu commences.
 client-rehearse-begun = Cela commence.
 client-rehearse-wait = Attends : { $seconds } s
 client-rehearse-then = Maintenant appuie, dis et donne.
+client-rehearse-pause = Un signe léger : fais une pause et laisse de la place.
 client-rehearse-of = { $passed } sur { $most }
 client-rehearse-invited = Invitation { $n } sur { $all }
 client-rehearse-treats = { $count ->

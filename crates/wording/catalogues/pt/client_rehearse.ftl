@@ -7,6 +7,7 @@ client-rehearse-ready = Nada começou. Tudo se move quando você começar.
 client-rehearse-begun = Começa.
 client-rehearse-wait = Espere: { $seconds } s
 client-rehearse-then = Agora aperte, diga e dê.
+client-rehearse-pause = Um sinal leve: faça uma pausa e deixe espaço.
 client-rehearse-of = { $passed } de { $most }
 client-rehearse-invited = Convite { $n } de { $all }
 client-rehearse-treats = { $count ->
