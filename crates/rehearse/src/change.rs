@@ -43,8 +43,11 @@ pub enum Change {
         /// Whether that is about invitations.
         invited: bool,
     },
-    /// Invite with what it wants just then.
-    Wanted,
+    /// Show, or invite with, what it wants just then: it was there.
+    Wanted {
+        /// Whether that is about invitations.
+        invited: bool,
+    },
     /// Show and give after the wait, whatever came.
     AfterWait,
     /// Stop, and ask a veterinarian: it is not well.
@@ -125,7 +128,7 @@ impl Change {
             Self::Answer => "answer",
             Self::Sooner { .. } => "sooner",
             Self::WhenThere { .. } => "when-there",
-            Self::Wanted => "wanted",
+            Self::Wanted { .. } => "wanted",
             Self::AfterWait => "after-wait",
             Self::Vet => "vet",
             Self::Slower => "slower",
@@ -151,6 +154,7 @@ impl Change {
     pub const fn because(&self) -> &'static str {
         match self {
             Self::WhenThere { invited: true } => "when-there-invited",
+            Self::Wanted { invited: false } => "wanted-shown",
             Self::Shorter { left: true, .. } => "shorter-left",
             Self::GiveOftener { fell: false, .. } => "give-never",
             Self::Longer { evening: true, .. } => "longer-evening",
@@ -171,7 +175,7 @@ impl Change {
             Self::Answer => Some(&conduct.answered),
             Self::Sooner { .. } => Some(felt_delay(conduct)),
             Self::WhenThere { invited: true } => Some(&conduct.invited_there),
-            Self::WhenThere { invited: false } | Self::Wanted => Some(&conduct.taken),
+            Self::WhenThere { invited: false } | Self::Wanted { .. } => Some(&conduct.taken),
             Self::AfterWait => Some(&conduct.after_wait),
             Self::Slower => Some(&conduct.pace),
             Self::Give => Some(&conduct.paid),

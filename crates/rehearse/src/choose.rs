@@ -121,9 +121,10 @@ fn teaching(c: &Conduct, exercise: Exercise) -> Vec<Change> {
         all.push(Change::Sooner { delay_s });
     }
     if c.taken.n >= 4 && c.taken.value.is_some_and(|taken| taken < TAKEN) {
-        // Who invites has seen to where it is already.
-        let invites = exercise == Exercise::Inviting;
-        all.push(if invites { Change::Wanted } else { Change::WhenThere { invited: false } });
+        // Who invites has seen to where it is already; who showed only at the board, too.
+        let invited = exercise == Exercise::Inviting;
+        let there = invited || !wants_more(&c.shown_there);
+        all.push(if there { Change::Wanted { invited } } else { Change::WhenThere { invited } });
     }
     all
 }

@@ -1,7 +1,7 @@
 //! How a person taught in a rehearsal: delay, pace, balance, waits, answers, leaving honoured, signs heeded.
 
 use crate::counted::{GIVES_MS, REACTS_MS, asks_after, each, k_of, share, told_of};
-use crate::invited::{after_wait, there, waits};
+use crate::invited::{after_wait, invited_there, shown_there, waits};
 use sayso_advisor::estimate::{LEVEL, median};
 use sayso_advisor::observe::{Answered, answered_between, own_presses, showings};
 use sayso_advisor::{Estimate, Unit};
@@ -29,8 +29,10 @@ pub struct Conduct {
     pub pace: Estimate,
     /// Showings by word.
     pub balance: [usize; 4],
-    /// Of what was shown and given: taken.
+    /// Of what was shown and given: taken. What it left lying as it went is not in it.
     pub taken: Estimate,
+    /// Of buttons that the person pressed: while it was at the board.
+    pub shown_there: Estimate,
     /// Of buttons that the person pressed: what it says was given.
     pub paid: Estimate,
     /// Of invitations: their wait was kept.
@@ -114,10 +116,11 @@ pub fn conduct(run: &Run) -> Conduct {
         answer_delay: median(&delays(&own), Unit::Seconds),
         pace: pace(run, shown.len()),
         balance: Thing::ALL.map(|word| showings(&all, Some(Written::word(word))).len()),
-        taken: share(shown.iter().filter_map(then).map(|then| then == Then::Took)),
+        taken: share(shown.iter().filter_map(|a| taken(run, (began(a), a.delay_s()?), then(a)?))),
+        shown_there: shown_there(run),
         paid: paid(run),
         waits: waits(run),
-        invited_there: there(run),
+        invited_there: invited_there(run),
         invited: each(run, |what| matches!(what, What::Person(Does::Offer(_)))).count(),
         after_wait: after_wait(run),
         answered: k_of(answered, answered + unanswered),
@@ -173,6 +176,19 @@ fn paid(run: &Run) -> Estimate {
         };
         told_of(run, from - 1, paid?)
     }))
+}
+
+/// Whether what was given so many seconds after a showing of that moment was taken. What lay there as it left, or was shown before it
+/// could be seen to have left and came after, tells nothing.
+fn taken(run: &Run, (shown_s, delay_s): (f64, f64), then: Then) -> Option<bool> {
+    let ms = |s: f64| (s * 1000.0).round() as u32;
+    let (shown_ms, given_ms) = (ms(shown_s), ms(shown_s + delay_s));
+    let meanwhile = |t: &Told| t.at_ms + REACTS_MS > shown_ms && t.at_ms <= given_ms;
+    match then {
+        Then::Took => Some(true),
+        Then::Left => None,
+        _ => (!run.told.iter().any(|t| t.what == What::Leaves && meanwhile(t))).then_some(false),
+    }
 }
 
 /// Whether an own press of that moment, which nothing was given or said to, could have been answered before it left or all was over.
@@ -266,12 +282,13 @@ fn eaten(run: &Run) -> Estimate {
     }))
 }
 
-/// Of pairs held out, those after which the person held still until it had chosen.
+/// Of pairs held out, those after which the person held still until it had chosen. What was held out as it left tells nothing.
 fn held(run: &Run) -> Estimate {
+    let ends = |what| matches!(what, What::Chose(_) | What::ChoseNone | What::Leaves | What::Person(_));
     share(each(run, |what| matches!(what, What::Held(..))).filter_map(|(_, after)| {
-        let next = after.iter().find(|t| matches!(t.what, What::Chose(_) | What::ChoseNone | What::Person(_)))?;
+        let next = after.iter().find(|t| ends(t.what))?;
         match next.what {
-            What::Person(Does::End | Does::Back) => None,
+            What::Leaves | What::Person(Does::End | Does::Back) => None,
             What::Person(_) => Some(false),
             _ => Some(true),
         }
@@ -285,6 +302,7 @@ fn chosen(run: &Run) -> [(usize, usize); 4] {
     for told in &run.told {
         match told.what {
             What::Held(left, right) => pair = Some((left, right)),
+            What::Leaves => pair = None,
             What::Chose(_) | What::ChoseNone => {
                 let Some((left, right)) = pair.take() else { continue };
                 for thing in [left, right] {

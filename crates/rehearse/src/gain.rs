@@ -81,7 +81,7 @@ fn gain(conduct: &Conduct, run: &Run, change: &Change) -> [f64; 4] {
             let delay_s = felt_delay(conduct).value.unwrap_or(SOON_S);
             had(run, |p| if p.came == Came::Unanswered { Pairing { came: Came::Own, delay_s, ..p } } else { p })
         }
-        Change::WhenThere { .. } | Change::Wanted => {
+        Change::WhenThere { .. } | Change::Wanted { .. } => {
             let missed = |p: Pairing| matches!(p.came, Came::Missed | Came::Unseen);
             had(run, |p| if missed(p) { Pairing { came: Came::Shown, share: p.share * TAKEN, ..p } } else { p })
         }

@@ -1,4 +1,4 @@
-//! Invitations: whether the animal was there, whether the wait was kept, and what came after it.
+//! Invitations: whether the animal was there, whether the wait was kept, and what came after it; and whether it was there for showings.
 
 use crate::counted::{GIVES_MS, REACTS_MS, each, share, told_of};
 use crate::there::{had_left, is_there_after};
@@ -10,22 +10,31 @@ use sayso_sim::rehearsal::{BED, Does, Run, Told, WAIT_S, What};
 /// belongs to that wait.
 const AFTER_MS: u32 = 8_000;
 
-/// Whether it was at the board at each place of what was told, or on its way there.
-fn near(run: &Run) -> Vec<bool> {
-    let mut near = run.begins_at != BED;
+/// Whether it was at the board at each place of what was told, or, if `comes`, on its way there.
+fn places(run: &Run, comes: bool) -> Vec<bool> {
+    let mut there = run.begins_at != BED;
     let mut all = Vec::with_capacity(run.told.len());
     for told in &run.told {
-        near = is_there_after(told.what).unwrap_or(near || told.what == What::Comes);
-        all.push(near);
+        there = is_there_after(told.what).unwrap_or(there || (comes && told.what == What::Comes));
+        all.push(there);
     }
     all
 }
 
-/// Of invitations, those made while it was there or on its way. One made before it could be seen that it had gone tells nothing.
-pub(crate) fn there(run: &Run) -> Estimate {
-    let near = near(run);
-    let offers = run.told.iter().enumerate().filter(|(_, t)| matches!(t.what, What::Person(Does::Offer(_))));
-    share(offers.filter_map(|(at, told)| {
+/// Of invitations, those made while it was there or on its way.
+pub(crate) fn invited_there(run: &Run) -> Estimate {
+    done_there(run, &places(run, true), |what| matches!(what, What::Person(Does::Offer(_))))
+}
+
+/// Of buttons that the person pressed, those pressed while it was at the board.
+pub(crate) fn shown_there(run: &Run) -> Estimate {
+    done_there(run, &places(run, false), |what| matches!(what, What::Person(Does::Show(_))))
+}
+
+/// Of what the person did, what was done while it was near. What was done before it could be seen that it had gone tells nothing.
+fn done_there(run: &Run, near: &[bool], is: impl Fn(What) -> bool) -> Estimate {
+    let done = run.told.iter().enumerate().filter(|(_, t)| is(t.what));
+    share(done.filter_map(|(at, told)| {
         let before = |i: usize| i.checked_sub(1).map_or(run.begins_at != BED, |before| near[before]);
         let just_gone = |i: usize| before(i) && !near[i] && told.at_ms < run.told[i].at_ms + REACTS_MS;
         if near[at] { Some(true) } else { (!(0..at).any(just_gone)).then_some(false) }
@@ -65,7 +74,7 @@ pub(crate) fn waits(run: &Run) -> Estimate {
 /// sign. A sign in the wait, or one that stands when that is over, asks for a pause, and so does a mild one that comes later but in
 /// time: what was done all the same counts if it was done well.
 pub(crate) fn after_wait(run: &Run) -> Estimate {
-    let near = near(run);
+    let near = places(run, true);
     let over = run.told.iter().enumerate().filter(|(i, t)| near[*i] && matches!(t.what, What::WaitOver(_)));
     share(over.filter_map(|(i, told)| {
         let offered = run.told[..i].iter().rposition(|t| matches!(t.what, What::Person(Does::Offer(_))));

@@ -148,7 +148,7 @@ fn what_is_asked_before_it_could_be_seen_is_no_fault() {
 }
 
 #[test]
-fn who_invites_it_where_it_is_is_told_to_invite_with_what_it_wants() {
+fn who_invites_or_shows_where_it_is_is_told_to_do_so_with_what_it_wants() {
     let one = |i: u32, takes: bool| {
         let at = 1_000 + i * 20_000;
         let then = if takes { What::Took(BALL) } else { What::Ignored(BALL) };
@@ -160,17 +160,30 @@ fn who_invites_it_where_it_is_is_told_to_invite_with_what_it_wants() {
             (at + 8_000, then),
         ]
     };
-    let told = |exercise, taken: u32| {
+    let after = |exercise, first: &[(u32, What)], taken: u32| {
         let whole = (0..5).flat_map(|i| one(i, i < taken));
         by_hand(
             setup(exercise, Character::Eager, 1),
             180_000,
-            &[(0, What::Joined)].into_iter().chain(whole).collect::<Vec<_>>(),
+            &[(0, What::Joined)].into_iter().chain(first.iter().copied()).chain(whole).collect::<Vec<_>>(),
         )
     };
-    assert_eq!(named(&told(Exercise::Inviting, 1)), Change::Wanted);
+    let told = |exercise, taken| after(exercise, &[], taken);
+    assert_eq!(named(&told(Exercise::Inviting, 1)), Change::Wanted { invited: true });
     assert_eq!(named(&told(Exercise::Inviting, 5)), Change::CarryOn);
-    assert_eq!(named(&told(Exercise::Free, 1)), Change::WhenThere { invited: false });
+    assert_eq!(conduct(&told(Exercise::Free, 1)).shown_there.value, Some(1.0));
+    assert_eq!(named(&told(Exercise::Free, 1)), Change::Wanted { invited: false });
+    // Shown once while it was elsewhere, or on its way; what was under way as it turned away tells nothing.
+    let away = |shown_ms, comes_ms| {
+        let first = [(0, What::Wanders), (shown_ms, you(Does::Show(BALL))), (shown_ms + 100, you(Does::Give(BALL)))];
+        let mut first =
+            [&first[..], &[(comes_ms, What::Comes), (900, What::Joined), (950, What::Ignored(BALL))]].concat();
+        first.sort_by_key(|(at_ms, _)| *at_ms);
+        named(&after(Exercise::Free, &first, 1))
+    };
+    assert_eq!(away(700, 850), Change::WhenThere { invited: false });
+    assert_eq!(away(700, 650), Change::WhenThere { invited: false });
+    assert_eq!(away(500, 650), Change::Wanted { invited: false });
 }
 
 #[test]

@@ -246,6 +246,11 @@ async fn a_likes_test_says_how_what_was_chosen_stands_to_the_truth_and_why_few_p
     }
     assert!(same[0] > 0 && same[1] > 0, "six pairs hit and miss: {same:?}");
     home.page(&went(Exercise::Likes, Character::Eager, 1, &[])).await.does_not_say("likes-told");
+    // It goes as the only pair is held out: no choice was left to it, and none is praised.
+    let pair = [Act { at_ms: 7_000, does: Does::Two }, Act { at_ms: 11_850, does: Does::End }];
+    let page = home.page(&went(Exercise::Likes, Character::Old, 206, &pair)).await;
+    page.says("data-change=\"carry-on\"").says("No pair came to a choice").does_not_say("Each choice was left to");
+    page.does_not_say("data-test=\"row-held\"");
 }
 
 #[tokio::test]
@@ -387,6 +392,13 @@ fn every_kind_has_words_of_its_own_in_every_language() {
         );
         let because = |c| say!(l, rehearse::because, change = c, name = "Zip", word = "a", figure = "3 of 4");
         // Three others tell the same figure.
+        let shown = |c| say!(l, rehearse::change, change = c, name = "Zip", word = "a", least = "b");
+        all_differ(["when-there", "when-there-invited", "wanted", "wanted-shown", "carry-on"].map(shown).into());
+        all_differ(
+            ["when-there", "wanted", "wanted-shown", "carry-on-likes", "carry-on-no-choice", "carry-on"]
+                .map(because)
+                .into(),
+        );
         all_differ(changes.into_iter().filter(|c| !["slower", "even"].contains(c)).map(because).collect());
         all_differ(seen.map(|w| say!(l, rehearse::seen, what = w, name = "Zip", word = "a")).into());
         all_differ(does.map(|d| say!(l, rehearse::you, does = d, name = "Zip", word = "a")).into());

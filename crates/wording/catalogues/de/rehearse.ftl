@@ -177,6 +177,7 @@ rehearse-change = { $change ->
     [after-wait] Sind die fünf Sekunden um, drück selbst, sag das Wort, gib die Sache. Das Warten endet nie im Leeren.
     [when-there-invited] Lade ein, wenn { $name } am Brett ist. Wer anderswo ist, bleibt in Ruhe.
     [wanted] Lade mit dem ein, was { $name } gerade will.
+    [wanted-shown] Zeig, was { $name } gerade will.
     [vet] Im Leben: Hör auf und frag eine Tierarztpraxis. Lektionen können warten.
     [give-oftener] Gib öfter, was „{ $word }“ sagt. Wo es nicht geht, gib es ein andermal, ungefragt.
     [used-up] Alle Leckerchen des Abends sind gegeben. Antworte auf „{ $word }“ weiter mit „jetzt nicht“ oder mit etwas anderem.
@@ -212,6 +213,7 @@ rehearse-because = { $change ->
     [after-wait] Nach dem Warten gezeigt und gegeben: { $figure }
     [when-there-invited] Eingeladen, als { $name } am Brett oder auf dem Weg war: { $figure }
     [wanted] Genommen, von dem, was du nach deinen Einladungen gegeben hast: { $figure }
+    [wanted-shown] Genommen, von dem, was du am Brett gezeigt hast: { $figure }
     [vet] { $name } war nicht gesund. Im Leben sieht das am Brett niemand sicher: Eine Änderung beim Fressen, Bewegen oder Drücken ist Grund genug.
     [give-oftener] „{ $word }“ ist hier gesunken. Von seinen Drücken mit „jetzt nicht“ oder etwas anderem beantwortet: { $figure }
     [used-up] „{ $word }“ ist trotzdem gesunken. Von seinen Drücken mit „jetzt nicht“ oder etwas anderem beantwortet: { $figure }
@@ -219,6 +221,7 @@ rehearse-because = { $change ->
     [shorter-left] { $name } ging nach { $figure } am Brett. Als { $name } wieder da war, hast du weitergemacht.
     [give-never] Kein Druck bekam hier, was der Knopf sagt. Von denen auf „{ $word }“ mit „Jetzt nicht“ oder etwas anderem beantwortet: { $figure }
     [carry-on-likes] Jede Wahl blieb { $name } überlassen.
+    [carry-on-no-choice] Kein Paar kam zu einer Wahl, und nichts von dir stand im Weg.
    *[carry-on] Hier stand dem Lernen nichts im Weg.
 }
 rehearse-would-change = Die nächste Probe nennt vielleicht etwas anderes: Diese war kurz, und wenige Aufzeichnungen sagen wenig.

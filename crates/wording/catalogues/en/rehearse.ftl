@@ -179,6 +179,7 @@ rehearse-change = { $change ->
     [after-wait] When the five seconds are over, press it yourself, say it, give it. The wait never ends in nothing.
     [when-there-invited] Invite when { $name } is at the board. Who is elsewhere is left in peace.
     [wanted] Invite with what { $name } wants just then.
+    [wanted-shown] Show what { $name } wants just then.
     [vet] In life: stop, and ask a veterinarian. Lessons can wait.
     [give-oftener] Give what “{ $word }” says more often. Where it cannot be had, give it at another time, unasked.
     [used-up] All treats of the evening were given. Go on answering “{ $word }” with “not now”, or with something else.
@@ -214,6 +215,7 @@ rehearse-because = { $change ->
     [after-wait] Shown and given after the wait: { $figure }
     [when-there-invited] Invited while { $name } was at the board or on the way: { $figure }
     [wanted] Taken, of what you gave after your invitations: { $figure }
+    [wanted-shown] Taken, of what you showed at the board: { $figure }
     [vet] { $name } was not well. In life nobody sees that for certain at a board: a change in eating, moving or pressing is reason enough.
     [give-oftener] “{ $word }” fell here. Of its presses, answered with “not now” or something else: { $figure }
     [used-up] “{ $word }” fell all the same. Of its presses, answered with “not now” or something else: { $figure }
@@ -221,6 +223,7 @@ rehearse-because = { $change ->
     [shorter-left] { $name } left after { $figure } at the board. Once { $name } was back, you went on.
     [give-never] No press here was given what it says. Of the presses of “{ $word }”, answered with “not now” or something else: { $figure }
     [carry-on-likes] Each choice was left to { $name }.
+    [carry-on-no-choice] No pair came to a choice, and nothing you did stood in the way.
    *[carry-on] Nothing here stood in the way of learning.
 }
 rehearse-would-change = The next rehearsal may name something else: this one was short, and few records tell little.

@@ -177,6 +177,7 @@ rehearse-change = { $change ->
     [after-wait] Cuando pasen los cinco segundos, pulsa tú, di la palabra y da la cosa. La espera nunca acaba en nada.
     [when-there-invited] Invita cuando { $name } esté junto al tablero. A quien está en otra parte se le deja en paz.
     [wanted] Invita con lo que { $name } quiera en ese momento.
+    [wanted-shown] Muestra lo que { $name } quiera en ese momento.
     [vet] En la vida: para y pregunta a un veterinario. Las lecciones pueden esperar.
     [give-oftener] Da más a menudo lo que dice «{ $word }». Cuando no pueda ser, dalo en otro momento, sin que lo pidan.
     [used-up] Diste todos los premios de la tarde. Sigue respondiendo a «{ $word }» con «ahora no» o con otra cosa.
@@ -212,6 +213,7 @@ rehearse-because = { $change ->
     [after-wait] Mostrado y dado tras la espera: { $figure }
     [when-there-invited] Invitaciones con { $name } junto al tablero o de camino: { $figure }
     [wanted] Tomado, de lo que diste tras tus invitaciones: { $figure }
+    [wanted-shown] Tomado, de lo que mostraste en el tablero: { $figure }
     [vet] { $name } no estaba bien. En la vida nadie lo ve con certeza en un tablero: un cambio al comer, moverse o pulsar es motivo suficiente.
     [give-oftener] «{ $word }» bajó aquí. De sus pulsaciones, respondidas con «ahora no» u otra cosa: { $figure }
     [used-up] «{ $word }» bajó de todos modos. De sus pulsaciones, respondidas con «ahora no» u otra cosa: { $figure }
@@ -219,6 +221,7 @@ rehearse-because = { $change ->
     [shorter-left] { $name } se fue tras { $figure } junto al tablero. Cuando volvió { $name }, seguiste.
     [give-never] Ninguna pulsación obtuvo aquí lo que dice el botón. De las de «{ $word }», respondidas con «ahora no» u otra cosa: { $figure }
     [carry-on-likes] Cada elección quedó en manos de { $name }.
+    [carry-on-no-choice] Ningún par llegó a una elección, y nada de lo que hiciste estorbó.
    *[carry-on] Nada aquí estorbó al aprendizaje.
 }
 rehearse-would-change = El próximo ensayo puede nombrar otra cosa: este fue corto, y pocos registros dicen poco.

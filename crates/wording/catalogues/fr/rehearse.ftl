@@ -177,6 +177,7 @@ rehearse-change = { $change ->
     [after-wait] Quand les cinq secondes sont passées, appuie toi-même, dis le mot, donne la chose. L’attente ne finit jamais sur rien.
     [when-there-invited] Invite quand { $name } est au tableau. Qui est ailleurs est laissé en paix.
     [wanted] Invite avec ce que { $name } veut à ce moment.
+    [wanted-shown] Montre ce que { $name } veut à ce moment.
     [vet] Dans la vie : arrête, et demande à un vétérinaire. Les leçons peuvent attendre.
     [give-oftener] Donne plus souvent ce que dit « { $word } ». Quand ce n’est pas possible, donne-le à un autre moment, sans demande.
     [used-up] Toutes les friandises de la soirée ont été données. Continue de répondre à « { $word } » par « pas maintenant » ou par autre chose.
@@ -212,6 +213,7 @@ rehearse-because = { $change ->
     [after-wait] Montré et donné après l’attente : { $figure }
     [when-there-invited] Invitations avec { $name } au tableau ou en chemin : { $figure }
     [wanted] Pris, de ce que tu as donné après tes invitations : { $figure }
+    [wanted-shown] Pris, de ce que tu as montré au tableau : { $figure }
     [vet] { $name } n’allait pas bien. Dans la vie, personne ne le voit avec certitude à un tableau : un changement dans l’appétit, le mouvement ou les appuis est une raison suffisante.
     [give-oftener] « { $word } » a baissé ici. De ses appuis, ceux qui ont reçu « pas maintenant » ou autre chose : { $figure }
     [used-up] « { $word } » a baissé tout de même. De ses appuis, ceux qui ont reçu « pas maintenant » ou autre chose : { $figure }
@@ -219,6 +221,7 @@ rehearse-because = { $change ->
     [shorter-left] { $name } est parti après { $figure } au tableau. Une fois { $name } de retour, tu as continué.
     [give-never] Aucun appui n’a obtenu ici ce que dit le bouton. De ceux de « { $word } », avec « pas maintenant » ou autre chose pour réponse : { $figure }
     [carry-on-likes] Chaque choix a été laissé à { $name }.
+    [carry-on-no-choice] Aucune paire n’est allée jusqu’à un choix, et rien de ce que tu as fait n’a gêné.
    *[carry-on] Rien ici n’a gêné l’apprentissage.
 }
 rehearse-would-change = La prochaine répétition nommera peut-être autre chose : celle-ci était courte, et peu de relevés disent peu.

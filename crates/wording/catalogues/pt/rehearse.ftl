@@ -177,6 +177,7 @@ rehearse-change = { $change ->
     [after-wait] Passados os cinco segundos, aperte você, diga a palavra e dê a coisa. A espera nunca acaba em nada.
     [when-there-invited] Convide quando { $name } está no quadro. Quem está em outro lugar fica em paz.
     [wanted] Convide com o que { $name } quer naquele momento.
+    [wanted-shown] Mostre o que { $name } quer naquele momento.
     [vet] Na vida: pare e pergunte a um veterinário. As lições podem esperar.
     [give-oftener] Dê mais vezes o que “{ $word }” diz. Onde não for possível, dê em outro momento, sem pedido.
     [used-up] Todos os petiscos da noite foram dados. Continue respondendo a “{ $word }” com “agora não” ou com outra coisa.
@@ -212,6 +213,7 @@ rehearse-because = { $change ->
     [after-wait] Mostrado e dado depois da espera: { $figure }
     [when-there-invited] Convites com { $name } no quadro ou a caminho: { $figure }
     [wanted] Pego, do que você deu depois dos seus convites: { $figure }
+    [wanted-shown] Pego, do que você mostrou no quadro: { $figure }
     [vet] { $name } não estava bem. Na vida ninguém vê isso com certeza em um quadro: uma mudança ao comer, mover-se ou apertar é motivo bastante.
     [give-oftener] “{ $word }” caiu aqui. Dos apertos dela, respondidos com “agora não” ou outra coisa: { $figure }
     [used-up] “{ $word }” caiu mesmo assim. Dos apertos dela, respondidos com “agora não” ou outra coisa: { $figure }
@@ -219,6 +221,7 @@ rehearse-because = { $change ->
     [shorter-left] { $name } saiu depois de { $figure } no quadro. Quando { $name } voltou, você continuou.
     [give-never] Nenhum aperto recebeu aqui o que o botão diz. Dos de “{ $word }”, respondidos com “agora não” ou outra coisa: { $figure }
     [carry-on-likes] Cada escolha ficou com { $name }.
+    [carry-on-no-choice] Nenhum par chegou a uma escolha, e nada do que você fez atrapalhou.
    *[carry-on] Nada aqui atrapalhou o aprendizado.
 }
 rehearse-would-change = O próximo ensaio pode apontar outra coisa: este foi curto, e poucos registros dizem pouco.

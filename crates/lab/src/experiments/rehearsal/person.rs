@@ -78,9 +78,9 @@ impl Person {
             Change::Slower => self.gap_s *= 1.5,
             Change::Oftener => self.gap_s = (self.gap_s * 0.6).max(4.0),
             Change::Even { .. } => towards(&mut self.favours, 0.0),
-            // Nothing of this is done in the exercise at hand.
+            // Nothing of this is done in the exercise at hand, or seen by these persons.
             Change::Wait
-            | Change::Wanted
+            | Change::Wanted { .. }
             | Change::AfterWait
             | Change::Vet
             | Change::GiveOftener { .. }

@@ -32,7 +32,7 @@ const fn about(change: &Change) -> Option<&'static str> {
         | Change::Oftener
         | Change::Longer { .. }
         | Change::Even { .. } => "showing",
-        Change::WhenThere { invited: false } | Change::Wanted | Change::LetChoose | Change::MorePairs => "wants",
+        Change::WhenThere { invited: false } | Change::Wanted { .. } | Change::LetChoose | Change::MorePairs => "wants",
         Change::Wait | Change::AfterWait | Change::MoreInvitations | Change::WhenThere { invited: true } => "inviting",
         Change::Answer | Change::Instead { .. } | Change::GiveOftener { .. } | Change::UsedUp { .. } => "not-now",
         Change::Shorter { .. } => "closing",

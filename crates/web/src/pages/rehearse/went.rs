@@ -65,7 +65,8 @@ fn next_time(l: &Locale, run: &Run, conduct: &Conduct, next: &Gain) -> Markup {
     let (more, less) = named(l, change);
     // Whoever finds out what it likes teaches nothing.
     let because = match change {
-        Change::CarryOn if run.setup.exercise == Exercise::Likes => "carry-on-likes",
+        Change::CarryOn if run.setup.exercise == Exercise::Likes && conduct.held.n > 0 => "carry-on-likes",
+        Change::CarryOn if run.setup.exercise == Exercise::Likes => "carry-on-no-choice",
         _ => change.because(),
     };
     let (act, because) = (
