@@ -431,6 +431,7 @@ export interface Messages {
   "client-rehearse-now-press": {};
   "client-rehearse-of": { most: string | number; passed: string | number };
   "client-rehearse-offer": {};
+  "client-rehearse-pause": {};
   "client-rehearse-paused": {};
   "client-rehearse-press": {};
   "client-rehearse-ready": {};

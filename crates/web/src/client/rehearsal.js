@@ -47,6 +47,11 @@ export function standing(told, t) {
   for (const m of told) {
     if (m.at > t) break;
     if (ENDS_PAUSE.includes(m.what)) spared = false;
+    if (m.what === "leaves" || m.what === "gone") {
+      s.waits = s.then = s.pair = undefined;
+      s.holds = s.lies = false;
+      left = true;
+    }
     const here = m.thing === undefined ? undefined : { thing: m.thing, at: m.at };
     switch (m.what) {
       case "show":
@@ -95,11 +100,6 @@ export function standing(told, t) {
         s.own = s.shown = undefined;
         s.sign = "";
         s.gone = true;
-      // falls through
-      case "leaves":
-        s.waits = s.then = s.pair = undefined;
-        s.holds = s.lies = false;
-        left = true;
         break;
       case "barred":
         left = false;

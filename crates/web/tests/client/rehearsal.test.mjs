@@ -57,7 +57,13 @@ test("an offer ends where the animal's own press from just before is answered, a
 
 test("nothing is asked for of an animal that has left, until it sets out to come back", () => {
   const over = [6000, "wait-over", 0];
-  for (const away of [[[2000, "leaves"]], [[2000, "leaves"], [3000, "gone"]]]) {
+  for (const away of [
+    [[2000, "leaves"]],
+    [
+      [2000, "leaves"],
+      [3000, "gone"],
+    ],
+  ]) {
     assert.equal(standing(told([1000, "offer", 0], ...away, over), 6500).then, undefined);
     // Nor where it was invited as it left.
     const invited = told(...away, [3500, "offer", 0]);
