@@ -69,7 +69,8 @@ fn what_is_said_to_lie_below_a_bar_lies_below_it_with_the_interval_that_is_told(
         for ago in 0..40 {
             let now = end.plus_seconds(-86_400.0 * 3.0 * f64::from(ago));
             for animal in story.animals().keys() {
-                let told = standings(&Case::new(&story, *animal, now));
+                let case = Case::new(&story, *animal, now);
+                let told = standings(&case);
                 for because in told.iter().flat_map(|standing| &standing.because) {
                     let Because::Below(below) = because else { continue };
                     assert!(below.share.surely_below(below.bar), "{seed}, {ago}: {below:?}");
