@@ -32,15 +32,25 @@ pub enum Stands {
     Never,
 }
 
+impl Stands {
+    /// Whether anything of what was agreed is done.
+    #[must_use]
+    pub const fn is_done(self) -> bool {
+        matches!(self, Self::Beside | Self::Instead { .. })
+    }
+}
+
 /// How what was agreed for a word stands to its step: by the step's own order of precedence.
 #[must_use]
 pub fn stands(step: &WordStep, agreed: &PlanLine) -> Stands {
     let (act, invites) = (&step.advice.act, agreed.invites());
-    if step.step == Step::Rest {
-        return Stands::Waits;
-    }
     if step.closing {
-        return if invites { Stands::Never } else { Stands::Beside };
+        // Also while it rests: that will not have changed when the rest is over.
+        return match step.step {
+            _ if invites => Stands::Never,
+            Step::Rest => Stands::Waits,
+            _ => Stands::Beside,
+        };
     }
     if !step.step.teaches() && (!step.shown() || (invites && !act.invites())) {
         return Stands::Waits;
@@ -54,21 +64,6 @@ pub fn stands(step: &WordStep, agreed: &PlanLine) -> Stands {
         Act::StepBack { to: Stage::Invite, .. } if !invites && !strained() => Stands::Instead { differs: true },
         Act::LeaveToAnimal { .. } | Act::Answer { .. } => Stands::Instead { differs: true },
         _ => Stands::Beside,
-    }
-}
-
-/// Whether what was agreed for a word may be done on a day, for whoever reads it some hours before: a rest is told by its day, and what
-/// has to be set up takes minutes.
-#[must_use]
-pub fn may_be_done(step: &WordStep, agreed: &PlanLine) -> bool {
-    match stands(step, agreed) {
-        Stands::Beside | Stands::Instead { .. } => true,
-        Stands::Never => false,
-        Stands::Waits => match step.step {
-            Step::Rest => !(step.closing && agreed.invites()),
-            Step::SetUp => !agreed.invites(),
-            _ => false,
-        },
     }
 }
 

@@ -2,12 +2,12 @@
 //! what is in force now, Today says.
 
 use crate::advice::NamedWord;
-use crate::agreed::may_be_done;
+use crate::agreed::stands;
 use crate::case::Case;
-use crate::later::open_check;
+use crate::later::{open_check, tests_rest};
 use crate::rest::rests_until;
-use crate::steps::steps;
-use sayso_model::talks::{Passed, Standing, Talk, agreed, holder, holds, own_plans};
+use crate::steps::steps_after_rest;
+use sayso_model::talks::{Passed, Standing, Talk, holder, holds, in_force, own_plans};
 use sayso_model::{AnimalCard, Author, Day, EventId, Moment, PlanLine, ProbePlan, Proposed, ShortNote, Story};
 
 /// Days for which a meeting stays after it was held.
@@ -117,21 +117,24 @@ fn meeting<'a>(story: &'a Story, talk: &Talk<'a>, passed: &'a [Passed], now: Mom
 fn of_animal<'a>(case: &Case<'a>, card: &'a AnimalCard, talks: &'a [Talk<'a>], passed: &'a [Passed]) -> Vec<Entry<'a>> {
     let (story, now, zone) = (case.story(), case.now(), case.zone());
     let today = now.day(zone);
-    let rests = rests_until(case);
-    // While sessions rest nothing is to be done; the day on which the rest ends may be one again.
-    let from = rests.map(|until| until.day(zone));
-    let mut in_force = agreed(story, talks, case.animal(), now);
+    // On a day of which a part rests nothing is to be done, as far as can be said before that part is over.
+    let from = rests_until(case).map(|until| {
+        let day = until.day(zone);
+        if day.start(zone) < until { day.plus(1) } else { day }
+    });
+    let mut in_force = in_force(story, talks, case.animal(), now);
     if !in_force.is_empty() {
-        // What a word's step comes before is not told as what is done on a day.
-        for step in steps(case) {
-            if in_force.get(&step.word.word).is_some_and(|line| !may_be_done(&step, line)) {
+        // What a word's step comes before is not told as what is done on a day. A rest is told by its days, and hides no other step.
+        for step in steps_after_rest(case) {
+            if in_force.get(&step.word.word).is_some_and(|(_, line)| !stands(&step, line).is_done()) {
                 in_force.remove(&step.word.word);
             }
         }
     }
     let plan = |id: EventId, since: Moment, author: Option<&'a Author>, lines: &[PlanLine], last: Day| {
-        let lines: Vec<PlanLine> =
-            lines.iter().filter(|line| in_force.get(&line.word) == Some(line)).copied().collect();
+        // By its plan: another one may hold the very same line.
+        let holds = |line: &&PlanLine| in_force.get(&line.word) == Some(&(id, **line));
+        let lines: Vec<PlanLine> = lines.iter().filter(holds).copied().collect();
         let first = from.map_or(since.day(zone), |day| day.max(since.day(zone)));
         let what = What::Plan { from: author, lines, first, last };
         Entry { id, since, animal: Some(card), what }
@@ -148,7 +151,7 @@ fn of_animal<'a>(case: &Case<'a>, card: &'a AnimalCard, talks: &'a [Talk<'a>], p
     all.retain(
         |entry| matches!(&entry.what, What::Plan { lines, first, last, .. } if !lines.is_empty() && first <= last),
     );
-    if rests.is_some() {
+    if tests_rest(case) {
         return all;
     }
     all.extend(open_check(case).map(|(probe, done, of)| Entry {

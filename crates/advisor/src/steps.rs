@@ -1,6 +1,6 @@
 //! Exactly one step for each word, by the order of precedence, with what also holds, its hint and its trend.
 
-use crate::advice::{Act, Advice, Because, NamedWord};
+use crate::advice::{Act, Advice, Because, Change, NamedWord, Reason};
 use crate::buttons;
 use crate::case::Case;
 use crate::cause::Cause;
@@ -49,10 +49,20 @@ pub struct WordStep {
 /// One step for every active word of the animal, by what it says.
 #[must_use]
 pub fn steps(case: &Case<'_>) -> Vec<WordStep> {
+    steps_with(case, resting(case))
+}
+
+/// The steps that hold once sessions rest no longer; where they do not rest, those of [`steps`].
+#[must_use]
+pub fn steps_after_rest(case: &Case<'_>) -> Vec<WordStep> {
+    steps_with(case, None)
+}
+
+fn steps_with(case: &Case<'_>, rest: Option<(Vec<Reason>, Change)>) -> Vec<WordStep> {
     let (joined, begun) = joining_recent(case);
     let board = Board {
         case,
-        rest: resting(case),
+        rest,
         shared: shared_causes(case),
         buttons: buttons::advice_by_word(case.story(), case.now(), case.sums()),
         demanded: thinning(case),

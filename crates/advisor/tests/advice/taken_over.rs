@@ -90,4 +90,9 @@ fn nobody_ever_waits_for_a_word_that_ends_sessions() {
     for way in [SHOW, None] {
         assert_eq!(stands(&ends, &plan(way)), Stands::Beside, "shown at the end, as the step says");
     }
+    // A rest ends; that nobody waits for it does not.
+    let mut rests = of(Step::Rest, Act::Rest { word: word() });
+    rests.closing = true;
+    assert_eq!(stands(&rests, &plan(POINT)), Stands::Never);
+    assert_eq!(stands(&rests, &plan(SHOW)), Stands::Waits);
 }

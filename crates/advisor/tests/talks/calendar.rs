@@ -1,6 +1,6 @@
 //! What a calendar holds: what was agreed and has a day, no more, and nothing to be done while sessions rest.
 
-use crate::kit::{BALL, Log, WALK, lines, now, today};
+use crate::kit::{BALL, Log, WALK, card, lines, now, today};
 use sayso_advisor::calendar::{What, entries};
 use sayso_model::talks::talks;
 use sayso_model::*;
@@ -44,6 +44,12 @@ fn plan(words: &[WordId], last: i32) -> Proposed {
 
 fn meeting(days: f64, minutes: u16) -> Proposed {
     Proposed::Meeting { starts_at: now().plus_seconds(86_400.0 * days), minutes }
+}
+
+/// So many days ago; twelve hours are the least rest.
+fn growls(log: &mut Log, days: f64) {
+    let sign = Note::new("growl").unwrap();
+    log.put(days, Sign { sign, level: SignLevel::Strong, when: When::During, session: None });
 }
 
 #[test]
@@ -94,8 +100,7 @@ fn while_sessions_rest_nothing_is_to_be_done_before_they_may_be_held_again() {
     proposes(&mut log, 5.0, Proposed::Check { word: BALL }, Some(Reply::Accepted));
     proposes(&mut log, 5.0, meeting(2.0, 10), Some(Reply::Accepted));
     assert_eq!(told(&log).len(), 4);
-    let sign = Note::new("growl").unwrap();
-    log.put(0.1, Sign { sign, level: SignLevel::Strong, when: When::During, session: None });
+    growls(&mut log, 0.1);
     let told = told(&log);
     assert_eq!(told[0], "meeting 10 true", "to talk is always possible");
     assert!(
@@ -118,10 +123,51 @@ fn what_nobody_waits_for_and_what_a_step_comes_before_is_no_entry() {
     assert_eq!(told(&invited), ["plan walk -5 4"], "never shown: that comes first");
     let mut ends = Log::with_walk(60.0);
     agreed(&mut ends);
-    ends.put(4.0, WordCard { closing: true, ..WordCard::new(BALL, Label::new("ball").unwrap()) });
+    ends.put(4.0, WordCard { closing: true, ..card(BALL, "ball") });
     assert_eq!(told(&ends), ["plan walk -5 4"]);
-    // Also on a day of rest, for the days after it.
-    let sign = Sign { sign: Note::new("growl").unwrap(), level: SignLevel::Strong, when: When::During, session: None };
-    ends.put(0.1, sign);
-    assert_eq!(told(&ends), ["plan walk 1 4"]);
+    // A card that lacks something is filled first, as Today says.
+    let mut lacks = Log::with_walk(60.0);
+    agreed(&mut lacks);
+    lacks.put(4.0, WordCard { reward: None, ..card(BALL, "ball") });
+    assert_eq!(told(&lacks), ["plan walk -5 4"]);
+    lacks.put(3.0, WordCard { answer: None, ..card(WALK, "walk") });
+    assert!(told(&lacks).is_empty(), "{:?}", told(&lacks));
+    // A rest hides none of that: it asks for nothing more on the days after it than before the sign. It ends within tomorrow.
+    for log in [&mut invited, &mut ends] {
+        growls(log, 0.1);
+        assert_eq!(told(log), ["plan walk 2 4"]);
+    }
+    growls(&mut lacks, 0.1);
+    assert!(told(&lacks).is_empty(), "{:?}", told(&lacks));
+}
+
+#[test]
+fn a_rest_that_ends_at_midnight_leaves_the_whole_day_after_it() {
+    let mut log = Log::with_walk(60.0);
+    proposes(&mut log, 5.0, plan(&[BALL], 4), Some(Reply::Accepted));
+    // In the morning: twelve hours are over before the day is.
+    growls(&mut log, 0.5);
+    assert_eq!(told(&log), ["plan ball 1 4"]);
+}
+
+#[test]
+fn a_line_that_stands_in_two_plans_is_one_entry() {
+    let mut log = Log::with_walk(60.0);
+    proposes(&mut log, 5.0, plan(&[BALL, WALK], 4), Some(Reply::Accepted));
+    log.put(2.0, OwnPlan { lines: lines(&[BALL]), last_day: today().plus(9) });
+    assert_eq!(told(&log), ["plan walk -5 4", "own ball -2 9"]);
+    proposes(&mut log, 1.0, plan(&[BALL], 8), Some(Reply::Accepted));
+    assert_eq!(told(&log), ["plan ball -1 8", "plan walk -5 4"], "renewed before it ended");
+}
+
+#[test]
+fn a_check_waits_a_day_longer_as_on_today() {
+    let mut log = Log::with_walk(60.0);
+    proposes(&mut log, 5.0, Proposed::Check { word: BALL }, Some(Reply::Accepted));
+    growls(&mut log, 1.0);
+    assert!(told(&log).is_empty(), "{:?}", told(&log));
+    let mut calm = Log::with_walk(60.0);
+    proposes(&mut calm, 5.0, Proposed::Check { word: BALL }, Some(Reply::Accepted));
+    growls(&mut calm, 3.0);
+    assert_eq!(told(&calm), ["check ball"]);
 }

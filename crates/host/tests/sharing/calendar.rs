@@ -11,7 +11,11 @@ const BALL: WordId = WordId(Uuid::from_u128(0x0189_0000_0000_7000_8000_0000_0000
 async fn shared() -> (House, ClubId, Signed) {
     let house = House::new().await;
     let (club, _, coach) = house.club().await;
-    let card = Event { animal: Some(house.animal), ..event(house.home, WordCard::new(BALL, label("ball"))) };
+    // Nothing is lacking on it, so that the word is taught.
+    let (answer, not_now) = (Note::new("Throw it.").ok(), Note::new("Later.").ok());
+    let reward = Some(RewardId(Uuid::now_v7()));
+    let card = WordCard { reward, answer, not_now, ..WordCard::new(BALL, label("ball")) };
+    let card = Event { animal: Some(house.animal), ..event(house.home, card) };
     house.host.server.home(house.home).append(vec![card]).await.unwrap();
     let done = house.post(&house.keeper, "/sharing/consent", &house.consent("coach_figures", club)).await;
     assert_eq!(done.status, StatusCode::SEE_OTHER, "{}", done.body);
