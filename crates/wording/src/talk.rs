@@ -4,7 +4,7 @@ use crate::advice::{brief, step_because};
 use crate::locale::Locale;
 use crate::say;
 use sayso_advisor::agreed::{Kept, Stands, stands};
-use sayso_advisor::steps::WordStep;
+use sayso_advisor::steps::{Step, WordStep};
 use sayso_model::{
     CaseQuestion, DaysChart, FigurePage, Label, PlanLine, PlanWay, Proposed, SessionId, SessionStart, Story, TalkAbout,
     WordChart, WordId,
@@ -47,13 +47,15 @@ pub fn line(locale: &Locale, story: &Story, line: &PlanLine) -> String {
     say!(locale, talk::line, way = way_name(line.way), word = word, dose = dose(locale, line))
 }
 
-/// That a word's step comes before what is planned for it, with its reason; nothing where what is planned may be done.
+/// That a word's step comes before what is planned for it, with its reason; nothing where what is planned may be done, nor in a rest, which
+/// is said once for all words.
 #[must_use]
 pub fn first(l: &Locale, name: &str, step: &WordStep, line: &PlanLine) -> Option<String> {
     let word = &step.word.says;
     match stands(step, line) {
         Stands::Beside | Stands::Instead { .. } => None,
         Stands::Never => Some(say!(l, talk::first_ends, word = word)),
+        Stands::Waits if step.step == Step::Rest => None,
         Stands::Waits => {
             let (brief, why) = (brief(l, name, &step.advice.act), step_because(l, name, &step.advice));
             Some(say!(l, talk::first, word = word, step = brief, why = why.trim_end_matches('.')))

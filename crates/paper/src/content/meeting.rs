@@ -10,8 +10,8 @@ use sayso_advisor::meeting::{Figure, MOST_DAYS, Meeting, first_day, meeting as t
 use sayso_advisor::stages::standings;
 use sayso_advisor::steps::steps;
 use sayso_advisor::welfare::welfare;
-use sayso_model::talks::{Answered, Standing, Talk, agreed as agreed_now, own_plans};
-use sayso_model::{AnimalCard, Day, Moment, PlanLine, Proposed, Reply, SignLevel};
+use sayso_model::talks::{Answered, Standing, Talk, in_force, own_plans};
+use sayso_model::{AnimalCard, Day, EventId, Moment, PlanLine, Proposed, Reply, SignLevel};
 use sayso_wording::figures::in_cell;
 use sayso_wording::meeting::{measure, new};
 use sayso_wording::talk::{firsts, kept, proposed};
@@ -20,6 +20,8 @@ use sayso_wording::{Locale, say};
 /// New things, agreed things and open ones that are told; how many more there are is said.
 const NEW: usize = 7;
 const AGREED: usize = 3;
+/// Lines of all plans together; where there are more, each plan takes as many, with the one that says how many more.
+const LINES: usize = 9;
 const OPEN: usize = 4;
 /// Of what is open, answers of the home.
 const SAID: usize = 2;
@@ -109,7 +111,7 @@ fn more(l: &Locale, all: usize, told: usize, at: Rest) -> Option<Block> {
 struct Agreed<'a> {
     at: Moment,
     lead: String,
-    plan: Option<(&'a [PlanLine], Day)>,
+    plan: Option<(EventId, &'a [PlanLine], Day)>,
 }
 
 /// What was agreed and had not ended before the first day, newest first.
@@ -119,7 +121,7 @@ fn all_agreed<'a>(case: &'a Case<'_>, l: &Locale, talks: &'a [Talk<'_>], first: 
     let of_talk = |t: &'a Talk<'_>| {
         let at = t.agreed_at?;
         let plan = match &t.part.proposes {
-            Proposed::Plan { lines, last_day } if *last_day >= first => Some((lines.as_slice(), *last_day)),
+            Proposed::Plan { lines, last_day } if *last_day >= first => Some((t.id(), lines.as_slice(), *last_day)),
             Proposed::Plan { .. } => return None,
             _ if at.day(zone) < first => return None,
             _ => None,
@@ -133,7 +135,7 @@ fn all_agreed<'a>(case: &'a Case<'_>, l: &Locale, talks: &'a [Talk<'_>], first: 
     all.extend(own.map(|plan| Agreed {
         at: plan.at(),
         lead: say!(l, meeting::own, day = l.date(plan.at().day(zone)), last = l.date(plan.part.last_day)),
-        plan: Some((plan.part.lines.as_slice(), plan.part.last_day)),
+        plan: Some((plan.id(), plan.part.lines.as_slice(), plan.part.last_day)),
     }));
     all.sort_by_key(|one| std::cmp::Reverse(one.at));
     all
@@ -141,23 +143,30 @@ fn all_agreed<'a>(case: &'a Case<'_>, l: &Locale, talks: &'a [Talk<'_>], first: 
 
 fn agreed(case: &Case<'_>, l: &Locale, talks: &[Talk<'_>], first: Day) -> Vec<Block> {
     let all = all_agreed(case, l, talks, first);
-    let in_force = agreed_now(case.story(), talks, case.animal(), case.now());
+    let in_force = in_force(case.story(), talks, case.animal(), case.now());
     let steps = if in_force.is_empty() { Vec::new() } else { steps(case) };
     let name = case.story().animals().get(&case.animal()).map_or("", |card| card.name.as_str());
     let mut blocks = vec![Block::Heading(say!(l, meeting::agreed))];
     if all.is_empty() {
         blocks.push(Paragraph::block("", say!(l, meeting::nothing_agreed), Look::Plain));
     }
-    for one in all.iter().take(AGREED) {
+    let shown = || all.iter().take(AGREED);
+    let counts: Vec<usize> = shown().filter_map(|one| one.plan.map(|(_, lines, _)| lines.len())).collect();
+    let each = if counts.iter().sum::<usize>() > LINES { LINES / counts.len().max(1) } else { LINES };
+    for one in shown() {
         blocks.push(Paragraph::block("", one.lead.as_str(), Look::Plain));
-        let Some((lines, last_day)) = one.plan else { continue };
+        let Some((plan, lines, last_day)) = one.plan else { continue };
         let doing = doing(case, lines, one.at, last_day);
-        let mut items: Vec<String> = doing.lines.iter().map(|line| kept(l, doing.days, line)).collect();
+        let told = if lines.len() > each { each - 1 } else { lines.len() };
+        let mut items: Vec<String> = doing.lines.iter().take(told).map(|line| kept(l, doing.days, line)).collect();
+        if lines.len() > told {
+            items.push(say!(l, meeting::more, count = lines.len() - told));
+        }
         if doing.no_record > 0 {
             items.push(say!(l, talk::no_record, days = doing.no_record));
         }
         // The next plan is made on this page: what comes before the lines in force is said with them.
-        let goes_on = lines.iter().filter(|line| in_force.get(&line.word) == Some(line));
+        let goes_on = lines.iter().filter(|line| in_force.get(&line.word) == Some(&(plan, **line)));
         items.extend(firsts(l, name, &steps, goes_on));
         blocks.push(Block::List { items, big: false });
     }

@@ -2,9 +2,11 @@
 
 use crate::{DEMO, TALKED, animals, before_meeting, now, read, texts};
 use sayso_advisor::Case;
+use sayso_advisor::steps::steps;
 use sayso_model::talks::talks;
 use sayso_model::{
-    Body, Event, EventId, Label, Language, OwnPlan, PlanLine, PlanWay, Stage, StageChoice, Story, WordCard, WordId,
+    AccountId, AnimalId, Author, Body, Event, EventId, Label, Language, Note, OwnPlan, PlanLine, PlanWay, Proposal,
+    ProposalAnswer, Proposed, Reply, Sign, SignLevel, Stage, StageChoice, Story, When, WordCard, WordId,
 };
 use sayso_paper::{Paper, meeting};
 use sayso_wording::Locale;
@@ -71,4 +73,68 @@ fn beside_a_line_that_waits_for_its_words_step_the_page_says_what_comes_first() 
     let (waits, goes) = (told(PlanWay::AskAndPoint), told(PlanWay::Show));
     assert!(waits.contains("“hammock”: Today says:") && waits.contains("the plan waits for it"), "{waits}");
     assert!(goes.contains("hammock") && !goes.contains("the plan waits for it"), "{goes}");
+}
+
+/// The demo with two plans of a coach for three words each and one of the home's own for six, and with a growl today.
+fn planned_and_growled(animal: AnimalId) -> Story {
+    let mut story = Story::clone(&DEMO);
+    let (mut n, pattern) = (10_000_u128, DEMO.ledger().all().next().unwrap().clone());
+    let mut put = |hours: f64, body: Body| {
+        n += 1;
+        let (id, at) = (EventId(uuid::Uuid::from_u128(n)), now().plus_seconds(hours * -3_600.0));
+        story.add(Event { id, animal: Some(animal), happened_at: at, recorded_at: at, body, ..pattern.clone() });
+        id
+    };
+    let known = DEMO.words_of(animal);
+    let named = known.iter().find(|card| !card.closing).unwrap();
+    let words: Vec<WordId> = (1..=12).map(|n| WordId(uuid::Uuid::from_u128(900 + n))).collect();
+    for (n, word) in (1..).zip(&words) {
+        let says = Label::new(&format!("hammock {n}")).unwrap();
+        put(400.0, WordCard { word: *word, says, closing: n == 12, ..WordCard::clone(named) }.into());
+        put(399.0, StageChoice { word: *word, stage: Stage::Invite, because: None }.into());
+    }
+    let lines = |words: &[WordId]| -> Vec<PlanLine> {
+        let way = Some(PlanWay::AskAndPoint);
+        words.iter().map(|word| PlanLine { word: *word, way, minutes: 3, times: 3 }).collect()
+    };
+    let last_day = now().day(&DEMO.zone()).plus(2);
+    let from = Author { account: AccountId(uuid::Uuid::nil()), name: Label::new("Brook").unwrap() };
+    for (hours, words) in [(60.0, &words[..3]), (50.0, &words[3..6])] {
+        let proposes = Proposed::Plan { lines: lines(words), last_day };
+        let plan = Proposal { from: from.clone(), proposes, text: None, takes_up: None, club: None };
+        let to = put(hours, plan.into());
+        let yes = ProposalAnswer { to, reply: Reply::Accepted, text: None, by: None, rehearsed: None };
+        put(hours - 1.0, yes.into());
+    }
+    put(40.0, OwnPlan { lines: lines(&words[6..]), last_day }.into());
+    let sign = Note::new("growl").unwrap();
+    put(1.0, Sign { sign, level: SignLevel::Strong, when: When::During, session: None }.into());
+    story
+}
+
+#[test]
+fn the_page_before_a_meeting_says_a_rest_once_however_many_lines_wait_for_it() {
+    let mut longer = Vec::new();
+    for animal in animals() {
+        let story = planned_and_growled(animal);
+        let (case, said) = (Case::new(&story, animal, now()), talks(&story, now()));
+        let waiting = steps(&case).iter().filter(|step| step.word.says.starts_with("hammock")).count();
+        assert_eq!(waiting, 12, "all of them have a step, which is to rest");
+        let sheet = |locale| meeting(&case, locale, None, Some(&said)).unwrap();
+        let told = texts(&sheet(Locale::ENGLISH).blocks).join("\n");
+        assert!(!told.contains("the plan waits for it") && told.contains("hammock 8"), "{told}");
+        assert!(told.contains("4 more, not on this page."), "{told}");
+        assert_eq!(
+            told.matches("nobody waits for it").count(),
+            1,
+            "of the word that ends sessions, also in a rest: {told}"
+        );
+        for (language, paper) in Language::ALL.into_iter().flat_map(|l| [(l, Paper::A4), (l, Paper::Letter)]) {
+            let pages = read(&sheet(Locale::of(language)), paper).get_pages().len();
+            if pages != 1 {
+                longer.push(format!("{language:?}, {paper:?}, {animal}: {pages} pages"));
+            }
+        }
+    }
+    assert!(longer.is_empty(), "{longer:?}");
 }

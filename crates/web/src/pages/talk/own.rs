@@ -97,14 +97,20 @@ fn form(page: &Page, animal: &AnimalCard, typed: &Typed) -> Markup {
     )
 }
 
+fn holding<'a>(page: &'a Page, animal: &AnimalCard) -> impl Iterator<Item = Fact<'a, OwnPlan>> {
+    own_plans(&page.story, animal.animal, page.now).filter(|plan| holds(plan.part, &page.story, page.now))
+}
+
+/// Whether a plan of the home's own holds for an animal.
+pub fn any(page: &Page, animal: &AnimalCard) -> bool {
+    holding(page, animal).next().is_some()
+}
+
 /// Plans of the home's own that hold, with how they go; and the way to another.
 pub fn cards(page: &Page) -> Markup {
     let l = &page.locale;
     let animals = page.animals();
-    let holding = |animal: &AnimalCard| -> Vec<Fact<'_, OwnPlan>> {
-        own_plans(&page.story, animal.animal, page.now).filter(|plan| holds(plan.part, &page.story, page.now)).collect()
-    };
-    let all: Vec<_> = animals.iter().map(|animal| (animal, holding(animal))).collect();
+    let all: Vec<_> = animals.iter().map(|animal| (animal, holding(page, animal).collect::<Vec<_>>())).collect();
     let any = all.iter().any(|(_, plans)| !plans.is_empty());
     let may = page.may(Capability::Plan);
     html! {
