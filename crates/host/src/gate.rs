@@ -1,6 +1,7 @@
 //! The gate before each room: what its address takes, and whether the account has it.
 
 use crate::asked::{self, AnyOf};
+use crate::desk;
 use crate::fault::told;
 use crate::host::Host;
 use crate::news;
@@ -20,7 +21,7 @@ use sayso_web::leave::{Leave, NewProposal};
 use sayso_web::reading::asks_json;
 use sayso_web::told::no_such_page;
 use sayso_wording::Locale;
-use std::collections::BTreeMap;
+use std::collections::BTreeSet;
 use std::sync::Arc;
 
 /// Says to the browser's worker for which home it may keep a page (`client/worker.js`).
@@ -86,13 +87,14 @@ pub async fn visit(
     let (now, stories) = (host.now(), Stories(&host.server));
     let visit = host.people.visit(&signed.session, to.who, any_of, to.home, &stories, now).await;
     let visit = visit.inspect_err(|error| note(error, signed, to.home)).map_err(told)?;
-    // Before this look is noted: an answer is new to whoever has not looked since.
-    let mut heard = BTreeMap::new();
+    // Before this look is noted: an answer is new to whoever has not looked since it came.
+    let (mut unread, mut looked_at) = (BTreeSet::new(), now);
     if page == TALK && reads && visit.leave.capability == Capability::Advise {
-        heard = host.people.heard(visit.leave.account, &[to.home]).await.map_err(told)?;
+        unread = desk::unread(host, visit.leave.account, to.home).await?;
+        looked_at = host.now();
     }
     if !asked::is_frame(any_of) && !writes_only(&visit.leave, reads) {
-        host.people.looked(&visit, page, now).await.map_err(told)?;
+        host.people.looked(&visit, page, looked_at).await.map_err(told)?;
     }
     let leave = Leave {
         who: visit.who,
@@ -103,7 +105,7 @@ pub async fn visit(
         fresh: host.people.is_fresh(&signed.session, now),
         homes: to.homes,
         news: Vec::new(),
-        heard: heard.remove(&to.home),
+        unread,
     };
     Ok((visit.leave, leave))
 }

@@ -97,7 +97,7 @@ async fn homeless(host: &Arc<Host>, signed: Signed, mut request: Request) -> Res
             fresh: false,
             homes: Vec::new(),
             news: Vec::new(),
-            heard: None,
+            unread: BTreeSet::new(),
         };
         request.extensions_mut().remove::<MatchedPath>();
         request.extensions_mut().insert(leave);

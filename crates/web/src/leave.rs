@@ -6,6 +6,7 @@ use sayso_model::{Author, Body, ClubId, Event, EventId, HomeId, Label, Moment, P
 use sayso_people::needs::{asks_passed, clubs_coached, coaches_in, may_append, may_be_read_in};
 use sayso_people::{Capability, HomeNow, Scope, Who, may::may};
 use sayso_wording::{Locale, words};
+use std::collections::BTreeSet;
 
 /// What an account may do in a home at the moment of a request. Made by the door for each request, and good for it alone.
 #[derive(Clone, Debug)]
@@ -26,8 +27,8 @@ pub struct Leave {
     pub homes: Vec<HomeId>,
     /// What it has to know of the home before anything else.
     pub news: Vec<News>,
-    /// When it last looked at what was agreed there, or spoke with the home, before now; on the page of what was agreed alone.
-    pub heard: Option<Moment>,
+    /// Answers that came since it last looked at what was agreed there, or spoke with the home; on the page of what was agreed alone.
+    pub unread: BTreeSet<EventId>,
 }
 
 /// What whoever is at a home has to know before anything else.

@@ -69,20 +69,20 @@ pub struct HomeAnswer {
     pub at: Moment,
     /// Whether the proposal was not taken back.
     pub live: bool,
-    /// Since when the server knows of it: what a phone without a network wrote comes later than it happened.
+    /// When the desk first had it in the log: what a phone without a network wrote comes later than it happened.
     pub known: Moment,
 }
 
-/// Answers that a home gave lately, those last that were known last. `earlier` is what was kept before, at which moment: all that was given
-/// lately is kept, so that what is not there came since.
-pub fn answers(all: &[Talk<'_>], now: Moment, earlier: Option<(&[HomeAnswer], Moment)>) -> Vec<HomeAnswer> {
+/// Answers that a home gave lately, those first that were known last. `earlier` is what was kept before: all that was given lately is
+/// kept, so that what is not there came since. When it happened says nothing of that: coaches looked in between, and a look is preceded
+/// by working out what there was ([`super::unread`]).
+pub fn answers(all: &[Talk<'_>], now: Moment, earlier: Option<&[HomeAnswer]>) -> Vec<HomeAnswer> {
     let before: BTreeMap<EventId, Moment> =
-        earlier.iter().flat_map(|(kept, _)| kept.iter()).map(|kept| (kept.answer, kept.known)).collect();
+        earlier.iter().flat_map(|kept| kept.iter()).map(|kept| (kept.answer, kept.known)).collect();
     let known = |id: EventId, at: Moment| match (before.get(&id), earlier) {
         (Some(known), _) => *known,
-        // It was not there when the home was last worked out, though it had happened.
-        (None, Some((_, worked_out))) if at <= worked_out => now,
-        _ => at.min(now),
+        (None, Some(_)) => now,
+        (None, None) => at.min(now),
     };
     let of_talk = |talk: &Talk<'_>| {
         let (proposal, by, written) = (talk.id(), talk.part.from.account, talk.event.happened_at);
@@ -213,5 +213,24 @@ mod tests {
         let kept = Kept::of(&Story::from_events(answered(&[0.5, 1.0])), at(4.0), Some(&before));
         let late = kept.told_answers().next().unwrap();
         assert_eq!((late.at, late.known), (at(1.0), at(4.0)));
+        // Also what happened after the home was last worked out: somebody may have looked before it came.
+        let kept = Kept::of(&Story::from_events(answered(&[0.5, 1.0, 4.5])), at(6.0), Some(&kept));
+        let late = kept.told_answers().next().unwrap();
+        assert_eq!((late.at, late.known), (at(4.5), at(6.0)));
+    }
+
+    #[test]
+    fn what_came_late_to_a_home_without_an_animal_is_known_since_it_came() {
+        let nobody = |days: &[f64]| Story::from_events(answered(days).into_iter().skip(1).collect::<Vec<_>>());
+        let before = Kept::of(&nobody(&[]), at(3.0), None);
+        let mut kept = Kept::of(&nobody(&[1.0]), at(4.0), Some(&before));
+        assert!(kept.animals.is_empty());
+        let late = kept.told_answers().next().unwrap();
+        assert_eq!((late.at, late.known), (at(1.0), at(4.0)));
+        // And is no news any more in the end.
+        for (day, news) in [(29.0, 1), (33.0, 0)] {
+            kept = Kept::of(&nobody(&[1.0]), at(day), Some(&kept));
+            assert_eq!(told(&kept), news, "on day {day}");
+        }
     }
 }

@@ -10,7 +10,7 @@ use serde::{Deserialize, Serialize};
 use std::collections::BTreeMap;
 
 /// The form of the bytes: that of the lines in them, and ours around them.
-pub const FORM: i32 = 100 * Version::NUMBER as i32 + 10;
+pub const FORM: i32 = 100 * Version::NUMBER as i32 + 11;
 
 /// The line of a week ago is worked out for so many days before, and again when it has become older than that.
 const WEEK_AGO: f64 = 7.0;
@@ -31,9 +31,11 @@ pub struct KeptAnimal {
 }
 
 /// One home.
-#[derive(Clone, PartialEq, Debug, Default, Serialize, Deserialize)]
+#[derive(Clone, PartialEq, Debug, Serialize, Deserialize)]
 #[serde(deny_unknown_fields)]
 pub struct Kept {
+    /// When it was worked out.
+    pub at: Moment,
     /// What it is called; empty where nothing says so.
     pub home: String,
     /// Its active animals, by id.
@@ -117,25 +119,17 @@ impl Kept {
             (animal, kept)
         };
         let all = talks(story, now);
-        let before = earlier.and_then(|kept| Some((kept.answers.as_slice(), kept.worked_out()?)));
-        let answers = answers(&all, now, before);
+        let answers = answers(&all, now, earlier.map(|kept| kept.answers.as_slice()));
         let home = story.home().map(|card| card.name.to_string()).unwrap_or_default();
         let (passed, waiting) = (passed(&all), waiting(&all, &story.zone(), now));
         let dated = has_meeting_or_check(story, &all, now);
         let begun = !story.animals().is_empty();
-        Self { home, animals: active.map(one).collect(), begun, passed, answers, waiting, dated }
+        Self { at: now, home, animals: active.map(one).collect(), begun, passed, answers, waiting, dated }
     }
 
-    /// Answers that a desk tells, the latest first; of a home without an animal those of the days before the last.
+    /// Answers that a desk tells, the latest first.
     pub fn told_answers(&self) -> impl Iterator<Item = &HomeAnswer> {
-        let last = || self.answers.iter().map(|answer| answer.known).max();
-        self.worked_out().or_else(last).into_iter().flat_map(|at| told(&self.answers, at))
-    }
-
-    /// When it was worked out; unknown without an animal.
-    #[must_use]
-    pub fn worked_out(&self) -> Option<Moment> {
-        self.animals.values().map(|animal| animal.line.at).max()
+        told(&self.answers, self.at)
     }
 
     /// The home's zone, by which its lines go; UTC without any.

@@ -14,5 +14,5 @@ pub use answers::{HomeAnswer, LATELY_S};
 pub use going_on::go_on;
 pub use kept::{FORM, Kept, KeptAnimal};
 pub use lines::{Desks, Found, all_lines, lines};
-pub use news::{for_coach, for_home};
+pub use news::{for_coach, for_home, unread};
 pub use passed::{HandedOn, InHand, StoodIn, Witnessed, given_away, goes_on_with, handed_on, is_theirs, stood_in};

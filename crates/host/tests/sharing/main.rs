@@ -21,6 +21,7 @@ mod handed;
 mod homeless;
 mod house;
 mod invitations;
+mod late;
 mod leaving;
 mod linked;
 mod looks;

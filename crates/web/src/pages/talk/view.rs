@@ -8,7 +8,6 @@ use crate::page::Page;
 use crate::pages::sheets::to_meeting;
 use crate::typed::Typed;
 use maud::{Markup, html};
-use sayso_model::Moment;
 use sayso_model::talks::{Answered, Standing, Talk};
 use sayso_wording::say;
 
@@ -31,7 +30,7 @@ pub fn page(page: &Page, all: &[Talk<'_>], typed: &Typed) -> Markup {
             (summary(typed))
             p { @if home { (say!(l, talk::intro)) } @else { (say!(l, talk::intro_coach)) } }
             p.note { (say!(l, talk::not_a_vet)) }
-            @for animal in page.animals().iter().filter(|a| !all.is_empty() && rests(page, a.animal)) {
+            @for animal in page.animals().iter().filter(|a| (!all.is_empty() || own::any(page, a)) && rests(page, a.animal)) {
                 p.stop data-test="rest" { (say!(l, talk::rest, name = animal.name.as_str())) }
             }
             @if writer(page).is_some() {
@@ -65,7 +64,6 @@ pub fn page(page: &Page, all: &[Talk<'_>], typed: &Typed) -> Markup {
 /// Whether the home answered something to it that whoever coaches has not looked at yet.
 fn is_news(page: &Page, talk: &Talk<'_>) -> bool {
     let Some(leave) = writer(page).filter(|_| !is_home(page)) else { return false };
-    let new = |at: Moment| leave.heard.is_none_or(|heard| at > heard);
     let of_home = |answer: &Answered<'_>| answer.part.by.as_ref().is_none_or(|by| by.account != leave.who.account);
-    talk.answers.iter().any(|answer| of_home(answer) && new(answer.event.happened_at))
+    talk.answers.iter().any(|answer| of_home(answer) && leave.unread.contains(&answer.event.id))
 }
