@@ -1,8 +1,8 @@
 //! A home that joined and consented before anything else was written in it: its coach reads that nothing is begun.
 
-use crate::house::House;
+use crate::house::{House, event, label};
 use axum::http::StatusCode;
-use sayso_model::{Consent, Kind};
+use sayso_model::{AnimalCard, Consent, Event, Kind, Species};
 
 #[tokio::test(flavor = "multi_thread")]
 async fn a_home_that_shares_and_has_no_animal_stands_on_the_desk_with_since_when() {
@@ -56,5 +56,37 @@ async fn what_a_home_with_nothing_begun_answers_is_told_on_the_desk() {
     // Once the coach has looked at it, it is not told again.
     house.get(&coach, &format!("/talk?home={home}")).await;
     assert!(!house.get(&coach, "/desk").await.holds("data-test=\"answered\""));
+    assert!(house.get(&coach, "/desk/week").await.marked("news-of-home").is_empty());
+}
+
+#[tokio::test(flavor = "multi_thread")]
+async fn what_a_home_whose_animals_are_put_away_answers_is_told_without_a_word_of_nothing_begun() {
+    let house = House::new().await;
+    let (club, _, coach) = house.club().await;
+    let given = house.post(&house.keeper, "/sharing/consent", &house.consent("coach_figures", club)).await;
+    assert_eq!(given.status, StatusCode::SEE_OTHER, "{}", given.body);
+    let asks = format!("home={}&what=question&animal=&about=&text=How+is+Tarn%3F", house.home);
+    assert_eq!(house.post(&coach, "/talk/write", &asks).await.status, StatusCode::SEE_OTHER);
+    let (now, home) = (house.host.now(), house.host.server.home(house.home));
+    let away = AnimalCard { active: false, ..AnimalCard::new(house.animal, label("Tarn"), Species::Dog) };
+    let away = Event { animal: Some(house.animal), happened_at: now, recorded_at: now, ..event(house.home, away) };
+    home.append(vec![away]).await.unwrap();
+    let shown = async |query: &str| house.get(&coach, &format!("/desk{query}")).await.marked("put-away-home").len();
+    assert_eq!((shown("").await, shown("?find=birch").await), (0, 1), "it needs nobody, and is found");
+    assert_eq!((shown("?find=oak").await, shown("?kind=safety&find=birch").await), (0, 0));
+    let question = home.story(house.home).await.unwrap().as_recorded(Kind::Proposal).next().unwrap().id;
+    let no = format!("to={question}&reply=declined&text=Tarn+lives+elsewhere+now.");
+    assert_eq!(house.post(&house.keeper, "/talk/answer", &no).await.status, StatusCode::SEE_OTHER);
+    let desk = house.get(&coach, "/desk").await;
+    assert!(desk.marked("answered")[0].contains("1 home answered"), "{}", desk.body);
+    let week = house.get(&coach, "/desk/week").await;
+    let answers = house.get(&coach, "/desk?kind=answers").await;
+    for (page, card) in [(&desk, "put-away-home"), (&answers, "put-away-home"), (&week, "news-of-home")] {
+        assert_eq!(page.marked(card).len(), 1, "{}", page.body);
+        assert!(page.holds(&format!("/talk?home={}#t-{question}", house.home)), "{}", page.body);
+        assert!(!page.holds("Nothing begun") && !page.holds("data-test=\"none-found\""), "{}", page.body);
+    }
+    house.get(&coach, &format!("/talk?home={}", house.home)).await;
+    assert_eq!((shown("").await, shown("?find=birch").await), (0, 1), "once looked at it is not told again");
     assert!(house.get(&coach, "/desk/week").await.marked("news-of-home").is_empty());
 }

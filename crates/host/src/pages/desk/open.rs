@@ -38,11 +38,13 @@ pub struct Opened {
     pub unheard: BTreeMap<About, Unheard>,
     /// Homes in which no animal is written down yet, each with since when it shares its figures.
     pub not_begun: Vec<(HomeId, Moment)>,
+    /// Homes in which every animal is put away.
+    pub put_away: Vec<HomeId>,
     /// When the server was lately brought back from a backup.
     pub restored: Option<Moment>,
 }
 
-/// What something new is about: an animal, that of the whole home its first; none where no animal is written down in a home.
+/// What something new is about: an animal, that of the whole home its first; none where a home has no animal in use.
 pub type About = (HomeId, Option<AnimalId>);
 
 /// What was written by another in a coach's place and what was answered, since they last looked there.
@@ -154,7 +156,9 @@ pub async fn open(asker: &Asker, who: &Who) -> Result<Opened, Error> {
     let unheard = unheard(asker, who, (&found, &witnessed), &goes_on).await?;
     let restored = news::lately_restored(&asker.host, now).await?;
     let not_begun = not_begun(asker, who, &found).await?;
-    Ok(Opened { found, rows, asides, goes_on, unheard, not_begun, restored })
+    let unused = found.kept.iter().filter(|(_, kept)| kept.begun && kept.animals.is_empty());
+    let put_away = unused.map(|(home, _)| *home).collect();
+    Ok(Opened { found, rows, asides, goes_on, unheard, not_begun, put_away, restored })
 }
 
 /// Homes without an animal, those that share their figures longest first: a desk of animals would leave them out.

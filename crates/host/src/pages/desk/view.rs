@@ -1,5 +1,5 @@
 use super::asked::{ANSWERS, ASIDE, Asked, Chosen, KINDS, NONE, ON_A_PAGE, PATH, Tab};
-use super::begun::{fitting, not_begun};
+use super::begun::{fitting, homes};
 use super::figures::key;
 use super::open::Opened;
 use super::row::{Of, back, called, row};
@@ -20,7 +20,7 @@ pub fn view(asker: &Asker, opened: &Opened, chosen: &Chosen) -> Markup {
     let pages = all.len().div_ceil(ON_A_PAGE).max(1);
     let at = asked.page.clamp(1, pages);
     let shown = all.iter().skip((at - 1) * ON_A_PAGE).take(ON_A_PAGE);
-    let begun = fitting(opened, chosen);
+    let without = fitting(opened, chosen);
     asker.wide_with(
         &[KEYS],
         &say!(l, desk_page::title),
@@ -52,10 +52,10 @@ pub fn view(asker: &Asker, opened: &Opened, chosen: &Chosen) -> Markup {
                     }
                 } }
             }
-            @else if asked.kind == ANSWERS && !begun.is_empty() {}
+            @else if asked.kind == ANSWERS && !without.is_empty() {}
             @else if asked.find.trim().is_empty() { p data-test="none" { (say!(l, desk_page::none)) } }
-            @else if begun.is_empty() { p data-test="none-found" { (say!(l, desk_page::none_found, find = asked.find.trim())) } }
-            @if at == pages { (not_begun(l, opened, chosen, &begun)) }
+            @else if without.is_empty() { p data-test="none-found" { (say!(l, desk_page::none_found, find = asked.find.trim())) } }
+            @if at == pages { (homes(l, opened, chosen, &without)) }
             (paging(l, (at, pages), |page| asked.at(page)))
             p.quiet data-test="how-many" { (say!(l, desk_page::how_many, shown = all.len(), animals = opened.rows.len(), homes = opened.found.kept.len())) }
         },
