@@ -9,8 +9,10 @@
 //! Whether the account named in a proposal wrote it, an event does not prove: a server of many homes remembers that beside the log.
 
 use crate::body::{Author, OwnPlan, PlanLine, Practice, Proposal, ProposalAnswer, Proposed, Reply};
+use crate::cards::WordCard;
 use crate::event::{Body, Event, Kind, Part};
 use crate::id::{AccountId, AnimalId, EventId, WordId};
+use crate::stage::Stage;
 use crate::story::{Fact, Story};
 use crate::time::{Day, Moment, Zone};
 use serde::{Deserialize, Serialize};
@@ -234,6 +236,13 @@ pub fn invites_closing(story: &Story, lines: &[PlanLine]) -> Option<usize> {
     let words = story.words();
     let closing = |word: &WordId| words.get(word).is_some_and(|card| card.closing);
     lines.iter().position(|line| line.invites() && closing(&line.word)).map(|place| place + 1)
+}
+
+/// The card of a word that ends sessions, where it is proposed to invite it all the same: it came to end them later.
+#[must_use]
+pub fn stage_of_closing<'a>(story: &'a Story, what: &Proposed) -> Option<&'a WordCard> {
+    let Proposed::Stage { word, stage: Stage::Invite } = what else { return None };
+    story.words().get(word).copied().filter(|card| card.closing)
 }
 
 /// What one coach of a home wrote passes on to another: by a hand-over, or by a cover on its days, to which the home agreed. Whether

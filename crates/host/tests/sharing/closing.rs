@@ -146,3 +146,25 @@ async fn today_stays_by_a_closing_word_and_a_step_back_whatever_was_agreed() {
         "{agreed:?}"
     );
 }
+
+#[tokio::test(flavor = "multi_thread")]
+async fn an_agreed_stage_of_inviting_is_done_no_more_once_its_word_ends_sessions() {
+    let (house, coach) = shared().await;
+    let stage = format!("home={}&what=stage&animal={}&word={BALL}&stage=invite&text=", house.home, house.animal);
+    assert_eq!(house.post(&coach, "/talk/write", &stage).await.status, StatusCode::SEE_OTHER);
+    let story = house.host.server.home(house.home).story(house.home).await.unwrap();
+    let of = story.as_recorded(Kind::Proposal).next().unwrap().id;
+    let yes = house.post(&house.keeper, "/talk/answer", &format!("to={of}&reply=accepted&text=")).await;
+    assert_eq!(yes.status, StatusCode::SEE_OTHER, "{}", yes.body);
+    let agreed = house.get(&house.keeper, "/talk").await;
+    assert_eq!((agreed.marked("do").len(), agreed.marked("first").len()), (1, 0), "{}", agreed.body);
+    assert_eq!(house.get(&house.keeper, &house.about("today")).await.marked("holds").len(), 1);
+    let ends = event(house.home, WordCard { closing: true, ..story.words()[&BALL].clone() });
+    let now = house.host.now();
+    let ends = Event { animal: Some(house.animal), happened_at: now, recorded_at: now, ..ends };
+    house.host.server.home(house.home).append(vec![ends]).await.unwrap();
+    let agreed = house.get(&house.keeper, "/talk").await;
+    assert!(agreed.marked("do").is_empty(), "{}", agreed.body);
+    assert!(agreed.marked("first")[0].contains("nobody waits for it"), "{}", agreed.body);
+    assert!(house.get(&house.keeper, &house.about("today")).await.marked("holds").is_empty());
+}

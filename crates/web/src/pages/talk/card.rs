@@ -14,7 +14,7 @@ use crate::pages::words::saying;
 use crate::typed::Typed;
 use maud::{Markup, html};
 use sayso_model::consents::Consents;
-use sayso_model::talks::{Answered, Passed, Standing, Talk, hands, in_place};
+use sayso_model::talks::{Answered, Passed, Standing, Talk, hands, in_place, stage_of_closing};
 use sayso_model::{Coach, EventId, Proposed, Reply, ShortNote};
 use sayso_people::Capability;
 use sayso_wording::say;
@@ -42,6 +42,9 @@ pub fn card(
             @if let Proposed::Plan { lines, .. } = &part.proposes {
                 ul.short { @for one in lines { li { (line(l, &page.story, one)) } } }
                 @if let Some(animal) = talk.event.animal.filter(|_| talk.is_live()) { (first::of_lines(page, animal, lines)) }
+            }
+            @if let Some(card) = stage_of_closing(&page.story, &part.proposes).filter(|_| talk.is_live()) {
+                p.note data-test="first" { (say!(l, talk::first_ends, word = card.says.as_str())) }
             }
             @if part.club.is_some_and(|club| open.any_to(Coach::Club { club })) { p.quiet data-test="for-club" { @if is_home(page) { (say!(l, talk::for_club)) } @else { (say!(l, talk::for_club_coach)) } } }
             @if let Some(ended) = ended.filter(|_| talk.may_be_settled()) { (told(page, talk, ended)) }
@@ -160,6 +163,7 @@ fn to_do(page: &Page, talk: &Talk<'_>) -> Markup {
     let Some(animal) = animal_of(page, talk) else { return html! {} };
     let at = |rest: &str| format!("/a/{animal}/{rest}");
     let place = match &talk.part.proposes {
+        Proposed::Stage { .. } if stage_of_closing(&page.story, &talk.part.proposes).is_some() => None,
         Proposed::Stage { word, .. } => {
             Some((Capability::ChangeCards, at(&format!("words/card/{word}#stage")), say!(l, today::do_stage)))
         }

@@ -10,7 +10,7 @@ use sayso_advisor::programme::{course, week_of};
 use sayso_advisor::steps::WordStep;
 use sayso_advisor::today::{Next, Today};
 use sayso_model::consents::Consents;
-use sayso_model::talks::{Passed, Standing, Talk, agreed as lines, in_force, talks};
+use sayso_model::talks::{Passed, Standing, Talk, agreed as lines, in_force, stage_of_closing, talks};
 use sayso_model::{AccountId, EventId, Label, Moment, PlanLine, Programme, Proposed, WordId};
 use sayso_people::Capability;
 use sayso_wording::advice as words_of;
@@ -115,6 +115,8 @@ fn holds(page: &AnimalPage, all: &[Talk<'_>], rests: bool) -> (Markup, usize) {
         Proposed::Meeting { .. } | Proposed::Practice { .. } | Proposed::Note { .. } | Proposed::Question { .. } => {
             true
         }
+        // Agreed before the word came to end sessions.
+        Proposed::Stage { .. } if stage_of_closing(&page.story, &t.part.proposes).is_some() => false,
         _ => !rests,
     };
     let here = |t: &&Talk<'_>| t.standing == Standing::Accepted && is_witnessed(page, t.id()) && t.concerns(page.id);
