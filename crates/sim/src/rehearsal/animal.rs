@@ -178,14 +178,6 @@ impl Animal {
         self.strains(strain);
     }
 
-    /// It has a thing and is busy with it; so much interest is won.
-    pub fn enjoys(&mut self, thing: Thing, interest: f64) {
-        self.mind.has(thing);
-        self.busy_until = self.now + ms(thing.lasts_s());
-        self.busy_with = Some(thing);
-        self.interest = (self.interest + interest).min(1.0);
-    }
-
     pub fn happens(&self, of: Of, rate: f64) -> bool {
         rate > 0.0 && self.mind.luck.of(of, self.now).coin(1.0 - (-rate * DT_S).exp())
     }

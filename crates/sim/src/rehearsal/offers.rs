@@ -56,6 +56,14 @@ impl Animal {
         }
     }
 
+    /// It has a thing and is busy with it; so much interest is won.
+    pub fn enjoys(&mut self, thing: Thing, interest: f64) {
+        self.mind.has(thing);
+        self.busy_until = self.now + ms(thing.lasts_s());
+        self.busy_with = Some(thing);
+        self.interest = (self.interest + interest).min(1.0);
+    }
+
     /// An invitation waits.
     pub fn waits(&mut self) {
         let Some(offered) = self.offered else { return };
