@@ -8,7 +8,7 @@ use serde_json::{Value, json};
 use std::time::Duration;
 
 /// The reader's own letters, as a browser is set to them: pages' media queries count in them, too.
-const TWICE: &str = "--blink-settings=defaultFontSize=32";
+pub const TWICE: &str = "--blink-settings=defaultFontSize=32";
 const TABLET: (u32, u32) = (768, 1024);
 
 /// Planned words that are cut, and those of which no pad is in sight from edge to edge.

@@ -55,4 +55,5 @@ mod sounds;
 mod talking;
 mod tidings;
 mod tour;
+mod warned;
 mod whole;

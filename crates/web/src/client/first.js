@@ -1,5 +1,5 @@
 // Lessons that open by themselves, each once for a person and an animal: before the first session, after the first invitation and
-// the first "not now" were answered. Never while an animal waits.
+// the first "not now" were answered. Never while an animal waits; on a small screen, not while a session runs either.
 
 import { state } from "./inviting.js";
 import { button, el } from "./dom.js";
@@ -14,6 +14,11 @@ const WAS = {
   invitation: isA("invitation"),
   not_now: (event) => isA("delivery")(event) && ["declined", "alternative"].includes(event.body.answer),
 };
+
+/** A screen this low, in the letters that its reader chose, has no room for a lesson between a question and its answers. */
+const LOW = "(max-height: 43rem)";
+
+const CATCH_MS = 120_000; // as long as a catch is asked about
 
 /** What stands open, until something waits. @type {string | undefined} */
 let stood;
@@ -55,6 +60,18 @@ function now(pad, begins) {
 }
 
 /**
+ * Whether the animal asked for something without a button just now, and it was not given yet.
+ * @param {Pad} pad
+ */
+const asksAlready = (pad) => {
+  const asked = pad.view.stand.filter(isA("catch")).at(-1);
+  if (!asked || Date.now() - Date.parse(asked.happened_at) > CATCH_MS) return false;
+  return !pad.view.stand.some(
+    (e) => isA("delivery")(e) && e.body.word === asked.body.word && e.happened_at >= asked.happened_at,
+  );
+};
+
+/**
  * Its short form, above what is asked; undefined where none is to stand open.
  * @param {Pad} pad
  * @param {boolean} begins
@@ -62,10 +79,12 @@ function now(pad, begins) {
  */
 export function first(pad, begins) {
   const lesson = now(pad, begins);
-  const waits = pad.view.stop || state(pad).step || Object.keys(pad.view.pending).length > 0;
-  if (!lesson || waits) {
+  const waits = pad.view.stop || state(pad).step || Object.keys(pad.view.pending).length > 0 || asksAlready(pad);
+  // It comes once the session is over.
+  const later = pad.view.session !== undefined && matchMedia(LOW).matches;
+  if (!lesson || waits || later) {
     // Whoever went on to something else has no use for it in between.
-    if (lesson && stood === lesson.at && lesson.at !== "session") set(pad, lesson.at, "seen");
+    if (waits && lesson && stood === lesson.at && lesson.at !== "session") set(pad, lesson.at, "seen");
     stood = undefined;
     return undefined;
   }

@@ -141,6 +141,8 @@ export function fit(root, tallest) {
     style.setProperty("--over-from", `${from}px`);
     style.setProperty("--over-most", `${Math.max(LEAST_ASKED_PX, to - from)}px`);
     asked?.classList.toggle("tight", asked.scrollHeight > asked.clientHeight + 1);
+    // What warns stays in sight above the answers, as high as those are.
+    style.setProperty("--answers", `${part(".panel > .slots")?.offsetHeight ?? 0}px`);
   };
   const watch = new ResizeObserver(measure);
   const watched = [dock, panel, mat, ...others.map(part), bar, top, document.documentElement];
