@@ -54,7 +54,7 @@ const LESSON: &str =
     "return [...document.querySelectorAll('.first-lesson')].map((l) => `a lesson in a session: ${l.textContent}`)";
 
 /// Where the buttons lie, by their names.
-const PLACES: &str = "return [...document.querySelectorAll('.slots button, .actions button, .modes button, [data-part=pads] .pad')].filter((b) => b.checkVisibility({ visibilityProperty: true })).map((b) => { const r = b.getBoundingClientRect(); return `${b.dataset.test} at ${Math.round(r.left)}, ${Math.round(r.top)}`; })";
+const PLACES: &str = "return [...document.querySelectorAll('.slots button, .actions button, .modes button, [data-part=pads] .pad')].filter((b) => b.checkVisibility({ visibilityProperty: true })).map((b) => { const r = b.getBoundingClientRect(); return `${b.dataset.test} ${b.dataset.test === 'catch-how' ? b.textContent : ''} at ${Math.round(r.left)}, ${Math.round(r.top)}`; })";
 
 /// What is wrong from the start of a session through a showing, an invitation, a "not now" and a catch, all of a food with a
 /// caution. Where `stays`, no button may have another place than before.
@@ -62,6 +62,8 @@ async fn walked(browser: &Browser, name: &str, stays: bool) -> Vec<String> {
     let mut wrong = Vec::new();
     let mut places = std::collections::BTreeMap::<String, String>::new();
     let mut look = async |when: &str| {
+        // A tap may have scrolled there.
+        browser.page.execute("scrollTo(0, 0)", vec![]).await.unwrap();
         for script in [UNREAD, CUT, LESSON] {
             let found = looked(browser, &format!("warned-{name}-{when}"), script).await;
             wrong.extend(found.iter().map(|f| format!("{name}, {when}: {f}")));
