@@ -1,8 +1,10 @@
 //! An interval of a share from what the choice of households and what the noise may do.
 
+use sayso_methods::stats::normal_cdf;
+
 /// Every share `s` that is not too far from the estimate: `(estimate − s)² ≤ z² (s (1 − s) / n + noise)`.
 ///
-/// Without noise it is Wilson's (1927) interval; for a survival curve `n` is the number of households that would make the same variance,
+/// Without noise it is Wilson's (1927) interval, but for a few of many (see [`of_few`]); for a survival curve `n` is the number of households that would make the same variance,
 /// as Rothman (1978) has it. `noise` is the variance of the estimate's noise. Ends lie within 0 and 1.
 #[must_use]
 pub fn interval(estimate: f64, n: f64, noise: f64, z: f64) -> (f64, f64) {
@@ -12,7 +14,40 @@ pub fn interval(estimate: f64, n: f64, noise: f64, z: f64) -> (f64, f64) {
     let constant = (estimate * estimate - z * z * noise) / (1.0 + k);
     // Where noise took the estimate out of reach of every share, the nearest end is what is left.
     let half = (middle * middle - constant).max(0.0).sqrt();
-    ((middle - half).clamp(0.0, 1.0), (middle + half).clamp(0.0, 1.0))
+    let (low, high) = ((middle - half).clamp(0.0, 1.0), (middle + half).clamp(0.0, 1.0));
+    if noise > 0.0 {
+        return (low, high);
+    }
+    (low.min(of_few(estimate * n, n, z)), high.max(1.0 - of_few((1.0 - estimate) * n, n, z)))
+}
+
+/// Of a few whole ones of `n` Wilson's near end misses too often, as it jumps from one number to the next; there it is the share of which as
+/// many or more are seen as often as all misses are allowed, by Poisson's law (Brown, Cai and DasGupta 2001). 1 where they are not few.
+fn of_few(seen: f64, n: f64, z: f64) -> f64 {
+    let few = if n > 50.0 { 3.0 } else { 2.0 };
+    if (1.0..=few).contains(&seen.round()) { mean_of(seen, outside(z)) / n } else { 1.0 }
+}
+
+/// The mean of which so many, to the nearest whole number, or more are seen with such a chance, by Poisson's law.
+pub fn mean_of(seen: f64, chance: f64) -> f64 {
+    let seen = seen.round().max(0.0);
+    let (mut low, mut high) = (0.0, seen);
+    for _ in 0..40 {
+        let mean: f64 = f64::midpoint(low, high);
+        let (mut term, mut fewer, mut number) = ((-mean).exp(), 0.0, 0.0);
+        while number < seen {
+            fewer += term;
+            number += 1.0;
+            term *= mean / number;
+        }
+        if 1.0 - fewer < chance { low = mean } else { high = mean }
+    }
+    low
+}
+
+/// What a normal distribution has beyond so many standard deviations, on both sides.
+pub fn outside(z: f64) -> f64 {
+    2.0 * normal_cdf(-z)
 }
 
 /// The excess kurtosis of Laplace noise.
@@ -47,8 +82,25 @@ mod tests {
     }
 
     #[test]
+    fn whole_numbers_make_no_gap_at_the_ends() {
+        for (n, mean) in [(300.0, 0.55), (300.0, 0.18), (1_000.0, 1.02), (50.0, 0.45)] {
+            let truth = mean / n;
+            let (mut chance, mut held) = ((-mean as f64).exp(), 0.0);
+            for seen in 0..40 {
+                let share = f64::from(seen) / n;
+                let ((low, high), (left, right)) = (interval(share, n, 0.0, 1.96), interval(1.0 - share, n, 0.0, 1.96));
+                assert!((left - (1.0 - high)).abs() < 1e-9 && (right - (1.0 - low)).abs() < 1e-9, "{seen} of {n}");
+                held += if (low..=high).contains(&truth) { chance } else { 0.0 };
+                chance *= mean / f64::from(seen + 1);
+            }
+            // Between 93 and 97.5 there may be no number: half a household is seen as none, one, or two.
+            assert!(held > 0.93, "{mean} of {n}: {held}");
+        }
+    }
+
+    #[test]
     fn without_noise_it_is_wilsons() {
-        // 3 of 20 at 95 %: Wilson's interval worked out by hand.
+        // 3 of 20 at 95 %: Wilson's interval worked out by hand; of so few of 20 only 1 and 2 are too few for it.
         let (low, high) = interval(0.15, 20.0, 0.0, 1.959_963_985);
         assert!((low - 0.052_369).abs() < 1e-5 && (high - 0.360_418).abs() < 1e-5, "{low} {high}");
         let (low, high) = interval(0.0, 20.0, 0.0, 1.959_963_985);
