@@ -1,7 +1,9 @@
 //! Kaplan and Meier's (1958) estimate on a grid, from counts that may have noise.
 
 use super::counts::Counts;
-use super::interval::{interval, wider};
+use super::interval::{interval, mean_of, wider};
+use super::step::Step;
+use super::telling::{Telling, ends};
 use crate::grid::Grid;
 use sayso_norms::{Point, Quantile, Quantiles};
 
@@ -9,6 +11,10 @@ use sayso_norms::{Point, Quantile, Quantiles};
 const LEAST_LEFT: f64 = 10.0;
 /// It ends, too, where how many are left is less than so many standard deviations of its noise above 0.
 const LEAST_SURE: f64 = 4.0;
+/// And where of more than this part of them the watching ends within the step: until when in it they were watched is not known.
+const MOST_ENDED: f64 = 0.5;
+/// Of so many and more a whole number varies as good as a normal one.
+const FEW: f64 = 100.0;
 /// Nearest to 0 and 1 that a share may be where its logarithm is taken.
 const NEAR: f64 = 1e-6;
 
@@ -28,7 +34,8 @@ impl Bins<'_> {
 /// The share that has come by each place, from counts whose bins are those of `grid`, until too few are left. Intervals are pointwise.
 ///
 /// Who was watched for a part of a step counts as that part. The variance is that of the logarithm of what is left, by its derivatives
-/// with respect to the counts: of the households (Greenwood's, without noise) and of the noise.
+/// with respect to the counts: of the households (Greenwood's, without noise) and of the noise. The upper end allows for a place being told
+/// only where enough seem left.
 #[must_use]
 pub fn steps(counts: &Counts, grid: Grid, z: f64) -> Vec<Point> {
     let many = grid.places().len();
@@ -44,19 +51,22 @@ pub fn steps(counts: &Counts, grid: Grid, z: f64) -> Vec<Point> {
     for (place, (at, came)) in grid.places().iter().zip(bins.came).enumerate() {
         let (ended, watched) = (bins.ended(place), grid.watched_part(place));
         let risk = left - (1.0 - watched) * ended;
-        if risk < LEAST_LEFT || risk < LEAST_SURE * counts.noise_of(open, open).sqrt() {
+        let bar = LEAST_LEFT.max(LEAST_SURE * counts.noise_of(open, open).sqrt());
+        if risk < bar || ended > MOST_ENDED * left {
             break;
         }
-        let hazard = (came / risk).clamp(-1.0, 1.0 - NEAR);
-        survived *= 1.0 - hazard;
-        let step = hazard / (risk * (1.0 - hazard));
-        by_came.push(by_rest - 1.0 / risk);
-        by_ended.push(by_rest + watched * step);
-        by_rest += step;
+        // Those who were not watched in it at all leave before it.
+        let unwatched = 1.0 - 2.0 * watched;
+        let step = Step::new(left - unwatched * ended, *came, (1.0 - unwatched) * ended);
+        survived *= step.survived;
+        by_came.push(by_rest + step.by_left + step.by_came);
+        by_ended.push(by_rest + (1.0 - unwatched) * (step.by_left + step.by_ended));
+        by_rest += step.by_left;
         left -= came + ended;
         open -= if place == 0 { 1.0 } else { 2.0 };
+        let at_risk = AtRisk { many: risk, bar, came: *came, ended, watched };
         let slopes = Slopes { by_came: &by_came, by_ended: &by_ended, by_rest, left: left.max(0.0), open, bins: &bins };
-        made.push(step_of(f64::from(*at), survived, &slopes, counts, (whole, z)));
+        made.push(step_of(f64::from(*at), survived, (&slopes, &at_risk), counts, (whole, z)));
     }
     rising(&mut made);
     made
@@ -94,7 +104,45 @@ struct Slopes<'a> {
     bins: &'a Bins<'a>,
 }
 
-fn step_of(at: f64, survived: f64, slopes: &Slopes<'_>, counts: &Counts, (whole, z): (f64, f64)) -> Point {
+/// Those at risk in one step.
+struct AtRisk {
+    many: f64,
+    /// The fewest of whom a place is told.
+    bar: f64,
+    came: f64,
+    /// Whose watching ended in it, each of whom counts as the part that was watched.
+    ended: f64,
+    watched: f64,
+}
+
+impl AtRisk {
+    /// How they vary, and how they move with the share that is left: of its logarithm these are the slopes, their `sum` over all counts and its
+    /// `variance`. In their own number who came in this step and who is still open count as one.
+    fn telling(&self, slopes: &Slopes<'_>, counts: &Counts, left: (f64, f64), (sum, variance): (f64, f64)) -> Telling {
+        let ((survived, whole), part) = (left, self.watched);
+        let last = |slopes: &[f64]| slopes.last().copied().unwrap_or(0.0);
+        let (by_came, by_ended) = (last(slopes.by_came), part * last(slopes.by_ended));
+        let (weights, squares) = (1.0 + part + slopes.open, 1.0 + part * part + slopes.open);
+        let noise = counts.noise * (by_came + by_ended + slopes.by_rest * slopes.open - counts.shared * weights * sum);
+        let chosen = by_came * self.came + by_ended * self.ended + slopes.by_rest * slopes.left;
+        let moves = (noise + chosen) / (survived * variance);
+        let spread = self.came + part * part * self.ended + slopes.left - self.many * self.many / whole;
+        Telling {
+            left: self.many,
+            above: self.many - self.bar,
+            moves: if moves.is_finite() { moves.max(0.0) } else { 0.0 },
+            spread: (spread.max(0.0) + counts.noise_of(weights, squares)).sqrt(),
+        }
+    }
+}
+
+fn step_of(
+    at: f64,
+    survived: f64,
+    (slopes, at_risk): (&Slopes<'_>, &AtRisk),
+    counts: &Counts,
+    (whole, z): (f64, f64),
+) -> Point {
     let (bins, rest) = (slopes.bins, slopes.by_rest);
     let mut sampled = rest * rest * slopes.left;
     let (mut sum, mut squares) = (rest * slopes.open, rest * rest * slopes.open);
@@ -114,10 +162,16 @@ fn step_of(at: f64, survived: f64, slopes: &Slopes<'_>, counts: &Counts, (whole,
     // As many households as would make this variance: no fewer than are left, no more than there were.
     let same = share * survived / (scale * sampled.max(0.0));
     let n = if same.is_finite() { same.clamp(slopes.left.max(1.0).min(whole), whole) } else { whole };
-    let noise = scale * counts.noise_of(sum, squares);
+    let noise = counts.noise_of(sum, squares);
+    let telling = at_risk.telling(slopes, counts, (survived, whole), (sum, sampled.max(0.0) + noise));
+    let noise = scale * noise;
     let variance = noise + share.clamp(0.0, 1.0) * survived.clamp(0.0, 1.0) / n;
-    let (low, high) =
-        interval(share, n, noise, wider(z, (counts.noise, counts.draws), scale * scale * fourths, variance));
+    let wide = |z: f64| wider(z, (counts.noise, counts.draws), scale * scale * fourths, variance);
+    let usual = |z: f64, more: f64| interval(share, n, more * more * noise, wide(z));
+    // Without noise a few that are left are a whole number, whose upper tail is longer than a normal one.
+    let few = counts.noise <= 0.0 && survived * n < FEW;
+    let rare = |missed: f64| if few { 1.0 - mean_of(survived * n, missed) / n } else { 0.0 };
+    let (low, high) = ends(share, z, &telling, (usual, rare));
     Point { at, share: share.clamp(low, high), low, high }
 }
 

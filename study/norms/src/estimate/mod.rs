@@ -5,6 +5,8 @@ mod counts;
 mod curve;
 mod interval;
 mod shares;
+mod step;
+mod telling;
 
 pub use counts::Counts;
 pub use curve::{Between, quantiles, steps, steps_of_shares};

@@ -24,6 +24,30 @@ fn intervals_hold_the_truth_as_often_as_they_say() {
     }
 }
 
+/// Points told, and held, at places that a tenth to a half of the curves reach.
+fn at_last_places(of: &[Found]) -> (u32, f64) {
+    let last = of.iter().flat_map(|found| found.points.iter().filter(|one| one.0 * 10 >= SETS && one.0 * 2 <= SETS));
+    let (told, held) = last.fold((0, 0), |sum, one| (sum.0 + one.0, sum.1 + one.1));
+    (told, f64::from(held) / f64::from(told.max(1)))
+}
+
+#[test]
+fn intervals_hold_at_the_last_places_that_curves_reach() {
+    let cells = [50, 100, 300, 1_000].map(|households| [(households, 1), (households, 4)]);
+    for loss in [None, Some(Loss::YEARLY)] {
+        let of = |wait| cells.iter().flatten().map(move |(households, parts)| found(*households, *parts, wait, loss));
+        let (told, held) = at_last_places(&[Wait::Showings, Wait::Days].into_iter().flat_map(of).collect::<Vec<_>>());
+        assert!(told > 400 && (0.93..=0.975).contains(&held), "{loss:?}: {told}, {held}");
+    }
+}
+
+#[test]
+fn of_few_homes_that_press_early_intervals_hold() {
+    // Half a household of 300 on average: seen as two it was ruled out.
+    let (told, held) = found(300, 1, Wait::Showings, None).points[0];
+    assert!(told == SETS && held * 100 >= told * 96, "{held} of {told}");
+}
+
 /// Twice the noise that the estimate is told of.
 struct Twice(FromSeed);
 
