@@ -85,7 +85,7 @@ mod tests {
     fn whole_numbers_make_no_gap_at_the_ends() {
         for (n, mean) in [(300.0, 0.55), (300.0, 0.18), (1_000.0, 1.02), (50.0, 0.45)] {
             let truth = mean / n;
-            let (mut chance, mut held) = ((-mean as f64).exp(), 0.0);
+            let (mut chance, mut held) = (f64::exp(-mean), 0.0);
             for seen in 0..40 {
                 let share = f64::from(seen) / n;
                 let ((low, high), (left, right)) = (interval(share, n, 0.0, 1.96), interval(1.0 - share, n, 0.0, 1.96));
