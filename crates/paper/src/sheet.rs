@@ -14,6 +14,8 @@ pub struct Sheet {
     pub title: String,
     /// What stands under it, from top to bottom.
     pub blocks: Vec<Block>,
+    /// The same with more left out, and counted, for paper where the whole does not fit one page; the longest first.
+    pub shorter: Vec<Vec<Block>>,
     /// The foot: whose it is and of which day.
     pub foot: Foot,
     /// When it was made.

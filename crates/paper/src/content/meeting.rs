@@ -17,17 +17,32 @@ use sayso_wording::meeting::{measure, new};
 use sayso_wording::talk::{firsts, kept, proposed};
 use sayso_wording::{Locale, say};
 
-/// New things, agreed things and open ones that are told; how many more there are is said.
-const NEW: usize = 7;
-const AGREED: usize = 3;
-/// Lines of all plans together; where there are more, each plan takes as many, with the one that says how many more.
-const LINES: usize = 9;
-const OPEN: usize = 4;
-/// Of what is open, answers of the home.
-const SAID: usize = 2;
-const NOT_KNOWN: usize = 3;
-/// Lines to write on.
-const TO_WRITE: usize = 3;
+/// How much is told; how many more there are is said.
+#[derive(Clone, Copy)]
+struct Room {
+    /// New things.
+    news: usize,
+    /// Agreed things.
+    agreed: usize,
+    /// Lines of all plans together; where there are more, each plan takes as many, with the one that says how many more.
+    lines: usize,
+    /// Open things between home and coach.
+    open: usize,
+    /// Of those, answers of the home.
+    said: usize,
+    /// Things that the records leave open.
+    not_known: usize,
+    /// Lines to write on.
+    to_write: usize,
+}
+
+/// The whole, as it stands on a screen.
+const WHOLE: Room = Room { news: 7, agreed: 3, lines: 9, open: 4, said: 2, not_known: 3, to_write: 3 };
+/// On paper that is too small for it.
+const SHORTER: [Room; 2] = [
+    Room { news: 3, lines: 6, open: 3, not_known: 1, ..WHOLE },
+    Room { news: 2, agreed: 2, lines: 4, open: 2, said: 1, not_known: 1, to_write: 2 },
+];
 
 /// The page; none where the case is about no animal of the story. `talks` are those that the reader may see; none leaves out what
 /// was agreed, for readers to whom it is not told.
@@ -38,21 +53,25 @@ pub fn meeting(case: &Case<'_>, locale: Locale, since: Option<Day>, talks: Optio
     let card = *story.animals().get(&case.animal())?;
     let all = talks.unwrap_or_default();
     let told = told(case, first_day(case, all, since));
-    let mut blocks = vec![
-        Paragraph::block(say!(l, sheets::not_a_diagnosis), say!(l, sheets::own_records), Look::Boxed),
-        Block::Facts(facts(case, l, card, &told)),
-    ];
-    blocks.extend(safety(case, l, card, &told));
-    blocks.push(Block::Heading(say!(l, meeting::new, day = l.date(told.first))));
-    blocks.push(Block::List { items: news(l, card, &told), big: false });
-    blocks.extend(more(l, told.news.len(), NEW, Rest::Evidence));
-    if talks.is_some() {
-        blocks.extend(agreed(case, l, all, told.first));
-    }
-    blocks.extend(figures(l, &told));
-    blocks.extend(open(case, l, card, all, &told));
-    blocks.extend(to_write(l));
-    Some(sheet(story, now, locale, say!(l, meeting::title, name = &card.name), blocks))
+    let page = |room: Room| {
+        let mut blocks = vec![
+            Paragraph::block(say!(l, sheets::not_a_diagnosis), say!(l, sheets::own_records), Look::Boxed),
+            Block::Facts(facts(case, l, card, &told)),
+        ];
+        blocks.extend(safety(case, l, card, &told));
+        blocks.push(Block::Heading(say!(l, meeting::new, day = l.date(told.first))));
+        blocks.push(Block::List { items: news(l, card, &told, room), big: false });
+        blocks.extend(more(l, told.news.len(), room.news, Rest::Evidence));
+        if talks.is_some() {
+            blocks.extend(agreed(case, l, (all, told.first), room));
+        }
+        blocks.extend(figures(l, &told));
+        blocks.extend(open(case, l, card, (all, &told), room));
+        blocks.extend(to_write(l, room));
+        blocks
+    };
+    let title = say!(l, meeting::title, name = &card.name);
+    Some(Sheet { shorter: SHORTER.map(page).to_vec(), ..sheet(story, now, locale, title, page(WHOLE)) })
 }
 
 fn facts(case: &Case<'_>, l: &Locale, card: &AnimalCard, told: &Meeting) -> Vec<(String, String)> {
@@ -83,7 +102,7 @@ fn safety(case: &Case<'_>, l: &Locale, card: &AnimalCard, told: &Meeting) -> Vec
     blocks
 }
 
-fn news(l: &Locale, card: &AnimalCard, told: &Meeting) -> Vec<String> {
+fn news(l: &Locale, card: &AnimalCard, told: &Meeting, room: Room) -> Vec<String> {
     let mut items = vec![
         say!(l, sheets::noted, noted = told.noted, days = told.days),
         say!(
@@ -95,7 +114,7 @@ fn news(l: &Locale, card: &AnimalCard, told: &Meeting) -> Vec<String> {
             presses = told.presses
         ),
     ];
-    items.extend(told.news.iter().take(NEW).map(|one| new(l, one)));
+    items.extend(told.news.iter().take(room.news).map(|one| new(l, one)));
     if told.news.is_empty() {
         items.push(say!(l, meeting::nothing_new));
     }
@@ -141,7 +160,7 @@ fn all_agreed<'a>(case: &'a Case<'_>, l: &Locale, talks: &'a [Talk<'_>], first: 
     all
 }
 
-fn agreed(case: &Case<'_>, l: &Locale, talks: &[Talk<'_>], first: Day) -> Vec<Block> {
+fn agreed(case: &Case<'_>, l: &Locale, (talks, first): (&[Talk<'_>], Day), room: Room) -> Vec<Block> {
     let all = all_agreed(case, l, talks, first);
     let in_force = in_force(case.story(), talks, case.animal(), case.now());
     let steps = if in_force.is_empty() { Vec::new() } else { steps(case) };
@@ -150,9 +169,10 @@ fn agreed(case: &Case<'_>, l: &Locale, talks: &[Talk<'_>], first: Day) -> Vec<Bl
     if all.is_empty() {
         blocks.push(Paragraph::block("", say!(l, meeting::nothing_agreed), Look::Plain));
     }
-    let shown = || all.iter().take(AGREED);
+    let shown = || all.iter().take(room.agreed);
     let counts: Vec<usize> = shown().filter_map(|one| one.plan.map(|(_, lines, _)| lines.len())).collect();
-    let each = if counts.iter().sum::<usize>() > LINES { LINES / counts.len().max(1) } else { LINES };
+    let all_fit = counts.iter().sum::<usize>() <= room.lines;
+    let each = if all_fit { room.lines } else { room.lines / counts.len().max(1) };
     for one in shown() {
         blocks.push(Paragraph::block("", one.lead.as_str(), Look::Plain));
         let Some((plan, lines, last_day)) = one.plan else { continue };
@@ -166,11 +186,11 @@ fn agreed(case: &Case<'_>, l: &Locale, talks: &[Talk<'_>], first: Day) -> Vec<Bl
             items.push(say!(l, talk::no_record, days = doing.no_record));
         }
         // The next plan is made on this page: what comes before the lines in force is said with them.
-        let goes_on = lines.iter().filter(|line| in_force.get(&line.word) == Some(&(plan, **line)));
+        let goes_on = lines.iter().take(told).filter(|line| in_force.get(&line.word) == Some(&(plan, **line)));
         items.extend(firsts(l, name, &steps, goes_on));
         blocks.push(Block::List { items, big: false });
     }
-    blocks.extend(more(l, all.len(), AGREED, Rest::Talk));
+    blocks.extend(more(l, all.len(), room.agreed, Rest::Talk));
     blocks
 }
 
@@ -225,28 +245,34 @@ fn answers<'a>(case: &Case<'_>, l: &Locale, talks: &'a [Talk<'_>], first: Day) -
 }
 
 /// What the home said, what waits for an answer, and what the records leave open.
-fn open(case: &Case<'_>, l: &Locale, card: &AnimalCard, talks: &[Talk<'_>], told: &Meeting) -> Vec<Block> {
+fn open(
+    case: &Case<'_>,
+    l: &Locale,
+    card: &AnimalCard,
+    (talks, told): (&[Talk<'_>], &Meeting),
+    room: Room,
+) -> Vec<Block> {
     let waits: Vec<&Talk<'_>> =
         talks.iter().filter(|t| t.standing == Standing::Open && t.concerns(case.animal())).collect();
     let said = answers(case, l, talks, told.first);
-    let heard = said.len().min(SAID);
+    let heard = said.len().min(room.said);
     let mut items: Vec<String> = said.iter().take(heard).cloned().collect();
-    items.extend(waits.iter().take(OPEN - heard).map(|t| {
+    items.extend(waits.iter().take(room.open - heard).map(|t| {
         let what = proposed(l, case.story(), &t.part.proposes);
         let what = t.part.text.as_ref().map_or_else(|| what.clone(), |text| l.colon(&what, text.as_str()));
         say!(l, events::proposal, name = &t.part.from.name, what = what)
     }));
     let length = u16::try_from(told.days).unwrap_or(MOST_DAYS as u16);
     let unknown = report::open(case, l, card, &days(case, length), standings(case));
-    items.extend(unknown.iter().take(NOT_KNOWN).cloned());
+    items.extend(unknown.iter().take(room.not_known).cloned());
     let mut blocks = vec![Block::Heading(say!(l, meeting::open)), Block::List { items, big: false }];
-    blocks.extend(more(l, said.len() + waits.len(), heard + waits.len().min(OPEN - heard), Rest::Talk));
-    blocks.extend(more(l, unknown.len(), NOT_KNOWN, Rest::Evidence));
+    blocks.extend(more(l, said.len() + waits.len(), heard + waits.len().min(room.open - heard), Rest::Talk));
+    blocks.extend(more(l, unknown.len(), room.not_known, Rest::Evidence));
     blocks
 }
 
 /// Room for what is agreed now.
-fn to_write(l: &Locale) -> Vec<Block> {
+fn to_write(l: &Locale, room: Room) -> Vec<Block> {
     let head = vec![
         say!(l, meeting::line),
         say!(l, talk::field_word),
@@ -261,7 +287,7 @@ fn to_write(l: &Locale) -> Vec<Block> {
         }
         Row { word: None, cells }
     };
-    let rows = (1..=TO_WRITE).map(row).collect();
+    let rows = (1..=room.to_write).map(row).collect();
     let table = Table { caption: say!(l, meeting::to_write), head, rows, whole: false };
     vec![Block::Heading(say!(l, meeting::next)), Block::Table(table)]
 }

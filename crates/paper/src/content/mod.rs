@@ -28,7 +28,7 @@ use sayso_wording::Locale;
 fn sheet(story: &Story, now: Moment, locale: Locale, title: String, blocks: Vec<Block>) -> Sheet {
     let home = story.home().map_or_else(String::new, |h| h.name.to_string());
     let foot = Foot { home, day: locale.date(now.day(&story.zone())) };
-    Sheet { locale, title, blocks, foot, made: now }
+    Sheet { locale, title, blocks, shorter: Vec::new(), foot, made: now }
 }
 
 /// Words in use, by what they say.

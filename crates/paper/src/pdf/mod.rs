@@ -99,7 +99,8 @@ pub struct Printed {
     pub unread: Vec<WordId>,
 }
 
-/// Draws a sheet on paper, with pictures of its words (bytes of JPEG, PNG or WebP). One page where that is enough, if need be in somewhat smaller type.
+/// Draws a sheet on paper, with pictures of its words (bytes of JPEG, PNG or WebP). One page where that is enough, if need be in somewhat smaller type,
+/// and then by its shorter forms.
 ///
 /// # Errors
 /// [`PaperError`] where the writer refuses the document.
@@ -108,12 +109,13 @@ pub fn pdf(sheet: &Sheet, paper: Paper, pictures: &BTreeMap<WordId, Vec<u8>>) ->
     let (pictures, unread) = Pictures::read(pictures);
     let (width, height) = paper.points();
     let room = (width - 2.0 * MARGIN, height - 2.0 * MARGIN - FOOT);
-    let composed = |scale: f32| {
+    let composed = |sheet: &Sheet, scale: f32| {
         let (strips, tree) = Compose::new(&faces, &pictures, &sheet.locale, scale).sheet(sheet, room);
         (paginate(strips, room.1), tree)
     };
-    let fits = SCALES.into_iter().map(composed).find(|(pages, _)| pages.len() == 1);
-    let (pages, tree) = fits.unwrap_or_else(|| composed(SCALES[0]));
+    let fits = |sheet: &Sheet| SCALES.into_iter().map(|s| composed(sheet, s)).find(|(pages, _)| pages.len() == 1);
+    let shorter = || sheet.shorter.iter().find_map(|blocks| fits(&Sheet { blocks: blocks.clone(), ..sheet.clone() }));
+    let (pages, tree) = fits(sheet).or_else(shorter).unwrap_or_else(|| composed(sheet, SCALES[0]));
     let bytes = write::document(sheet, (&faces, &pictures), (width, height), &pages, tree)?;
     Ok(Printed { bytes, pages: pages.len(), unread })
 }

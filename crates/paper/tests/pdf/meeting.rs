@@ -8,8 +8,8 @@ use sayso_model::{
     AccountId, AnimalId, Author, Body, Event, EventId, Label, Language, Note, OwnPlan, PlanLine, PlanWay, Proposal,
     ProposalAnswer, Proposed, Reply, Sign, SignLevel, Stage, StageChoice, Story, When, WordCard, WordId,
 };
-use sayso_paper::{Paper, meeting};
-use sayso_wording::Locale;
+use sayso_paper::{Paper, Sheet, meeting};
+use sayso_wording::{Locale, say};
 
 #[test]
 fn the_page_before_a_meeting_is_one_page_however_much_was_said() {
@@ -75,9 +75,10 @@ fn beside_a_line_that_waits_for_its_words_step_the_page_says_what_comes_first() 
     assert!(goes.contains("hammock") && !goes.contains("the plan waits for it"), "{goes}");
 }
 
-/// The demo with two plans of a coach for three words each and one of the home's own for six, and with a growl today.
-fn planned_and_growled(animal: AnimalId) -> Story {
-    let mut story = Story::clone(&DEMO);
+/// A story of the demo with two plans of a coach for three words each and one of the home's own for six, whose cards were made so many
+/// hours ago, and with a growl today.
+fn planned_and_growled(of: &Story, animal: AnimalId, made: f64) -> Story {
+    let mut story = Story::clone(of);
     let (mut n, pattern) = (10_000_u128, DEMO.ledger().all().next().unwrap().clone());
     let mut put = |hours: f64, body: Body| {
         n += 1;
@@ -90,8 +91,8 @@ fn planned_and_growled(animal: AnimalId) -> Story {
     let words: Vec<WordId> = (1..=12).map(|n| WordId(uuid::Uuid::from_u128(900 + n))).collect();
     for (n, word) in (1..).zip(&words) {
         let says = Label::new(&format!("hammock {n}")).unwrap();
-        put(400.0, WordCard { word: *word, says, closing: n == 12, ..WordCard::clone(named) }.into());
-        put(399.0, StageChoice { word: *word, stage: Stage::Invite, because: None }.into());
+        put(made, WordCard { word: *word, says, closing: n == 7, ..WordCard::clone(named) }.into());
+        put(made - 1.0, StageChoice { word: *word, stage: Stage::Invite, because: None }.into());
     }
     let lines = |words: &[WordId]| -> Vec<PlanLine> {
         let way = Some(PlanWay::AskAndPoint);
@@ -116,7 +117,7 @@ fn planned_and_growled(animal: AnimalId) -> Story {
 fn the_page_before_a_meeting_says_a_rest_once_however_many_lines_wait_for_it() {
     let mut longer = Vec::new();
     for animal in animals() {
-        let story = planned_and_growled(animal);
+        let story = planned_and_growled(&DEMO, animal, 400.0);
         let (case, said) = (Case::new(&story, animal, now()), talks(&story, now()));
         let waiting = steps(&case).iter().filter(|step| step.word.says.starts_with("hammock")).count();
         assert_eq!(waiting, 12, "all of them have a step, which is to rest");
@@ -137,4 +138,31 @@ fn the_page_before_a_meeting_says_a_rest_once_however_many_lines_wait_for_it() {
         }
     }
     assert!(longer.is_empty(), "{longer:?}");
+}
+
+#[test]
+fn with_much_that_is_new_agreed_open_and_unsafe_paper_leaves_out_more_rather_than_go_on() {
+    let (mut longer, mut would_go_on) = (Vec::new(), 0);
+    for animal in animals() {
+        let story = planned_and_growled(&TALKED, animal, 70.0);
+        let (case, said) = (Case::new(&story, animal, now()), talks(&story, now()));
+        for (language, paper) in Language::ALL.into_iter().flat_map(|l| [(l, Paper::A4), (l, Paper::Letter)]) {
+            let sheet = meeting(&case, Locale::of(language), None, Some(&said)).unwrap();
+            let whole = Sheet { shorter: Vec::new(), ..sheet.clone() };
+            let (pages, without) = (read(&sheet, paper).get_pages().len(), read(&whole, paper).get_pages().len());
+            if pages != 1 {
+                longer.push(format!("{language:?}, {paper:?}, {animal}: {pages} pages"));
+            }
+            would_go_on += usize::from(without > 1);
+            // What is unsafe is never left out.
+            assert!(
+                sheet
+                    .shorter
+                    .iter()
+                    .all(|blocks| texts(blocks).iter().any(|t| t == &say!(&sheet.locale, meeting::safety)))
+            );
+        }
+    }
+    assert!(longer.is_empty(), "{longer:?}");
+    assert!(would_go_on > 4, "{would_go_on}: nothing here needs the shorter forms");
 }
