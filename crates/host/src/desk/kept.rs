@@ -42,6 +42,8 @@ pub struct Kept {
     pub animals: BTreeMap<AnimalId, KeptAnimal>,
     /// Whether an animal was ever written down.
     pub begun: bool,
+    /// What its buttons said, where no animal is active any more: else they stand with each animal.
+    pub words: BTreeMap<WordId, String>,
     /// By what the writing of one coach passed on to another.
     pub passed: Vec<Passed>,
     /// What it answered lately, the latest first.
@@ -86,6 +88,11 @@ fn waiting(talks: &[Talk<'_>], zone: &Zone, now: Moment) -> Vec<Waiting> {
     open.map(one).collect()
 }
 
+/// What each button says, also those no longer in use.
+fn said(story: &Story) -> BTreeMap<WordId, String> {
+    story.words().into_values().map(|word| (word.word, word.says.to_string())).collect()
+}
+
 impl Kept {
     /// All of a home at a moment. The week before is taken from what was kept earlier while it is not too old.
     #[must_use]
@@ -110,12 +117,7 @@ impl Kept {
             // Since when something holds is told by what was seen last: what was over in between began anew.
             let seen = last.filter(|last| last.at > week_ago.at).unwrap_or(&week_ago);
             let line = Line::of(&Case::new(story, animal, now)).remembering(seen);
-            let kept = KeptAnimal {
-                name: card.name.to_string(),
-                words: story.words().into_values().map(|word| (word.word, word.says.to_string())).collect(),
-                line,
-                week_ago,
-            };
+            let kept = KeptAnimal { name: card.name.to_string(), words: said(story), line, week_ago };
             (animal, kept)
         };
         let all = talks(story, now);
@@ -124,7 +126,9 @@ impl Kept {
         let (passed, waiting) = (passed(&all), waiting(&all, &story.zone(), now));
         let dated = has_meeting_or_check(story, &all, now);
         let begun = !story.animals().is_empty();
-        Self { at: now, home, animals: active.map(one).collect(), begun, passed, answers, waiting, dated }
+        let animals: BTreeMap<AnimalId, KeptAnimal> = active.map(one).collect();
+        let words = if animals.is_empty() { said(story) } else { BTreeMap::new() };
+        Self { at: now, home, animals, begun, words, passed, answers, waiting, dated }
     }
 
     /// Answers that a desk tells, the latest first.

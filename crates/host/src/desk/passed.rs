@@ -94,10 +94,10 @@ pub fn goes_on_with(witnessed: &Witnessed, me: AccountId, homes: &BTreeMap<HomeI
     mine
 }
 
-/// Whether an answer is news to a coach: somebody else gave it, to what they have in hand, since they have it. Whoever has it since it
-/// was written has every answer to it, whatever the clock of a phone says.
+/// Whether an answer is news to a coach: somebody else gave it, to what they have in hand, and it came since they have it; not the one
+/// by which they have it. Whoever has it since it was written has every answer to it, whatever the clock of a phone says.
 pub fn is_theirs(goes_on: &InHand, me: AccountId, answer: &HomeAnswer) -> bool {
-    let since = |taken: &Moment| *taken <= answer.written || answer.known > *taken;
+    let since = |taken: &Moment| *taken <= answer.written || (answer.known > *taken && answer.at != *taken);
     answer.from != Some(me) && goes_on.get(&answer.proposal).is_some_and(since)
 }
 

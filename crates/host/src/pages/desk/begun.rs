@@ -3,7 +3,7 @@
 
 use super::asked::{ANSWERS, Chosen, NONE};
 use super::open::Opened;
-use super::row::{called, own_mark, unheard};
+use super::row::{called, own_mark, says, unheard};
 use maud::{Markup, html};
 use sayso_model::{HomeId, Label, Moment, Zone};
 use sayso_wording::{Locale, say};
@@ -96,8 +96,9 @@ pub fn news_of_homes(l: &Locale, opened: &Opened, marks: &BTreeMap<HomeId, Label
 
 /// What is new in such a home.
 fn told(l: &Locale, opened: &Opened, home: HomeId) -> Markup {
-    let new = opened.unheard_of((home, None));
-    html! { @if new.is_some() { ul.answers { (unheard(l, (home, &Zone::utc()), new, &|_| say!(l, desk_page::nameless))) } } }
+    let (new, kept) = (opened.unheard_of((home, None)), opened.found.kept.get(&home));
+    let words = kept.map(|kept| says(l, &kept.words));
+    html! { @if let (Some(_), Some(says)) = (new, words) { ul.answers { (unheard(l, (home, &Zone::utc()), new, &says)) } } }
 }
 
 /// Those that fit what was asked for: they have no need, no animal in use and no word; what they are called, and the own mark. One whose

@@ -12,6 +12,7 @@ use sayso_wording::advice::sure;
 use sayso_wording::desk::{Names, need as told_need, put, until, why};
 use sayso_wording::others::source;
 use sayso_wording::{Locale, say};
+use std::collections::BTreeMap;
 
 /// Words whose presses are drawn beside the rest; more stand on the animal's own pages.
 const WORDS: usize = 6;
@@ -43,8 +44,8 @@ pub struct Of<'a> {
 }
 
 /// What a button says, by what is kept.
-pub fn says(l: &Locale, animal: &KeptAnimal) -> impl Fn(WordId) -> String {
-    let (words, nameless) = (animal.words.clone(), say!(l, desk_page::nameless));
+pub fn says(l: &Locale, words: &BTreeMap<WordId, String>) -> impl Fn(WordId) -> String {
+    let (words, nameless) = (words.clone(), say!(l, desk_page::nameless));
     move |word| words.get(&word).cloned().unwrap_or_else(|| nameless.clone())
 }
 
@@ -77,7 +78,7 @@ pub fn whose(of: &Of<'_>) -> Markup {
 /// A row.
 pub fn row(of: &Of<'_>, needs: &[&Need]) -> Markup {
     let l = of.l;
-    let says = says(l, of.animal);
+    let says = says(l, &of.animal.words);
     let names = Names { animal: &of.animal.name, says: &says };
     let (first, more) = (needs.first(), needs.get(1..).unwrap_or_default());
     html! {

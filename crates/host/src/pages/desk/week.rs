@@ -67,7 +67,7 @@ pub async fn show(asker: &Asker, opened: &Opened, asked: Asked) -> Result<Markup
     let at = asked.page.clamp(1, pages);
     let one = |news: &News<'_>| -> Markup {
         let Some(animal) = opened.animal(news.key) else { return html! {} };
-        let says = says(l, animal);
+        let says = says(l, &animal.words);
         let home = called(l, &opened.found, news.key.0);
         let of = Of {
             l,
