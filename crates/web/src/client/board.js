@@ -349,13 +349,14 @@ function wire() {
   measure = fit(root, (room) => tallest(pad, room));
 }
 
-/** Where Today sends a person to show or to answer, the Board opens for that. @type {Record<string, string>} */
-const ASKED = { "#show": "showing", "#answer": "day" };
-
-/** Opens what the address asks for, this once: what was chosen on the Board itself stays what it opens with. */
+/**
+ * Opens what the address asks for, where Today sends a person to show or to answer; this once: what was chosen on the Board itself
+ * stays what it opens with.
+ */
 function openAsAsked() {
-  if (!Object.hasOwn(ASKED, location.hash)) return;
-  pad.asked = ASKED[location.hash];
+  const asked = buttons("[data-asked]").find((b) => `#${b.dataset.asked}` === location.hash);
+  if (!asked) return;
+  pad.asked = asked.dataset.mode;
   history.replaceState(null, "", location.pathname + location.search);
 }
 

@@ -2,6 +2,7 @@
 
 import { care } from "./care.js";
 import { button, el, openSheet, slots, tell } from "./dom.js";
+import { urges } from "./rest.js";
 import { givePanel, pressedAgain, thenPanel } from "./showing.js";
 import * as swaps from "./swaps.js";
 import { say } from "./say.js";
@@ -84,6 +85,7 @@ function answerPanel(pad, press) {
   const reward = pad.rewardOf(word);
   const later = swaps.notNow(pad, press);
   const gives = !reward?.never && !later;
+  const now = urges(pad, press);
   /**
    * @param {string} text
    * @param {Answer} name
@@ -91,7 +93,7 @@ function answerPanel(pad, press) {
    */
   const answer = (text, name, props) => button(text, `answer-${name}`, () => pad.deliver(press, name), props);
   return {
-    key: `answer-${press.id}-${press.body.accident}-${later}`,
+    key: `answer-${press.id}-${press.body.accident}-${later}-${now}`,
     build: () => [
       tell(
         el("p", {}, say("client-board-how-answered", { name: pad.now.name, word: pad.says(word) })),
@@ -102,7 +104,7 @@ function answerPanel(pad, press) {
       care(pad, reward),
       slots({
         give: gives
-          ? answer(say("client-board-given"), "given", { class: "primary" })
+          ? answer(say("client-board-given"), "given", { class: now ? "primary" : "" })
           : later && button(say("client-board-after-all"), "swap-again", () => swaps.again(pad)),
         away: button(
           say("client-board-stumble-short"),

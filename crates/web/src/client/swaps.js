@@ -3,7 +3,7 @@
 import { button, el, slots, tell } from "./dom.js";
 import { canGive, care } from "./care.js";
 import { block, partner, swapped } from "./draw.js";
-import { restUntil } from "./rest.js";
+import { restUntil, urges } from "./rest.js";
 import { isA, stopReason } from "./sitting.js";
 import { say } from "./say.js";
 
@@ -132,25 +132,28 @@ function give(pad, press, drawn) {
   const name = reward && reward.name !== pad.says(drawn.give) ? ` (${reward.name})` : "";
   const given = () => (other ? pad.deliver(press, "alternative", { alternative: reward?.id }) : pad.deliver(press));
   const off = !canGive(pad, pad.rewardOf(drawn.give));
+  const now = urges(pad, press);
   const picture = pad.word(drawn.give)?.picture;
   return {
-    key: `swap-give-${press.id}-${off}`,
+    key: `swap-give-${press.id}-${off}-${now}`,
     build: () => [
       tell(
         el(
           "p",
           { class: "offer-word", "data-test": "swap-drawn" },
           Boolean(picture) && el("img", { class: "picture", src: picture, alt: "" }),
-          say(other ? "client-board-swap-instead" : "client-board-swap-give", {
-            thing: `${pad.says(drawn.give)}${name}`,
-          }),
+          now
+            ? say(other ? "client-board-swap-instead" : "client-board-swap-give", {
+                thing: `${pad.says(drawn.give)}${name}`,
+              })
+            : say("client-board-give-calmly", { name: pad.now.name, word: pad.says(drawn.give) }),
         ),
         other && el("p", { class: "quiet" }, say("client-board-swap-as-always", { name: pad.now.name })),
         off && el("p", { class: "caution" }, say("client-board-swap-no-more")),
       ),
       care(pad, reward),
       slots({
-        give: button(say("client-board-given"), "swap-given", given, { class: "primary", disabled: off }),
+        give: button(say("client-board-given"), "swap-given", given, { class: now ? "primary" : "", disabled: off }),
         more: button(say("client-board-could-not-give"), "swap-not-given", () =>
           pad.setMemo({ swap: { press: press.id, is: "failed" } }),
         ),

@@ -8,7 +8,9 @@ async fn every_link_of_every_page_leads_somewhere() {
     let mut wrong = found.wrong.clone();
     for (path, w) in &found.wanted {
         for (fragment, from) in &w.fragments {
-            if found.pages.get(path).is_some_and(|page| !page.contains(&format!(" id=\"{fragment}\""))) {
+            // A place, or what the page opens with where it is asked for so.
+            let named = ["id", "data-asked"].map(|name| format!(" {name}=\"{fragment}\""));
+            if found.pages.get(path).is_some_and(|page| !named.iter().any(|name| page.contains(name))) {
                 wrong.push(format!("{path}#{fragment} from {from}: no such place on that page"));
             }
         }

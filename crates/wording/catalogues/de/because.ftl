@@ -135,7 +135,7 @@ because-below = { $counted ->
     [latest] Bei den letzten Einladungen, bei denen { $name } die Sache wollte, gedrückt
     [later] Zwei Wochen und mehr, nachdem das Wort saß, gedrückt, wenn { $name } die Sache wollte
    *[right] Zwei Wochen und mehr, nachdem das Wort saß, beim Einladen gedrückt und dieses Wort getroffen
-}: { $share }. Dieses ganze Intervall, eines von 90 %, liegt unter { $bar }; so viel braucht es, { $counted ->
+}: { $share }. Dieses ganze Intervall, eines von 90 %, liegt unter { $bar }; so viel braucht es, { $counted ->
     [wanted] um einzuladen
    *[other] um das Wort { $name } zu überlassen
 }.

@@ -132,7 +132,7 @@ because-below = { $counted ->
     [latest] Últimas invitaciones en que { $name } quería la cosa, con pulsación
     [later] Dos semanas o más después de dominarla, con pulsación cuando { $name } quería la cosa
    *[right] Dos semanas o más después de dominarla, de las pulsaciones al invitar, esta palabra
-}: { $share }. Todo este intervalo, uno del 90 %, queda por debajo del { $bar } que se busca { $counted ->
+}: { $share }. Todo este intervalo, uno del 90 %, queda por debajo del { $bar } que se busca { $counted ->
     [wanted] para invitar
    *[other] para dejar la palabra a { $name }
 }.

@@ -135,7 +135,7 @@ because-below = { $counted ->
     [latest] Part d’appuis aux dernières invitations où { $name } voulait la chose
     [later] Deux semaines ou plus après la maîtrise, part d’appuis quand { $name } voulait la chose
    *[right] Deux semaines ou plus après la maîtrise, part de ce mot dans les appuis à l’invitation
-} : { $share }. Tout cet intervalle, à 90 %, est au-dessous de { $bar }, qu’il faut { $counted ->
+} : { $share }. Tout cet intervalle, à 90 %, est au-dessous de { $bar }, qu’il faut { $counted ->
     [wanted] pour inviter
    *[other] pour laisser le mot à { $name }
 }.

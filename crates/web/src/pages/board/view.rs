@@ -23,10 +23,10 @@ pub fn view(page: &AnimalPage) -> Markup {
     let locale = &page.locale;
     let care = on_buttons(&now).any(|r| r.never.is_none() && !r.cautions.is_empty());
     let modes = [
-        ("showing", say!(locale, board::show)),
-        ("invitation", say!(locale, board::invite)),
-        ("day", say!(locale, board::answer)),
-        ("catch", say!(locale, board::catch)),
+        ("showing", Some("show"), say!(locale, board::show)),
+        ("invitation", None, say!(locale, board::invite)),
+        ("day", Some("answer"), say!(locale, board::answer)),
+        ("catch", None, say!(locale, board::catch)),
     ];
     layout_with(
         page,
@@ -44,8 +44,8 @@ pub fn view(page: &AnimalPage) -> Markup {
                 div.stage data-part="stage" {
                     (status(locale, page.leave.is_some()))
                     div.modes role="group" aria-label=(say!(locale, board::doing)) {
-                        @for (mode, name) in modes {
-                            button type="button" data-mode=(mode) data-test=(format!("mode-{mode}")) aria-pressed=(mode == "showing") { (name) }
+                        @for (mode, asked, name) in modes {
+                            button type="button" data-mode=(mode) data-asked=[asked] data-test=(format!("mode-{mode}")) aria-pressed=(mode == "showing") { (name) }
                         }
                     }
                     div.caution.rests data-part="rests" data-test="rests" role="status" hidden {}

@@ -66,7 +66,10 @@ fn next_time(l: &Locale, run: &Run, conduct: &Conduct, next: &Gain) -> Markup {
     // Whoever finds out what it likes teaches nothing.
     let because = match change {
         Change::CarryOn if run.setup.exercise == Exercise::Likes && conduct.held.n > 0 => "carry-on-likes",
-        Change::CarryOn if run.setup.exercise == Exercise::Likes => "carry-on-no-choice",
+        // A pair that was chosen from while the person made room tells nothing of holding still, yet it was a choice.
+        Change::CarryOn if run.setup.exercise == Exercise::Likes && conduct.chosen.iter().all(|(_, n)| *n == 0) => {
+            "carry-on-no-choice"
+        }
         _ => change.because(),
     };
     let (act, because) = (
