@@ -221,7 +221,7 @@ rehearse-because = { $change ->
     [shorter-left] { $name } ging nach { $figure } am Brett. Als { $name } wieder da war, hast du weitergemacht.
     [give-never] Kein Druck bekam hier, was der Knopf sagt. Von denen auf „{ $word }“ mit „Jetzt nicht“ oder etwas anderem beantwortet: { $figure }
     [carry-on-likes] Jede Wahl blieb { $name } überlassen.
-    [carry-on-no-choice] Kein Paar kam zu einer Wahl, und nichts von dir stand im Weg.
+    [carry-on-no-choice] Kein Paar kam zu einer Wahl, und nichts, was du getan hast, stand im Weg.
    *[carry-on] Hier stand dem Lernen nichts im Weg.
 }
 rehearse-would-change = Die nächste Probe nennt vielleicht etwas anderes: Diese war kurz, und wenige Aufzeichnungen sagen wenig.
