@@ -8,6 +8,7 @@ mod again;
 mod asked;
 mod board;
 mod by_keys;
+mod calmly;
 mod caseload;
 mod charts;
 #[path = "../postgres/cluster.rs"]
