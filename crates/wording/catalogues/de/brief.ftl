@@ -8,7 +8,7 @@ brief-too-late = Schneller geben
 brief-avoided = Knopf vorerst in Ruhe lassen
 brief-time-or-place = Andere Zeit, ruhigerer Ort
 brief-health = Zuerst zum Tierarzt
-brief-sounds-alike = Anderes Wort aufnehmen
+brief-sounds-alike = Ein anderes Wort
 brief-people-differ = Auf eine Antwort einigen
 brief-step-back = { $to ->
     [invite] Wieder einladen, kein Verlust

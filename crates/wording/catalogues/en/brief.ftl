@@ -8,7 +8,7 @@ brief-too-late = Give faster
 brief-avoided = Leave its button alone for now
 brief-time-or-place = Another hour, a quieter place
 brief-health = See a veterinarian first
-brief-sounds-alike = Record another word
+brief-sounds-alike = Another word
 brief-people-differ = Agree on one answer
 brief-step-back = { $to ->
     [invite] Back to inviting, no loss

@@ -8,7 +8,7 @@ brief-too-late = Dar más rápido
 brief-avoided = Dejar su botón por ahora
 brief-time-or-place = Otra hora, un sitio más tranquilo
 brief-health = Antes, al veterinario
-brief-sounds-alike = Grabar otra palabra
+brief-sounds-alike = Otra palabra
 brief-people-differ = Acordar una respuesta
 brief-step-back = { $to ->
     [invite] Volver a invitar, sin pérdida

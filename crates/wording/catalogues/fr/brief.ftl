@@ -8,7 +8,7 @@ brief-too-late = Donner plus vite
 brief-avoided = Laisser son bouton pour l’instant
 brief-time-or-place = Une autre heure, un lieu plus calme
 brief-health = D’abord le vétérinaire
-brief-sounds-alike = Enregistrer un autre mot
+brief-sounds-alike = Un autre mot
 brief-people-differ = S’accorder sur une réponse
 brief-step-back = { $to ->
     [invite] Retour à l’invitation, sans perte

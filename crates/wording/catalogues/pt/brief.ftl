@@ -8,7 +8,7 @@ brief-too-late = Dar mais rápido
 brief-avoided = Deixar o botão por agora
 brief-time-or-place = Outra hora, um lugar mais calmo
 brief-health = Primeiro, ao veterinário
-brief-sounds-alike = Gravar outra palavra
+brief-sounds-alike = Outra palavra
 brief-people-differ = Combinar uma resposta
 brief-step-back = { $to ->
     [invite] Voltar a convidar, sem perda
