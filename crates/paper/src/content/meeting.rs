@@ -53,20 +53,22 @@ pub fn meeting(case: &Case<'_>, locale: Locale, since: Option<Day>, talks: Optio
     let card = *story.animals().get(&case.animal())?;
     let all = talks.unwrap_or_default();
     let told = told(case, first_day(case, all, since));
+    let mut head = vec![
+        Paragraph::block(say!(l, sheets::not_a_diagnosis), say!(l, sheets::own_records), Look::Boxed),
+        Block::Facts(facts(case, l, card, &told)),
+    ];
+    head.extend(safety(case, l, card, &told));
+    head.push(Block::Heading(say!(l, meeting::new, day = l.date(told.first))));
+    let held = talks.map(|talks| Held::of(case, l, talks, told.first));
+    let (figures, open) = (figures(l, &told), Open::of(case, l, card, (all, &told)));
+    // Worked out once, laid out for each room.
     let page = |room: Room| {
-        let mut blocks = vec![
-            Paragraph::block(say!(l, sheets::not_a_diagnosis), say!(l, sheets::own_records), Look::Boxed),
-            Block::Facts(facts(case, l, card, &told)),
-        ];
-        blocks.extend(safety(case, l, card, &told));
-        blocks.push(Block::Heading(say!(l, meeting::new, day = l.date(told.first))));
+        let mut blocks = head.clone();
         blocks.push(Block::List { items: news(l, card, &told, room), big: false });
         blocks.extend(more(l, told.news.len(), room.news, Rest::Evidence));
-        if talks.is_some() {
-            blocks.extend(agreed(case, l, (all, told.first), room));
-        }
-        blocks.extend(figures(l, &told));
-        blocks.extend(open(case, l, card, (all, &told), room));
+        blocks.extend(held.iter().flat_map(|held| held.blocks(l, room)));
+        blocks.extend(figures.iter().cloned());
+        blocks.extend(open.blocks(l, room));
         blocks.extend(to_write(l, room));
         blocks
     };
@@ -160,38 +162,67 @@ fn all_agreed<'a>(case: &'a Case<'_>, l: &Locale, talks: &'a [Talk<'_>], first: 
     all
 }
 
-fn agreed(case: &Case<'_>, l: &Locale, (talks, first): (&[Talk<'_>], Day), room: Room) -> Vec<Block> {
-    let all = all_agreed(case, l, talks, first);
-    let in_force = in_force(case.story(), talks, case.animal(), case.now());
-    let steps = if in_force.is_empty() { Vec::new() } else { steps(case) };
-    let name = case.story().animals().get(&case.animal()).map_or("", |card| card.name.as_str());
-    let mut blocks = vec![Block::Heading(say!(l, meeting::agreed))];
-    if all.is_empty() {
-        blocks.push(Paragraph::block("", say!(l, meeting::nothing_agreed), Look::Plain));
+/// What was agreed, as far as any room tells it.
+struct Held {
+    told: Vec<(String, Option<Planned>)>,
+    count: usize,
+}
+
+/// A plan and what the log has of it.
+struct Planned {
+    /// Of each line what was done, and what comes before it where it is in force: the next plan is made on this page.
+    lines: Vec<(String, Option<String>)>,
+    /// That days have no record; none where all have.
+    no_record: Option<String>,
+}
+
+impl Held {
+    fn of(case: &Case<'_>, l: &Locale, talks: &[Talk<'_>], first: Day) -> Self {
+        let all = all_agreed(case, l, talks, first);
+        let in_force = in_force(case.story(), talks, case.animal(), case.now());
+        let steps = if in_force.is_empty() { Vec::new() } else { steps(case) };
+        let name = case.story().animals().get(&case.animal()).map_or("", |card| card.name.as_str());
+        let planned = |at: Moment, (plan, lines, last_day): (EventId, &[PlanLine], Day)| {
+            let doing = doing(case, lines, at, last_day);
+            let before = |line: &PlanLine| {
+                let holds = in_force.get(&line.word) == Some(&(plan, *line));
+                firsts(l, name, &steps, std::iter::once(line).filter(|_| holds)).next()
+            };
+            let line = |(line, done)| (kept(l, doing.days, done), before(line));
+            Planned {
+                lines: lines.iter().zip(&doing.lines).map(line).collect(),
+                no_record: (doing.no_record > 0).then(|| say!(l, talk::no_record, days = doing.no_record)),
+            }
+        };
+        let count = all.len();
+        let told = |one: Agreed<'_>| (one.lead, one.plan.map(|plan| planned(one.at, plan)));
+        Self { told: all.into_iter().take(WHOLE.agreed).map(told).collect(), count }
     }
-    let shown = || all.iter().take(room.agreed);
-    let counts: Vec<usize> = shown().filter_map(|one| one.plan.map(|(_, lines, _)| lines.len())).collect();
-    let all_fit = counts.iter().sum::<usize>() <= room.lines;
-    let each = if all_fit { room.lines } else { room.lines / counts.len().max(1) };
-    for one in shown() {
-        blocks.push(Paragraph::block("", one.lead.as_str(), Look::Plain));
-        let Some((plan, lines, last_day)) = one.plan else { continue };
-        let doing = doing(case, lines, one.at, last_day);
-        let told = if lines.len() > each { each - 1 } else { lines.len() };
-        let mut items: Vec<String> = doing.lines.iter().take(told).map(|line| kept(l, doing.days, line)).collect();
-        if lines.len() > told {
-            items.push(say!(l, meeting::more, count = lines.len() - told));
+
+    fn blocks(&self, l: &Locale, room: Room) -> Vec<Block> {
+        let mut blocks = vec![Block::Heading(say!(l, meeting::agreed))];
+        if self.count == 0 {
+            blocks.push(Paragraph::block("", say!(l, meeting::nothing_agreed), Look::Plain));
         }
-        if doing.no_record > 0 {
-            items.push(say!(l, talk::no_record, days = doing.no_record));
+        let shown = || self.told.iter().take(room.agreed);
+        let counts: Vec<usize> = shown().filter_map(|(_, plan)| plan.as_ref().map(|plan| plan.lines.len())).collect();
+        let all_fit = counts.iter().sum::<usize>() <= room.lines;
+        let each = if all_fit { room.lines } else { room.lines / counts.len().max(1) };
+        for (lead, plan) in shown() {
+            blocks.push(Paragraph::block("", lead.as_str(), Look::Plain));
+            let Some(Planned { lines, no_record }) = plan else { continue };
+            let told = if lines.len() > each { each - 1 } else { lines.len() };
+            let mut items: Vec<String> = lines.iter().take(told).map(|(done, _)| done.clone()).collect();
+            if lines.len() > told {
+                items.push(say!(l, meeting::more, count = lines.len() - told));
+            }
+            items.extend(no_record.clone());
+            items.extend(lines.iter().take(told).filter_map(|(_, before)| before.clone()));
+            blocks.push(Block::List { items, big: false });
         }
-        // The next plan is made on this page: what comes before the lines in force is said with them.
-        let goes_on = lines.iter().take(told).filter(|line| in_force.get(&line.word) == Some(&(plan, **line)));
-        items.extend(firsts(l, name, &steps, goes_on));
-        blocks.push(Block::List { items, big: false });
+        blocks.extend(more(l, self.count, room.agreed, Rest::Talk));
+        blocks
     }
-    blocks.extend(more(l, all.len(), room.agreed, Rest::Talk));
-    blocks
 }
 
 fn figures(l: &Locale, told: &Meeting) -> Vec<Block> {
@@ -245,30 +276,38 @@ fn answers<'a>(case: &Case<'_>, l: &Locale, talks: &'a [Talk<'_>], first: Day) -
 }
 
 /// What the home said, what waits for an answer, and what the records leave open.
-fn open(
-    case: &Case<'_>,
-    l: &Locale,
-    card: &AnimalCard,
-    (talks, told): (&[Talk<'_>], &Meeting),
-    room: Room,
-) -> Vec<Block> {
-    let waits: Vec<&Talk<'_>> =
-        talks.iter().filter(|t| t.standing == Standing::Open && t.concerns(case.animal())).collect();
-    let said = answers(case, l, talks, told.first);
-    let heard = said.len().min(room.said);
-    let mut items: Vec<String> = said.iter().take(heard).cloned().collect();
-    items.extend(waits.iter().take(room.open - heard).map(|t| {
-        let what = proposed(l, case.story(), &t.part.proposes);
-        let what = t.part.text.as_ref().map_or_else(|| what.clone(), |text| l.colon(&what, text.as_str()));
-        say!(l, events::proposal, name = &t.part.from.name, what = what)
-    }));
-    let length = u16::try_from(told.days).unwrap_or(MOST_DAYS as u16);
-    let unknown = report::open(case, l, card, &days(case, length), standings(case));
-    items.extend(unknown.iter().take(room.not_known).cloned());
-    let mut blocks = vec![Block::Heading(say!(l, meeting::open)), Block::List { items, big: false }];
-    blocks.extend(more(l, said.len() + waits.len(), heard + waits.len().min(room.open - heard), Rest::Talk));
-    blocks.extend(more(l, unknown.len(), room.not_known, Rest::Evidence));
-    blocks
+struct Open {
+    said: Vec<String>,
+    waits: Vec<String>,
+    unknown: Vec<String>,
+}
+
+impl Open {
+    fn of(case: &Case<'_>, l: &Locale, card: &AnimalCard, (talks, told): (&[Talk<'_>], &Meeting)) -> Self {
+        let waits = talks.iter().filter(|t| t.standing == Standing::Open && t.concerns(case.animal()));
+        let waits = waits.map(|t| {
+            let what = proposed(l, case.story(), &t.part.proposes);
+            let what = t.part.text.as_ref().map_or_else(|| what.clone(), |text| l.colon(&what, text.as_str()));
+            say!(l, events::proposal, name = &t.part.from.name, what = what)
+        });
+        let length = u16::try_from(told.days).unwrap_or(MOST_DAYS as u16);
+        Self {
+            said: answers(case, l, talks, told.first),
+            waits: waits.collect(),
+            unknown: report::open(case, l, card, &days(case, length), standings(case)),
+        }
+    }
+
+    fn blocks(&self, l: &Locale, room: Room) -> Vec<Block> {
+        let Self { said, waits, unknown } = self;
+        let heard = said.len().min(room.said);
+        let items = said.iter().take(heard).chain(waits.iter().take(room.open - heard));
+        let items = items.chain(unknown.iter().take(room.not_known)).cloned().collect();
+        let mut blocks = vec![Block::Heading(say!(l, meeting::open)), Block::List { items, big: false }];
+        blocks.extend(more(l, said.len() + waits.len(), heard + waits.len().min(room.open - heard), Rest::Talk));
+        blocks.extend(more(l, unknown.len(), room.not_known, Rest::Evidence));
+        blocks
+    }
 }
 
 /// Room for what is agreed now.
