@@ -238,7 +238,8 @@ pub fn invites_closing(story: &Story, lines: &[PlanLine]) -> Option<usize> {
     lines.iter().position(|line| line.invites() && closing(&line.word)).map(|place| place + 1)
 }
 
-/// The card of a word that ends sessions, where it is proposed to invite it all the same: it came to end them later.
+/// The card of a word that ends sessions, where it is proposed to invite it all the same. No form lets that be written: such a word came
+/// to end them later.
 #[must_use]
 pub fn stage_of_closing<'a>(story: &'a Story, what: &Proposed) -> Option<&'a WordCard> {
     let Proposed::Stage { word, stage: Stage::Invite } = what else { return None };

@@ -22,8 +22,6 @@ const OLD: f64 = 8.0;
 pub struct KeptAnimal {
     /// What it is called.
     pub name: String,
-    /// What its buttons say, also those no longer in use.
-    pub words: BTreeMap<WordId, String>,
     /// As it is.
     pub line: Line,
     /// As it was a week before, for who has not spoken with the home since.
@@ -42,7 +40,7 @@ pub struct Kept {
     pub animals: BTreeMap<AnimalId, KeptAnimal>,
     /// Whether an animal was ever written down.
     pub begun: bool,
-    /// What its buttons said, where no animal is active any more: else they stand with each animal.
+    /// What its buttons say, also those no longer in use.
     pub words: BTreeMap<WordId, String>,
     /// By what the writing of one coach passed on to another.
     pub passed: Vec<Passed>,
@@ -88,11 +86,6 @@ fn waiting(talks: &[Talk<'_>], zone: &Zone, now: Moment) -> Vec<Waiting> {
     open.map(one).collect()
 }
 
-/// What each button says, also those no longer in use.
-fn said(story: &Story) -> BTreeMap<WordId, String> {
-    story.words().into_values().map(|word| (word.word, word.says.to_string())).collect()
-}
-
 impl Kept {
     /// All of a home at a moment. The week before is taken from what was kept earlier while it is not too old.
     #[must_use]
@@ -117,7 +110,7 @@ impl Kept {
             // Since when something holds is told by what was seen last: what was over in between began anew.
             let seen = last.filter(|last| last.at > week_ago.at).unwrap_or(&week_ago);
             let line = Line::of(&Case::new(story, animal, now)).remembering(seen);
-            let kept = KeptAnimal { name: card.name.to_string(), words: said(story), line, week_ago };
+            let kept = KeptAnimal { name: card.name.to_string(), line, week_ago };
             (animal, kept)
         };
         let all = talks(story, now);
@@ -126,9 +119,8 @@ impl Kept {
         let (passed, waiting) = (passed(&all), waiting(&all, &story.zone(), now));
         let dated = has_meeting_or_check(story, &all, now);
         let begun = !story.animals().is_empty();
-        let animals: BTreeMap<AnimalId, KeptAnimal> = active.map(one).collect();
-        let words = if animals.is_empty() { said(story) } else { BTreeMap::new() };
-        Self { at: now, home, animals, begun, words, passed, answers, waiting, dated }
+        let words = story.words().into_values().map(|word| (word.word, word.says.to_string())).collect();
+        Self { at: now, home, animals: active.map(one).collect(), begun, words, passed, answers, waiting, dated }
     }
 
     /// Answers that a desk tells, the latest first.

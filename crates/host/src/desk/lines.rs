@@ -4,7 +4,7 @@
 use crate::desk::kept::{FORM, Kept};
 use crate::fault::told;
 use crate::host::Host;
-use sayso_model::HomeId;
+use sayso_model::{HomeId, WordId};
 use sayso_store::{Digest, Grown, Revision, StoreError};
 use sayso_web::Error;
 use std::collections::{BTreeMap, VecDeque};
@@ -90,6 +90,13 @@ impl Found {
     #[must_use]
     pub fn home(&self, home: HomeId) -> &str {
         self.kept.get(&home).map_or("", |kept| kept.home.as_str())
+    }
+
+    /// What the buttons of a home say; nothing where nothing is worked out yet.
+    #[must_use]
+    pub fn words(&self, home: HomeId) -> &BTreeMap<WordId, String> {
+        static NONE: BTreeMap<WordId, String> = BTreeMap::new();
+        self.kept.get(&home).map_or(&NONE, |kept| &kept.words)
     }
 }
 

@@ -30,8 +30,7 @@ async fn shared() -> (House, Signed) {
     let done =
         WordCard { closing: true, answer: Note::new("Put it away.").ok(), ..WordCard::new(DONE, label("all done")) };
     append(&house, done).await;
-    let given = house.post(&house.keeper, "/sharing/consent", &house.consent("coach_figures", club)).await;
-    assert_eq!(given.status, StatusCode::SEE_OTHER, "{}", given.body);
+    house.shares_figures(club).await;
     (house, coach)
 }
 

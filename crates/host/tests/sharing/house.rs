@@ -153,6 +153,21 @@ impl House {
         (home, signed(joined))
     }
 
+    /// Such a home that shares its figures with a club.
+    pub async fn newcomer_who_shares(&self, club: ClubId) -> (HomeId, Signed) {
+        let (home, keeper) = self.newcomer().await;
+        let form = format!("home={home}&purpose=coach_figures&club={club}&words={}", Consent::WORDS);
+        let given = self.post(&keeper, "/sharing/consent", &form).await;
+        assert_eq!(given.status, StatusCode::SEE_OTHER, "{}", given.body);
+        (home, keeper)
+    }
+
+    /// The house shares its figures with a club.
+    pub async fn shares_figures(&self, club: ClubId) {
+        let given = self.post(&self.keeper, "/sharing/consent", &self.consent("coach_figures", club)).await;
+        assert_eq!(given.status, StatusCode::SEE_OTHER, "{}", given.body);
+    }
+
     /// The one role of someone.
     pub async fn role_of(&self, who: &Signed) -> sayso_people::MembershipId {
         self.host.people.who(who.account).await.unwrap().memberships[0].id

@@ -39,8 +39,7 @@ async fn comes_late(house: &House, coach: &Signed, home: HomeId) {
 async fn an_answer_that_comes_after_its_coach_looked_is_told_once() {
     let house = House::new().await;
     let (club, _, coach) = house.club().await;
-    let given = house.post(&house.keeper, "/sharing/consent", &house.consent("coach_figures", club)).await;
-    assert_eq!(given.status, StatusCode::SEE_OTHER, "{}", given.body);
+    house.shares_figures(club).await;
     comes_late(&house, &coach, house.home).await;
 }
 
@@ -48,8 +47,6 @@ async fn an_answer_that_comes_after_its_coach_looked_is_told_once() {
 async fn also_in_a_home_without_an_animal() {
     let house = House::new().await;
     let (club, _, coach) = house.club().await;
-    let (home, keeper) = house.newcomer().await;
-    let form = format!("home={home}&purpose=coach_figures&club={club}&words={}", Consent::WORDS);
-    assert_eq!(house.post(&keeper, "/sharing/consent", &form).await.status, StatusCode::SEE_OTHER);
+    let (home, _) = house.newcomer_who_shares(club).await;
     comes_late(&house, &coach, home).await;
 }

@@ -48,9 +48,8 @@ pub async fn put_aside(asker: Asker, typed: Typed) -> Result<Redirect, Error> {
     let Some(Open { home, leave, kept }) = home_of(&asker, &typed).await? else { return Ok(gone(&asked)) };
     let animal: AnimalId = named(typed.text("animal"), "animal")?;
     let unclear = || Error::refused("need", words!(desk_page::unclear));
-    let known = kept.animals.get(&animal).ok_or_else(unclear)?;
     let mark: Mark = serde_json::from_str(typed.text("need")).map_err(|_| unclear())?;
-    if mark.word.is_some_and(|word| !known.words.contains_key(&word)) {
+    if !kept.animals.contains_key(&animal) || mark.word.is_some_and(|word| !kept.words.contains_key(&word)) {
         return Err(unclear());
     }
     if mark.about == About::Safety {

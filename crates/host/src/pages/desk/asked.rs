@@ -8,7 +8,7 @@ use sayso_model::{HomeId, Label};
 use sayso_web::Error;
 use sayso_web::typed::Typed;
 use serde::Deserialize;
-use std::collections::{BTreeMap, BTreeSet};
+use std::collections::BTreeMap;
 use url::form_urlencoded::Serializer;
 
 /// Where the desk is.
@@ -167,7 +167,7 @@ impl Chosen {
         let kind = KINDS.iter().find(|(_, name)| *name == self.asked.kind).map(|(about, _)| *about);
         let is = |name| self.asked.kind == name;
         let (none, aside, answers) = (is(NONE), is(ASIDE), is(ANSWERS));
-        let answered: BTreeSet<Key> = opened.answered().filter_map(|(home, animal)| Some((home, animal?))).collect();
+        let answered = |(home, animal): Key| opened.has_answered((home, Some(animal)));
         let fits = |row: &'a Row<Key>| {
             let mut needs: Vec<&Need> = row.needs.iter().filter(|n| n.is_aside() == aside).collect();
             // What was asked for comes first.
@@ -175,9 +175,9 @@ impl Chosen {
             let right = match kind {
                 Some(about) => needs.first().is_some_and(|need| need.about == about),
                 None if none => row.needs.is_empty(),
-                None if answers => answered.contains(&row.key),
+                None if answers => answered(row.key),
                 // What a home answered is told of an animal that needs nothing, too, after all that need something.
-                None => !needs.is_empty() || !aside && answered.contains(&row.key),
+                None => !needs.is_empty() || !aside && answered(row.key),
             };
             (right && self.names(opened, row.key)).then_some(Shown { key: row.key, needs })
         };
@@ -194,6 +194,11 @@ impl Chosen {
             && (find.is_empty()
                 || holds(opened.found.home(key.0))
                 || holds(&animal.name)
-                || animal.line.words.iter().filter_map(|w| animal.words.get(&w.word)).any(|says| holds(says)))
+                || animal
+                    .line
+                    .words
+                    .iter()
+                    .filter_map(|w| opened.found.words(key.0).get(&w.word))
+                    .any(|says| holds(says)))
     }
 }

@@ -9,6 +9,9 @@ use sayso_model::{HomeId, Label, Moment, Zone};
 use sayso_wording::{Locale, say};
 use std::collections::BTreeMap;
 
+/// A home of the week's view.
+const NEWS: &str = "news-of-home";
+
 /// Those that are shown.
 pub struct Shown {
     /// In which nothing is begun, each with since when it shares.
@@ -26,37 +29,49 @@ impl Shown {
 
 /// Below the rows: each with how it stands, the way to write to it, and the coach's own mark, for such a home seldom has a name.
 pub fn homes(l: &Locale, opened: &Opened, chosen: &Chosen, shown: &Shown) -> Markup {
-    let since = |since: &Moment| say!(l, desk_page::not_begun_since, day = l.weekday_date(since.day(&Zone::utc())));
+    let card = |home: HomeId, stands: &str| {
+        let mark = chosen.marks.get(&home);
+        html! {
+            (name(l, opened, home, mark))
+            p { (stands) }
+            (told(l, opened, home))
+            details {
+                summary { (say!(l, desk_page::own_mark)) }
+                (own_mark(l, &chosen.asked, (home, &home.to_string()), mark))
+            }
+        }
+    };
+    let since = |at: &Moment| say!(l, desk_page::not_begun_since, day = l.weekday_date(at.day(&Zone::utc())));
+    let begun = shown.not_begun.iter().map(|(home, at)| card(*home, &since(at)));
+    let away = shown.put_away.iter().map(|home| card(*home, &say!(l, desk_page::put_away_all)));
     html! {
-        @if !shown.not_begun.is_empty() {
-            section data-test="not-begun" {
-                h2 { (say!(l, desk_page::not_begun)) }
-                ul.plain.stack { @for (home, at) in &shown.not_begun {
-                    li.card data-test="not-begun-home" { (card(l, opened, chosen, *home, &since(at))) }
-                } }
-            }
-        }
-        @if !shown.put_away.is_empty() {
-            section data-test="put-away" {
-                h2 { (say!(l, desk_page::put_away)) }
-                ul.plain.stack { @for home in &shown.put_away {
-                    li.card data-test="put-away-home" { (card(l, opened, chosen, *home, &say!(l, desk_page::put_away_all))) }
-                } }
-            }
-        }
+        (section("not-begun", "not-begun-home", &say!(l, desk_page::not_begun), begun))
+        (section("put-away", "put-away-home", &say!(l, desk_page::put_away), away))
     }
 }
 
-fn card(l: &Locale, opened: &Opened, chosen: &Chosen, home: HomeId, stands: &str) -> Markup {
-    let mark = chosen.marks.get(&home);
+/// In the week's view: those of them that answered, or to which another coach wrote; none where none did.
+pub fn news_of_homes(l: &Locale, opened: &Opened, marks: &BTreeMap<HomeId, Label>) -> Option<Markup> {
+    let is_new = |home: &HomeId| opened.unheard_of((*home, None)).is_some();
+    let card = |home: HomeId| html! { (name(l, opened, home, marks.get(&home))) (told(l, opened, home)) };
+    let begun = || opened.not_begun.iter().map(|(home, _)| *home).filter(is_new);
+    let away = || opened.put_away.iter().copied().filter(is_new);
+    begun().chain(away()).next()?;
+    Some(html! {
+        (section("news-not-begun", NEWS, &say!(l, desk_page::not_begun), begun().map(card)))
+        (section("news-put-away", NEWS, &say!(l, desk_page::put_away), away().map(card)))
+    })
+}
+
+/// Homes under one heading; nothing where there are none.
+fn section(test: &str, of_each: &str, head: &str, cards: impl Iterator<Item = Markup>) -> Markup {
+    let mut cards = cards.peekable();
     html! {
-        (name(l, opened, home, mark))
-        p { (stands) }
-        (told(l, opened, home))
-        p { a.link href=(format!("/talk?home={home}")) { (say!(l, talk::title)) } }
-        details {
-            summary { (say!(l, desk_page::own_mark)) }
-            (own_mark(l, &chosen.asked, (home, &home.to_string()), mark))
+        @if cards.peek().is_some() {
+            section data-test=(test) {
+                h2 { (head) }
+                ul.plain.stack { @for card in cards { li.card data-test=(of_each) { (card) } } }
+            }
         }
     }
 }
@@ -65,40 +80,13 @@ fn name(l: &Locale, opened: &Opened, home: HomeId, mark: Option<&Label>) -> Mark
     html! { p { strong { (called(l, &opened.found, home)) } @if let Some(mark) = mark { " · " (mark.as_str()) } } }
 }
 
-/// In the week's view: those of them that answered, or to which another coach wrote.
-pub fn news_of_homes(l: &Locale, opened: &Opened, marks: &BTreeMap<HomeId, Label>) -> Option<Markup> {
-    let is_new = |home: &HomeId| opened.unheard_of((*home, None)).is_some();
-    let begun: Vec<HomeId> = opened.not_begun.iter().map(|(home, _)| *home).filter(is_new).collect();
-    let away: Vec<HomeId> = opened.put_away.iter().copied().filter(is_new).collect();
-    let section = |test: &str, head: String, homes: &[HomeId]| {
-        html! {
-            @if !homes.is_empty() {
-                section data-test=(test) {
-                    h2 { (head) }
-                    ul.plain.stack { @for home in homes {
-                        li.card data-test="news-of-home" {
-                            (name(l, opened, *home, marks.get(home)))
-                            (told(l, opened, *home))
-                            p { a.link href=(format!("/talk?home={home}")) { (say!(l, talk::title)) } }
-                        }
-                    } }
-                }
-            }
-        }
-    };
-    (!begun.is_empty() || !away.is_empty()).then(|| {
-        html! {
-            (section("news-not-begun", say!(l, desk_page::not_begun), &begun))
-            (section("news-put-away", say!(l, desk_page::put_away), &away))
-        }
-    })
-}
-
-/// What is new in such a home.
+/// What is new in such a home, and the way to write to it.
 fn told(l: &Locale, opened: &Opened, home: HomeId) -> Markup {
-    let (new, kept) = (opened.unheard_of((home, None)), opened.found.kept.get(&home));
-    let words = kept.map(|kept| says(l, &kept.words));
-    html! { @if let (Some(_), Some(says)) = (new, words) { ul.answers { (unheard(l, (home, &Zone::utc()), new, &says)) } } }
+    let says = says(l, opened.found.words(home));
+    html! {
+        @if let Some(new) = opened.unheard_of((home, None)) { ul.answers { (unheard(l, (home, &Zone::utc()), new, &says)) } }
+        p { a.link href=(format!("/talk?home={home}")) { (say!(l, talk::title)) } }
+    }
 }
 
 /// Those that fit what was asked for: they have no need, no animal in use and no word; what they are called, and the own mark. One whose
@@ -115,7 +103,7 @@ pub fn fitting(opened: &Opened, chosen: &Chosen) -> Shown {
     };
     let kind = |home: HomeId| match asked.kind.as_str() {
         "" | NONE => true,
-        ANSWERS => opened.answered().any(|about| about == (home, None)),
+        ANSWERS => opened.has_answered((home, None)),
         _ => false,
     };
     let shown = |home: HomeId| kind(home) && fits(home);

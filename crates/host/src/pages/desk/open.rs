@@ -65,9 +65,14 @@ impl Opened {
         self.unheard.get(&about)
     }
 
+    /// Whether a home answered something about it that is new.
+    pub fn has_answered(&self, about: About) -> bool {
+        self.unheard_of(about).is_some_and(|new| !new.answers.is_empty())
+    }
+
     /// What homes answered about: an animal each, or a home without one.
     pub fn answered(&self) -> impl Iterator<Item = About> {
-        self.unheard.iter().filter(|(_, new)| !new.answers.is_empty()).map(|(about, _)| *about)
+        self.unheard.keys().copied().filter(|about| self.has_answered(*about))
     }
 }
 

@@ -33,6 +33,8 @@ pub struct Of<'a> {
     pub animal: &'a KeptAnimal,
     /// What its home is called.
     pub home: String,
+    /// What the buttons there say.
+    pub words: &'a BTreeMap<WordId, String>,
     /// Proposals that the coach goes on with.
     pub goes_on: &'a InHand,
     /// The coach's own mark of the home.
@@ -78,7 +80,7 @@ pub fn whose(of: &Of<'_>) -> Markup {
 /// A row.
 pub fn row(of: &Of<'_>, needs: &[&Need]) -> Markup {
     let l = of.l;
-    let says = says(l, &of.animal.words);
+    let says = says(l, of.words);
     let names = Names { animal: &of.animal.name, says: &says };
     let (first, more) = (needs.first(), needs.get(1..).unwrap_or_default());
     html! {
@@ -89,7 +91,7 @@ pub fn row(of: &Of<'_>, needs: &[&Need]) -> Markup {
                     Some(need) => (told(of, &names, need)),
                     None => p.quiet { (say!(l, desk_page::nothing_needed)) },
                 }
-                @if of.unheard.is_some() { ul.answers { (unheard(l, (of.key.0, &of.animal.line.zone), of.unheard, &says)) } }
+                @if let Some(new) = of.unheard { ul.answers { (unheard(l, (of.key.0, &of.animal.line.zone), new, &says)) } }
             }
             (figures(l, &of.animal.line, of.now, &says, WORDS))
             (kept(of))
@@ -118,10 +120,9 @@ pub fn row(of: &Of<'_>, needs: &[&Need]) -> Markup {
 pub fn unheard(
     l: &Locale,
     (home, zone): (HomeId, &Zone),
-    new: Option<&Unheard>,
+    Unheard { stood_in, answers }: &Unheard,
     says: &dyn Fn(WordId) -> String,
 ) -> Markup {
-    let Some(Unheard { stood_in, answers }) = new else { return html! {} };
     let more = answers.len().saturating_sub(ANSWERS);
     let unsaid = stood_in.len().saturating_sub(ANSWERS);
     html! {

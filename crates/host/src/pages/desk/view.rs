@@ -44,6 +44,7 @@ pub fn view(asker: &Asker, opened: &Opened, chosen: &Chosen) -> Markup {
                             key: one.key,
                             animal,
                             home: called(l, &opened.found, one.key.0),
+                            words: opened.found.words(one.key.0),
                             goes_on: &opened.goes_on,
                             mark: chosen.marks.get(&one.key.0),
                             unheard: opened.unheard_of((one.key.0, Some(one.key.1))),

@@ -67,7 +67,8 @@ pub async fn show(asker: &Asker, opened: &Opened, asked: Asked) -> Result<Markup
     let at = asked.page.clamp(1, pages);
     let one = |news: &News<'_>| -> Markup {
         let Some(animal) = opened.animal(news.key) else { return html! {} };
-        let says = says(l, &animal.words);
+        let words = opened.found.words(news.key.0);
+        let says = says(l, words);
         let home = called(l, &opened.found, news.key.0);
         let of = Of {
             l,
@@ -76,6 +77,7 @@ pub async fn show(asker: &Asker, opened: &Opened, asked: Asked) -> Result<Markup
             key: news.key,
             animal,
             home,
+            words,
             goes_on: &opened.goes_on,
             mark: marks.get(&news.key.0),
             unheard: news.unheard,
@@ -141,7 +143,7 @@ fn new_things(of: &Of<'_>, what: &[Changed], says: &dyn Fn(WordId) -> String) ->
         div.news {
             ul {
                 @for one in &signs { li.sign data-test="changed" { (one) } }
-                (unheard(of.l, (of.key.0, &of.animal.line.zone), of.unheard, says))
+                @if let Some(new) = of.unheard { (unheard(of.l, (of.key.0, &of.animal.line.zone), new, says)) }
                 @for one in shown { li data-test="changed" { (one) } }
             }
             @if !more.is_empty() {

@@ -14,7 +14,7 @@ use crate::typed::{Typed, again};
 use axum::response::{IntoResponse, Redirect, Response};
 use maud::Markup;
 use sayso_advisor::designs::Try;
-use sayso_model::talks::Talk;
+use sayso_model::talks::{Talk, stage_of_closing};
 use sayso_model::{AnimalCard, Event, EventId, Proposal, Proposed, Stage, TalkAbout, WordId};
 use sayso_wording::words;
 
@@ -144,12 +144,11 @@ fn read(page: &Page, animal: Option<&AnimalCard>, typed: &mut Typed) -> Option<P
         "meeting" => meeting(page, typed),
         "stage" => {
             let stage = typed.one_needed("stage", &Stage::ALL, Stage::name);
-            let word = plan::word(page, animal?, typed, "word")?;
-            let closing = page.story.words().get(&word).is_some_and(|card| card.closing);
-            if closing && stage == Some(Stage::Invite) {
+            let proposed = Proposed::Stage { word: plan::word(page, animal?, typed, "word")?, stage: stage? };
+            if stage_of_closing(&page.story, &proposed).is_some() {
                 typed.wrong("stage", words!(talk::stage_of_closing));
             }
-            Some(Proposed::Stage { word, stage: stage? })
+            Some(proposed)
         }
         "word" => {
             let says = typed.label("says")?;
