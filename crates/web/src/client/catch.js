@@ -36,7 +36,7 @@ export const padState = (pad, word) => {
  * The last thing asked for without a button, while it is open: it is over once the word was given.
  * @param {Pad} pad
  */
-const open = (pad) => {
+export const openCatch = (pad) => {
   const asked = pad.view.stand
     .filter(isA("catch"))
     .filter((e) => Date.now() - Date.parse(e.happened_at) < OPEN_MS)
@@ -59,7 +59,7 @@ const shows = (pad) => !restUntil(pad) && !pad.view.stop;
  * @param {string} word
  */
 const owed = (pad, word) => {
-  const asked = open(pad);
+  const asked = openCatch(pad);
   if (asked?.body.word !== word || asked.body.shown || shows(pad) || pad.rewardOf(word)?.never) return undefined;
   return pad.view.pending[word] ?? asked;
 };
@@ -80,7 +80,7 @@ export function tap(pad, word) {
 /** @param {Pad} pad */
 export function panel(pad) {
   const notGiven = pad.view.session ? undefined : givePanel(pad);
-  const asked = open(pad);
+  const asked = openCatch(pad);
   const shown = asked?.body.shown;
   if (!asked || (shown && !pad.view.pending[asked.body.word])) {
     return (

@@ -1,6 +1,7 @@
 // Lessons that open by themselves, each once for a person and an animal: before the first session, after the first invitation and
 // the first "not now" were answered. Never while an animal waits; on a small screen, not while a session runs either.
 
+import { openCatch } from "./catch.js";
 import { state } from "./inviting.js";
 import { button, el } from "./dom.js";
 import { isA } from "./sitting.js";
@@ -17,8 +18,6 @@ const WAS = {
 
 /** A screen this low, in the letters that its reader chose, has no room for a lesson between a question and its answers. */
 const LOW = "(max-height: 43rem)";
-
-const CATCH_MS = 120_000; // as long as a catch is asked about
 
 /** What stands open, until something waits. @type {string | undefined} */
 let stood;
@@ -60,18 +59,6 @@ function now(pad, begins) {
 }
 
 /**
- * Whether the animal asked for something without a button just now, and it was not given yet.
- * @param {Pad} pad
- */
-const asksAlready = (pad) => {
-  const asked = pad.view.stand.filter(isA("catch")).at(-1);
-  if (!asked || Date.now() - Date.parse(asked.happened_at) > CATCH_MS) return false;
-  return !pad.view.stand.some(
-    (e) => isA("delivery")(e) && e.body.word === asked.body.word && e.happened_at >= asked.happened_at,
-  );
-};
-
-/**
  * Its short form, above what is asked; undefined where none is to stand open.
  * @param {Pad} pad
  * @param {boolean} begins
@@ -79,7 +66,7 @@ const asksAlready = (pad) => {
  */
 export function first(pad, begins) {
   const lesson = now(pad, begins);
-  const waits = pad.view.stop || state(pad).step || Object.keys(pad.view.pending).length > 0 || asksAlready(pad);
+  const waits = pad.view.stop || state(pad).step || Object.keys(pad.view.pending).length > 0 || Boolean(openCatch(pad));
   // It comes once the session is over.
   const later = pad.view.session !== undefined && matchMedia(LOW).matches;
   if (!lesson || waits || later) {

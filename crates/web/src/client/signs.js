@@ -2,7 +2,7 @@
 
 import { button, el, openSheet } from "./dom.js";
 import { closeOffer, letGo, waits } from "./settle.js";
-import { withSign } from "./swaps.js";
+import { withStrong } from "./swaps.js";
 import { say } from "./say.js";
 
 /** @import { Body, Pad, SignLevel } from "../../client-checks/client" */
@@ -23,6 +23,15 @@ function stopHere(pad) {
 }
 
 /**
+ * A sign seen now, to be noted.
+ * @param {Pad} pad
+ * @param {string} sign
+ * @param {SignLevel} level
+ * @returns {Body}
+ */
+const seenNow = (pad, sign, level) => ({ kind: "sign", sign, level, when: "during", ...pad.in() });
+
+/**
  * Notes a strong sign; agreed swaps stop in the same tap, and so does the session where its end is noted with it. A press after
  * the wait of an offer that is closed by it is noted before it, as a tap of its own: one Undo takes back the sign, not the press.
  * @param {Pad} pad
@@ -33,11 +42,7 @@ export async function noteStrong(pad, sign, end = []) {
   // In a session that goes on the pad itself stops; else it is said here.
   if (!pad.view.session || end.length > 0) stopHere(pad);
   if (waits(pad)) await letGo(pad);
-  await pad.note([
-    { kind: "sign", sign, level: "strong", when: "during", ...pad.in() },
-    ...withSign(pad, "strong"),
-    ...end,
-  ]);
+  await pad.note([seenNow(pad, sign, "strong"), ...withStrong(pad), ...end]);
   return end.length > 0 ? letGo(pad) : closeOffer(pad);
 }
 
@@ -72,9 +77,7 @@ export function signs(pad) {
     ...LEVELS.flatMap((level) => {
       const seen = (/** @type {string} */ sign) => {
         close();
-        return level === "strong"
-          ? noteStrong(pad, sign)
-          : pad.note([{ kind: "sign", sign, level, when: "during", ...pad.in() }]);
+        return level === "strong" ? noteStrong(pad, sign) : pad.note([seenNow(pad, sign, level)]);
       };
       return [el("h3", {}, say(`client-board-level-${level}`)), ...choices(pad, level, seen)];
     }),

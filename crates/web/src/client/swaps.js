@@ -7,7 +7,7 @@ import { restUntil, urges } from "./rest.js";
 import { isA, stopReason } from "./sitting.js";
 import { say } from "./say.js";
 
-/** @import { Event, Now, Of, Pad, Panel, SignLevel, Stop, SwapNow, Told } from "../../client-checks/client" */
+/** @import { Event, Now, Of, Pad, Panel, Stop, SwapNow, Told } from "../../client-checks/client" */
 
 const LATELY_MS = 600_000;
 
@@ -57,12 +57,11 @@ const state = (pad) => standing(pad.now, pad.view.stand, Date.now(), pad.memo.sw
 /**
  * What a strong sign brings with it: swaps stop at once.
  * @param {Pad} pad
- * @param {SignLevel} level
  * @returns {Of<"swap_stop">[]}
  */
-export function withSign(pad, level) {
+export function withStrong(pad) {
   const plan = state(pad)?.plan;
-  return plan && level === "strong" ? [{ kind: "swap_stop", swap: plan.swap, reason: "signs" }] : [];
+  return plan ? [{ kind: "swap_stop", swap: plan.swap, reason: "signs" }] : [];
 }
 
 /**
