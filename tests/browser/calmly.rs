@@ -1,8 +1,7 @@
 //! After a strong sign nothing that was pressed is urged: it may still be given.
 
 use crate::harness::{Browser, PHONE, Server, demo_dir, story};
-use crate::session::{at_board, run};
-use sayso_model::SwapPlan;
+use crate::session::{at_board, run, with_swaps};
 use serde_json::json;
 
 /// What is asked, and whether a button of it comes first.
@@ -13,11 +12,9 @@ return [panel.querySelector('.tell').innerText, panel.querySelectorAll('button.p
 async fn after_a_growl_neither_a_drawn_swap_nor_an_answer_is_urged() {
     let dir = demo_dir();
     let (_, before) = story(dir.path()).await;
-    let agreed = |a: &_| before.of::<SwapPlan>(*a).next().is_some();
-    let who = before.animals().into_keys().find(agreed).expect("the demo has agreed swaps");
     let server = Server::start(dir.path(), 0);
     let browser = Browser::open(PHONE).await;
-    at_board(&browser, &server, who).await;
+    at_board(&browser, &server, with_swaps(&before)).await;
     browser.tap("mode-day").await;
     let words = run(
         &browser,

@@ -3,8 +3,8 @@
 use crate::board::Home;
 use crate::harness::{Browser, PHONE, Server, demo_dir, story, taps};
 use crate::phone::{NARROW, reads};
-use crate::session::{at_board, listed, looked, opened, run};
-use sayso_model::{Body, EndReason, Event, PressedBy, Sign, SwapPlan};
+use crate::session::{at_board, listed, looked, opened, run, with_swaps};
+use sayso_model::{Body, EndReason, Event, PressedBy, Sign};
 use serde_json::json;
 use std::time::Duration;
 
@@ -274,7 +274,7 @@ async fn in_a_round_a_strong_sign_leaves_the_mat_to_answer() {
     let browser = Browser::open(PHONE).await;
     let mut rounds = 0;
     for who in before.animals().into_keys() {
-        at_board(&browser, &server, who).await;
+        at_board(&browser, &server, with_swaps(&before)).await;
         browser.tap("mode-invitation").await;
         if run(&browser, "return document.querySelector('[data-test=round-start]')?.disabled ?? true").await
             == json!(true)
@@ -341,11 +341,9 @@ async fn where_swaps_were_agreed_the_rest_is_said_above_the_mat_and_covers_nothi
     for size in [NARROW, PHONE] {
         let dir = demo_dir();
         let (_, before) = story(dir.path()).await;
-        let agreed = |a: &_| before.of::<SwapPlan>(*a).next().is_some();
-        let who = before.animals().into_keys().find(agreed).expect("the demo has agreed swaps");
         let server = Server::start(dir.path(), 0);
         let browser = Browser::open(size).await;
-        at_board(&browser, &server, who).await;
+        at_board(&browser, &server, with_swaps(&before)).await;
         browser.tap("start").await;
         browser.tap("act-joined").await;
         browser.shows("[data-part=pads] .pad:not(:disabled)").await;

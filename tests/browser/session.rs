@@ -4,7 +4,7 @@
 use crate::board::Home;
 use crate::harness::{Browser, PHONE, Server, animal, demo_dir, story};
 use crate::phone::{NARROW, reads};
-use sayso_model::AnimalId;
+use sayso_model::{AnimalId, Story, SwapPlan};
 use serde_json::{Value, json};
 use std::time::Duration;
 
@@ -25,6 +25,12 @@ pub async fn opened(home: &Home) -> (Server, Browser) {
 pub async fn at_board(browser: &Browser, server: &Server, animal: AnimalId) {
     browser.goto(&server.url(&format!("/a/{animal}/board"))).await;
     browser.until("the board", "return document.getElementById('board').dataset.ready === 'yes'").await;
+}
+
+/// The animal of the demo with which swaps were agreed.
+pub fn with_swaps(story: &Story) -> AnimalId {
+    let agreed = |animal: &AnimalId| story.of::<SwapPlan>(*animal).next().is_some();
+    story.animals().into_keys().find(agreed).expect("the demo has agreed swaps")
 }
 
 /// What a script lists.
